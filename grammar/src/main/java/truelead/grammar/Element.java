@@ -1,0 +1,98 @@
+package truelead.grammar;
+
+import java.util.List;
+import java.util.Optional;
+
+/** One part of a block, in the order written. White space between the parts is not kept here; the block's text has it. */
+public sealed interface Element {
+
+	/** Where it stands in the block. */
+	Span span();
+
+	/**
+	 * An address letter, in upper case, and its value: {@code G84}, {@code Z-12.5}, {@code F[#2*#4]}, {@code X=_HOME}.
+	 *
+	 * @param extension the number between letter and equals sign in {@code S1=500}, -1 where there is none
+	 */
+	record Word(char address, int extension, Expression value, Span span) implements Element {
+
+		/** Whether the value is a plain number. */
+		public boolean literal() {
+			return value instanceof Expression.Number;
+		}
+	}
+
+	/** Kinds of comment by how they are marked. */
+	enum CommentMark {
+		PARENTHESES, SEMICOLON, SLASHES
+	}
+
+	/**
+	 * A remark for people.
+	 *
+	 * @param text     what stands between the marks; nested parentheses are part of it
+	 * @param textSpan where {@code text} stands
+	 * @param closed   false for a parenthesis that is still open at the end of the line
+	 */
+	record Comment(CommentMark mark, String text, Span textSpan, boolean closed, Span span) implements Element {
+	}
+
+	/** A slash that lets the operator skip the rest of the block; level 1 where no number is written. */
+	record BlockDelete(int level, Span span) implements Element {
+	}
+
+	/** The {@code %} of a program's start or end; text behind it on the line is part of the span. */
+	record Percent(Span span) implements Element {
+	}
+
+	/** A value given to a variable: {@code #1=2.}, {@code #<depth>=[#3-1]}, {@code R1=5}. */
+	record Assignment(Expression target, Expression value, Span span) implements Element {
+	}
+
+	/** {@code GOTO 100}, {@code IF [#1 GT 3] GOTO 100}, {@code GOTOF LABEL}; without a condition it always jumps. */
+	record Jump(Optional<Expression> condition, Expression target, Span span) implements Element {
+	}
+
+	/** {@code IF [..] THEN}: the elements behind it in the block are done only where the condition holds. */
+	record Conditional(Expression condition, Span span) implements Element {
+	}
+
+	/** {@code WHILE [..] DO 1}; without a condition, {@code DO 1} alone, it repeats for ever. */
+	record LoopStart(Optional<Expression> condition, Expression number, Span span) implements Element {
+	}
+
+	/** {@code END 1}. */
+	record LoopEnd(Expression number, Span span) implements Element {
+	}
+
+	/** Keywords of statements that begin with an O word. */
+	enum OKeyword {
+		SUB, ENDSUB, CALL, IF, ELSEIF, ELSE, ENDIF, WHILE, ENDWHILE, DO, REPEAT, ENDREPEAT, BREAK, CONTINUE, RETURN
+	}
+
+	/**
+	 * {@code o100 sub}, {@code o<holes> call [1] [2]}, {@code o101 if [#1 gt 0]}.
+	 *
+	 * @param name      the name in lower case without its brackets, or the digits of the number; empty where it is computed
+	 * @param number    the expression behind the O where it is not a name
+	 * @param arguments condition or arguments, in the order written
+	 */
+	record OStatement(OKeyword keyword, String name, Optional<Expression> number, List<Expression> arguments, Span span) implements Element {
+	}
+
+	/** A label to jump to: {@code AGAIN:}; the name in upper case. */
+	record Label(String name, Span span) implements Element {
+	}
+
+	/** A statement of a richer control language written as a call: {@code MSG("..")}, {@code CYCLE800()}; the name in upper case. */
+	record Statement(String name, List<Expression> arguments, Span span) implements Element {
+	}
+
+	/** Text of a richer control language that is kept as it is and not understood: {@code DEF REAL _X}, {@code TRAFOOF}; first word in upper case as name. */
+	record Opaque(String name, Span span) implements Element {
+	}
+
+	/** Text that could not be read at all; a {@link Problem} of the block says why. */
+	record Unread(Span span) implements Element {
+	}
+}
