@@ -1,0 +1,48 @@
+package truelead.checker.machine;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A canned cycle as the program says it, with the words gathered from the block that starts it and the blocks that change it.
+ *
+ * @param kind  what it does, by the profile's meaning of the code
+ * @param code  the G code times ten: 840 for G84, 842 for G84.2, 740 for G74
+ * @param start the block that holds the G code
+ * @param gWord the G word
+ * @param words the words in force by address (R, Z, Q, P, F, S, K, L, ...), values in program units; along the hole's axis Z stands under the axis letter
+ */
+public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Character, Setting> words) {
+
+	/** What a canned cycle does. */
+	public enum Kind {
+		/** Feed to depth, rapid out: G81, G82. */
+		DRILL,
+		/** Pecking: G73, G83. */
+		PECK_DRILL,
+		/** Right-hand tapping: G84. */
+		TAP,
+		/** Left-hand tapping: G74. */
+		TAP_LEFT,
+		/** Feed in, feed out: G85, G89. */
+		BORE_FEED_OUT,
+		/** Boring with spindle stop or shift: G76, G86 to G88. */
+		BORE,
+		/** A cycle the profile does not know. */
+		OTHER;
+
+		/** Whether it taps. */
+		public boolean taps() {
+			return this == TAP || this == TAP_LEFT;
+		}
+	}
+
+	public Cycle {
+		words = Map.copyOf(words);
+	}
+
+	/** A word in force in the cycle. */
+	public Optional<Setting> word(char address) {
+		return Optional.ofNullable(words.get(address));
+	}
+}

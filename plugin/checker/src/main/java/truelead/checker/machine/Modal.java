@@ -1,0 +1,37 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+
+/**
+ * The state in force while a step is made. Immutable and shared between steps for as long as nothing in it changes.
+ *
+ * @param unit           unit in force
+ * @param unitStated     whether the program said so (G20/G21, G70/G71)
+ * @param plane          working plane
+ * @param absolute       G90 as against G91
+ * @param feedMode       how F is read
+ * @param feedModeStated the word that set the feed mode; empty for the profile's default
+ * @param feed           F in force, in program units by {@code feedMode}
+ * @param speed          S in force, rev/min (or surface speed under constant surface speed)
+ * @param constantSurface constant surface speed (G96) in force
+ * @param spindle        direction in force
+ * @param spindleWord    the M3, M4 or M5 word
+ * @param tool           number of the tool in the spindle; NaN if by name or not known
+ * @param toolChange     the block that changed to it; empty before the first change
+ * @param lengthOffset   H in force under G43, NONE under G49 or before
+ * @param compensation   cutter radius compensation
+ * @param compensationOffset D in force
+ * @param workOffset     54 to 59 for G54 to G59, 54.1 and so on as 5401.. for further ones, 53 for machine coordinates
+ * @param coolant        any of M7, M8 or the profile's coolant codes on
+ * @param rigid          the rigid-tap code in force with its S (known or not); empty when off
+ * @param rigidWord      the M word of the rigid-tap code
+ * @param returnToInitial G98 as against G99 in milling
+ * @param mirrored       an odd number of mirrored axes in the plane or along the axis: hands flip
+ * @param scaled         a scale other than 1 or a rotation out of the plane is in force
+ * @param overridesLocked feed and speed override locked by a code the profile knows
+ */
+public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean absolute, FeedMode feedMode, Optional<WordRef> feedModeStated,
+		Setting feed, Setting speed, boolean constantSurface, SpindleTurn spindle, Optional<WordRef> spindleWord, Setting tool,
+		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset, boolean coolant,
+		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked) {
+}

@@ -1,0 +1,94 @@
+package truelead.checker.machine;
+
+import java.util.List;
+import java.util.Optional;
+
+/** One thing the machine does, in the order it does it. All positions and lengths in mm, angles in radians. */
+public sealed interface Step {
+
+	/** The block that makes it. */
+	BlockRef block();
+
+	/** State in force during the step, words of the block included. */
+	Modal modal();
+
+	/**
+	 * A straight motion.
+	 *
+	 * @param rapid      G0 as against G1
+	 * @param resolution half of the coarsest last decimal among the axis words written in the block, mm; 0 for computed values
+	 */
+	record Move(BlockRef block, Modal modal, boolean rapid, Point from, Point to, double resolution) implements Step {
+	}
+
+	/**
+	 * An arc or helix in the plane in force.
+	 *
+	 * @param centre     the axis position is that of {@code from}
+	 * @param sweep      angle swept about the centre, positive counter-clockwise seen against the plane's axis, more than 2 pi for several turns
+	 * @param startRadius distance of the start from the centre, mm
+	 * @param endRadius  distance of the end from the centre, mm; differs from the start's for a taper or a fault
+	 * @param byRadius   written with R as against I, J, K
+	 * @param resolution as in {@link Move}; I, J, K and R included
+	 */
+	record Arc(BlockRef block, Modal modal, Point from, Point to, Point centre, double sweep, double startRadius, double endRadius,
+			boolean byRadius, double resolution) implements Step {
+
+		/** Radius at the start, mm. */
+		public double radius() {
+			return startRadius;
+		}
+
+		/** Advance along the plane's axis in a full turn, mm, signed; NaN without sweep. */
+		public double lead() {
+			int axis = modal.plane().axis();
+			return (to.along(axis) - from.along(axis)) / Math.abs(sweep) * 2 * Math.PI;
+		}
+	}
+
+	/**
+	 * A canned cycle at one place.
+	 *
+	 * @param cycle      what the cycle's words say; the same object for all places it is repeated at
+	 * @param place      position in the plane, the axis at the R level
+	 * @param initial    axis level before the cycle, mm
+	 * @param rLevel     R level, mm, absolute in the work offset's frame
+	 * @param bottom     level of the tool's tip at the bottom, mm
+	 * @param positioned whether this block holds the cycle's G code (as against an axis block that runs it again)
+	 * @param repeat     1 for the first or only one of K or L repeats
+	 */
+	record Stroke(BlockRef block, Modal modal, Cycle cycle, Point place, double initial, double rLevel, double bottom, boolean positioned,
+			int repeat, double resolution) implements Step {
+	}
+
+	/**
+	 * A motion synchronised with the spindle: G33, G33.1, G32, G63 and what the profile knows as such.
+	 *
+	 * @param code      G code times ten: 330, 331, 320, 630
+	 * @param lead      K or F as written, in program units a revolution
+	 * @param returns   whether the same block also reverses and comes back (G33.1)
+	 */
+	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution)
+			implements Step {
+	}
+
+	/** Kinds of events without motion. */
+	enum EventKind {
+		TOOL_CHANGE, TOOL_SELECTED, SPINDLE, STOP, OPTIONAL_STOP, DWELL, CYCLE_CANCELLED, RIGID_ON, RIGID_OFF, COOLANT, WORK_OFFSET, SUB_CALL,
+		SUB_RETURN, PROGRAM_END
+	}
+
+	/** Something other than motion; the word that says it is first in {@code words}. */
+	record Event(BlockRef block, Modal modal, EventKind kind, List<WordRef> words, Setting value) implements Step {
+	}
+
+	/**
+	 * Something could not be followed: a value that is not known, a branch, a call. The positions it may have changed are unknown from here on.
+	 *
+	 * @param why    one sentence for the programmer: what is not known, and what to do
+	 * @param stops  whether nothing behind it is executed
+	 * @param word   the word at fault, where there is one
+	 */
+	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word) implements Step {
+	}
+}
