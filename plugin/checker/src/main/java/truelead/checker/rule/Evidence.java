@@ -1,6 +1,7 @@
 package truelead.checker.rule;
 
 import java.util.Optional;
+import truelead.checker.machine.Location;
 
 /**
  * A number in a finding and where it comes from.

@@ -2,6 +2,7 @@ package truelead.checker.rule;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.machine.Location;
 
 /**
  * One thing found in a program.

@@ -1,8 +1,5 @@
-package truelead.checker.rule;
+package truelead.checker.machine;
 
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.WordRef;
 import truelead.grammar.Span;
 
 /** A range of characters in one line of a program file; the line counts from 0. */
