@@ -29,9 +29,13 @@ import java.util.Optional;
  * @param mirrored       an odd number of mirrored axes in the plane or along the axis: hands flip
  * @param scaled         a scale other than 1 or a rotation out of the plane is in force
  * @param overridesLocked feed and speed override locked by a code the profile knows
+ * @param frame          number of the frame that positions are in: 0 until something of unknown size shifts it (G92 at an unknown place, G10,
+ *                       a tilted plane); the same shift said again gives the same number. Places in two frames cannot be compared
+ * @param rotary         where the rotary axes stand
  */
 public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean absolute, FeedMode feedMode, Optional<WordRef> feedModeStated,
 		Setting feed, Setting speed, boolean constantSurface, SpindleTurn spindle, Optional<WordRef> spindleWord, Setting tool,
 		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset, boolean coolant,
-		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked) {
+		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
+		int frame, Rotary rotary) {
 }

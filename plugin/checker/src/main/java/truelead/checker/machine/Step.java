@@ -49,6 +49,8 @@ public sealed interface Step {
 	/**
 	 * A canned cycle at one place.
 	 *
+	 * Under a face cycle of a turning profile the modal's plane is XY, whatever plane is in force: its axis is the hole's.
+	 *
 	 * @param cycle      what the cycle's words say; the same object for all places it is repeated at
 	 * @param place      position in the plane, the axis at the R level
 	 * @param initial    axis level before the cycle, mm
@@ -62,9 +64,10 @@ public sealed interface Step {
 	}
 
 	/**
-	 * A motion synchronised with the spindle: G33, G33.1, G32, G63 and what the profile knows as such.
+	 * A motion synchronised with the spindle: G33, G33.1, G32, G331, G332 and what the profile knows as such. Feeding with a floating holder
+	 * (G63) is a {@link Move} with the overrides locked.
 	 *
-	 * @param code      G code times ten: 330, 331, 320, 630
+	 * @param code      G code times ten: 330, 331 for G33.1, 320, 3310
 	 * @param lead      K or F as written, in program units a revolution
 	 * @param returns   whether the same block also reverses and comes back (G33.1)
 	 */
@@ -88,7 +91,8 @@ public sealed interface Step {
 	 * @param why    one sentence for the programmer: what is not known, and what to do
 	 * @param stops  whether nothing behind it is executed
 	 * @param word   the word at fault, where there is one
+	 * @param minor  whether nothing that makes a thread depends on it: worth information, once a program
 	 */
-	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word) implements Step {
+	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word, boolean minor) implements Step {
 	}
 }

@@ -1,0 +1,25 @@
+package truelead.checker.machine;
+
+/**
+ * Where the rotary axes A, B and C stand, degrees as programmed; 0 for an axis that has not moved, NaN where it is not known. Holes at one
+ * place under two different positions are two holes.
+ */
+public record Rotary(double a, double b, double c) {
+
+	/** No rotary axis has moved. */
+	public static final Rotary NONE = new Rotary(0, 0, 0);
+
+	/** Angle of axis 0 A, 1 B, 2 C; degrees. */
+	public double along(int axis) {
+		return axis == 0 ? a : axis == 1 ? b : c;
+	}
+
+	/** The same position with one axis turned. */
+	public Rotary with(int axis, double degrees) {
+		return switch (axis) {
+			case 0 -> new Rotary(degrees, b, c);
+			case 1 -> new Rotary(a, degrees, c);
+			default -> new Rotary(a, b, degrees);
+		};
+	}
+}
