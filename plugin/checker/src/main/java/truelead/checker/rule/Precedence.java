@@ -1,0 +1,120 @@
+package truelead.checker.rule;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * One cause, one finding: where several rules explain one number, the most telling one speaks. The order is the data below. Only rules that
+ * are not off take part, and a piece of information never silences a warning or an error.
+ */
+public final class Precedence {
+
+	/** What two findings must share for one to speak instead of the other. */
+	public enum Scope {
+		/** The same threading operation. */
+		OPERATION,
+		/** The same block of the program. */
+		BLOCK,
+		/** The whole program. */
+		PROGRAM
+	}
+
+	/**
+	 * A line of the order.
+	 *
+	 * @param speaks  the rule that speaks
+	 * @param scope   what the findings must share
+	 * @param instead the rules that keep silent then
+	 * @param why     the reason, for the reader of the order
+	 */
+	public record Order(String speaks, Scope scope, List<String> instead, String why) {
+	}
+
+	/** The order itself, most telling first. */
+	public static final List<Order> ORDER = List.of(
+			new Order("tap-in-drilling-cycle", Scope.OPERATION,
+					List.of("feed-missing", "feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch", "per-rev-left-on", "spindle-wrong-way",
+							"spindle-not-turning", "rigid-mode-missing", "start-too-close", "override-open", "dwell-at-bottom"),
+					"in the wrong cycle no feed is right"),
+			new Order("drill-in-tapping-cycle", Scope.OPERATION,
+					List.of("feed-missing", "feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch", "callout-missing", "hole-missing",
+							"spindle-wrong-way", "rigid-mode-missing", "start-too-close", "deep-thread", "edge-not-broken"),
+					"what is no tap makes no thread"),
+			new Order("not-followed", Scope.BLOCK, List.of("not-understood"), "the block is named once"),
+			new Order("cycle-left-on", Scope.BLOCK,
+					List.of("hole-missing", "hole-off-position", "feed-missing", "feed-off-pitch", "threaded-twice", "spindle-not-turning",
+							"spindle-wrong-way", "drill-in-tapping-cycle", "callout-missing", "length-offset-missing", "drilled-after-threading",
+							"plane-heights-wrong", "start-too-close"),
+					"the tap was never meant to go there"),
+			new Order("plane-wrong", Scope.OPERATION,
+					List.of("hole-missing", "hole-off-position", "plane-heights-wrong", "drill-too-shallow", "thread-too-short", "not-through"),
+					"along another axis no depth and no place is right"),
+			new Order("plane-heights-wrong", Scope.OPERATION,
+					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture"),
+					"the depth itself is misread"),
+			new Order("feed-missing", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch", "per-rev-left-on"),
+					"an F of another tool cannot be judged"),
+			new Order("per-rev-left-on", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch"),
+					"the mode was forgotten, not the value"),
+			new Order("spindle-not-turning", Scope.OPERATION, List.of("feed-off-pitch", "feed-in-wrong-mode", "inch-metric-mixup"),
+					"without a speed there is no pitch to judge"),
+			new Order("speed-changed", Scope.OPERATION, List.of("feed-off-pitch"), "the two speeds contradict each other before the feed does"),
+			new Order("inch-metric-mixup", Scope.OPERATION, List.of("feed-in-wrong-mode", "feed-off-pitch"), "the factor explains the feed"),
+			new Order("feed-in-wrong-mode", Scope.OPERATION, List.of("feed-off-pitch"), "the mode explains the feed"),
+			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
+			new Order("drill-too-shallow", Scope.OPERATION, List.of("wall-too-thin"), "the depth is to be changed anyway"),
+			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
+			new Order("helix-uneven", Scope.OPERATION, List.of("helix-off-pitch"), "an uneven helix has no one lead to judge"),
+			new Order("hand-mirrored", Scope.OPERATION, List.of("helix-wrong-hand", "spindle-wrong-way"), "the mirror explains the hand"),
+			new Order("taper-off", Scope.OPERATION, List.of("helix-off-size"), "the taper decides the size"),
+			new Order("comp-missing", Scope.OPERATION, List.of("helix-off-size"), "without compensation the contour is cut too big"));
+
+	private static final Map<String, List<Order>> BY_SPEAKER = ORDER.stream().collect(Collectors.groupingBy(Order::speaks));
+
+	private record Silenced(String rule, String place, boolean information) {
+	}
+
+	private Precedence() {
+	}
+
+	/** The findings without those that another one speaks for, in the order given. */
+	static List<Finding> apply(List<Finding> findings) {
+		Set<Silenced> silenced = new HashSet<>();
+		for (Finding speaker : findings) {
+			for (Order order : BY_SPEAKER.getOrDefault(speaker.rule(), List.of())) {
+				for (String rule : order.instead()) {
+					shared(order.scope(), speaker).ifPresent(place -> {
+						silenced.add(new Silenced(rule, place, true));
+						if (speaker.severity() != Severity.INFORMATION) {
+							silenced.add(new Silenced(rule, place, false));
+						}
+					});
+				}
+			}
+		}
+		return findings.stream().filter(finding -> !isSilenced(silenced, finding)).toList();
+	}
+
+	private static boolean isSilenced(Set<Silenced> silenced, Finding finding) {
+		boolean information = finding.severity() == Severity.INFORMATION;
+		for (Scope scope : Scope.values()) {
+			Optional<String> place = shared(scope, finding);
+			if (place.isPresent() && silenced.contains(new Silenced(finding.rule(), place.get(), information))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private static Optional<String> shared(Scope scope, Finding finding) {
+		return switch (scope) {
+			case OPERATION -> finding.operation() < 0 ? Optional.empty() : Optional.of("operation " + finding.operation());
+			case BLOCK -> Optional.of("block " + finding.at().line() + " of " + finding.at().file().name());
+			case PROGRAM -> Optional.of("program");
+		};
+	}
+}

@@ -1,0 +1,52 @@
+package truelead.checker.rule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.work.Work;
+
+/** All rules, and the way they are run: each on the whole work, then one finding a cause, the settings, and the order of the program. */
+public final class Rules {
+
+	/** Every rule there is; a new rule is its class, its page and its line here. */
+	public static final List<Rule> ALL = List.of();
+
+	private static final Comparator<Finding> BY_PLACE = Comparator.comparing((Finding f) -> f.at().file().name())
+			.thenComparingInt(f -> f.at().line()).thenComparingInt(f -> f.at().span().start()).thenComparing(Finding::severity)
+			.thenComparing(Finding::rule);
+
+	private Rules() {
+	}
+
+	/** A rule by its name. */
+	public static Optional<Rule> named(String name) {
+		return ALL.stream().filter(rule -> rule.name().equals(name)).findFirst();
+	}
+
+	/** What all rules that are not off find, sorted by place, then severity, then name. Same work, same findings. */
+	public static List<Finding> check(Work work, RuleSettings settings) {
+		return check(ALL, work, settings);
+	}
+
+	static List<Finding> check(List<Rule> rules, Work work, RuleSettings settings) {
+		List<Finding> found = new ArrayList<>();
+		for (Rule rule : rules) {
+			if (!settings.off().contains(rule.name())) {
+				rule.check(work, found::add);
+			}
+		}
+		List<Finding> findings = new ArrayList<>();
+		for (Finding finding : OneAPlace.merge(Precedence.apply(found))) {
+			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(at(finding, severity)));
+		}
+		findings.sort(BY_PLACE);
+		return List.copyOf(findings);
+	}
+
+	private static Finding at(Finding finding, Severity severity) {
+		return severity == finding.severity() ? finding
+				: new Finding(finding.rule(), severity, finding.message(), finding.at(), finding.related(), finding.fixes(), finding.evidence(),
+						finding.operation(), finding.accepted());
+	}
+}

@@ -1,0 +1,22 @@
+package truelead.checker.rule;
+
+import java.util.List;
+import truelead.checker.Checker;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.grammar.ProgramText;
+
+/** Checks a sample as a program of its own, with the job facts it carries in its own notes. */
+final class SampleCheck {
+
+	private SampleCheck() {
+	}
+
+	static List<Finding> findings(PageSample sample, String program) {
+		MachineProfile profile = MachineProfile.named(sample.options().getOrDefault("profile", "milling-metric"));
+		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT)
+				.findings();
+	}
+}
