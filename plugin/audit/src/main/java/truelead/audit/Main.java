@@ -1,0 +1,80 @@
+package truelead.audit;
+
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import truelead.audit.source.Arguments;
+
+/** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
+@Command(name = "truelead", version = "Truelead 0.1.0", description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",
+		footer = {"", "Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written;",
+				"3 a part of a program could not be followed and was not checked."})
+public final class Main {
+
+	@Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this text.", scope = CommandLine.ScopeType.INHERIT)
+	private boolean help;
+
+	@Option(names = "--version", versionHelp = true, description = "Show the version.")
+	private boolean version;
+
+	private final Terminal terminal;
+
+	private Main(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	/** Runs the command and ends the process with its status. */
+	public static void main(String[] arguments) {
+		Terminal terminal = Terminal.ofProcess();
+		int status = run(Arguments.asTyped(List.of(arguments)), terminal);
+		terminal.out().flush();
+		terminal.err().flush();
+		if (status != ExitStatus.TROUBLE && terminal.out().checkError()) {
+			status = ExitStatus.TROUBLE;
+		}
+		System.exit(status);
+	}
+
+	/** Runs the command on a terminal of the caller's; gives the exit status and never throws. */
+	public static int run(List<String> arguments, Terminal terminal) {
+		PrintWriter out = new PrintWriter(terminal.out(), true);
+		PrintWriter err = new PrintWriter(terminal.err(), true);
+		try {
+			CommandLine line = new CommandLine(new Main(terminal));
+			Subcommands.addTo(line, terminal);
+			line.setOut(out).setErr(err).setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true).setUsageHelpWidth(100);
+			line.setParameterExceptionHandler((fault, given) -> wrongUse(fault, terminal));
+			line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, terminal));
+			if (arguments.isEmpty()) {
+				line.usage(err);
+				return ExitStatus.TROUBLE;
+			}
+			return line.execute(arguments.toArray(String[]::new));
+		} catch (Throwable fault) {
+			return failed(fault, terminal);
+		} finally {
+			out.flush();
+			err.flush();
+		}
+	}
+
+	private static int wrongUse(ParameterException fault, Terminal terminal) {
+		terminal.complain(fault.getMessage());
+		terminal.complain("see: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+		return ExitStatus.TROUBLE;
+	}
+
+	private static int failed(Throwable fault, Terminal terminal) {
+		if (fault instanceof Complaint) {
+			terminal.complain(fault.getMessage());
+		} else if (fault instanceof OutOfMemoryError) {
+			terminal.complain("out of memory; give Java more of it: java -Xmx4g -jar truelead.jar ...");
+		} else {
+			terminal.complain("a fault of Truelead's own, please report it: " + fault);
+		}
+		return ExitStatus.TROUBLE;
+	}
+}

@@ -1,0 +1,15 @@
+package truelead.audit;
+
+import picocli.CommandLine;
+import truelead.audit.run.CheckCommand;
+
+/** The list of subcommands; a new one is one line here. */
+final class Subcommands {
+
+	private Subcommands() {
+	}
+
+	static void addTo(CommandLine line, Terminal terminal) {
+		line.addSubcommand(new CheckCommand(terminal));
+	}
+}

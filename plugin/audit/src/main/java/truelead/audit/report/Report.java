@@ -1,0 +1,15 @@
+package truelead.audit.report;
+
+import java.io.IOException;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Tally;
+
+/** A report in the making. Programs come one by one in their order and are not kept. */
+public interface Report {
+
+	/** The next program. */
+	void add(Audited audited) throws IOException;
+
+	/** All programs are in; writes what comes after them. Does not close what it writes to. */
+	void finish(Tally tally) throws IOException;
+}

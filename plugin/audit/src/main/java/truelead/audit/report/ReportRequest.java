@@ -1,0 +1,38 @@
+package truelead.audit.report;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.audit.Complaint;
+
+/** What one {@code --report} asks for: a format, and the file it goes to; without a file it goes to standard output. */
+public record ReportRequest(ReportFormat format, Optional<String> file) {
+
+	/** Reads {@code sarif} or {@code sarif:out/threads.sarif}; anything else ends the command with a complaint. */
+	public static ReportRequest of(String written) {
+		int colon = written.indexOf(':');
+		String name = colon < 0 ? written : written.substring(0, colon);
+		ReportFormat format = ReportFormat.named(name)
+				.orElseThrow(() -> new Complaint("no report \"" + name + "\"; there are " + ReportFormat.names()));
+		if (colon == written.length() - 1) {
+			throw new Complaint("no file name behind --report " + written);
+		}
+		return new ReportRequest(format, colon < 0 ? Optional.empty() : Optional.of(written.substring(colon + 1)));
+	}
+
+	/** All that was asked for; text on standard output is added where nothing else goes there. */
+	public static List<ReportRequest> all(List<String> written) {
+		List<ReportRequest> requests = new java.util.ArrayList<>(written.stream().map(ReportRequest::of).toList());
+		long toOutput = requests.stream().filter(request -> request.file().isEmpty()).count();
+		if (toOutput > 1) {
+			throw new Complaint("only one report can go to standard output; give the others a file: --report FORMAT:FILE");
+		}
+		List<String> files = requests.stream().flatMap(request -> request.file().stream()).toList();
+		if (files.stream().distinct().count() < files.size()) {
+			throw new Complaint("two reports cannot go to the same file");
+		}
+		if (toOutput == 0) {
+			requests.add(0, new ReportRequest(ReportFormat.TEXT, Optional.empty()));
+		}
+		return List.copyOf(requests);
+	}
+}

@@ -1,0 +1,38 @@
+package truelead.audit.run;
+
+import java.util.List;
+import truelead.audit.source.Source;
+import truelead.checker.CheckResult;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.ProgramFile;
+
+/** What came of one program of the run. */
+public sealed interface Audited {
+
+	/** Which program. */
+	Source source();
+
+	/**
+	 * A program that was checked.
+	 *
+	 * @param sha256   hash of its bytes
+	 * @param findings all of them, in order, accepted and known ones too
+	 * @param gone     what the baseline had and the program no longer has
+	 */
+	record Checked(Source source, ProgramFile file, String sha256, CheckResult result, List<Judged> findings, List<Gone> gone) implements Audited {
+
+		public Checked {
+			findings = List.copyOf(findings);
+			gone = List.copyOf(gone);
+		}
+
+		/** The name of the file of a location as reports show it: the program itself, or one beside it. */
+		public String shown(Location at) {
+			return at.file().name().equals(file.name()) ? source.shown() : source.shownFolder() + at.file().name();
+		}
+	}
+
+	/** A file that could not be checked; the reason reads after the name and a colon. */
+	record Refused(Source source, String reason) implements Audited {
+	}
+}

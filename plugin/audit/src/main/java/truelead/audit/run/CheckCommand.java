@@ -1,0 +1,65 @@
+package truelead.audit.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import truelead.audit.Complaint;
+import truelead.audit.Terminal;
+import truelead.audit.report.ReportRequest;
+import truelead.audit.source.NamePatterns;
+import truelead.checker.job.Job;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Severity;
+
+/** {@code check}: looks for faults in the threads of programs and reports them. */
+@Command(name = "check", sortOptions = false, description = "Checks programs, or all programs of folders, and reports what is wrong with their threads.",
+		footer = {"", "A folder is searched for files with an extension that programs have (.nc .ngc .cnc .tap .eia .mpf and others)",
+				"and for files without extension that begin like a program; never for .txt. A file named here is checked whatever its name."})
+public final class CheckCommand implements Callable<Integer> {
+
+	@Parameters(paramLabel = "PATH", arity = "1..*", description = "Programs and folders.")
+	private List<String> paths = new ArrayList<>();
+
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = {"What to write, and where; may be given several times.",
+			"Formats: text, sarif. Without a file it goes to standard output; text does where nothing else does."})
+	private List<String> reports = new ArrayList<>();
+
+	@Option(names = "--machine", paramLabel = "FILE", description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
+	private String machine = "";
+
+	@Option(names = "--fail-on", paramLabel = "SEVERITY", description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
+	private String failOn = "warning";
+
+	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")
+	private List<String> include = new ArrayList<>();
+
+	@Option(names = "--exclude", paramLabel = "PATTERN", description = "In folders, leave out files and folders like this.")
+	private List<String> exclude = new ArrayList<>();
+
+	private final Terminal terminal;
+
+	/** A command that writes to that terminal. */
+	public CheckCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	@Override
+	public Integer call() {
+		Severity limit = severity(failOn);
+		List<ReportRequest> requests = ReportRequest.all(reports);
+		Examination examination = new Examination(Job.EMPTY, Machines.find(machine), RuleSettings.DEFAULT);
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude)).run(paths, requests);
+	}
+
+	private static Severity severity(String written) {
+		try {
+			return Severity.valueOf(written.toUpperCase(Locale.ROOT));
+		} catch (IllegalArgumentException unknown) {
+			throw new Complaint("--fail-on takes error, warning or information, not \"" + written + "\"");
+		}
+	}
+}

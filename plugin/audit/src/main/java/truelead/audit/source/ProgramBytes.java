@@ -1,0 +1,78 @@
+package truelead.audit.source;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Locale;
+import truelead.checker.machine.ProgramFile;
+import truelead.grammar.ProgramText;
+
+/** Reads a file and judges whether it can be a program at all: not empty, not binary, no line that no control would take. */
+public final class ProgramBytes {
+
+	/** Longest line taken, bytes. Controls stop at some hundred characters; a line of a million is no program. */
+	static final int LONGEST_LINE = 1_000_000;
+
+	private ProgramBytes() {
+	}
+
+	/** Reads a file; never throws for anything the file does. */
+	public static Reading read(Path path) {
+		try {
+			if (Files.isDirectory(path)) {
+				return new Reading.Refused("is a folder");
+			}
+			if (Files.exists(path) && !Files.isRegularFile(path)) {
+				return new Reading.Refused("is not an ordinary file");
+			}
+			return judge(Paths.name(path), Files.readAllBytes(path));
+		} catch (NoSuchFileException missing) {
+			return new Reading.Refused("no such file or folder");
+		} catch (AccessDeniedException denied) {
+			return new Reading.Refused("may not be read");
+		} catch (IOException | SecurityException unreadable) {
+			return new Reading.Refused("cannot be read: " + unreadable.getMessage());
+		} catch (OutOfMemoryError tooLarge) {
+			return new Reading.Refused("too large for the memory Java has; give it more with java -Xmx");
+		}
+	}
+
+	/** Judges bytes that were read under that file name. */
+	static Reading judge(String name, byte[] bytes) {
+		if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
+			return new Reading.Refused("UTF-16 text, which no control reads; save it as plain text or UTF-8");
+		}
+		ByteCensus census = ByteCensus.of(bytes);
+		if (bytes.length == 0) {
+			return new Reading.Refused("empty file, nothing to check");
+		}
+		if (census.binary()) {
+			return new Reading.Refused("binary file, not a program");
+		}
+		if (census.blank()) {
+			return new Reading.Refused("nothing but blanks, nothing to check");
+		}
+		if (census.longestLine() > LONGEST_LINE) {
+			return new Reading.Refused(String.format(Locale.ROOT, "line %d is %,d characters long; no program has such a line",
+					census.lineOfLongest(), census.longestLine()));
+		}
+		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)), sha256(bytes));
+	}
+
+	private static boolean startsWith(byte[] bytes, int first, int second) {
+		return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
+	}
+
+	private static String sha256(byte[] bytes) {
+		try {
+			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+		} catch (NoSuchAlgorithmException absent) {
+			throw new IllegalStateException(absent);
+		}
+	}
+}

@@ -1,0 +1,103 @@
+package truelead.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever is given instead of a program: one clear line, status 2, no stack trace. */
+class BadInputTest {
+
+	@TempDir
+	Path folder;
+
+	@Test
+	void missingFile() {
+		assertComplaint(Recorded.run("check", folder.resolve("gone.nc")), "gone.nc: no such file or folder");
+	}
+
+	@Test
+	void emptyFolder() {
+		assertComplaint(Recorded.run("check", folder), "no programs in this folder");
+	}
+
+	@Test
+	void emptyFile() throws IOException {
+		Path file = Files.createFile(folder.resolve("empty.nc"));
+		assertComplaint(Recorded.run("check", file), "empty.nc: empty file, nothing to check");
+	}
+
+	@Test
+	void binaryFile() throws IOException {
+		byte[] bytes = new byte[5000];
+		new Random(7).nextBytes(bytes);
+		Path file = Files.write(folder.resolve("picture.nc"), bytes);
+		assertComplaint(Recorded.run("check", file), "picture.nc: binary file, not a program");
+	}
+
+	@Test
+	void oneLineOfAHundredMegabytes() throws IOException {
+		Path file = folder.resolve("line.nc");
+		byte[] piece = new byte[1 << 20];
+		Arrays.fill(piece, (byte) 'X');
+		try (OutputStream out = Files.newOutputStream(file)) {
+			for (int i = 0; i < 100; i++) {
+				out.write(piece);
+			}
+		}
+		assertComplaint(Recorded.run("check", file), "line.nc: line 1 is 104,857,600 characters long; no program has such a line");
+	}
+
+	@Test
+	void oneBadFileDoesNotStopTheOthers() throws IOException {
+		Files.createFile(folder.resolve("a.nc"));
+		Files.writeString(folder.resolve("b.nc"), "G21\nM30\n");
+		Recorded run = Recorded.run("check", folder);
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.out()).contains("1 program, ").contains("1 file could not be checked");
+	}
+
+	@Test
+	void unknownOption() {
+		assertComplaint(Recorded.run("check", "--frobnicate", "a.nc"), "Unknown option: '--frobnicate'");
+	}
+
+	@Test
+	void unknownReport() {
+		assertComplaint(Recorded.run("check", "--report", "pdf", "a.nc"), "no report \"pdf\"");
+	}
+
+	@Test
+	void unknownSeverity() {
+		assertComplaint(Recorded.run("check", "--fail-on", "fatal", "a.nc"), "--fail-on takes error, warning or information, not \"fatal\"");
+	}
+
+	@Test
+	void twoReportsOnStandardOutput() {
+		assertComplaint(Recorded.run("check", "--report", "text", "--report", "sarif", "a.nc"), "only one report can go to standard output");
+	}
+
+	@Test
+	void reportWhereAFolderIs() throws IOException {
+		Path program = Files.writeString(folder.resolve("b.nc"), "M30\n");
+		assertComplaint(Recorded.run("check", program, "--report", "sarif:" + folder), "cannot write " + folder + ": is a folder");
+	}
+
+	@Test
+	void nothingAtAll() {
+		Recorded run = Recorded.run();
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.err()).contains("check");
+	}
+
+	private static void assertComplaint(Recorded run, String line) {
+		assertThat(run.err()).contains(line).doesNotContain("\tat ").doesNotContain("Exception");
+		assertThat(run.status()).isEqualTo(ExitStatus.TROUBLE);
+	}
+}

@@ -1,0 +1,82 @@
+package truelead.audit.sarif;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Sample;
+import truelead.audit.source.Source;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
+
+class SarifReportTest {
+
+	private final Sample bracket = Sample.of("bracket.nc", Sample.BRACKET);
+	private final SarifLog log = SarifLog.of(bracket.with(bracket.feedOffPitch()));
+
+	@Test
+	void isValidAgainstThePublishedSchema() throws IOException {
+		Finding plain = bracket.finding("hole-missing", Severity.WARNING, "<&>\u2028 \u00fc", "X30.");
+		Finding accepted = new Finding("edge-not-broken", Severity.INFORMATION, "m", plain.at(), plain.related(), plain.fixes(), plain.evidence(), 0,
+				Optional.of("no burr wanted"));
+		SarifLog full = SarifLog.of(bracket.with(bracket.feedOffPitch(), plain, accepted),
+				new Audited.Refused(new Source(Path.of("x"), "b \u00e4/x.nc", 0), "binary"));
+		assertThat(full.schemaProblems()).isEmpty();
+	}
+
+	@Test
+	void aFindingHasItsRuleItsLevelAndItsRange() {
+		JsonObject result = log.result(0);
+		assertThat(result.get("ruleId").getAsString()).isEqualTo("feed-off-pitch");
+		assertThat(result.get("level").getAsString()).isEqualTo("error");
+		assertThat(SarifLog.region(result.getAsJsonArray("locations").get(0))).isEqualTo("5:19-5:23");
+	}
+
+	@Test
+	void informationIsANote() {
+		assertThat(SarifLog.of(bracket.with(bracket.finding("x", Severity.INFORMATION, "m", "X30."))).result(0).get("level").getAsString()).isEqualTo("note");
+	}
+
+	@Test
+	void theCycleAndTheToolChangeAreRelatedLocationsWithRegions() {
+		JsonObject result = log.result(0);
+		assertThat(SarifLog.region(result.getAsJsonArray("relatedLocations").get(0))).isEqualTo("5:1-5:23");
+		assertThat(SarifLog.region(result.getAsJsonArray("relatedLocations").get(1))).isEqualTo("3:1-3:19");
+	}
+
+	@Test
+	void aFixIsAReplacement() {
+		JsonObject replacement = log.result(0).getAsJsonArray("fixes").get(0).getAsJsonObject().getAsJsonArray("artifactChanges").get(0).getAsJsonObject()
+				.getAsJsonArray("replacements").get(0).getAsJsonObject();
+		assertThat(replacement.getAsJsonObject("deletedRegion").get("startColumn").getAsInt()).isEqualTo(19);
+		assertThat(replacement.getAsJsonObject("insertedContent").get("text").getAsString()).isEqualTo("F520");
+	}
+
+	@Test
+	void theMarkChangesWithTheNumbers() {
+		Sample edited = Sample.of("bracket.nc", Sample.BRACKET.replace("R3. F500", "R5. F500"));
+		assertThat(SarifLog.of(edited.with(moved(edited))).mark(0)).isNotEqualTo(log.mark(0));
+	}
+
+	@Test
+	void twoEqualFindingsHaveTwoMarks() {
+		SarifLog two = SarifLog.of(bracket.with(bracket.feedOffPitch(), bracket.feedOffPitch()));
+		assertThat(two.mark(0)).isNotEqualTo(two.mark(1));
+	}
+
+	@Test
+	void namesAreRelativeAndPercentEncoded() {
+		assertThat(RelativeUri.of("./teile/gr\u00f6\u00dfe 1.nc")).isEqualTo("teile/gr%C3%B6%C3%9Fe%201.nc");
+		assertThat(RelativeUri.of(System.getProperty("user.dir") + "/a.nc")).isEqualTo("a.nc");
+		assertThat(RelativeUri.fileName("teile/gr%C3%B6%C3%9Fe%201.nc")).isEqualTo("gr\u00f6\u00dfe 1.nc");
+	}
+
+	private static Finding moved(Sample edited) {
+		Finding old = Sample.of("bracket.nc", Sample.BRACKET).feedOffPitch();
+		return new Finding(old.rule(), old.severity(), old.message(), edited.at("F500"), old.related(), old.fixes(), old.evidence(), 0, Optional.empty());
+	}
+}
