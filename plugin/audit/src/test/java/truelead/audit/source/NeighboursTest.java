@@ -1,0 +1,55 @@
+package truelead.audit.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import truelead.checker.machine.ProgramFile;
+
+class NeighboursTest {
+
+	@TempDir
+	Path folder;
+
+	@Test
+	void aProgramNumberIsFoundHoweverItsFileIsNamed() throws IOException {
+		assertThat(find("O8001", "8001")).hasValue("O8001");
+		assertThat(find("o8002.nc", "8002")).hasValue("o8002.nc");
+		assertThat(find("0051.tap", "51")).hasValue("0051.tap");
+		assertThat(find("O52.txt", "52")).isEmpty();
+	}
+
+	@Test
+	void aNamedSubprogramIsFoundWithoutItsExtension() throws IOException {
+		assertThat(find("Holes.ngc", "holes")).hasValue("Holes.ngc");
+	}
+
+	@Test
+	void theExtensionOfTheCallerComesFirst() throws IOException {
+		write("O7.cnc");
+		write("O7.tap");
+		assertThat(find("O7.nc", "7")).hasValue("O7.nc");
+	}
+
+	@Test
+	void nothingOutsideTheFolderIsRead(@TempDir Path elsewhere) throws IOException {
+		Files.writeString(elsewhere.resolve("O9.nc"), "M99\n");
+		Files.createSymbolicLink(folder.resolve("O9.nc"), elsewhere.resolve("O9.nc"));
+		Neighbours neighbours = new Neighbours(folder.resolve("main.nc"));
+		assertThat(neighbours.find("9")).isEmpty();
+		assertThat(neighbours.find("../" + elsewhere.getFileName() + "/O9")).isEmpty();
+	}
+
+	private Optional<String> find(String file, String called) throws IOException {
+		write(file);
+		return new Neighbours(folder.resolve("main.nc")).find(called).map(ProgramFile::name);
+	}
+
+	private void write(String file) throws IOException {
+		Files.writeString(folder.resolve(file), "M99\n");
+	}
+}
