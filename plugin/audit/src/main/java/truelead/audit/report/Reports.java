@@ -24,12 +24,15 @@ public final class Reports implements AutoCloseable {
 
 	private final List<Open> open = new ArrayList<>();
 
-	private Reports() {
+	private final boolean baseline;
+
+	private Reports(boolean baseline) {
+		this.baseline = baseline;
 	}
 
-	/** Opens what was asked for; {@code output} takes the one report that goes to no file. */
-	public static Reports open(List<ReportRequest> requests, PrintStream output) {
-		Reports reports = new Reports();
+	/** Opens what was asked for; {@code output} takes the one report that goes to no file; {@code baseline} is whether there is one. */
+	public static Reports open(List<ReportRequest> requests, PrintStream output, boolean baseline) {
+		Reports reports = new Reports(baseline);
 		try {
 			for (ReportRequest request : requests) {
 				reports.open(request, output);
@@ -56,10 +59,10 @@ public final class Reports implements AutoCloseable {
 		}
 	}
 
-	private static Report report(ReportFormat format, Writer writer) throws IOException {
+	private Report report(ReportFormat format, Writer writer) throws IOException {
 		return switch (format) {
 			case TEXT -> new TextReport(writer);
-			case SARIF -> new SarifReport(writer, false);
+			case SARIF -> new SarifReport(writer, baseline);
 		};
 	}
 

@@ -46,6 +46,9 @@ public final class TextReport implements Report {
 
 	@Override
 	public void finish(Tally tally) throws IOException {
+		for (String remark : tally.remarks()) {
+			line("%s", remark);
+		}
 		line("");
 		line("%s, %s, %s", many(tally.programs(), "program"), many(tally.blocks(), "block"), many(tally.operations(), "threading operation"));
 		line("%s, %s, %d information; %d not followed%s", many(tally.count(Severity.ERROR), "error"), many(tally.count(Severity.WARNING), "warning"),

@@ -26,6 +26,11 @@ public sealed interface Audited {
 			gone = List.copyOf(gone);
 		}
 
+		/** The same program with its findings judged anew. */
+		public Checked with(List<Judged> judged, List<Gone> nowGone) {
+			return new Checked(source, file, sha256, result, judged, nowGone);
+		}
+
 		/** The name of the file of a location as reports show it: the program itself, or one beside it. */
 		public String shown(Location at) {
 			return at.file().name().equals(file.name()) ? source.shown() : source.shownFolder() + at.file().name();

@@ -3,6 +3,7 @@ package truelead.audit.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -34,6 +35,13 @@ public final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--fail-on", paramLabel = "SEVERITY", description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
 	private String failOn = "warning";
 
+	@Option(names = "--baseline", paramLabel = "FILE", description = "An earlier SARIF report: show and count only what is new since, and say what is gone.")
+	private Optional<String> baseline = Optional.empty();
+
+	@Option(names = "--accept", paramLabel = "FILE", description = {"Findings accepted outside the programs: CSV with the columns",
+			"fingerprint,rule,program,reason,person,date."})
+	private Optional<String> accept = Optional.empty();
+
 	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")
 	private List<String> include = new ArrayList<>();
 
@@ -52,7 +60,7 @@ public final class CheckCommand implements Callable<Integer> {
 		Severity limit = severity(failOn);
 		List<ReportRequest> requests = ReportRequest.all(reports);
 		Examination examination = new Examination(Job.EMPTY, Machines.find(machine), RuleSettings.DEFAULT);
-		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude)).run(paths, requests);
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude)).run(paths, requests, accept, baseline);
 	}
 
 	private static Severity severity(String written) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import truelead.audit.Terminal;
 import truelead.audit.report.ReportRequest;
@@ -13,6 +14,9 @@ import truelead.audit.source.NamePatterns;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramSearch;
 import truelead.audit.source.Source;
+import truelead.audit.standing.AcceptFile;
+import truelead.audit.standing.Baseline;
+import truelead.audit.standing.Standing;
 import truelead.checker.rule.Severity;
 
 /** One run over files and folders: finds the programs, has them checked, and passes what comes of them to the reports in order. */
@@ -31,26 +35,34 @@ final class CheckRun {
 	}
 
 	/** Gives the exit status. */
-	int run(List<String> paths, List<ReportRequest> requests) {
-		try (Reports reports = Reports.open(requests, terminal.out())) {
-			List<Source> sources = sources(paths);
+	int run(List<String> paths, List<ReportRequest> requests, Optional<String> acceptFile, Optional<String> baseline) {
+		List<Source> sources = sources(paths);
+		List<Standing> standings = new ArrayList<>();
+		acceptFile.ifPresent(file -> standings.add(AcceptFile.read(file)));
+		baseline.ifPresent(file -> standings.add(Baseline.read(file, sources)));
+		try (Reports reports = Reports.open(requests, terminal.out(), baseline.isPresent())) {
 			try (Progress progress = new Progress(terminal, sources.size())) {
 				Order.forEach(sources, Runtime.getRuntime().availableProcessors(), examination, audited -> {
 					progress.step();
-					take(audited, reports);
+					take(audited, standings, reports);
 				});
 			}
+			standings.forEach(standing -> standing.remarks().forEach(tally::remark));
 			reports.finish(tally);
 			return tally.status();
 		}
 	}
 
-	private void take(Audited audited, Reports reports) {
+	private void take(Audited audited, List<Standing> standings, Reports reports) {
 		if (audited instanceof Audited.Refused refused) {
 			terminal.complain(refused.source().shown() + ": " + refused.reason());
 		}
-		tally.add(audited);
-		reports.add(audited);
+		Audited judged = audited;
+		for (Standing standing : standings) {
+			judged = judged instanceof Audited.Checked checked ? standing.judge(checked) : judged;
+		}
+		tally.add(judged);
+		reports.add(judged);
 	}
 
 	private List<Source> sources(List<String> paths) {

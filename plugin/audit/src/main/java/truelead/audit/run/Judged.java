@@ -29,6 +29,16 @@ public record Judged(Finding finding, String fingerprint, Optional<Acceptance> a
 		return judged;
 	}
 
+	/** The same finding, accepted. */
+	public Judged accepted(Acceptance why) {
+		return new Judged(finding, fingerprint, Optional.of(why), known);
+	}
+
+	/** The same finding, known from the baseline. */
+	public Judged knownAlready() {
+		return new Judged(finding, fingerprint, acceptance, true);
+	}
+
 	/** Neither accepted nor known from the baseline. */
 	public boolean open() {
 		return acceptance.isEmpty() && !known;

@@ -1,5 +1,7 @@
 package truelead.audit.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import truelead.audit.ExitStatus;
 import truelead.checker.rule.Severity;
 
@@ -18,6 +20,7 @@ public final class Tally {
 	private long gone;
 	private boolean overLimit;
 	private boolean trouble;
+	private final List<String> remarks = new ArrayList<>();
 
 	/** {@code limit} is the severity from which findings make the run fail. */
 	public Tally(Severity limit) {
@@ -53,6 +56,16 @@ public final class Tally {
 	/** Something outside the programs went wrong; the run ends with {@link ExitStatus#TROUBLE}. */
 	public void trouble() {
 		trouble = true;
+	}
+
+	/** A sentence about the run as a whole, for the end of reports. */
+	public void remark(String sentence) {
+		remarks.add(sentence);
+	}
+
+	/** Sentences about the run as a whole. */
+	public List<String> remarks() {
+		return List.copyOf(remarks);
 	}
 
 	/** The status to end with. */

@@ -48,7 +48,7 @@ final class SarifResult {
 		if (baseline) {
 			json.name("baselineState").value(judged.known() ? "unchanged" : "new");
 		}
-		properties(finding);
+		properties(program, finding);
 		json.endObject();
 	}
 
@@ -135,8 +135,9 @@ final class SarifResult {
 		json.endObject().endArray();
 	}
 
-	private void properties(Finding finding) throws IOException {
+	private void properties(Audited.Checked program, Finding finding) throws IOException {
 		json.name("properties").beginObject();
+		json.name("program").value(RelativeUri.of(program.source().shown()));
 		if (finding.operation() >= 0) {
 			json.name("operation").value(finding.operation());
 		}

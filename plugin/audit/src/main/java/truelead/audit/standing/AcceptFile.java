@@ -1,0 +1,107 @@
+package truelead.audit.standing;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import truelead.audit.Complaint;
+import truelead.audit.run.Acceptance;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Judged;
+import truelead.audit.source.Paths;
+
+/**
+ * Findings accepted outside the programs: a CSV file (RFC 4180, UTF-8) with the columns {@code fingerprint,rule,program,reason,person,date}.
+ * The fingerprint stands in every report; the program is a file name without folders, or empty for any program; an entry without a reason is
+ * refused. An entry whose finding is gone from its program is reported as stale.
+ */
+public final class AcceptFile implements Standing {
+
+	/** The columns, in the order they are written. */
+	public static final List<String> COLUMNS = List.of("fingerprint", "rule", "program", "reason", "person", "date");
+
+	private record Entry(long line, String fingerprint, String rule, String program, Acceptance acceptance) {
+
+		boolean speaksOf(Audited.Checked checked) {
+			return program.isEmpty() || program.equals(checked.file().name()) || program.equals(checked.source().shown());
+		}
+	}
+
+	private final String shown;
+	private final Map<String, List<Entry>> byFingerprint = new HashMap<>();
+	private final Set<Entry> seenProgram = new HashSet<>();
+	private final Set<Entry> used = new HashSet<>();
+
+	private AcceptFile(String shown, List<Entry> entries) {
+		this.shown = shown;
+		entries.forEach(entry -> byFingerprint.computeIfAbsent(entry.fingerprint, any -> new ArrayList<>()).add(entry));
+	}
+
+	/** Reads the file that was named; ends the command with a complaint where it is not one. */
+	public static AcceptFile read(String typed) {
+		Path path = Paths.of(typed);
+		CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setIgnoreEmptyLines(true).setTrim(true).get();
+		try (Reader reader = Files.newBufferedReader(path, StandardCharsets.UTF_8); CSVParser csv = CSVParser.parse(reader, format)) {
+			List<String> header = csv.getHeaderNames().stream().map(name -> name.replace("\uFEFF", "")).toList();
+			if (!header.equals(COLUMNS)) {
+				throw new Complaint(typed + ": the first line must be " + String.join(",", COLUMNS));
+			}
+			List<Entry> entries = new ArrayList<>();
+			for (CSVRecord record : csv) {
+				entries.add(entry(typed, csv.getCurrentLineNumber(), record));
+			}
+			return new AcceptFile(typed, entries);
+		} catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
+			throw new Complaint(typed + ": " + (Files.exists(path) ? "is no accept file (" + unreadable.getMessage() + ")" : "no such file"));
+		}
+	}
+
+	private static Entry entry(String typed, long line, CSVRecord record) {
+		if (record.size() != COLUMNS.size()) {
+			throw new Complaint(typed + ": line " + line + " has " + record.size() + " columns instead of " + COLUMNS.size());
+		}
+		if (record.get(0).isEmpty() || record.get(3).isEmpty()) {
+			throw new Complaint(typed + ": line " + line + " has no " + (record.get(0).isEmpty() ? "fingerprint" : "reason"));
+		}
+		return new Entry(line, record.get(0), record.get(1), record.get(2), new Acceptance(false, record.get(3), record.get(4), record.get(5)));
+	}
+
+	@Override
+	public Audited.Checked judge(Audited.Checked checked) {
+		byFingerprint.values().forEach(entries -> entries.stream().filter(entry -> entry.speaksOf(checked)).forEach(seenProgram::add));
+		List<Judged> judged = new ArrayList<>();
+		for (Judged finding : checked.findings()) {
+			Optional<Entry> entry = find(checked, finding);
+			entry.ifPresent(used::add);
+			boolean accept = entry.isPresent() && finding.acceptance().isEmpty();
+			judged.add(accept ? finding.accepted(entry.get().acceptance) : finding);
+		}
+		return checked.with(judged, checked.gone());
+	}
+
+	private Optional<Entry> find(Audited.Checked checked, Judged judged) {
+		return byFingerprint.getOrDefault(judged.fingerprint(), List.of()).stream()
+				.filter(entry -> entry.speaksOf(checked) && (entry.rule.isEmpty() || entry.rule.equals(judged.finding().rule()))).findFirst();
+	}
+
+	/** One sentence for every stale entry, by line. */
+	@Override
+	public List<String> remarks() {
+		return seenProgram.stream().filter(entry -> !used.contains(entry)).sorted((a, b) -> Long.compare(a.line, b.line))
+				.map(entry -> shown + " line " + entry.line + " accepts what is no longer found: " + entry.rule
+						+ (entry.program.isEmpty() ? "" : " in " + entry.program) + " (" + entry.acceptance.reason() + ")")
+				.toList();
+	}
+}

@@ -1,0 +1,69 @@
+package truelead.audit.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import truelead.audit.Complaint;
+import truelead.audit.run.Acceptance;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Judged;
+import truelead.audit.run.Sample;
+
+class AcceptFileTest {
+
+	private static final String HEAD = "fingerprint,rule,program,reason,person,date\n";
+
+	@TempDir
+	Path folder;
+
+	private final Sample bracket = Sample.of("bracket.nc", Sample.BRACKET);
+	private final Audited.Checked checked = bracket.with(bracket.feedOffPitch());
+	private final String mark = checked.findings().get(0).fingerprint();
+
+	@Test
+	void anEntryAcceptsItsFinding() throws IOException {
+		AcceptFile accepted = file(HEAD + mark + ",feed-off-pitch,bracket.nc,\"floating holder, 5 mm\",first shift,2026-11-25\n");
+		Judged finding = accepted.judge(checked).findings().get(0);
+		assertThat(finding.acceptance()).contains(new Acceptance(false, "floating holder, 5 mm", "first shift", "2026-11-25"));
+		assertThat(finding.open()).isFalse();
+		assertThat(accepted.remarks()).isEmpty();
+	}
+
+	@Test
+	void anEntryForAnotherProgramDoesNot() throws IOException {
+		AcceptFile accepted = file(HEAD + mark + ",feed-off-pitch,flange.nc,r,,\n");
+		assertThat(accepted.judge(checked).findings().get(0).open()).isTrue();
+		assertThat(accepted.remarks()).isEmpty();
+	}
+
+	@Test
+	void anEntryWhoseFindingIsGoneIsStale() throws IOException {
+		AcceptFile accepted = file(HEAD + "0000,hole-missing,bracket.nc,cast hole,,\n");
+		accepted.judge(checked);
+		assertThat(accepted.remarks()).singleElement().asString()
+				.endsWith("line 2 accepts what is no longer found: hole-missing in bracket.nc (cast hole)");
+	}
+
+	@Test
+	void aReasonIsAskedFor() {
+		assertThatThrownBy(() -> file(HEAD + mark + ",feed-off-pitch,bracket.nc,,someone,\n")).isInstanceOf(Complaint.class)
+				.hasMessageEndingWith("line 2 has no reason");
+	}
+
+	@Test
+	void anotherTableIsRefused() {
+		assertThatThrownBy(() -> file("a,b\n1,2\n")).isInstanceOf(Complaint.class).hasMessageContaining("the first line must be fingerprint,rule,");
+		assertThatThrownBy(() -> file("")).isInstanceOf(Complaint.class);
+		assertThatThrownBy(() -> file(HEAD + "\"open quote")).isInstanceOf(Complaint.class);
+		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("no such file");
+	}
+
+	private AcceptFile file(String text) throws IOException {
+		return AcceptFile.read(Files.writeString(folder.resolve("accept.csv"), text).toString());
+	}
+}
