@@ -1,8 +1,14 @@
 package truelead.checker.machine;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * What the checker must know of the machine and its control: meanings of codes that differ, defaults, limits. Read from a properties file.
@@ -10,15 +16,32 @@ import java.util.OptionalDouble;
  */
 public final class MachineProfile {
 
-	private final Map<String, String> values;
+	private static final List<String> SHIPPED = List.of("milling-metric", "milling-inch", "turning", "rs274");
+	private static final Map<String, MachineProfile> READ = SHIPPED.stream()
+			.collect(Collectors.toUnmodifiableMap(name -> name, name -> new MachineProfile(ProfileReader.shipped(name))));
 
-	private MachineProfile(Map<String, String> values) {
+	private final Map<String, String> values;
+	private final CodeTable gCodes;
+	private final CodeTable mCodes;
+
+	MachineProfile(Map<String, String> values) {
 		this.values = Map.copyOf(values);
+		this.gCodes = new CodeTable('G', values);
+		this.mCodes = new CodeTable('M', values);
+	}
+
+	/** Names of the shipped profiles. */
+	public static List<String> shipped() {
+		return SHIPPED;
 	}
 
 	/** The profile shipped under that name; {@code milling-metric}, {@code milling-inch}, {@code turning}, {@code rs274}. */
 	public static MachineProfile named(String name) {
-		return new MachineProfile(Map.of("name", name));
+		MachineProfile profile = READ.get(name);
+		if (profile == null) {
+			throw new IllegalArgumentException("no machine profile is shipped under the name " + name);
+		}
+		return profile;
 	}
 
 	/** Generic milling, metric by default. */
@@ -26,13 +49,112 @@ public final class MachineProfile {
 		return named("milling-metric");
 	}
 
+	/** A profile from the text of a file, and what in it could not be used, line by line. */
+	public static ProfileReading read(String text, String fileName) {
+		return ProfileReader.read(text, fileName);
+	}
+
+	/** This profile with one key or code said differently; a value that the key does not take changes nothing. */
+	public MachineProfile with(String key, String value) {
+		String base = new TreeMap<>(values).entrySet().stream().map(entry -> entry.getKey() + " = " + entry.getValue())
+				.collect(Collectors.joining("\n"));
+		return read(base + "\n" + key + " = " + value, name()).profile();
+	}
+
+	/** What messages call it. */
+	public String name() {
+		return values.getOrDefault("name", "milling-metric");
+	}
+
 	/** A text value by key; empty where the profile does not say. */
 	public Optional<String> text(String key) {
 		return Optional.ofNullable(values.get(key));
 	}
 
-	/** A number by key; empty where the profile does not say. */
+	/** A number by key; empty where the profile does not say or says none. */
 	public OptionalDouble number(String key) {
-		return OptionalDouble.empty();
+		double value = ProfileKey.parse(values.getOrDefault(key, "none"));
+		return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+	}
+
+	/** A number by key, in the unit that the key states; empty where the profile does not say or says none. */
+	public OptionalDouble number(ProfileKey key) {
+		return number(key.key());
+	}
+
+	/** Whether a key has that value. */
+	public boolean is(ProfileKey key, String value) {
+		return value.equals(values.get(key.key()));
+	}
+
+	/** Whether a key says yes. */
+	public boolean yes(ProfileKey key) {
+		return is(key, "yes");
+	}
+
+	/** What a G code does, by the code times ten (842 for G84.2); empty for a code that is not known. */
+	public List<Meaning> gCode(int tenfold) {
+		return gCodes.of(tenfold);
+	}
+
+	/** What an M code does, by the code times ten; empty for a code that is not known. */
+	public List<Meaning> mCode(int tenfold) {
+		return mCodes.of(tenfold);
+	}
+
+	/** Unit of a program that states none. */
+	public LengthUnit unit() {
+		return is(ProfileKey.UNIT, "inch") ? LengthUnit.INCH : LengthUnit.MM;
+	}
+
+	/** How F is read before a program says so. */
+	public FeedMode feedMode() {
+		return is(ProfileKey.FEED_MODE, "per-revolution") ? FeedMode.PER_REVOLUTION : FeedMode.PER_MINUTE;
+	}
+
+	/** Plane at the start. */
+	public Plane plane() {
+		return is(ProfileKey.PLANE, "zx") ? Plane.ZX : is(ProfileKey.PLANE, "yz") ? Plane.YZ : Plane.XY;
+	}
+
+	/** Smallest step of an axis in a program of that unit, mm. */
+	public double smallestStep(LengthUnit unit) {
+		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.SMALLEST_STEP_INCH).orElse(0.0001) : number(ProfileKey.SMALLEST_STEP).orElse(0.001);
+	}
+
+	/** Difference of an arc's radii that the control takes, mm. */
+	public double arcTolerance(LengthUnit unit) {
+		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.ARC_TOLERANCE_INCH).orElse(0.0005) : number(ProfileKey.ARC_TOLERANCE).orElse(0.005);
+	}
+
+	/** How far two holes at one place may be apart, mm. */
+	public double positionTolerance() {
+		return number(ProfileKey.POSITION_TOLERANCE).orElse(0.02);
+	}
+
+	/** Free travel of the holder where the program names none, mm. */
+	public double holderTravel() {
+		return number("travel-" + text("holder").orElse("rigid")).orElse(0);
+	}
+
+	/** Block delete switches that are on. */
+	Set<Integer> blockDelete() {
+		return Arrays.stream(text("block-delete").orElse("none").split("[ ,]+")).map(ProfileKey::parse).filter(level -> level >= 0)
+				.map(Double::intValue).collect(Collectors.toUnmodifiableSet());
+	}
+
+	/** Letters of the words that count a cycle's repeats. */
+	String repeatWords() {
+		return text("repeat-words").orElse("").toUpperCase(Locale.ROOT);
+	}
+
+	/** Whether a cycle's code, times ten, works along X. */
+	boolean sideCycle(int tenfold) {
+		for (String code : text("side-cycles").orElse("").split("[ ,]+")) {
+			if (code.length() > 1 && CodeTable.tenfold(ProfileKey.parse(code.substring(1))) == tenfold) {
+				return true;
+			}
+		}
+		return false;
 	}
 }

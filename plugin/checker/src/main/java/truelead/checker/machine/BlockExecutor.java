@@ -1,0 +1,181 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+
+/** Does what the words of one block say, in the order in which controls do it (RS-274/NGC, order of execution). Calls and ends are left to the flow. */
+final class BlockExecutor {
+
+	private static final int FEED_SPEED = Words.mask("FS");
+
+	private final MachineState state;
+	private final Output out;
+	private final Motion motion;
+	private final CannedCycles cycles;
+	private final Shifts shifts;
+	private final Tools tools;
+	private final Modes modes;
+	private final SpindleCodes spindle;
+	private boolean data;
+
+	BlockExecutor(MachineState state, Output out) {
+		this.state = state;
+		this.out = out;
+		this.motion = new Motion(state, out);
+		this.cycles = new CannedCycles(state, motion, out);
+		this.shifts = new Shifts(state, motion, out);
+		this.tools = new Tools(state, out);
+		this.modes = new Modes(state, motion, shifts, out);
+		this.spindle = new SpindleCodes(state, out);
+	}
+
+	/** Whether a canned cycle or a motion stands that makes axis words move. */
+	boolean moves(Words words) {
+		return motion.axisWords(words);
+	}
+
+	/** Executes the words, but for calls, macro calls and ends; {@code toolWordChanges} where the program has no change code. */
+	void execute(Words words, boolean toolWordChanges) {
+		if (data) {
+			data = !has(words, Meaning.SET_DATA_END);
+			return;
+		}
+		Meaning taker = words.gCount() == 0 ? Meaning.NONE : modes.before(words);
+		if (words.any(FEED_SPEED)) {
+			feedAndSpeed(words, taker);
+		}
+		if (words.has('T') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
+			tools.select(words, toolWordChanges, spindle.changesTool(words));
+		}
+		if (words.mCount() > 0) {
+			spindle.before(words, tools);
+		}
+		if (words.has('H') && state.lengthOffset.isSet() && !words.any(Words.mask("XY")) || words.has('D') && state.compensation != Compensation.OFF) {
+			modes.offsets(words);
+		}
+		move(words, taker);
+		if (words.mCount() > 0) {
+			spindle.after(words);
+		}
+	}
+
+	private boolean has(Words words, Meaning meaning) {
+		for (int i = 0; i < words.gCount(); i++) {
+			if (state.profile.gCode(words.gCode(i)).contains(meaning)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private void feedAndSpeed(Words words, Meaning taker) {
+		if (words.has('F') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
+			state.feed = words.setting('F');
+			state.changed();
+		}
+		if (words.has('S') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL && taker != Meaning.SPEED_LIMIT && taker != Meaning.DWELL) {
+			state.speed = words.setting('S');
+			state.changed();
+		}
+	}
+
+	private void move(Words words, Meaning taker) {
+		boolean cycleStarts = words.gCount() > 0 && changeMotion(words);
+		switch (taker) {
+			case NONE -> moveInForce(words, cycleStarts);
+			case DWELL -> dwell(words);
+			case HOME -> motion.home(words);
+			case FROM_HOME -> motion.toUnknown(words, true);
+			case MACHINE_COORDINATES -> motion.toUnknown(words, state.motion != Meaning.LINEAR);
+			case LOCAL_SHIFT -> shifts.local(words);
+			case SET_POSITION -> shifts.setPosition(words);
+			case SPEED_LIMIT -> speedLimit(words);
+			case SET_DATA -> setData(words);
+			case ROTATION -> shifts.rotate(words);
+			case SCALE -> shifts.scale(words);
+			case MIRROR -> shifts.mirror(words);
+			case MIRROR_OFF -> shifts.mirrorOff(words);
+			case TILTED_PLANE -> shifts.tilt(words);
+			case FACE_PECK -> modes.facePeck(words);
+			default -> {
+				// A macro call takes its words as arguments, a turning cycle gives back what it moved.
+			}
+		}
+	}
+
+	private void dwell(Words words) {
+		for (char letter : new char[] {'P', 'X', 'U', 'F', 'S'}) {
+			if (words.has(letter)) {
+				out.event(words.block(), Step.EventKind.DWELL, words.ref(letter), words.setting(letter));
+				return;
+			}
+		}
+	}
+
+	private void speedLimit(Words words) {
+		if (!words.has('S') && motion.linearWords(words)) {
+			shifts.setPosition(words);
+		}
+	}
+
+	private void setData(Words words) {
+		data = words.has('L') && words.value('L') == 50;
+		if (!data) {
+			shifts.setData(words);
+		}
+	}
+
+	private void moveInForce(Words words, boolean cycleStarts) {
+		if (state.motion.cycle()) {
+			cycles.block(words, cycleStarts);
+		} else if (motion.axisWords(words) || arcWords(words)) {
+			motion.turnRotary(words);
+			if (motion.linearWords(words) || arcWords(words)) {
+				motionInForce(words);
+			}
+		}
+	}
+
+	/** A full circle needs no axis words. */
+	private boolean arcWords(Words words) {
+		return (state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE) && words.any(Words.mask("IJKR"));
+	}
+
+	/** Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is made. */
+	private boolean changeMotion(Words words) {
+		boolean starts = false;
+		boolean cancelled = false;
+		for (int i = 0; i < words.gCount(); i++) {
+			Meaning next = modes.motionMeaning(words.gCode(i));
+			if (next == Meaning.NONE) {
+				continue;
+			}
+			if (next.cycle()) {
+				cycles.start(next, words.gCode(i), words, words.gRef(i));
+				starts = true;
+			} else if (cycles.on() || next == Meaning.CYCLE_OFF) {
+				cycles.cancel(words.block(), Optional.of(words.gRef(i)));
+				starts = false;
+			}
+			if (next != Meaning.CYCLE_OFF || !cancelled) {
+				state.motion = next == Meaning.CYCLE_OFF ? Meaning.NONE : next;
+				state.motionCode = words.gCode(i);
+			}
+			cancelled |= !next.cycle();
+		}
+		return starts;
+	}
+
+	private void motionInForce(Words words) {
+		switch (state.motion) {
+			case RAPID -> motion.straight(words, true, state.modal());
+			case LINEAR -> motion.straight(words, false, state.modal());
+			case FLOATING_TAP -> motion.straight(words, false, state.lockedModal());
+			case ARC_CLOCKWISE -> motion.arc(words, true);
+			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
+			case SKIP_MOTION -> motion.toUnknown(words, false);
+			case SYNCHRONISED_MOTION -> motion.synchronised(words, state.motionCode, false);
+			case SYNCHRONISED_TAP -> motion.synchronised(words, state.motionCode, true);
+			default -> motion.straight(words, true, state.modal());
+		}
+	}
+}

@@ -1,0 +1,68 @@
+package truelead.checker.machine;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import truelead.grammar.Element;
+
+/** A program or subprogram being executed: where it stands, who called it, and which loops are open in it. */
+final class CallFrame {
+
+	/** An open loop: the line it starts at and how many passes are left where it counts them. */
+	static final class Loop {
+		final int line;
+		final String name;
+		final Optional<Element.OKeyword> keyword;
+		int left;
+
+		Loop(int line, String name, Optional<Element.OKeyword> keyword, int left) {
+			this.line = line;
+			this.name = name;
+			this.keyword = keyword;
+			this.left = left;
+		}
+	}
+
+	final Source source;
+	final Optional<BlockRef> caller;
+	final int start;
+	final int end;
+	/** Whether it has local variables of its own. */
+	final boolean ownLocals;
+	/** Whether an o-word ends it, so that program numbers do not. */
+	final boolean oWord;
+	final Deque<Loop> loops = new ArrayDeque<>();
+	int line;
+	int repeatsLeft;
+
+	CallFrame(Source source, Optional<BlockRef> caller, int start, int end, boolean ownLocals, boolean oWord, int repeats) {
+		this.source = source;
+		this.caller = caller;
+		this.start = start;
+		this.end = end;
+		this.ownLocals = ownLocals;
+		this.oWord = oWord;
+		this.line = start;
+		this.repeatsLeft = repeats - 1;
+	}
+
+	/** Opens a loop, closing what a jump out of it or of inner ones has left open. */
+	void open(Loop loop) {
+		close(loop.line);
+		loops.push(loop);
+	}
+
+	/** Closes the loop that starts at a line, and all inside it; nothing where it is not open. */
+	void close(int line) {
+		if (loops.stream().anyMatch(open -> open.line == line)) {
+			while (loops.pop().line != line) {
+				continue;
+			}
+		}
+	}
+
+	/** The innermost open loop of that name. */
+	Optional<Loop> loop(String name) {
+		return loops.stream().filter(open -> open.name.equals(name)).findFirst();
+	}
+}

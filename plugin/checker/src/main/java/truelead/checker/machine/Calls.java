@@ -1,0 +1,281 @@
+package truelead.checker.machine;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import truelead.grammar.Element;
+import truelead.grammar.Element.OKeyword;
+
+/** Calls of subprograms and macros, their returns, and the end of the program. */
+final class Calls {
+
+	/** Where a called program is. */
+	private record Found(Source source, int start, int end, int repeats) {
+	}
+
+	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
+	private static final int[] ARGUMENTS = {1, 2, 3, 7, 8, 9, 0, 11, 4, 5, 6, 0, 13, 0, 0, 0, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26};
+
+	private final Flow flow;
+	private final Source main;
+	private final ProgramFolder folder;
+	private final MachineState state;
+	private final Output out;
+	private final Map<String, Optional<Source>> neighbours = new HashMap<>();
+	private final int deepest;
+	private Map<Integer, Value> modalArguments;
+	private int modalProgram;
+
+	Calls(Flow flow, Source main, ProgramFolder folder, MachineState state, Output out) {
+		this.flow = flow;
+		this.main = main;
+		this.folder = folder;
+		this.state = state;
+		this.out = out;
+		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
+	}
+
+	Source main() {
+		return main;
+	}
+
+	/** Whether T changes the tool at once: by the profile, or as the program has no change code at all. */
+	boolean toolWordChanges() {
+		return state.profile.is(ProfileKey.TOOL_WORD, "change") || state.profile.is(ProfileKey.TOOL_WORD, "select") && !main.outline().toolChanges();
+	}
+
+	/** G65, G66, G67; true where the block was a call and is done. */
+	boolean macroCall(Words words) {
+		for (int i = 0; i < words.gCount(); i++) {
+			for (Meaning meaning : state.profile.gCode(words.gCode(i))) {
+				if (meaning == Meaning.MACRO_CALL) {
+					macro(words, arguments(words), (int) number(words, 'P', -1), (int) number(words, 'L', 1), words.gRef(i));
+					return true;
+				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
+					modalArguments = arguments(words);
+					modalProgram = (int) number(words, 'P', -1);
+					return true;
+				} else if (meaning == Meaning.MODAL_MACRO_OFF) {
+					modalArguments = null;
+				}
+			}
+		}
+		return false;
+	}
+
+	private static double number(Words words, char letter, double otherwise) {
+		return words.has(letter) && !Double.isNaN(words.value(letter)) ? words.value(letter) : otherwise;
+	}
+
+	private static Map<Integer, Value> arguments(Words words) {
+		Map<Integer, Value> arguments = new HashMap<>();
+		for (char letter = 'A'; letter <= 'Z'; letter++) {
+			int variable = ARGUMENTS[letter - 'A'];
+			if (variable > 0 && words.has(letter)) {
+				double value = words.value(letter);
+				arguments.put(variable, Double.isNaN(value) ? Value.unknown(words.why(letter)) : Value.of(value));
+			}
+		}
+		return arguments;
+	}
+
+	private void macro(Words words, Map<Integer, Value> arguments, int program, int repeats, WordRef word) {
+		Optional<Found> found = find(program, repeats);
+		if (found.isEmpty()) {
+			missing("program " + program, Optional.of(word));
+			return;
+		}
+		if (enter(found.get(), true, false, Optional.of(word))) {
+			flow.variables().enter(Value.VACANT);
+			arguments.forEach(flow.variables()::set);
+		}
+	}
+
+	/** Calls, returns and ends among the M codes of a block whose other words are done. */
+	void after(Words words, boolean moved) {
+		for (int i = 0; i < words.mCount(); i++) {
+			for (Meaning meaning : state.profile.mCode(words.mCode(i))) {
+				switch (meaning) {
+					case CALL -> call(words, words.mRef(i));
+					case LOCAL_CALL -> localCall(words, words.mRef(i));
+					case RETURN -> returned(words, words.mRef(i));
+					case PROGRAM_END -> flow.end(Optional.of(words.mRef(i)));
+					default -> {
+						// Done with the motion.
+					}
+				}
+			}
+		}
+		if (moved && modalArguments != null) {
+			Map<Integer, Value> arguments = modalArguments;
+			Optional<Found> found = find(modalProgram, 1);
+			if (found.isEmpty()) {
+				missing("program " + modalProgram, Optional.empty());
+			} else if (enter(found.get(), true, false, Optional.empty())) {
+				flow.variables().enter(Value.VACANT);
+				arguments.forEach(flow.variables()::set);
+			}
+		}
+	}
+
+	private void call(Words words, WordRef word) {
+		if (words.name('P').isPresent()) {
+			named(words.name('P').get(), word);
+			return;
+		}
+		if (!words.has('P')) {
+			if (words.has('H') || words.has('Q')) {
+				localCall(words, word);
+			} else {
+				out.notFollowed(words.block(), word.written() + " says no program with P", Optional.of(word));
+			}
+			return;
+		}
+		double program = words.value('P');
+		if (Double.isNaN(program)) {
+			missing("the program called", Optional.of(words.ref('P')));
+			return;
+		}
+		Optional<Found> found = find((int) program, (int) number(words, 'L', 1));
+		if (found.isEmpty()) {
+			missing("program " + (int) program, Optional.of(word));
+		} else if (words.has('Q') || words.has('H')) {
+			int number = (int) number(words, words.has('Q') ? 'Q' : 'H', -1);
+			OptionalInt line = found.get().source.outline().blockNumber(number, found.get().start);
+			enter(new Found(found.get().source, line.orElse(found.get().start), found.get().end, found.get().repeats), false, false, Optional.of(word));
+		} else {
+			enter(found.get(), false, false, Optional.of(word));
+		}
+	}
+
+	private void named(String name, WordRef word) {
+		Optional<Source> source = neighbour(name);
+		if (source.isEmpty()) {
+			missing("program " + name, Optional.of(word));
+		} else {
+			enter(new Found(source.get(), 0, source.get().lines(), 1), false, false, Optional.of(word));
+		}
+	}
+
+	private void localCall(Words words, WordRef word) {
+		CallFrame frame = flow.frames().peek();
+		char letter = words.has('P') ? 'P' : words.has('H') ? 'H' : 'Q';
+		OptionalInt line = words.has(letter) ? frame.source.outline().blockNumber((int) words.value(letter), frame.line - 1) : OptionalInt.empty();
+		if (line.isEmpty()) {
+			missing(words.has(letter) ? "block N" + (int) words.value(letter) : "the block called", Optional.of(word));
+		} else {
+			enter(new Found(frame.source, line.getAsInt(), frame.source.outline().programEnd(line.getAsInt()), (int) number(words, 'L', 1)), false, false,
+					Optional.of(word));
+		}
+	}
+
+	private void missing(String what, Optional<WordRef> word) {
+		out.notFollowed(flow.block(), what + " is neither in this file nor beside it: what it does is not known", word);
+		for (int axis = 0; axis < 3; axis++) {
+			state.place.lose(axis);
+		}
+	}
+
+	/** A program by number, in the file that calls, the main file, a neighbouring file; more than four digits may be a packed count and number. */
+	private Optional<Found> find(int program, int repeats) {
+		Optional<Found> exact = exact(program, repeats);
+		if (exact.isPresent() || program <= 9999) {
+			return exact;
+		}
+		return exact(program % 10_000, program / 10_000);
+	}
+
+	private Optional<Found> exact(int program, int repeats) {
+		for (Source source : List.of(flow.frames().peek().source, main)) {
+			OptionalInt line = source.outline().program(program);
+			if (line.isPresent()) {
+				return Optional.of(new Found(source, line.getAsInt(), source.outline().programEnd(line.getAsInt()), repeats));
+			}
+		}
+		Optional<Source> other = neighbour(String.valueOf(program));
+		return other.map(source -> {
+			int start = source.outline().program(program).orElse(0);
+			return new Found(source, start, source.outline().programEnd(start), repeats);
+		});
+	}
+
+	private Optional<Source> neighbour(String name) {
+		return neighbours.computeIfAbsent(name, unread -> folder.find(unread).map(Source::new));
+	}
+
+	private boolean enter(Found found, boolean ownLocals, boolean oWord, Optional<WordRef> word) {
+		if (flow.frames().size() > deepest) {
+			out.notFollowed(flow.block(), "calls are more than " + deepest + " deep: this one is not followed", word);
+			return false;
+		}
+		if (found.repeats < 1) {
+			return false;
+		}
+		out.event(flow.block(), Step.EventKind.SUB_CALL, word, Setting.NONE);
+		flow.frames().push(new CallFrame(found.source, Optional.of(flow.block()), found.start, found.end, ownLocals, oWord, found.repeats));
+		return true;
+	}
+
+	/** M99: back to the caller, with P to a block of it; in a main program to a block, else the machine would begin again. */
+	private void returned(Words words, WordRef word) {
+		CallFrame frame = flow.frames().peek();
+		boolean called = frame.caller.isPresent();
+		if (!called && words.block().skippable() && !words.has('P')) {
+			return;
+		}
+		if (called) {
+			flow.leave();
+		} else if (!words.has('P')) {
+			flow.end(Optional.of(word));
+			return;
+		}
+		if (words.has('P') && flow.frames().peek() != null && flow.frames().peek() != frame | !called) {
+			CallFrame back = flow.frames().peek();
+			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> flow.goTo(back, line),
+					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program", Optional.of(words.ref('P'))));
+		}
+	}
+
+	/** {@code o100 call [1] [2]}: arguments become #1, #2, the rest 0; elsewhere a file of that name has it. */
+	void oCall(String name, Element.OStatement statement) {
+		CallFrame frame = flow.frames().peek();
+		Optional<Found> found = oSub(frame.source, name).or(() -> oSub(main, name)).or(() -> neighbour(name).flatMap(source -> oSub(source, name)));
+		if (found.isEmpty()) {
+			missing("o" + name, Optional.empty());
+			return;
+		}
+		List<Value> values = statement.arguments().stream().map(flow.evaluator()::value).toList();
+		if (enter(found.get(), true, true, Optional.empty())) {
+			flow.variables().enter(Value.ZERO);
+			for (int i = 0; i < values.size() && i < 30; i++) {
+				flow.variables().set(i + 1, values.get(i));
+			}
+		}
+	}
+
+	private Optional<Found> oSub(Source source, String name) {
+		for (Outline.Mark mark : source.outline().marks()) {
+			if (mark.element() instanceof Element.OStatement statement && statement.keyword() == OKeyword.SUB && statement.name().equals(name)) {
+				return Optional.of(new Found(source, mark.line() + 1, source.lines(), 1));
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** endsub or return: back to the caller; a value behind it is the call's. */
+	void leaveSub(Element.OStatement statement) {
+		CallFrame frame = flow.frames().peek();
+		while (frame != null && !frame.oWord) {
+			if (frame.caller.isEmpty()) {
+				return;
+			}
+			flow.leave();
+			frame = flow.frames().peek();
+		}
+		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty() : Optional.of(flow.evaluator().value(statement.arguments().get(0)));
+		flow.leave();
+		result.ifPresent(value -> flow.variables().set("_value", value));
+	}
+}

@@ -1,0 +1,182 @@
+package truelead.checker.machine;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The canned cycle in force: gathers its words, block by block, and makes a stroke at each place. */
+final class CannedCycles {
+
+	private static final String WORDS = "RQPFSIJKLXYZUVWHD";
+	private static final char[] LETTERS = {'X', 'Y', 'Z'};
+	private static final char[] INCREMENTS = {'U', 'V', 'W'};
+
+	private final MachineState state;
+	private final Place place;
+	private final Motion motion;
+	private final Output out;
+	private final String repeatWords;
+	private Cycle cycle;
+	private Meaning meaning = Meaning.NONE;
+	private double initial;
+	private double rLevel;
+	private double bottom;
+	private boolean hasR;
+	private boolean hasBottom;
+	private boolean rigidByCycle;
+
+	CannedCycles(MachineState state, Motion motion, Output out) {
+		this.state = state;
+		this.place = state.place;
+		this.motion = motion;
+		this.out = out;
+		this.repeatWords = state.profile.repeatWords();
+	}
+
+	/** Whether a cycle is in force. */
+	boolean on() {
+		return cycle != null;
+	}
+
+	/** A block starts a cycle or changes to another one. */
+	void start(Meaning kind, int code, Words words, WordRef gWord) {
+		int axis = state.cycleModal(code).plane().axis();
+		if (cycle == null) {
+			initial = place.programmed().along(axis);
+			hasR = false;
+			hasBottom = false;
+		}
+		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
+		meaning = kind;
+		cycle = new Cycle(kind.kind(), code, words.block(), gWord, kept);
+	}
+
+	/** The end of the cycle, by G80 or another motion; with it goes rigid tapping where the profile says so. */
+	void cancel(BlockRef block, Optional<WordRef> word) {
+		boolean rigidEnds = state.rigid.isPresent() && state.profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE) && (rigidByCycle || cycle == null);
+		if (cycle != null) {
+			cycle = null;
+			out.event(block, Step.EventKind.CYCLE_CANCELLED, word, Setting.NONE);
+		}
+		if (rigidEnds) {
+			rigidByCycle = false;
+			state.rigid = Optional.empty();
+			state.rigidWord = Optional.empty();
+			state.changed();
+			out.event(block, Step.EventKind.RIGID_OFF, word, Setting.NONE);
+		}
+	}
+
+	/** The words of a block under the cycle, and a stroke at every place that it says. */
+	void block(Words words, boolean positioned) {
+		Modal modal = state.cycleModal(cycle.code());
+		int axis = modal.plane().axis();
+		gather(words, axis);
+		if (!motion.axisWords(words) && !words.has('R')) {
+			return;
+		}
+		int repeats = repeats(words);
+		for (int repeat = 1; repeat <= repeats; repeat++) {
+			stroke(words, axis, positioned, repeat);
+		}
+	}
+
+	private void gather(Words words, int axis) {
+		Map<Character, Setting> changed = null;
+		for (int i = 0; i < WORDS.length(); i++) {
+			char letter = WORDS.charAt(i);
+			boolean place = letter == 'X' || letter == 'Y' || letter == 'Z';
+			if (words.has(letter) && (!place || letter == LETTERS[axis])) {
+				changed = changed == null ? new HashMap<>(cycle.words()) : changed;
+				changed.put(letter, words.setting(letter));
+			}
+		}
+		levels(words, axis);
+		if (changed != null) {
+			cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
+		}
+	}
+
+	/** R and bottom in programmed coordinates, mm: both absolute, or R from the initial level and the bottom from R. */
+	private void levels(Words words, int axis) {
+		if (words.has('R')) {
+			motion.checkKnown(words, 'R');
+			double r = state.mm(words, 'R');
+			boolean fromInitial = !state.absolute || state.profile.is(ProfileKey.CYCLE_R, "from-initial");
+			rLevel = fromInitial ? initial + r : r;
+			hasR = true;
+		} else if (!hasR) {
+			rLevel = initial;
+		}
+		char letter = LETTERS[axis];
+		if (words.has(letter)) {
+			motion.checkKnown(words, letter);
+			double depth = state.mm(words, letter) * half(axis);
+			bottom = words.incremental(letter, !state.absolute) ? rLevel + depth : depth;
+			hasBottom = true;
+		} else if (state.profile.yes(ProfileKey.INCREMENTAL_WORDS) && words.has(INCREMENTS[axis])) {
+			bottom = rLevel + state.mm(words, INCREMENTS[axis]) * half(axis);
+			hasBottom = true;
+		} else if (!hasBottom) {
+			bottom = Double.NaN;
+		}
+	}
+
+	private double half(int axis) {
+		return axis == 0 && state.profile.yes(ProfileKey.DIAMETER) ? 0.5 : 1;
+	}
+
+	private int repeats(Words words) {
+		for (int i = 0; i < repeatWords.length(); i++) {
+			char letter = repeatWords.charAt(i);
+			if (letter < 'A' || !words.has(letter) || letter == 'K' && (words.has('I') || words.has('J'))) {
+				continue;
+			}
+			double count = words.value(letter);
+			if (Double.isNaN(count)) {
+				out.notFollowed(words.block(), "how often the cycle is repeated is not known: " + words.why(letter), Optional.of(words.ref(letter)));
+				return 1;
+			}
+			if (count == Math.rint(count) && count >= 0 && count < 1e5) {
+				return (int) count;
+			}
+		}
+		return 1;
+	}
+
+	private void stroke(Words words, int axis, boolean positioned, int repeat) {
+		motion.turnRotary(words);
+		Modal modal = state.cycleModal(cycle.code());
+		Point target = motion.target(words).with(axis, rLevel);
+		Point at = place.frame().apply(target);
+		double end = place.frame().apply(target.with(axis, bottom)).along(axis);
+		double start = place.frame().apply(target.with(axis, initial)).along(axis);
+		double resolution = Math.max(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
+		if (cycle.kind().taps()) {
+			checkTapping(words, at, end);
+			rigidByCycle = true;
+		}
+		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
+		double up = state.returnToInitial && !(initial < rLevel) ? start : at.along(axis);
+		place.moveTo(at.with(axis, up));
+	}
+
+	/** A thread that could not be evaluated is never passed over in silence. */
+	private void checkTapping(Words words, Point at, double end) {
+		if (!hasBottom) {
+			out.notFollowed(words.block(), "the tapping cycle has no depth: no block since its G code says one", Optional.of(cycle.gWord()));
+		} else if (Double.isNaN(end)) {
+			out.notFollowed(words.block(), "the depth of the thread is not known", Optional.of(cycle.gWord()));
+		} else if (Double.isNaN(at.distanceInPlane(at, state.cycleModal(cycle.code()).plane()))) {
+			out.notFollowed(words.block(), "the place of the thread is not known", Optional.of(cycle.gWord()));
+		}
+		unknown(words, state.feed, "the feed of the thread is not known: ");
+		unknown(words, state.speed, "the speed of the spindle is not known: ");
+	}
+
+	private void unknown(Words words, Setting setting, String what) {
+		if (setting.isSet() && !setting.known()) {
+			out.notFollowed(words.block(), what + setting.why(), setting.word().or(() -> Optional.of(cycle.gWord())));
+		}
+	}
+}

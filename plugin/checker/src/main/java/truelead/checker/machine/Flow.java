@@ -1,0 +1,274 @@
+package truelead.checker.machine;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import truelead.grammar.Block;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+
+/** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
+final class Flow {
+
+	private final MachineState state;
+	private final Output out;
+	private final Meter meter;
+	private final Variables variables;
+	private final Evaluator evaluator;
+	private final Words words;
+	private final BlockExecutor executor;
+	private final Calls calls;
+	private final OWords oWords;
+	private final Deque<CallFrame> frames = new ArrayDeque<>();
+	private final boolean assignAfterBlock;
+	private final java.util.Set<Integer> skipLevels;
+	private Optional<BlockRef> lastJumpBack = Optional.empty();
+	private BlockRef block;
+	private boolean ended;
+
+	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter) {
+		this.state = state;
+		this.out = out;
+		this.meter = meter;
+		this.variables = new Variables(new SystemVariables(state)::value);
+		this.evaluator = new Evaluator(variables);
+		this.words = new Words(evaluator);
+		this.executor = new BlockExecutor(state, out);
+		this.calls = new Calls(this, source, folder, state, out);
+		this.oWords = new OWords(this, calls);
+		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
+		this.skipLevels = state.profile.blockDelete();
+	}
+
+	Variables variables() {
+		return variables;
+	}
+
+	Evaluator evaluator() {
+		return evaluator;
+	}
+
+	Output out() {
+		return out;
+	}
+
+	Deque<CallFrame> frames() {
+		return frames;
+	}
+
+	/** The block being executed. */
+	BlockRef block() {
+		return block;
+	}
+
+	/** Runs a program that stands in a range of lines. */
+	void run(int from, int to) {
+		Source source = calls.main();
+		frames.push(new CallFrame(source, Optional.empty(), from, to, false, false, 1));
+		block = source.ref(from, Optional.empty(), false);
+		while (!ended && !frames.isEmpty()) {
+			CallFrame frame = frames.peek();
+			if (frame.line >= frame.end) {
+				leave();
+			} else if (!meter.next()) {
+				spent();
+				return;
+			} else {
+				step(frame);
+			}
+		}
+		if (!ended) {
+			out.event(block, Step.EventKind.PROGRAM_END, Optional.empty(), Setting.NONE);
+		}
+	}
+
+	private void spent() {
+		if (!meter.cancelled()) {
+			String where = lastJumpBack.map(jump -> "; the loop that ends at line " + (jump.line() + 1) + " of " + jump.file().name() + " may have no end")
+					.orElse("");
+			out.stopped(lastJumpBack.orElse(block), "more than " + meter.blocks() + " blocks were executed" + where, Optional.empty());
+		}
+		ended = true;
+	}
+
+	private void step(CallFrame frame) {
+		int line = frame.line++;
+		Block read = frame.source.block(line);
+		List<Element> elements = read.elements();
+		if (elements.isEmpty()) {
+			return;
+		}
+		block = frame.source.ref(line, frame.caller, skippable(frame, elements));
+		boolean plain = true;
+		for (Element element : elements) {
+			plain &= element instanceof Element.Word || element instanceof Element.Comment;
+		}
+		if (plain) {
+			words(read, elements);
+		} else {
+			parts(frame, read, elements);
+		}
+	}
+
+	private static boolean skippable(CallFrame frame, List<Element> elements) {
+		if (frame.caller.isPresent() && frame.caller.get().skippable()) {
+			return true;
+		}
+		for (Element element : elements) {
+			if (element instanceof Element.BlockDelete) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** A block that is more than words: its parts in order; one that goes elsewhere ends it, and so does a switched-on block delete. */
+	private void parts(CallFrame frame, Block read, List<Element> elements) {
+		int first = 0;
+		int last = elements.size();
+		for (int i = 0; i < last; i++) {
+			Element element = elements.get(i);
+			if (element instanceof Element.BlockDelete delete && skipLevels.contains(delete.level())) {
+				last = i;
+			} else if (element instanceof Element.Conditional conditional) {
+				if (!holds(conditional.condition())) {
+					last = i;
+				}
+			} else if (element instanceof Element.Assignment assignment && !assignAfterBlock) {
+				assign(assignment);
+			} else if (goesElsewhere(frame, element)) {
+				return;
+			} else {
+				strange(element);
+			}
+		}
+		words(read, elements.subList(first, last));
+		if (assignAfterBlock) {
+			for (Element element : elements.subList(first, last)) {
+				if (element instanceof Element.Assignment assignment) {
+					assign(assignment);
+				}
+			}
+		}
+	}
+
+	private boolean goesElsewhere(CallFrame frame, Element element) {
+		if (element instanceof Element.Jump jump) {
+			jump(frame, jump);
+		} else if (element instanceof Element.LoopStart loop) {
+			MacroLoops.start(this, frame, loop);
+		} else if (element instanceof Element.LoopEnd end) {
+			MacroLoops.end(this, frame, end);
+		} else if (element instanceof Element.OStatement statement) {
+			oWords.statement(frame, statement);
+		} else {
+			return false;
+		}
+		return true;
+	}
+
+	private void strange(Element element) {
+		if (element instanceof Element.Statement statement) {
+			RicherStatements.statement(this, statement.name());
+		} else if (element instanceof Element.Opaque opaque) {
+			RicherStatements.statement(this, opaque.name());
+		}
+	}
+
+	private void words(Block read, List<Element> elements) {
+		words.load(block, read.text(), elements);
+		if (calls.macroCall(words)) {
+			return;
+		}
+		executor.execute(words, calls.toolWordChanges());
+		calls.after(words, executor.moves(words));
+	}
+
+	/** Whether a condition holds; one that is not known is said so, and does not hold. */
+	boolean holds(Expression condition) {
+		Value value = evaluator.value(condition).inArithmetic();
+		if (!value.known()) {
+			out.notFollowed(block, "which way the program goes here is not known: " + value.why(), Optional.empty());
+		}
+		return value.known() && value.number() != 0;
+	}
+
+	private void assign(Element.Assignment assignment) {
+		Value value = evaluator.value(assignment.value());
+		if (assignment.target() instanceof Expression.NumberedVariable variable) {
+			Value index = evaluator.value(variable.index());
+			if (index.known()) {
+				variables.set((int) Math.round(index.number()), value);
+			} else {
+				out.notFollowed(block, "which variable is set here is not known: " + index.why(), Optional.empty());
+			}
+		} else if (assignment.target() instanceof Expression.NamedVariable variable) {
+			variables.set(variable.name(), value);
+		}
+	}
+
+	private void jump(CallFrame frame, Element.Jump jump) {
+		if (jump.condition().isPresent() && !holds(jump.condition().get())) {
+			return;
+		}
+		OptionalInt line = OptionalInt.empty();
+		if (jump.target() instanceof Expression.NamedVariable label) {
+			line = frame.source.outline().label(label.name().toUpperCase(java.util.Locale.ROOT), frame.line, true);
+		}
+		if (line.isEmpty()) {
+			Value target = evaluator.value(jump.target());
+			if (!target.known()) {
+				out.stopped(block, "where the program jumps to is not known: " + target.why(), Optional.empty());
+				ended = true;
+				return;
+			}
+			line = frame.source.outline().blockNumber((int) Math.round(target.number()), frame.line - 1);
+		}
+		if (line.isEmpty()) {
+			out.stopped(block, "the block that the program jumps to is not in this file", Optional.empty());
+			ended = true;
+			return;
+		}
+		goTo(frame, line.getAsInt());
+	}
+
+	/** Goes on at a line of the same program. */
+	void goTo(CallFrame frame, int line) {
+		if (line < frame.line) {
+			lastJumpBack = Optional.of(block);
+		}
+		frame.line = line;
+	}
+
+	/** The end of the program, wherever it is called from. */
+	void end(Optional<WordRef> word) {
+		out.event(block, Step.EventKind.PROGRAM_END, word, Setting.NONE);
+		ended = true;
+	}
+
+	/** Nothing behind this is executed. */
+	void stop() {
+		ended = true;
+	}
+
+	/** The end of a subprogram: again, or back to its caller. */
+	void leave() {
+		CallFrame frame = frames.peek();
+		if (frame.repeatsLeft > 0) {
+			frame.repeatsLeft--;
+			frame.line = frame.start;
+			frame.loops.clear();
+			return;
+		}
+		frames.pop();
+		if (frame.ownLocals) {
+			variables.leave();
+		}
+		if (frame.caller.isPresent()) {
+			block = frame.caller.get();
+			out.event(block, Step.EventKind.SUB_RETURN, Optional.empty(), Setting.NONE);
+		}
+	}
+}

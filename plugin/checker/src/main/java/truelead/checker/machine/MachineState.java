@@ -1,0 +1,127 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+
+/** The modal state while a program runs. Whoever changes a field calls {@link #changed()}; {@link #modal()} is shared until then. */
+final class MachineState {
+
+	final MachineProfile profile;
+	final Place place;
+	LengthUnit unit;
+	boolean unitStated;
+	Plane plane;
+	boolean absolute;
+	FeedMode feedMode;
+	Optional<WordRef> feedModeStated = Optional.empty();
+	Setting feed = Setting.NONE;
+	Setting speed = Setting.NONE;
+	boolean constantSurface;
+	SpindleTurn spindle = SpindleTurn.STOPPED;
+	Optional<WordRef> spindleWord = Optional.empty();
+	Setting selectedTool = Setting.NONE;
+	Setting tool = Setting.NONE;
+	Optional<BlockRef> toolChange = Optional.empty();
+	Setting lengthOffset = Setting.NONE;
+	Compensation compensation = Compensation.OFF;
+	Setting compensationOffset = Setting.NONE;
+	boolean coolant;
+	Optional<Setting> rigid = Optional.empty();
+	Optional<WordRef> rigidWord = Optional.empty();
+	boolean returnToInitial = true;
+	boolean lockedByCode;
+	boolean tappingMode;
+	boolean arcCentreAbsolute;
+	/** Motion in force: a kind of motion or a canned cycle; NONE where G80 or nothing is. */
+	Meaning motion = Meaning.RAPID;
+	int motionCode;
+
+	private Modal modal;
+	private Modal faceModal;
+	private Modal sideModal;
+	private Modal lockedModal;
+
+	/** The state at the start of a program; {@code alone} for a subprogram by itself, whose caller's state is not known. */
+	MachineState(MachineProfile profile, boolean alone) {
+		this.profile = profile;
+		this.place = new Place(this);
+		unit = profile.unit();
+		plane = profile.plane();
+		absolute = !profile.is(ProfileKey.DISTANCE, "incremental");
+		feedMode = profile.feedMode();
+		arcCentreAbsolute = profile.is(ProfileKey.ARC_CENTRE, "absolute");
+		if (alone) {
+			Setting callers = new Setting(Double.NaN, Optional.empty(), "the program that calls this subprogram sets it");
+			feed = callers;
+			speed = callers;
+			tool = callers;
+			lengthOffset = callers;
+			spindle = SpindleTurn.UNKNOWN;
+		}
+	}
+
+	/** The state has changed: the next step gets a new value. */
+	void changed() {
+		modal = null;
+		faceModal = null;
+		sideModal = null;
+		lockedModal = null;
+	}
+
+	/** The state in force as a value. */
+	Modal modal() {
+		if (modal == null) {
+			modal = modal(plane, lockedByCode || tappingMode);
+		}
+		return modal;
+	}
+
+	/** The state for a canned cycle, whose axis a profile may fix. */
+	Modal cycleModal(int code) {
+		if (!profile.is(ProfileKey.CYCLE_AXIS, "z")) {
+			return modal();
+		}
+		if (profile.sideCycle(code)) {
+			sideModal = sideModal == null ? modal(Plane.YZ, lockedByCode || tappingMode) : sideModal;
+			return sideModal;
+		}
+		faceModal = faceModal == null ? modal(Plane.XY, lockedByCode || tappingMode) : faceModal;
+		return faceModal;
+	}
+
+	/** The state in a motion that locks the overrides by itself. */
+	Modal lockedModal() {
+		if (lockedModal == null) {
+			lockedModal = modal(plane, true);
+		}
+		return lockedModal;
+	}
+
+	private Modal modal(Plane asPlane, boolean locked) {
+		return new Modal(unit, unitStated, asPlane, absolute, feedMode, feedModeStated, feed, speed, constantSurface, spindle, spindleWord, tool,
+				toolChange, lengthOffset, compensation, compensationOffset, place.workOffset(), coolant, rigid, rigidWord, returnToInitial,
+				place.frame().mirrored(), place.frame().scaled(), locked, place.frameNumber(), place.rotary());
+	}
+
+	/** A programmed length in mm; a number without a point is read as the profile says. */
+	double mm(Words words, char address) {
+		double value = words.value(address);
+		if (words.withoutPoint(address) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment")) {
+			return value * profile.smallestStep(unit);
+		}
+		return value * unit.mm();
+	}
+
+	/** Half a unit of the last decimal of a length word, mm; 0 for a computed value. */
+	double resolution(Words words, char address) {
+		int decimals = words.decimals(address);
+		if (decimals < 0) {
+			return 0;
+		}
+		if (decimals == 0 && words.withoutPoint(address) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment")) {
+			return profile.smallestStep(unit) / 2;
+		}
+		return 0.5 * TENTHS[Math.min(decimals, TENTHS.length - 1)] * unit.mm();
+	}
+
+	private static final double[] TENTHS = {1, 0.1, 0.01, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10};
+}

@@ -1,0 +1,83 @@
+package truelead.checker.machine;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a G or M code does; a profile gives each code one meaning or several. In a profile they are written in small letters with hyphens. */
+public enum Meaning {
+	/** Known, and of no concern to the path, the spindle or the feed. */
+	NONE,
+	RAPID, LINEAR, ARC_CLOCKWISE, ARC_COUNTERCLOCKWISE,
+	/** A motion that a signal may end early, such as probing: the axes it moves are not known behind it. */
+	SKIP_MOTION,
+	/** Synchronised motion, lead K or F. */
+	SYNCHRONISED_MOTION,
+	/** Synchronised motion in, reversal and way back in one block. */
+	SYNCHRONISED_TAP,
+	/** Feed motion with a floating holder, overrides locked. */
+	FLOATING_TAP,
+	/** Tapping mode: overrides locked until another cutting mode. */
+	TAPPING_MODE, CUTTING_MODE,
+	DWELL, PLANE_XY, PLANE_ZX, PLANE_YZ, INCH, MILLIMETRE,
+	HOME, FROM_HOME, MACHINE_COORDINATES, WORK_OFFSET, EXTENDED_WORK_OFFSET, LOCAL_SHIFT, SET_POSITION, CANCEL_POSITION,
+	/** A speed limit with S, a set position with axis words. */
+	SPEED_LIMIT, SET_DATA, SET_DATA_END,
+	COMPENSATION_OFF, COMPENSATION_LEFT, COMPENSATION_RIGHT, LENGTH_OFFSET, LENGTH_OFFSET_OFF,
+	ABSOLUTE, INCREMENTAL, ARC_CENTRE_ABSOLUTE, ARC_CENTRE_INCREMENTAL, INVERSE_TIME, FEED_PER_MINUTE, FEED_PER_REVOLUTION,
+	CONSTANT_SURFACE_SPEED, CONSTANT_SPINDLE_SPEED, RETURN_INITIAL, RETURN_R_LEVEL,
+	POLAR, POLAR_OFF, ROTATION, ROTATION_OFF, SCALE, SCALE_OFF, MIRROR, MIRROR_OFF, TILTED_PLANE, TILTED_PLANE_OFF,
+	MACRO_CALL, MODAL_MACRO_CALL, MODAL_MACRO_OFF,
+	DRILL, PECK_DRILL, TAP, TAP_LEFT, BORE_FEED_OUT, BORE, OTHER_CYCLE, CYCLE_OFF,
+	/** Pecking on the face of a turned part, for one block. */
+	FACE_PECK,
+	/** A turning cycle: what its words move is taken back at its end. */
+	TURNING_CYCLE,
+	STOP, OPTIONAL_STOP, PROGRAM_END, SPINDLE_CLOCKWISE, SPINDLE_COUNTERCLOCKWISE, SPINDLE_STOP, SPINDLE_ORIENT, TOOL_CHANGE, COOLANT_ON,
+	COOLANT_OFF, RIGID_TAP_ON, RIGID_TAP_OFF, OVERRIDES_LOCKED, OVERRIDES_FREE, CALL, LOCAL_CALL, RETURN;
+
+	private static final List<Meaning> CYCLES = List.of(DRILL, PECK_DRILL, TAP, TAP_LEFT, BORE_FEED_OUT, BORE, OTHER_CYCLE);
+
+	/** The meaning of that name as a profile writes it; empty for no such meaning. */
+	public static Optional<Meaning> named(String name) {
+		return Arrays.stream(values()).filter(meaning -> meaning.key().equals(name)).findFirst();
+	}
+
+	/** Its name in a profile. */
+	public String key() {
+		return name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
+	/** Whether it is a canned cycle that stays in force. */
+	boolean cycle() {
+		return CYCLES.contains(this);
+	}
+
+	/** Whether it stays in force as the kind of motion until another one. */
+	boolean motion() {
+		return ordinal() >= RAPID.ordinal() && ordinal() <= FLOATING_TAP.ordinal();
+	}
+
+	/** Whether it takes the axis words of its block, so that they are no motion. */
+	boolean takesAxisWords() {
+		return switch (this) {
+			case DWELL, HOME, FROM_HOME, LOCAL_SHIFT, SET_POSITION, SET_DATA, ROTATION, SCALE, MIRROR, MIRROR_OFF, TILTED_PLANE, MACRO_CALL,
+					MODAL_MACRO_CALL, FACE_PECK, TURNING_CYCLE, SPEED_LIMIT -> true;
+			default -> false;
+		};
+	}
+
+	/** What kind of canned cycle it is. */
+	Cycle.Kind kind() {
+		return switch (this) {
+			case DRILL -> Cycle.Kind.DRILL;
+			case PECK_DRILL, FACE_PECK -> Cycle.Kind.PECK_DRILL;
+			case TAP -> Cycle.Kind.TAP;
+			case TAP_LEFT -> Cycle.Kind.TAP_LEFT;
+			case BORE_FEED_OUT -> Cycle.Kind.BORE_FEED_OUT;
+			case BORE -> Cycle.Kind.BORE;
+			default -> Cycle.Kind.OTHER;
+		};
+	}
+}

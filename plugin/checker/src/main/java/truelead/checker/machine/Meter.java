@@ -1,0 +1,40 @@
+package truelead.checker.machine;
+
+/** Counts executed blocks against a budget. */
+final class Meter {
+
+	private static final int ASK_EVERY = 1 << 12;
+
+	private final Budget budget;
+	private long executed;
+	private boolean spent;
+	private boolean cancelled;
+
+	Meter(Budget budget) {
+		this.budget = budget;
+	}
+
+	/** One more block; false where it may not be executed any more. */
+	boolean next() {
+		executed++;
+		if (executed > budget.blocks()) {
+			spent = true;
+		} else if (executed % ASK_EVERY == 0 && budget.cancelled().getAsBoolean()) {
+			spent = true;
+			cancelled = true;
+		}
+		return !spent;
+	}
+
+	boolean spent() {
+		return spent;
+	}
+
+	boolean cancelled() {
+		return cancelled;
+	}
+
+	long blocks() {
+		return budget.blocks();
+	}
+}

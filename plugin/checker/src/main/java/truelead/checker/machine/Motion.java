@@ -1,0 +1,231 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+
+/** Makes motions of axis words: straight, arcs, synchronised, homing. */
+final class Motion {
+
+	static final int AXES = Words.mask("XYZ");
+	private static final int INCREMENTS = Words.mask("UVW");
+	private static final int ROTARY = Words.mask("ABC");
+	private static final char[] LETTERS = {'X', 'Y', 'Z'};
+	private static final char[] INCREMENT_LETTERS = {'U', 'V', 'W'};
+	private static final char[] CENTRES = {'I', 'J', 'K'};
+
+	private final MachineState state;
+	private final Place place;
+	private final Output out;
+	private final Polar polar;
+	private final boolean diameter;
+	private final boolean incrementWords;
+	private final boolean arcTurns;
+	private Setting lead = Setting.NONE;
+
+	Motion(MachineState state, Output out) {
+		this.state = state;
+		this.place = state.place;
+		this.out = out;
+		this.polar = new Polar(state);
+		this.diameter = state.profile.yes(ProfileKey.DIAMETER);
+		this.incrementWords = state.profile.yes(ProfileKey.INCREMENTAL_WORDS);
+		this.arcTurns = state.profile.is(ProfileKey.ARC_TURNS, "p");
+	}
+
+	Polar polar() {
+		return polar;
+	}
+
+	/** Whether the block has words of linear axes. */
+	boolean linearWords(Words words) {
+		return words.any(AXES) || incrementWords && words.any(INCREMENTS);
+	}
+
+	/** Whether the block has words of any axis. */
+	boolean axisWords(Words words) {
+		return linearWords(words) || words.any(ROTARY);
+	}
+
+	/** Turns the rotary axes to where the block's words say. */
+	void turnRotary(Words words) {
+		Rotary to = place.rotary();
+		for (int axis = 0; axis < 3; axis++) {
+			char letter = (char) ('A' + axis);
+			if (words.has(letter)) {
+				double value = words.value(letter);
+				to = to.with(axis, words.incremental(letter, !state.absolute) ? to.along(axis) + value : value);
+			}
+		}
+		place.turnTo(to);
+	}
+
+	/** Where the axis words lead, in programmed coordinates, mm; a value that is not known is said so. */
+	Point target(Words words) {
+		Point programmed = place.programmed();
+		if (polar.on() && words.any(AXES)) {
+			return polar.target(words, programmed);
+		}
+		double x = coordinate(words, 0, programmed.x());
+		double y = coordinate(words, 1, programmed.y());
+		double z = coordinate(words, 2, programmed.z());
+		return new Point(x, y, z);
+	}
+
+	private double coordinate(Words words, int axis, double now) {
+		char letter = LETTERS[axis];
+		if (words.has(letter)) {
+			double value = state.mm(words, letter) * (diameter && axis == 0 ? 0.5 : 1);
+			checkKnown(words, letter);
+			return words.incremental(letter, !state.absolute) ? now + value : value;
+		}
+		if (incrementWords && words.has(INCREMENT_LETTERS[axis])) {
+			checkKnown(words, INCREMENT_LETTERS[axis]);
+			return now + state.mm(words, INCREMENT_LETTERS[axis]) * (diameter && axis == 0 ? 0.5 : 1);
+		}
+		return now;
+	}
+
+	/** Says so where the value of a word is not known. */
+	void checkKnown(Words words, char letter) {
+		if (Double.isNaN(words.value(letter))) {
+			out.notFollowed(words.block(), letter + " is not known: " + words.why(letter), Optional.of(words.ref(letter)));
+		}
+	}
+
+	/** Half of the coarsest last decimal among some words, mm; 0 where one is computed or none is there. */
+	double resolution(Words words, char[] letters) {
+		double coarsest = 0;
+		for (char letter : letters) {
+			if (words.has(letter)) {
+				coarsest = Math.max(coarsest, state.resolution(words, letter));
+			}
+		}
+		return coarsest;
+	}
+
+	double resolution(Words words) {
+		return Math.max(resolution(words, LETTERS), incrementWords ? resolution(words, INCREMENT_LETTERS) : 0);
+	}
+
+	/** A straight motion to where the axis words lead. */
+	void straight(Words words, boolean rapid, Modal modal) {
+		Point from = place.here();
+		Point to = place.frame().apply(target(words));
+		place.moveTo(to);
+		out.step(new Step.Move(words.block(), modal, rapid, from, to, resolution(words)));
+	}
+
+	/** A motion whose end is not known on the axes that have words: probing, machine coordinates. */
+	void toUnknown(Words words, boolean rapid) {
+		Point from = place.here();
+		for (int axis = 0; axis < 3; axis++) {
+			if (words.has(LETTERS[axis]) || incrementWords && words.has(INCREMENT_LETTERS[axis])) {
+				place.lose(axis);
+			}
+		}
+		out.step(new Step.Move(words.block(), state.modal(), rapid, from, place.here(), resolution(words)));
+	}
+
+	/** Home by way of the point that the words say; without words all axes. */
+	void home(Words words) {
+		if (linearWords(words)) {
+			straight(words, true, state.modal());
+			toUnknown(words, true);
+		} else if (!words.any(ROTARY)) {
+			Point from = place.here();
+			for (int axis = 0; axis < 3; axis++) {
+				place.lose(axis);
+			}
+			out.step(new Step.Move(words.block(), state.modal(), true, from, place.here(), 0));
+		}
+		for (int axis = 0; axis < 3; axis++) {
+			if (words.has((char) ('A' + axis))) {
+				place.turnTo(place.rotary().with(axis, 0));
+			}
+		}
+	}
+
+	/** An arc or helix. */
+	void arc(Words words, boolean clockwise) {
+		Plane plane = state.plane;
+		Point from = place.here();
+		Point start = place.programmed();
+		Point end = target(words);
+		char c1 = CENTRES[plane.first()];
+		char c2 = CENTRES[plane.second()];
+		boolean centred = words.has(c1) || words.has(c2);
+		if (!centred && !words.has('R')) {
+			out.notFollowed(words.block(), "an arc has neither centre nor radius in this block", Optional.empty());
+			place.moveTo(place.frame().apply(end));
+			return;
+		}
+		double s1 = start.along(plane.first());
+		double s2 = start.along(plane.second());
+		double e1 = end.along(plane.first());
+		double e2 = end.along(plane.second());
+		boolean byRadius = words.has('R') && !centred;
+		ArcGeometry geometry;
+		if (byRadius) {
+			checkKnown(words, 'R');
+			geometry = ArcGeometry.withRadius(state.mm(words, 'R'), s1, s2, e1, e2, clockwise, state.profile.arcTolerance(state.unit));
+		} else {
+			geometry = ArcGeometry.about(centre(words, plane.first(), s1), centre(words, plane.second(), s2), s1, s2, e1, e2, clockwise, turns(words));
+		}
+		Point centre = start.with(plane.first(), geometry.first()).with(plane.second(), geometry.second());
+		Point to = place.frame().apply(end);
+		Point centreHere = place.frame().apply(centre).with(plane.axis(), from.along(plane.axis()));
+		double factor = Math.abs(place.frame().same() ? 1 : place.frame().factor(plane.axis()));
+		double size = place.frame().scaled() ? ratio(from, centreHere, plane, geometry.startRadius(), factor) : 1;
+		double sweep = place.frame().same() || !place.frame().flips(plane) ? geometry.sweep() : -geometry.sweep();
+		place.moveTo(to);
+		double resolution = Math.max(resolution(words), Math.max(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
+		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
+				byRadius, resolution));
+	}
+
+	private static double ratio(Point from, Point centre, Plane plane, double radius, double otherwise) {
+		double scaled = from.distanceInPlane(centre, plane) / radius;
+		return Double.isNaN(scaled) || Double.isInfinite(scaled) ? otherwise : scaled;
+	}
+
+	private double centre(Words words, int axis, double start) {
+		char letter = CENTRES[axis];
+		if (!words.has(letter)) {
+			return state.arcCentreAbsolute ? 0 : start;
+		}
+		checkKnown(words, letter);
+		double value = state.mm(words, letter);
+		return words.incremental(letter, !state.arcCentreAbsolute) ? start + value : value;
+	}
+
+	/** Whole turns beyond the first: P2 is one more. */
+	private int turns(Words words) {
+		double turns = arcTurns && words.has('P') ? words.value('P') : 1;
+		return turns > 1 && turns < 10_000 && turns == Math.rint(turns) ? (int) turns - 1 : 0;
+	}
+
+	/** A synchronised motion; the lead is K, or the letter along the axis that moves for codes that have it so, else F. */
+	void synchronised(Words words, int code, boolean returns) {
+		Point from = place.here();
+		Point to = place.frame().apply(target(words));
+		lead = lead(words, from, to);
+		if (!lead.known()) {
+			out.notFollowed(words.block(), "the lead of the synchronised motion is not known: " + lead.why(), lead.word());
+		}
+		Modal modal = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES) ? state.lockedModal() : state.modal();
+		double resolution = resolution(words);
+		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));
+		place.moveTo(returns ? from : to);
+	}
+
+	private Setting lead(Words words, Point from, Point to) {
+		for (int axis : new int[] {2, 1, 0}) {
+			if (words.has(CENTRES[axis]) && (axis == 2 || from.along(axis) != to.along(axis))) {
+				return words.setting(CENTRES[axis]);
+			}
+		}
+		if (words.has('F') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F').orElse(false)) {
+			return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
+		}
+		return lead;
+	}
+}

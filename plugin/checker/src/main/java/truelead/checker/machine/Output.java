@@ -1,0 +1,61 @@
+package truelead.checker.machine;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Hands steps on, and says once what could not be followed, however often a loop comes by. */
+final class Output {
+
+	private final StepSink sink;
+	private final MachineState state;
+	private final Set<List<Object>> said;
+
+	/** @param said what has been said in this run already, shared by all programs of a file */
+	Output(StepSink sink, MachineState state, Set<List<Object>> said) {
+		this.sink = sink;
+		this.state = state;
+		this.said = said;
+	}
+
+	void step(Step step) {
+		sink.accept(step);
+	}
+
+	void event(BlockRef block, Step.EventKind kind, WordRef word, Setting value) {
+		sink.accept(new Step.Event(block, state.modal(), kind, List.of(word), value));
+	}
+
+	void event(BlockRef block, Step.EventKind kind, Optional<WordRef> word, Setting value) {
+		sink.accept(new Step.Event(block, state.modal(), kind, word.stream().toList(), value));
+	}
+
+	/** What follows may be wrong: a thread may depend on it. */
+	void notFollowed(BlockRef block, String why, Optional<WordRef> word) {
+		say(block, why, word, false, false);
+	}
+
+	/** Nothing behind it is executed. */
+	void stopped(BlockRef block, String why, Optional<WordRef> word) {
+		say(block, why, word, true, false);
+	}
+
+	/** Worth a word, once a program; no thread depends on it. */
+	void remark(BlockRef block, String subject, String why, Optional<WordRef> word) {
+		if (said.add(List.of("remark", subject))) {
+			say(block, why, word, false, true);
+		}
+	}
+
+	private void say(BlockRef block, String why, Optional<WordRef> word, boolean stops, boolean minor) {
+		if (said.add(List.of(block.file().name(), block.line(), why))) {
+			sink.accept(new Step.NotFollowed(block, state.modal(), why, stops, word, minor));
+		}
+	}
+
+	/** A fresh memory of what has been said. */
+	static Set<List<Object>> memory() {
+		return new HashSet<>();
+	}
+}

@@ -1,0 +1,195 @@
+package truelead.checker.machine;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new frame;
+ * the same one said again makes the same frame.
+ */
+final class Place {
+
+	private static final List<Object> NOTHING = List.of();
+
+	private final MachineState state;
+	private final Map<List<Object>, Integer> frames = new HashMap<>();
+	private final Map<Integer, List<Object>> offsetData = new HashMap<>();
+	private Point here = Point.UNKNOWN;
+	private Point lastOffsetHere = Point.UNKNOWN;
+	private int lastOffset = -1;
+	private int workOffset = 54;
+	private Rotary rotary = Rotary.NONE;
+	private Frame local = Frame.SAME;
+	private Frame position = Frame.SAME;
+	private Frame rotation = Frame.SAME;
+	private Frame scale = Frame.SAME;
+	private Frame mirror = Frame.SAME;
+	private Frame frame = Frame.SAME;
+	private List<Object> positionKey = NOTHING;
+	private List<Object> tiltKey = NOTHING;
+	private int frameNumber;
+
+	Place(MachineState state) {
+		this.state = state;
+		frames.put(List.of(NOTHING, NOTHING, NOTHING, NOTHING), 0);
+		if (state.profile.is(ProfileKey.KIND, "turning")) {
+			here = here.with(1, 0);
+		}
+	}
+
+	Point here() {
+		return here;
+	}
+
+	void moveTo(Point point) {
+		here = point;
+	}
+
+	/** The position in programmed coordinates, mm. */
+	Point programmed() {
+		return frame.programmed(here);
+	}
+
+	Frame frame() {
+		return frame;
+	}
+
+	int frameNumber() {
+		return frameNumber;
+	}
+
+	int workOffset() {
+		return workOffset;
+	}
+
+	Rotary rotary() {
+		return rotary;
+	}
+
+	void turnTo(Rotary position) {
+		if (!position.equals(rotary)) {
+			rotary = position;
+			state.changed();
+		}
+	}
+
+	/** Another work offset: the tool stays, so its coordinates are not known until it moves; they are again on the way back. */
+	void workOffset(int number) {
+		if (number == workOffset) {
+			return;
+		}
+		Point back = here;
+		for (int axis = 0; axis < 3; axis++) {
+			boolean stayed = number == lastOffset && Double.isNaN(here.along(axis));
+			back = back.with(axis, stayed ? lastOffsetHere.along(axis) : Double.NaN);
+		}
+		lastOffsetHere = here;
+		lastOffset = workOffset;
+		here = back;
+		workOffset = number;
+		recount();
+	}
+
+	/** Data written to a work offset: what it holds from now on. */
+	void offsetData(int number, List<Object> data) {
+		List<Object> before = offsetData.put(number, data);
+		boolean all = number == 53;
+		if ((number == workOffset || all) && !data.equals(before)) {
+			here = Point.UNKNOWN;
+			recount();
+		}
+		if (number == lastOffset) {
+			lastOffset = -1;
+		}
+	}
+
+	/** A coordinate is lost, as behind a homing move. */
+	void lose(int axis) {
+		here = here.with(axis, Double.NaN);
+		if (lastOffset >= 0) {
+			lastOffsetHere = lastOffsetHere.with(axis, Double.NaN);
+		}
+	}
+
+	void local(Frame shift) {
+		local = shift;
+		compose();
+	}
+
+	void rotation(Frame turn) {
+		rotation = turn;
+		compose();
+	}
+
+	void scale(Frame by) {
+		scale = by;
+		compose();
+	}
+
+	Frame mirrorFrame() {
+		return mirror;
+	}
+
+	void mirror(Frame about) {
+		mirror = about;
+		compose();
+	}
+
+	/** A plane tilted by some words, or none: positions are in its own frame. */
+	void tilt(List<Object> words) {
+		if (!tiltKey.equals(words)) {
+			tiltKey = words;
+			here = Point.UNKNOWN;
+			recount();
+		}
+	}
+
+	/** The present place is called so from now on; NaN leaves an axis as it is. */
+	void setPosition(double[] programmed) {
+		Point now = frame.programmed(here);
+		double[] shift = {position.apply(new Point(0, 0, 0)).x(), position.apply(new Point(0, 0, 0)).y(), position.apply(new Point(0, 0, 0)).z()};
+		List<Object> unknown = new ArrayList<>();
+		for (int axis = 0; axis < 3; axis++) {
+			if (Double.isNaN(programmed[axis])) {
+				continue;
+			}
+			if (Double.isNaN(now.along(axis))) {
+				unknown.add(List.of(axis, programmed[axis]));
+				shift[axis] = 0;
+				here = here.with(axis, programmed[axis]);
+			} else {
+				shift[axis] += now.along(axis) - programmed[axis];
+			}
+		}
+		position = Frame.shift(shift);
+		if (!unknown.isEmpty()) {
+			positionKey = unknown;
+			recount();
+		}
+		compose();
+	}
+
+	/** Takes {@link #setPosition} back. */
+	void cancelPosition() {
+		if (!positionKey.isEmpty()) {
+			here = Point.UNKNOWN;
+			positionKey = NOTHING;
+			recount();
+		}
+		position = Frame.SAME;
+		compose();
+	}
+
+	private void compose() {
+		frame = position.after(local).after(rotation.after(scale.after(mirror)));
+		state.changed();
+	}
+
+	private void recount() {
+		List<Object> key = List.of(offsetData.getOrDefault(workOffset, NOTHING), offsetData.getOrDefault(53, NOTHING), positionKey, tiltKey);
+		frameNumber = frames.computeIfAbsent(key, fresh -> frames.size());
+		state.changed();
+	}
+}

@@ -1,0 +1,60 @@
+package truelead.checker.machine;
+
+/** Polar words: the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on. */
+final class Polar {
+
+	private static final char[] LETTERS = {'X', 'Y', 'Z'};
+
+	private final MachineState state;
+	private boolean on;
+	private double centreFirst;
+	private double centreSecond;
+	private double radius;
+	private double degrees;
+
+	Polar(MachineState state) {
+		this.state = state;
+	}
+
+	boolean on() {
+		return on;
+	}
+
+	/** On; the present place is the centre under incremental distance. */
+	void turnOn() {
+		Point now = state.place.programmed();
+		on = true;
+		radius = 0;
+		degrees = 0;
+		centreFirst = state.absolute ? 0 : now.along(state.plane.first());
+		centreSecond = state.absolute ? 0 : now.along(state.plane.second());
+	}
+
+	void turnOff() {
+		on = false;
+	}
+
+	/** Where the block's words lead, in programmed coordinates, mm. */
+	Point target(Words words, Point now) {
+		Plane plane = state.plane;
+		Point to = now;
+		char first = LETTERS[plane.first()];
+		char second = LETTERS[plane.second()];
+		char axis = LETTERS[plane.axis()];
+		if (words.has(first) || words.has(second)) {
+			if (words.has(first)) {
+				radius = state.mm(words, first);
+			}
+			if (words.has(second)) {
+				degrees = words.value(second) + (words.incremental(second, !state.absolute) ? degrees : 0);
+			}
+			to = to.with(plane.first(), centreFirst + radius * Functions.value("COS", degrees, 1, 1).number());
+			to = to.with(plane.second(), centreSecond + radius * Functions.value("SIN", degrees, 1, 1).number());
+		}
+		if (words.has(axis)) {
+			double value = state.mm(words, axis);
+			to = to.with(plane.axis(), words.incremental(axis, !state.absolute) ? now.along(plane.axis()) + value : value);
+		}
+		return to;
+	}
+}

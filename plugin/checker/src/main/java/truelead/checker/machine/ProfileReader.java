@@ -1,0 +1,109 @@
+package truelead.checker.machine;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Reads a profile: lines of {@code key = value}, remarks behind {@code #}; a key is one of {@link ProfileKey} or a code such as G84. */
+final class ProfileReader {
+
+	private final String file;
+	private final Map<String, String> values = new LinkedHashMap<>();
+	private final List<ProfileProblem> problems = new ArrayList<>();
+
+	private ProfileReader(String file) {
+		this.file = file;
+	}
+
+	/** A profile from a text; what it does not say comes from its base, the generic milling profile where none is named. */
+	static ProfileReading read(String text, String file) {
+		ProfileReader reader = new ProfileReader(file);
+		reader.lines(text);
+		Map<String, String> all = new LinkedHashMap<>(shipped(reader.values.getOrDefault("base", "milling-metric")));
+		reader.values.putIfAbsent("name", file);
+		all.putAll(reader.values);
+		return new ProfileReading(new MachineProfile(all), reader.problems);
+	}
+
+	/** All that a shipped profile says, its base included. */
+	static Map<String, String> shipped(String name) {
+		ProfileReader reader = new ProfileReader(name + ".properties");
+		try (InputStream in = MachineProfile.class.getResourceAsStream(name + ".properties")) {
+			if (in == null) {
+				throw new IllegalArgumentException("no machine profile is shipped under the name " + name);
+			}
+			reader.lines(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+		} catch (IOException unreadable) {
+			throw new UncheckedIOException(unreadable);
+		}
+		if (!reader.problems.isEmpty()) {
+			throw new IllegalStateException("shipped profile: " + reader.problems.get(0));
+		}
+		String base = reader.values.get("base");
+		Map<String, String> all = new LinkedHashMap<>(base == null ? Map.of() : shipped(base));
+		all.putAll(reader.values);
+		return all;
+	}
+
+	private void lines(String text) {
+		String[] lines = text.split("\r\n|\r|\n", -1);
+		for (int i = 0; i < lines.length; i++) {
+			String line = lines[i].strip();
+			if (i == 0 && line.startsWith("\uFEFF")) {
+				line = line.substring(1).strip();
+			}
+			if (!line.isEmpty() && line.charAt(0) != '#' && line.charAt(0) != '!') {
+				line(line, i);
+			}
+		}
+	}
+
+	private void line(String line, int number) {
+		int split = line.indexOf('=');
+		if (split <= 0) {
+			problem(number, "a line is written key = value, with # before a remark");
+			return;
+		}
+		String key = line.substring(0, split).strip();
+		String value = line.substring(split + 1).strip();
+		if (code(key)) {
+			codeLine(key.toUpperCase(Locale.ROOT), value, number);
+			return;
+		}
+		ProfileKey known = ProfileKey.named(key.toLowerCase(Locale.ROOT)).orElse(null);
+		if (known == null) {
+			problem(number, "'" + key + "' is neither a key of a machine profile nor a code such as G84 or M29");
+			return;
+		}
+		String plain = known == ProfileKey.NAME ? value : value.toLowerCase(Locale.ROOT);
+		known.complaint(plain).ifPresentOrElse(complaint -> problem(number, complaint), () -> values.put(known.key(), plain));
+	}
+
+	private void codeLine(String key, String value, int number) {
+		StringBuilder good = new StringBuilder();
+		for (String name : value.toLowerCase(Locale.ROOT).split("\\s+")) {
+			if (Meaning.named(name).isEmpty()) {
+				problem(number, "'" + name + "' is no meaning of a code that is known here; " + key + " could be 'none'");
+				return;
+			}
+			good.append(good.length() == 0 ? "" : " ").append(name);
+		}
+		values.put(key, good.toString());
+	}
+
+	private static boolean code(String key) {
+		char letter = Character.toUpperCase(key.charAt(0));
+		double number = key.length() > 1 && Character.isDigit(key.charAt(1)) ? ProfileKey.parse(key.substring(1)) : Double.NaN;
+		return (letter == 'G' || letter == 'M') && number >= 0 && number < CodeTable.LIMIT;
+	}
+
+	private void problem(int line, String message) {
+		problems.add(new ProfileProblem(file, line, message));
+	}
+}

@@ -1,0 +1,97 @@
+package truelead.checker.machine;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.IntFunction;
+
+/**
+ * The variables of a run: local ones (1 to 33 and names without an underscore) in levels, one for each macro call; common ones (100 to 999
+ * and above, names that begin with an underscore); system ones, which the state answers where it can.
+ */
+final class Variables {
+
+	private static final int LOCALS = 33;
+
+	/** One level of local variables. */
+	private static final class Level {
+		final Map<Integer, Value> numbered = new HashMap<>();
+		final Map<String, Value> named = new HashMap<>();
+		final Value unset;
+
+		Level(Value unset) {
+			this.unset = unset;
+		}
+	}
+
+	private final Map<Integer, Value> common = new HashMap<>();
+	private final Map<String, Value> global = new HashMap<>();
+	private final Deque<Level> levels = new ArrayDeque<>();
+	private final IntFunction<Value> system;
+
+	/** Variables with nothing set; {@code system} answers numbers from 1000 on, with null where the machine does not say. */
+	Variables(IntFunction<Value> system) {
+		this.system = system;
+		levels.push(new Level(null));
+	}
+
+	/** A new level of locals; arguments are set in it next, the others have the value {@code unset}. */
+	void enter(Value unset) {
+		levels.push(new Level(unset));
+	}
+
+	/** Back to the level before. */
+	void leave() {
+		if (levels.size() > 1) {
+			levels.pop();
+		}
+	}
+
+	Value get(int number) {
+		if (number == 0) {
+			return Value.VACANT;
+		}
+		Value value = local(number) ? levels.peek().numbered.get(number) : common.get(number);
+		if (value != null) {
+			return value;
+		}
+		if (local(number) && levels.peek().unset != null) {
+			return levels.peek().unset;
+		}
+		Value told = number >= 1000 ? system.apply(number) : null;
+		return told != null ? told : Value.unknown("#" + number + (number >= 1000 ? " is known at the machine only" : " is not set in the program"));
+	}
+
+	Value get(String name) {
+		Value value = name.startsWith("_") ? global.get(name) : levels.peek().named.get(name);
+		if (value == null && name.startsWith("_")) {
+			value = global.get(name);
+		}
+		return value != null ? value : Value.unknown(spoken(name) + " is not set in the program");
+	}
+
+	/** Whether a name has been set. */
+	boolean set(String name) {
+		return name.startsWith("_") ? global.containsKey(name) : levels.peek().named.containsKey(name);
+	}
+
+	void set(int number, Value value) {
+		if (number != 0) {
+			(local(number) ? levels.peek().numbered : common).put(number, value);
+		}
+	}
+
+	void set(String name, Value value) {
+		(name.startsWith("_") ? global : levels.peek().named).put(name, value);
+	}
+
+	private static boolean local(int number) {
+		return number >= 1 && number <= LOCALS;
+	}
+
+	private static String spoken(String name) {
+		boolean letterNumber = name.length() > 1 && name.chars().skip(1).allMatch(Character::isDigit);
+		return letterNumber ? name.toUpperCase(java.util.Locale.ROOT) : "#<" + name + ">";
+	}
+}

@@ -1,0 +1,194 @@
+package truelead.checker.machine;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+
+/** The words of the block being executed, by address, with their values worked out; filled anew for every block. */
+final class Words {
+
+	private final Evaluator evaluator;
+	private final double[] values = new double[26];
+	private final Element.Word[] written = new Element.Word[26];
+	private final String[] whys = new String[26];
+	private int[] gCodes = new int[8];
+	private Element.Word[] gWords = new Element.Word[8];
+	private int[] mCodes = new int[8];
+	private Element.Word[] mWords = new Element.Word[8];
+	private int gCount;
+	private int mCount;
+	private int present;
+	private int incremental;
+	private int absolute;
+	private BlockRef block;
+	private String text;
+
+	Words(Evaluator evaluator) {
+		this.evaluator = evaluator;
+	}
+
+	/** Takes the words among some elements of a block. */
+	void load(BlockRef ref, String blockText, List<? extends Element> elements) {
+		block = ref;
+		text = blockText;
+		gCount = 0;
+		mCount = 0;
+		present = 0;
+		incremental = 0;
+		absolute = 0;
+		for (Element element : elements) {
+			if (element instanceof Element.Word word) {
+				load(word);
+			}
+		}
+	}
+
+	private void load(Element.Word word) {
+		char address = word.address();
+		if (address < 'A' || address > 'Z' || word.value() instanceof Expression.Missing || word.extension() > 1) {
+			return;
+		}
+		Value value = word.value() instanceof Expression.Number number ? null : evaluator.value(word.value());
+		if (value != null && value.vacant()) {
+			return;
+		}
+		double number = value == null ? ((Expression.Number) word.value()).value() : value.number();
+		if (address == 'G') {
+			addG(CodeTable.tenfold(number), word);
+		} else if (address == 'M') {
+			addM(CodeTable.tenfold(number), word);
+		} else {
+			int index = address - 'A';
+			present |= 1 << index;
+			values[index] = number;
+			written[index] = word;
+			whys[index] = value == null ? "" : value.why();
+			if (word.value() instanceof Expression.Function function) {
+				incremental |= function.name().equals("IC") ? 1 << index : 0;
+				absolute |= function.name().equals("AC") ? 1 << index : 0;
+			}
+		}
+	}
+
+	private void addG(int code, Element.Word word) {
+		if (gCount == gCodes.length) {
+			gCodes = Arrays.copyOf(gCodes, gCount * 2);
+			gWords = Arrays.copyOf(gWords, gCount * 2);
+		}
+		gCodes[gCount] = code;
+		gWords[gCount++] = word;
+	}
+
+	private void addM(int code, Element.Word word) {
+		if (mCount == mCodes.length) {
+			mCodes = Arrays.copyOf(mCodes, mCount * 2);
+			mWords = Arrays.copyOf(mWords, mCount * 2);
+		}
+		mCodes[mCount] = code;
+		mWords[mCount++] = word;
+	}
+
+	BlockRef block() {
+		return block;
+	}
+
+	/** Whether nothing but G codes of a motion and axis and feed words may be there. */
+	boolean has(char address) {
+		return (present & 1 << address - 'A') != 0;
+	}
+
+	/** Whether any of these addresses is there. */
+	boolean any(int mask) {
+		return (present & mask) != 0;
+	}
+
+	/** A mask for {@link #any}. */
+	static int mask(String addresses) {
+		return addresses.chars().map(address -> 1 << address - 'A').reduce(0, (a, b) -> a | b);
+	}
+
+	/** Takes a word out, as one that another code has used. */
+	void remove(int mask) {
+		present &= ~mask;
+	}
+
+	/** The value of a word that is there, in program units; NaN where not known. */
+	double value(char address) {
+		return values[address - 'A'];
+	}
+
+	/** Why the value of a word is not known. */
+	String why(char address) {
+		return whys[address - 'A'];
+	}
+
+	/** Whether the word says by itself that it is an increment, or that it is not. */
+	boolean incremental(char address, boolean otherwise) {
+		int bit = 1 << address - 'A';
+		return (incremental & bit) != 0 || otherwise && (absolute & bit) == 0;
+	}
+
+	/** Decimals written, -1 where the value is no plain number; 0 and no point is told by {@link #point}. */
+	int decimals(char address) {
+		return written[address - 'A'].value() instanceof Expression.Number number ? number.decimals() : -1;
+	}
+
+	/** Whether the value is a number without a decimal point. */
+	boolean withoutPoint(char address) {
+		return written[address - 'A'].value() instanceof Expression.Number number && !number.point();
+	}
+
+	/** A text in quotation marks as the value of a word. */
+	Optional<String> name(char address) {
+		return has(address) && written[address - 'A'].value() instanceof Expression.Text name ? Optional.of(name.text()) : Optional.empty();
+	}
+
+	/** Digits the number is written with, leading zeros included; 0 where it is an expression. */
+	int digits(char address) {
+		Element.Word word = written[address - 'A'];
+		return word.value() instanceof Expression.Number number ? (int) text.substring(number.span().start(), number.span().end()).chars()
+				.filter(Character::isDigit).count() : 0;
+	}
+
+	WordRef ref(char address) {
+		return ref(written[address - 'A']);
+	}
+
+	Setting setting(char address) {
+		return new Setting(value(address), Optional.of(ref(address)), why(address));
+	}
+
+	int gCount() {
+		return gCount;
+	}
+
+	/** Code times ten. */
+	int gCode(int index) {
+		return gCodes[index];
+	}
+
+	WordRef gRef(int index) {
+		return ref(gWords[index]);
+	}
+
+	int mCount() {
+		return mCount;
+	}
+
+	/** Code times ten. */
+	int mCode(int index) {
+		return mCodes[index];
+	}
+
+	WordRef mRef(int index) {
+		return ref(mWords[index]);
+	}
+
+	private WordRef ref(Element.Word word) {
+		boolean literal = word.value() instanceof Expression.Number;
+		int decimals = word.value() instanceof Expression.Number number ? number.decimals() : 0;
+		return new WordRef(block, word.address(), word.span(), decimals, literal, text.substring(word.span().start(), word.span().end()));
+	}
+}
