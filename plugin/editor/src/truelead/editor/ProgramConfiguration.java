@@ -1,0 +1,76 @@
+package truelead.editor;
+
+import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.jface.text.DefaultInformationControl;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.quickassist.IQuickAssistAssistant;
+import org.eclipse.jface.text.quickassist.QuickAssistAssistant;
+import org.eclipse.jface.text.reconciler.IReconciler;
+import org.eclipse.jface.text.reconciler.MonoReconciler;
+import org.eclipse.jface.text.source.IAnnotationHover;
+import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
+import truelead.editor.check.CheckingStrategy;
+import truelead.editor.check.FindingHover;
+import truelead.editor.check.FindingRulerHover;
+import truelead.editor.fix.FixProcessor;
+
+/** What the program editor hangs on its viewer. Colours are not here: see {@link truelead.editor.look.VisibleColours}. */
+final class ProgramConfiguration extends TextSourceViewerConfiguration {
+
+	/** Milliseconds without a key before the program is checked. */
+	private static final int PAUSE = 60;
+
+	private final ProgramEditor editor;
+
+	ProgramConfiguration(ProgramEditor editor, IPreferenceStore preferences) {
+		super(preferences);
+		this.editor = editor;
+	}
+
+	@Override
+	public IReconciler getReconciler(ISourceViewer viewer) {
+		MonoReconciler reconciler = new MonoReconciler(new CheckingStrategy(editor.check()), false);
+		reconciler.setDelay(PAUSE);
+		return reconciler;
+	}
+
+	@Override
+	public ITextHover getTextHover(ISourceViewer viewer, String contentType, int stateMask) {
+		return new FindingHover();
+	}
+
+	@Override
+	public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
+		return new FindingHover();
+	}
+
+	@Override
+	public IAnnotationHover getAnnotationHover(ISourceViewer viewer) {
+		return new FindingRulerHover();
+	}
+
+	@Override
+	public IAnnotationHover getOverviewRulerAnnotationHover(ISourceViewer viewer) {
+		return new FindingRulerHover();
+	}
+
+	@Override
+	public IQuickAssistAssistant getQuickAssistAssistant(ISourceViewer viewer) {
+		QuickAssistAssistant assistant = new QuickAssistAssistant();
+		assistant.setQuickAssistProcessor(new FixProcessor());
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
+		return assistant;
+	}
+
+	@Override
+	public String[] getDefaultPrefixes(ISourceViewer viewer, String contentType) {
+		return new String[] { ";", "" };
+	}
+
+	@Override
+	public String[] getConfiguredContentTypes(ISourceViewer viewer) {
+		return new String[] { IDocument.DEFAULT_CONTENT_TYPE };
+	}
+}

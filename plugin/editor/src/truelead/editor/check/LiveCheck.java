@@ -1,0 +1,84 @@
+package truelead.editor.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.IDocumentExtension4;
+import org.eclipse.jface.text.source.IAnnotationModel;
+import org.eclipse.ui.IEditorInput;
+import truelead.editor.ProgramEditor;
+
+/**
+ * Keeps what an open editor shows of its program's findings in step with its text. The check runs on the reconciler's thread; a result
+ * for text that has changed since is dropped, because the next check is already due.
+ */
+public final class LiveCheck {
+
+	private final ProgramEditor editor;
+	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+	private volatile CheckedText last;
+
+	/** Is told of every new result, on the thread of the check. */
+	public interface Listener {
+		/** The program was checked. */
+		void checked(CheckedText checked);
+	}
+
+	public LiveCheck(ProgramEditor editor) {
+		this.editor = editor;
+	}
+
+	/** Adds one who is told of new results until the editor is closed. */
+	public void addListener(Listener listener) {
+		listeners.add(listener);
+	}
+
+	/** The newest result; empty until the first check is through. It may be of text that was edited since. */
+	public Optional<CheckedText> last() {
+		return Optional.ofNullable(last);
+	}
+
+	/** Checks the document as it stands now; for any thread but the UI's. */
+	void run(IDocument document) {
+		if (editor.getDocumentProvider() == null || editor.getEditorInput() == null) {
+			return;
+		}
+		IEditorInput input = editor.getEditorInput();
+		IAnnotationModel model = editor.getDocumentProvider().getAnnotationModel(input);
+		long stamp = stampOf(document);
+		CheckedText checked = ProgramCheck.of(input).run(document.get(), stamp);
+		if (stamp != stampOf(document) || model == null) {
+			return;
+		}
+		last = checked;
+		FindingAnnotations.show(checked, document, model);
+		listeners.forEach(listener -> listener.checked(checked));
+		markersIfSaved(input);
+	}
+
+	/** The text is on disk as it stands: the findings go to the Problems view. */
+	public void saved() {
+		if (editor.getEditorInput() != null) {
+			markersIfSaved(editor.getEditorInput());
+		}
+	}
+
+	private void markersIfSaved(IEditorInput input) {
+		CheckedText checked = last;
+		IFile file = Adapters.adapt(input, IFile.class);
+		if (checked == null || file == null || editor.getDocumentProvider() == null || editor.isDirty()) {
+			return;
+		}
+		IDocument document = editor.getDocumentProvider().getDocument(input);
+		if (document != null && stampOf(document) == checked.stamp()) {
+			FindingMarkers.schedule(file, checked);
+		}
+	}
+
+	private static long stampOf(IDocument document) {
+		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
+	}
+}

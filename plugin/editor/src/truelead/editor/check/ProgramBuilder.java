@@ -1,0 +1,64 @@
+package truelead.editor.check;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Map;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.IResourceDelta;
+import org.eclipse.core.resources.IncrementalProjectBuilder;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.content.IContentType;
+import truelead.editor.EditorIds;
+import truelead.grammar.ProgramText;
+
+/** Checks the programs of a project that changed, and marks their findings. */
+public final class ProgramBuilder extends IncrementalProjectBuilder {
+
+	@Override
+	protected IProject[] build(int kind, Map<String, String> arguments, IProgressMonitor monitor) throws CoreException {
+		IResourceDelta delta = kind == FULL_BUILD ? null : getDelta(getProject());
+		if (delta == null) {
+			getProject().accept(resource -> {
+				check(resource, monitor);
+				return true;
+			});
+		} else {
+			delta.accept(change -> {
+				boolean text = (change.getFlags() & (IResourceDelta.CONTENT | IResourceDelta.REPLACED | IResourceDelta.MOVED_FROM)) != 0;
+				if (change.getKind() == IResourceDelta.ADDED || change.getKind() == IResourceDelta.CHANGED && text) {
+					check(change.getResource(), monitor);
+				}
+				return true;
+			});
+		}
+		return null;
+	}
+
+	@Override
+	protected void clean(IProgressMonitor monitor) throws CoreException {
+		getProject().deleteMarkers(EditorIds.MARKER, false, IResource.DEPTH_INFINITE);
+	}
+
+	private static void check(IResource resource, IProgressMonitor monitor) throws CoreException {
+		if (monitor.isCanceled() || !(resource instanceof IFile file) || !isProgram(file)) {
+			return;
+		}
+		try (InputStream stream = file.getContents(true)) {
+			String text = ProgramText.read(stream.readAllBytes()).toString();
+			FindingMarkers.show(file, ProgramCheck.of(file).run(text, file.getModificationStamp()));
+		} catch (IOException unreadable) {
+			throw new CoreException(Status.error("Cannot read " + file.getFullPath(), unreadable));
+		}
+	}
+
+	/** Whether the file's name says that it is a program. */
+	static boolean isProgram(IFile file) {
+		IContentType program = Platform.getContentTypeManager().getContentType(EditorIds.CONTENT_TYPE);
+		return program != null && program.isAssociatedWith(file.getName());
+	}
+}

@@ -1,0 +1,55 @@
+package truelead.editor.check;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IPathEditorInput;
+import org.eclipse.ui.IURIEditorInput;
+import truelead.checker.CheckResult;
+import truelead.checker.Checker;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.work.Work;
+import truelead.grammar.ProgramText;
+
+/** A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities. */
+public record ProgramCheck(String name, ProgramFolder folder, Job job, MachineProfile machine, RuleSettings settings) {
+
+	/** As set up for a file of the workspace. */
+	public static ProgramCheck of(IFile file) {
+		ProgramFolder folder = file.getLocation() == null ? ProgramFolder.EMPTY : new FolderOnDisk(file.getLocation().toFile().toPath());
+		return new ProgramCheck(file.getName(), folder, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+	}
+
+	/** As set up for what an editor shows, in a project or not. */
+	static ProgramCheck of(IEditorInput input) {
+		IFile file = Adapters.adapt(input, IFile.class);
+		if (file != null) {
+			return of(file);
+		}
+		ProgramFolder folder = ProgramFolder.EMPTY;
+		if (input instanceof IPathEditorInput onDisk && onDisk.getPath() != null) {
+			folder = new FolderOnDisk(onDisk.getPath().toFile().toPath());
+		} else if (input instanceof IURIEditorInput uri && "file".equals(uri.getURI().getScheme())) {
+			folder = new FolderOnDisk(Path.of(uri.getURI()));
+		}
+		return new ProgramCheck(input.getName(), folder, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+	}
+
+	/** Checks a text. A failure of ours is logged and shows nothing; the editor goes on. */
+	public CheckedText run(String text, long stamp) {
+		ProgramFile program = new ProgramFile(name, ProgramText.of(text));
+		try {
+			return new CheckedText(this, program, Checker.check(program, folder, job, machine, settings), stamp);
+		} catch (RuntimeException | StackOverflowError failure) {
+			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
+			return new CheckedText(this, program, new CheckResult(List.of(), new Work(), program.text().lineCount(), 0, 0, List.of()), stamp);
+		}
+	}
+}

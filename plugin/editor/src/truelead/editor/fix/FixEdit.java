@@ -1,0 +1,69 @@
+package truelead.editor.fix;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.text.edits.MultiTextEdit;
+import org.eclipse.text.edits.ReplaceEdit;
+import org.eclipse.text.edits.TextEdit;
+import org.eclipse.text.undo.DocumentUndoManagerRegistry;
+import org.eclipse.text.undo.IDocumentUndoManager;
+import truelead.checker.rule.Edit;
+import truelead.checker.rule.Fix;
+import truelead.editor.check.CheckedText;
+
+/** The text replacements of one or more fixes, as one change of a document that one undo takes back. */
+public final class FixEdit {
+
+	private FixEdit() {
+	}
+
+	/** Whether all that the fix changes is in the checked program itself. */
+	public static boolean possible(CheckedText checked, Fix fix) {
+		return !fix.edits().isEmpty() && fix.edits().stream().allMatch(edit -> checked.here(edit.at()));
+	}
+
+	/** Applies the fixes, made for the document's present text; where two of them overlap the first one counts. Gives where the first change stands. */
+	public static Optional<Integer> apply(IDocument document, CheckedText checked, List<Fix> fixes) throws BadLocationException {
+		MultiTextEdit all = new MultiTextEdit();
+		fixes.stream().filter(fix -> possible(checked, fix)).forEach(fix -> add(all, fix));
+		if (!all.hasChildren()) {
+			return Optional.empty();
+		}
+		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
+		if (undo != null) {
+			undo.beginCompoundChange();
+		}
+		try {
+			all.apply(document, TextEdit.UPDATE_REGIONS);
+		} finally {
+			if (undo != null) {
+				undo.endCompoundChange();
+			}
+		}
+		return Optional.of(all.getOffset());
+	}
+
+	private static void add(MultiTextEdit all, Fix fix) {
+		List<ReplaceEdit> edits = fix.edits().stream().sorted(Comparator.comparingInt(edit -> edit.at().offset())).map(FixEdit::replacement)
+				.toList();
+		if (edits.stream().noneMatch(edit -> overlaps(all, edit))) {
+			edits.forEach(all::addChild);
+		}
+	}
+
+	private static ReplaceEdit replacement(Edit edit) {
+		return new ReplaceEdit(edit.at().offset(), edit.at().span().length(), edit.text());
+	}
+
+	private static boolean overlaps(MultiTextEdit all, ReplaceEdit edit) {
+		for (TextEdit other : all.getChildren()) {
+			if (edit.getOffset() < other.getExclusiveEnd() && other.getOffset() < edit.getExclusiveEnd() || edit.getOffset() == other.getOffset()) {
+				return true;
+			}
+		}
+		return false;
+	}
+}

@@ -1,0 +1,48 @@
+package truelead.editor.fix;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.IRegion;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.quickassist.IQuickAssistInvocationContext;
+import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
+import org.eclipse.jface.text.source.Annotation;
+import truelead.editor.check.FindingAnnotation;
+import truelead.editor.check.ShownFindings;
+
+/** Offers the fixes of the findings in the caret's line. */
+public final class FixProcessor implements IQuickAssistProcessor {
+
+	@Override
+	public String getErrorMessage() {
+		return null;
+	}
+
+	@Override
+	public boolean canFix(Annotation annotation) {
+		return annotation instanceof FindingAnnotation finding && finding.isQuickFixable();
+	}
+
+	@Override
+	public boolean canAssist(IQuickAssistInvocationContext invocation) {
+		return false;
+	}
+
+	@Override
+	public ICompletionProposal[] computeQuickAssistProposals(IQuickAssistInvocationContext invocation) {
+		List<ICompletionProposal> proposals = new ArrayList<>();
+		IDocument document = invocation.getSourceViewer().getDocument();
+		try {
+			IRegion line = document.getLineInformationOfOffset(Math.min(invocation.getOffset(), document.getLength()));
+			for (FindingAnnotation found : ShownFindings.at(invocation.getSourceViewer().getAnnotationModel(), line.getOffset(),
+					line.getLength())) {
+				proposals.addAll(Fixes.of(found.checked().check(), found.checked(), found.finding()));
+			}
+		} catch (BadLocationException gone) {
+			return new ICompletionProposal[0];
+		}
+		return proposals.toArray(ICompletionProposal[]::new);
+	}
+}

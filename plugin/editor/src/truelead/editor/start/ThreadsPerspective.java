@@ -1,0 +1,23 @@
+package truelead.editor.start;
+
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+
+/** Programs on the left, the editor in the middle, findings below it, outline on the right. */
+public final class ThreadsPerspective implements IPerspectiveFactory {
+
+	/** Its id in plugin.xml. */
+	public static final String ID = "truelead.editor.perspective";
+
+	@Override
+	public void createInitialLayout(IPageLayout layout) {
+		String middle = layout.getEditorArea();
+		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.2f, middle);
+		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
+		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, middle);
+		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
+		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
+		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
+		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+	}
+}
