@@ -1,9 +1,12 @@
 package truelead.editor;
 
+import java.nio.charset.StandardCharsets;
+import org.eclipse.core.filebuffers.FileBuffers;
+import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.editors.text.TextEditor;
 import truelead.editor.check.LiveCheck;
 import truelead.editor.look.VisibleColours;
@@ -41,6 +44,20 @@ public final class ProgramEditor extends TextEditor {
 	/** The viewer, for those who add to what it shows. */
 	public ISourceViewer viewer() {
 		return getSourceViewer();
+	}
+
+	/**
+	 * Saves in the encoding that the program was read in. Left to itself the platform would look for a hint in the characters, find none,
+	 * and write UTF-8 over a program that was read one character a byte.
+	 */
+	@Override
+	protected void performSave(boolean overwrite, IProgressMonitor monitor) {
+		IDocument document = getDocumentProvider().getDocument(getEditorInput());
+		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
+		if (buffer != null && StandardCharsets.ISO_8859_1.name().equals(buffer.getEncoding())) {
+			buffer.setEncoding(buffer.getEncoding());
+		}
+		super.performSave(overwrite, monitor);
 	}
 
 	@Override
