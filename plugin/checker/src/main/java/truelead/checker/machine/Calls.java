@@ -27,6 +27,7 @@ final class Calls {
 	private final int deepest;
 	private Map<Integer, Value> modalArguments;
 	private int modalProgram;
+	private CallFrame modalFrame;
 
 	Calls(Flow flow, Source main, ProgramFolder folder, MachineState state, Output out) {
 		this.flow = flow;
@@ -51,7 +52,7 @@ final class Calls {
 		for (int i = 0; i < words.gCount(); i++) {
 			for (Meaning meaning : state.profile.gCode(words.gCode(i))) {
 				if (meaning == Meaning.MACRO_CALL) {
-					macro(words, arguments(words), (int) number(words, 'P', -1), (int) number(words, 'L', 1), words.gRef(i));
+					macro(arguments(words), (int) number(words, 'P', -1), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
 					modalArguments = arguments(words);
@@ -81,13 +82,11 @@ final class Calls {
 		return arguments;
 	}
 
-	private void macro(Words words, Map<Integer, Value> arguments, int program, int repeats, WordRef word) {
+	private void macro(Map<Integer, Value> arguments, int program, int repeats, Optional<WordRef> word) {
 		Optional<Found> found = find(program, repeats);
 		if (found.isEmpty()) {
-			missing("program " + program, Optional.of(word));
-			return;
-		}
-		if (enter(found.get(), true, false, Optional.of(word))) {
+			missing("program " + program, word);
+		} else if (enter(found.get(), true, false, word)) {
 			flow.variables().enter(Value.VACANT);
 			arguments.forEach(flow.variables()::set);
 		}
@@ -108,15 +107,10 @@ final class Calls {
 				}
 			}
 		}
-		if (moved && modalArguments != null) {
+		if (moved && modalArguments != null && !flow.frames().contains(modalFrame)) {
 			Map<Integer, Value> arguments = modalArguments;
-			Optional<Found> found = find(modalProgram, 1);
-			if (found.isEmpty()) {
-				missing("program " + modalProgram, Optional.empty());
-			} else if (enter(found.get(), true, false, Optional.empty())) {
-				flow.variables().enter(Value.VACANT);
-				arguments.forEach(flow.variables()::set);
-			}
+			macro(arguments, modalProgram, 1, Optional.empty());
+			modalFrame = flow.frames().peek();
 		}
 	}
 
@@ -225,13 +219,15 @@ final class Calls {
 		if (!called && words.block().skippable() && !words.has('P')) {
 			return;
 		}
-		if (called) {
-			flow.leave();
-		} else if (!words.has('P')) {
+		if (!called && !words.has('P')) {
 			flow.end(Optional.of(word));
 			return;
 		}
-		if (words.has('P') && flow.frames().peek() != null && flow.frames().peek() != frame | !called) {
+		if (called) {
+			flow.leave();
+		}
+		boolean again = called && flow.frames().peek() == frame;
+		if (words.has('P') && !again) {
 			CallFrame back = flow.frames().peek();
 			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> flow.goTo(back, line),
 					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program", Optional.of(words.ref('P'))));
