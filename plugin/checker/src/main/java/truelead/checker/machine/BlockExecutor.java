@@ -16,6 +16,7 @@ final class BlockExecutor {
 	private final Modes modes;
 	private final SpindleCodes spindle;
 	private boolean data;
+	private boolean machine;
 
 	BlockExecutor(MachineState state, Output out) {
 		this.state = state;
@@ -33,6 +34,11 @@ final class BlockExecutor {
 		return motion.axisWords(words);
 	}
 
+	/** Whether the words of the next block are machine coordinates, by a statement beside them. */
+	void machineCoordinates(boolean beside) {
+		machine = beside;
+	}
+
 	/** Executes the words, but for calls, macro calls and ends; {@code toolWordChanges} where the program has no change code. */
 	void execute(Words words, boolean toolWordChanges) {
 		if (data) {
@@ -40,6 +46,9 @@ final class BlockExecutor {
 			return;
 		}
 		Meaning taker = words.gCount() == 0 ? Meaning.NONE : modes.before(words);
+		if (machine && motion.linearWords(words)) {
+			taker = Meaning.MACHINE_COORDINATES;
+		}
 		if (words.any(FEED_SPEED)) {
 			feedAndSpeed(words, taker);
 		}
@@ -142,27 +151,32 @@ final class BlockExecutor {
 
 	/** Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is made. */
 	private boolean changeMotion(Words words) {
-		boolean starts = false;
-		boolean cancelled = false;
+		int motionWord = -1;
+		int offWord = -1;
 		for (int i = 0; i < words.gCount(); i++) {
-			Meaning next = modes.motionMeaning(words.gCode(i));
-			if (next == Meaning.NONE) {
-				continue;
-			}
-			if (next.cycle()) {
-				cycles.start(next, words.gCode(i), words, words.gRef(i));
-				starts = true;
-			} else if (cycles.on() || next == Meaning.CYCLE_OFF) {
-				cycles.cancel(words.block(), Optional.of(words.gRef(i)));
-				starts = false;
-			}
-			if (next != Meaning.CYCLE_OFF || !cancelled) {
-				state.motion = next == Meaning.CYCLE_OFF ? Meaning.NONE : next;
-				state.motionCode = words.gCode(i);
-			}
-			cancelled |= !next.cycle();
+			Meaning meaning = modes.motionMeaning(words.gCode(i));
+			offWord = meaning == Meaning.CYCLE_OFF ? i : offWord;
+			motionWord = meaning == Meaning.CYCLE_OFF || meaning == Meaning.NONE ? motionWord : i;
 		}
-		return starts;
+		if (offWord >= 0) {
+			cycles.cancel(words.block(), Optional.of(words.gRef(offWord)));
+			state.motion = Meaning.NONE;
+		}
+		if (motionWord < 0) {
+			return false;
+		}
+		Meaning next = modes.motionMeaning(words.gCode(motionWord));
+		if (next.cycle() && motionWord < offWord) {
+			return false;
+		}
+		if (next.cycle()) {
+			cycles.start(next, words.gCode(motionWord), words, words.gRef(motionWord));
+		} else if (cycles.on()) {
+			cycles.cancel(words.block(), Optional.of(words.gRef(motionWord)));
+		}
+		state.motion = next;
+		state.motionCode = words.gCode(motionWord);
+		return next.cycle();
 	}
 
 	private void motionInForce(Words words) {

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -151,6 +152,13 @@ final class Calls {
 		} else {
 			enter(new Found(source.get(), 0, source.get().lines(), 1), false, false, Optional.of(word));
 		}
+	}
+
+	/** A statement that is the name of a neighbouring program calls it; false where none has the name. */
+	boolean statementCall(String name) {
+		Optional<Source> source = neighbour(name).or(() -> neighbour(name.toLowerCase(Locale.ROOT)));
+		source.ifPresent(found -> enter(new Found(found, 0, found.lines(), 1), true, false, Optional.empty()));
+		return source.isPresent();
 	}
 
 	private void localCall(Words words, WordRef word) {

@@ -170,6 +170,8 @@ final class CannedCycles {
 		} else if (Double.isNaN(at.distanceInPlane(at, state.cycleModal(cycle.code()).plane()))) {
 			out.notFollowed(words.block(), "the place of the thread is not known", Optional.of(cycle.gWord()));
 		}
+		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
+				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(cycle.gWord())));
 		unknown(words, state.feed, "the feed of the thread is not known: ");
 		unknown(words, state.speed, "the speed of the spindle is not known: ");
 	}

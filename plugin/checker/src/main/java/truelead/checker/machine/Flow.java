@@ -21,6 +21,7 @@ final class Flow {
 	private final BlockExecutor executor;
 	private final Calls calls;
 	private final OWords oWords;
+	private final RicherStatements richer;
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
 	private final boolean assignAfterBlock;
 	private final java.util.Set<Integer> skipLevels;
@@ -38,6 +39,7 @@ final class Flow {
 		this.executor = new BlockExecutor(state, out);
 		this.calls = new Calls(this, source, folder, state, out);
 		this.oWords = new OWords(this, calls);
+		this.richer = new RicherStatements(this, calls, state);
 		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
 		this.skipLevels = state.profile.blockDelete();
 	}
@@ -128,6 +130,7 @@ final class Flow {
 	private void parts(CallFrame frame, Block read, List<Element> elements) {
 		int first = 0;
 		int last = elements.size();
+		boolean machine = false;
 		for (int i = 0; i < last; i++) {
 			Element element = elements.get(i);
 			if (element instanceof Element.BlockDelete delete && skipLevels.contains(delete.level())) {
@@ -141,10 +144,13 @@ final class Flow {
 			} else if (goesElsewhere(frame, element)) {
 				return;
 			} else {
-				strange(element);
+				richer.follow(element, read.text());
+				machine |= RicherStatements.machineCoordinates(element);
 			}
 		}
+		executor.machineCoordinates(machine);
 		words(read, elements.subList(first, last));
+		executor.machineCoordinates(false);
 		if (assignAfterBlock) {
 			for (Element element : elements.subList(first, last)) {
 				if (element instanceof Element.Assignment assignment) {
@@ -167,14 +173,6 @@ final class Flow {
 			return false;
 		}
 		return true;
-	}
-
-	private void strange(Element element) {
-		if (element instanceof Element.Statement statement) {
-			RicherStatements.statement(this, statement.name());
-		} else if (element instanceof Element.Opaque opaque) {
-			RicherStatements.statement(this, opaque.name());
-		}
 	}
 
 	private void words(Block read, List<Element> elements) {

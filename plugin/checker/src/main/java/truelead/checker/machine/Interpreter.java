@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Executes a program on a machine profile and hands out what the machine would do, step by step. */
@@ -19,6 +20,11 @@ public final class Interpreter {
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
 		Meter meter = new Meter(budget);
+		Optional<String> foreign = ForeignLanguage.complaint(program.text());
+		if (foreign.isPresent()) {
+			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(), Optional.empty());
+			return;
+		}
 		for (MainPrograms.Part part : MainPrograms.of(source)) {
 			MachineState state = new MachineState(profile, part.alone());
 			new Flow(source, folder, state, new Output(sink, state, said), meter).run(part.from(), part.to());

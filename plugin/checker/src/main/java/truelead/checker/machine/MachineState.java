@@ -1,5 +1,7 @@
 package truelead.checker.machine;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 
 /** The modal state while a program runs. Whoever changes a field calls {@link #changed()}; {@link #modal()} is shared until then. */
@@ -35,6 +37,7 @@ final class MachineState {
 	Meaning motion = Meaning.RAPID;
 	int motionCode;
 
+	private final Deque<String> unfollowed = new ArrayDeque<>();
 	private Modal modal;
 	private Modal faceModal;
 	private Modal sideModal;
@@ -57,6 +60,21 @@ final class MachineState {
 			lengthOffset = callers;
 			spindle = SpindleTurn.UNKNOWN;
 		}
+	}
+
+	/** A branch or loop begins that is not followed, but passed once. */
+	void open(String statement) {
+		unfollowed.push(statement);
+	}
+
+	/** It ends. */
+	void close() {
+		unfollowed.poll();
+	}
+
+	/** The innermost branch or loop that is not followed. */
+	Optional<String> unfollowed() {
+		return Optional.ofNullable(unfollowed.peek());
 	}
 
 	/** The state has changed: the next step gets a new value. */

@@ -211,6 +211,8 @@ final class Motion {
 		if (!lead.known()) {
 			out.notFollowed(words.block(), "the lead of the synchronised motion is not known: " + lead.why(), lead.word());
 		}
+		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
+				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.empty()));
 		Modal modal = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES) ? state.lockedModal() : state.modal();
 		double resolution = resolution(words);
 		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));

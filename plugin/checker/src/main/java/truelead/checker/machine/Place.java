@@ -146,6 +146,13 @@ final class Place {
 		}
 	}
 
+	/** A further frame on top of the one there is. */
+	void tiltFurther(String words) {
+		List<Object> more = new ArrayList<>(tiltKey);
+		more.add(words);
+		tilt(more);
+	}
+
 	/** The present place is called so from now on; NaN leaves an axis as it is. */
 	void setPosition(double[] programmed) {
 		Point now = frame.programmed(here);

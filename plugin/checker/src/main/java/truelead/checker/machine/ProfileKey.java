@@ -48,6 +48,7 @@ public enum ProfileKey {
 	DRILL_OVERSIZE("drill-oversize", 0, 5, "how much larger than itself a drill usually cuts, mm"),
 	BLOCK_DELETE("block-delete", List.of(), "switches that are on: numbers, or none; blocks marked so are left out"),
 	OPTIONAL_STOP("optional-stop", List.of("yes", "no"), "whether M1 stops"),
+	THREADING_STATEMENTS("threading-statements", List.of(), "statements of richer control languages that make threads and are not followed"),
 	UNSET_VARIABLES("unset-variables", List.of("unknown", "zero"), "a variable that nothing has set"),
 	ASSIGNMENT("assignment", List.of("at-once", "after-block"), "when the other words of a block see a variable it sets"),
 	BUDGET("budget", 1, 1e9, "executed blocks before a program counts as endless"),

@@ -1,0 +1,36 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+import truelead.grammar.Block;
+import truelead.grammar.Element;
+import truelead.grammar.ProgramText;
+
+/** Tells text that is no program of words, such as a conversational program or prose, so that one sentence can be said of it instead of many. */
+public final class ForeignLanguage {
+
+	private static final int LINES = 400;
+	private static final int FEW = 3;
+
+	private ForeignLanguage() {
+	}
+
+	/** The sentence for a text in another language; empty for a program of words, and for one too short to tell. */
+	public static Optional<String> complaint(ProgramText text) {
+		int strange = 0;
+		int words = 0;
+		int lines = Math.min(LINES, text.lineCount());
+		for (int line = 0; line < lines; line++) {
+			Block block = text.block(line);
+			boolean opaque = false;
+			boolean code = false;
+			for (Element element : block.elements()) {
+				opaque |= element instanceof Element.Opaque || element instanceof Element.Unread;
+				code |= element instanceof Element.Word word && "GMXYZSFT".indexOf(word.address()) >= 0;
+			}
+			strange += !code && (opaque || !block.problems().isEmpty()) ? 1 : 0;
+			words += code ? 1 : 0;
+		}
+		boolean foreign = strange >= FEW && strange > 3 * words;
+		return foreign ? Optional.of("this is not a program of words such as G84 Z-10, but another language or plain text: nothing in it is checked") : Optional.empty();
+	}
+}

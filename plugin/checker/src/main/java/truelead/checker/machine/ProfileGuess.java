@@ -1,0 +1,93 @@
+package truelead.checker.machine;
+
+import java.util.Optional;
+import truelead.grammar.Block;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
+
+/**
+ * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
+ * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a Y word, a tool change M6 or a length offset G43.
+ *
+ * @param profile the profile to use
+ * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
+ */
+public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
+
+	/** Lines that are looked at: a program says what it is early. */
+	private static final int LINES = 3000;
+	private static final int ENOUGH = 2;
+
+	/** The shipped profile for turning where the words say so, else the one given. */
+	public static ProfileGuess of(ProgramText text, MachineProfile otherwise) {
+		Evidence evidence = new Evidence();
+		int lines = Math.min(LINES, text.lineCount());
+		for (int line = 0; line < lines && !evidence.milling; line++) {
+			evidence.look(text.block(line));
+		}
+		if (evidence.milling || evidence.turning < ENOUGH || otherwise.is(ProfileKey.KIND, "turning")) {
+			return new ProfileGuess(otherwise, Optional.empty());
+		}
+		return new ProfileGuess(MachineProfile.named("turning"),
+				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first + " and has no Y word"));
+	}
+
+	/** What the words of a program have told so far. */
+	private static final class Evidence {
+		private int turning;
+		private boolean milling;
+		private String first = "";
+
+		void look(Block block) {
+			boolean speed = false;
+			boolean contour = false;
+			boolean axes = false;
+			double code = Double.NaN;
+			double tool = 0;
+			for (Element element : block.elements()) {
+				if (element instanceof Element.Word word) {
+					double value = word.value() instanceof Expression.Number number ? number.value() : Double.NaN;
+					switch (word.address()) {
+						case 'Y', 'J', 'H' -> milling = true;
+						case 'G' -> {
+							milling |= value == 43 || value == 17 || value == 81 || value == 73 && code != 70;
+							code = turningCode(value) ? value : code;
+						}
+						case 'M' -> milling |= value == 6;
+						case 'S' -> speed = true;
+						case 'P', 'Q', 'U', 'W' -> contour = true;
+						case 'X', 'Z' -> axes = true;
+						case 'T' -> tool = value;
+						default -> {
+							// Says nothing of the kind of machine.
+						}
+					}
+				}
+			}
+			weigh(code, speed, contour, axes, tool);
+		}
+
+		private static boolean turningCode(double code) {
+			return code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
+		}
+
+		private void weigh(double code, boolean speed, boolean contour, boolean axes, double tool) {
+			boolean limit = (code == 50 || code == 92) && speed && !axes;
+			boolean surface = code == 96 && speed;
+			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
+			if (limit || surface || cycle) {
+				say("G" + (int) code, 2);
+			} else if (code == 97 && speed || code == 99) {
+				say("G" + (int) code, 1);
+			} else if (tool >= 100 && tool == Math.rint(tool)) {
+				say("T" + (tool < 1000 ? "0" : "") + (int) tool, 1);
+			}
+		}
+
+		private void say(String what, int weight) {
+			first = first.isEmpty() ? what : first;
+			turning += weight;
+		}
+	}
+}
