@@ -12,9 +12,9 @@ import org.eclipse.jface.text.source.IAnnotationHover;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
 import truelead.editor.check.CheckingStrategy;
-import truelead.editor.check.FindingHover;
 import truelead.editor.check.FindingRulerHover;
 import truelead.editor.fix.FixProcessor;
+import truelead.editor.hover.ProgramHover;
 
 /** What the program editor hangs on its viewer. Colours are not here: see {@link truelead.editor.look.VisibleColours}. */
 final class ProgramConfiguration extends TextSourceViewerConfiguration {
@@ -38,12 +38,12 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	@Override
 	public ITextHover getTextHover(ISourceViewer viewer, String contentType, int stateMask) {
-		return new FindingHover();
+		return new ProgramHover();
 	}
 
 	@Override
 	public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
-		return new FindingHover();
+		return new ProgramHover();
 	}
 
 	@Override

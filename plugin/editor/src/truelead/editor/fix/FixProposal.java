@@ -69,7 +69,12 @@ public final class FixProposal implements ICompletionProposal {
 
 	@Override
 	public String getAdditionalProposalInfo() {
-		return finding.message() + "\n\n" + finding.fixes().get(choice).why();
+		return finding.message() + "\n\n" + why();
+	}
+
+	/** Why it is safe, or what to look at first. */
+	public String why() {
+		return finding.fixes().get(choice).why();
 	}
 
 	@Override

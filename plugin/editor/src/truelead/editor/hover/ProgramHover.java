@@ -1,0 +1,63 @@
+package truelead.editor.hover;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.eclipse.jface.text.IInformationControlCreator;
+import org.eclipse.jface.text.IRegion;
+import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.ITextHoverExtension;
+import org.eclipse.jface.text.ITextHoverExtension2;
+import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.Position;
+import org.eclipse.jface.text.Region;
+import org.eclipse.jface.text.source.IAnnotationModel;
+import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.ui.editors.text.EditorsUI;
+import truelead.editor.check.FindingAnnotation;
+import truelead.editor.check.ShownFindings;
+
+/** Tells of what is under the mouse: the findings there, with the numbers behind them and what to do, and what the words mean. */
+public final class ProgramHover implements ITextHover, ITextHoverExtension, ITextHoverExtension2 {
+
+	@Override
+	public Object getHoverInfo2(ITextViewer viewer, IRegion region) {
+		Told told = told((ISourceViewer) viewer, region);
+		return told.isEmpty() ? null : told;
+	}
+
+	@Override
+	@Deprecated
+	public String getHoverInfo(ITextViewer viewer, IRegion region) {
+		Told told = told((ISourceViewer) viewer, region);
+		return told.isEmpty() ? null
+				: Stream.concat(told.findings().stream().map(FindingAnnotation::getText), told.meaning().stream()).collect(Collectors.joining("\n"));
+	}
+
+	private static Told told(ISourceViewer viewer, IRegion region) {
+		return new Told(viewer, ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength()), List.of());
+	}
+
+	@Override
+	public IRegion getHoverRegion(ITextViewer viewer, int offset) {
+		IAnnotationModel model = ((ISourceViewer) viewer).getAnnotationModel();
+		for (FindingAnnotation annotation : ShownFindings.at(model, offset, 0)) {
+			Position position = model.getPosition(annotation);
+			if (position != null) {
+				return new Region(position.getOffset(), position.getLength());
+			}
+		}
+		return null;
+	}
+
+	@Override
+	public IInformationControlCreator getHoverControlCreator() {
+		return shell -> new ToldControl(shell, EditorsUI.getTooltipAffordanceString());
+	}
+
+	/** A severity as a word in a sentence. */
+	static String word(Enum<?> value) {
+		return value.name().toLowerCase(Locale.ROOT);
+	}
+}

@@ -1,0 +1,159 @@
+package truelead.editor.hover;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.text.AbstractInformationControl;
+import org.eclipse.jface.text.IInformationControlCreator;
+import org.eclipse.jface.text.IInformationControlExtension2;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Shell;
+import truelead.checker.rule.Evidence;
+import truelead.checker.rule.Finding;
+import truelead.editor.check.FindingAnnotation;
+import truelead.editor.fix.FixProposal;
+import truelead.editor.fix.Fixes;
+
+/** Shows findings with the numbers behind them, and what can be done about each, as links that a key reaches too. */
+final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {
+
+	private static final int WIDEST = 560;
+
+	private ScrolledComposite scroll;
+	private Composite content;
+	private Told told;
+
+	/** One that comes and goes with the mouse, with a line at its foot. */
+	ToldControl(Shell parent, String foot) {
+		super(parent, foot);
+		create();
+	}
+
+	/** One that stays and takes keys, and can be resized. */
+	private ToldControl(Shell parent) {
+		super(parent, true);
+		create();
+	}
+
+	@Override
+	protected void createContent(Composite parent) {
+		parent.setLayout(new FillLayout());
+		scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+		scroll.setExpandHorizontal(true);
+		scroll.setExpandVertical(true);
+	}
+
+	@Override
+	public void setInput(Object input) {
+		told = (Told) input;
+		if (content != null) {
+			content.dispose();
+		}
+		content = new Composite(scroll, SWT.NONE);
+		content.setBackgroundMode(SWT.INHERIT_FORCE);
+		GridLayoutFactory.swtDefaults().numColumns(1).margins(8, 6).spacing(0, 3).applyTo(content);
+		told.findings().forEach(this::add);
+		told.meaning().forEach(line -> label(line, false, 0));
+		colour(getShell().getForeground(), getShell().getBackground());
+		scroll.setContent(content);
+		scroll.setMinHeight(content.computeSize(WIDEST, SWT.DEFAULT).y);
+	}
+
+	private void add(FindingAnnotation annotation) {
+		Finding finding = annotation.finding();
+		if (content.getChildren().length > 0) {
+			GridDataFactory.fillDefaults().grab(true, false).applyTo(new Label(content, SWT.SEPARATOR | SWT.HORIZONTAL));
+		}
+		label(finding.message(), true, 0);
+		label(ProgramHover.word(finding.severity()) + " · " + finding.rule(), false, 0);
+		for (Evidence evidence : finding.evidence()) {
+			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
+		}
+		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
+			link(proposal);
+		}
+	}
+
+	private void label(String text, boolean strong, int indent) {
+		Label label = new Label(content, SWT.WRAP);
+		label.setText(text.replace("&", "&&"));
+		if (strong) {
+			label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
+		}
+		GridDataFactory.fillDefaults().grab(true, false).indent(indent, 0).hint(WIDEST - 30 - indent, SWT.DEFAULT).applyTo(label);
+	}
+
+	private void link(FixProposal proposal) {
+		Link link = new Link(content, SWT.NONE);
+		link.setText("<a>" + proposal.getDisplayString().replace("<", "").replace("&", "&&") + "</a>");
+		link.setToolTipText(proposal.why());
+		link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+			proposal.apply(told.viewer().getDocument());
+			dispose();
+		}));
+		GridDataFactory.fillDefaults().applyTo(link);
+	}
+
+	@Override
+	public boolean hasContents() {
+		return told != null && !told.isEmpty();
+	}
+
+	@Override
+	public Point computeSizeHint() {
+		Point inner = content.computeSize(WIDEST, SWT.DEFAULT);
+		var trim = computeTrim();
+		return new Point(Math.min(inner.x, WIDEST) + trim.width + 4, Math.min(inner.y, 420) + trim.height + 4);
+	}
+
+	@Override
+	public void setForegroundColor(Color foreground) {
+		super.setForegroundColor(foreground);
+		colour(foreground, getShell().getBackground());
+	}
+
+	@Override
+	public void setBackgroundColor(Color background) {
+		super.setBackgroundColor(background);
+		colour(getShell().getForeground(), background);
+	}
+
+	private void colour(Color foreground, Color background) {
+		if (content == null) {
+			return;
+		}
+		scroll.setBackground(background);
+		content.setBackground(background);
+		for (Control child : content.getChildren()) {
+			child.setBackground(background);
+			if (!(child instanceof Link)) {
+				child.setForeground(foreground);
+			}
+		}
+	}
+
+	@Override
+	public void setFocus() {
+		super.setFocus();
+		for (Control child : content.getChildren()) {
+			if (child instanceof Link) {
+				child.setFocus();
+				return;
+			}
+		}
+	}
+
+	@Override
+	public IInformationControlCreator getInformationPresenterControlCreator() {
+		return ToldControl::new;
+	}
+}
