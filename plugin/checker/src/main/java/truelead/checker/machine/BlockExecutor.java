@@ -6,6 +6,7 @@ import java.util.Optional;
 final class BlockExecutor {
 
 	private static final int FEED_SPEED = Words.mask("FS");
+	private static final int OFFSETS = Words.mask("HD");
 
 	private final MachineState state;
 	private final Output out;
@@ -58,7 +59,7 @@ final class BlockExecutor {
 		if (words.mCount() > 0) {
 			spindle.before(words, tools);
 		}
-		if (words.has('H') && state.lengthOffset.isSet() && !words.any(Words.mask("XY")) || words.has('D') && state.compensation != Compensation.OFF) {
+		if (words.any(OFFSETS)) {
 			modes.offsets(words);
 		}
 		move(words, taker);
@@ -77,11 +78,12 @@ final class BlockExecutor {
 	}
 
 	private void feedAndSpeed(Words words, Meaning taker) {
-		if (words.has('F') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
+		if (words.has('F') && taker != Meaning.DWELL && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
 			state.feed = words.setting('F');
 			state.changed();
 		}
-		if (words.has('S') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL && taker != Meaning.SPEED_LIMIT && taker != Meaning.DWELL) {
+		boolean limit = taker == Meaning.SPEED_LIMIT || taker == Meaning.SET_POSITION;
+		if (words.has('S') && !limit && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL && taker != Meaning.DWELL) {
 			state.speed = words.setting('S');
 			state.changed();
 		}

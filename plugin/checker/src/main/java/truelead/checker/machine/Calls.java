@@ -130,7 +130,8 @@ final class Calls {
 		}
 		double program = words.value('P');
 		if (Double.isNaN(program)) {
-			missing("the program called", Optional.of(words.ref('P')));
+			out.notFollowed(words.block(), "which program is called is not known: " + words.why('P'), Optional.of(words.ref('P')));
+			losePlace();
 			return;
 		}
 		Optional<Found> found = find((int) program, (int) number(words, 'L', 1));
@@ -175,6 +176,10 @@ final class Calls {
 
 	private void missing(String what, Optional<WordRef> word) {
 		out.notFollowed(flow.block(), what + " is neither in this file nor beside it: what it does is not known", word);
+		losePlace();
+	}
+
+	private void losePlace() {
 		for (int axis = 0; axis < 3; axis++) {
 			state.place.lose(axis);
 		}

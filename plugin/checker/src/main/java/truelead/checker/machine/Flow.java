@@ -12,6 +12,11 @@ import truelead.grammar.Expression;
 /** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
 final class Flow {
 
+	/** System variable that raises an alarm, and those that hold work offsets, as the usual macro languages number them. */
+	private static final int ALARM = 3000;
+	private static final int FIRST_OFFSET = 5201;
+	private static final int LAST_OFFSET = 5326;
+
 	private final MachineState state;
 	private final Output out;
 	private final Meter meter;
@@ -198,12 +203,22 @@ final class Flow {
 		if (assignment.target() instanceof Expression.NumberedVariable variable) {
 			Value index = evaluator.value(variable.index());
 			if (index.known()) {
-				variables.set((int) Math.round(index.number()), value);
+				assign((int) Math.round(index.number()), value);
 			} else {
 				out.notFollowed(block, "which variable is set here is not known: " + index.why(), Optional.empty());
 			}
 		} else if (assignment.target() instanceof Expression.NamedVariable variable) {
 			variables.set(variable.name(), value);
+		}
+	}
+
+	private void assign(int variable, Value value) {
+		variables.set(variable, value);
+		if (variable == ALARM) {
+			out.stopped(block, "the program stops here with an alarm of its own", Optional.empty());
+			ended = true;
+		} else if (variable >= FIRST_OFFSET && variable <= LAST_OFFSET) {
+			state.place.offsetVariable(variable, value.number());
 		}
 	}
 

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -23,31 +24,35 @@ final class MainPrograms {
 
 	static List<Part> of(Source source) {
 		Outline outline = source.outline();
-		List<Integer> starts = outline.programLines();
-		if (starts.isEmpty()) {
-			return List.of(part(outline, 0, source.lines()));
-		}
 		List<Part> parts = new ArrayList<>();
-		for (int i = 0; i < starts.size(); i++) {
-			int from = i == 0 ? 0 : starts.get(i);
-			int to = i + 1 < starts.size() ? starts.get(i + 1) : source.lines();
-			if (!called(source, starts.get(i), outline)) {
-				parts.add(part(outline, from, to));
+		TreeSet<Integer> starts = new TreeSet<>(outline.programLines());
+		starts.addAll(outline.unnumberedLines());
+		if (!starts.isEmpty() && !outline.hasEnd(0, starts.first())) {
+			starts.pollFirst();
+		}
+		starts.add(0);
+		for (int start : starts) {
+			Integer next = starts.higher(start);
+			int to = next == null ? source.lines() : next;
+			if (!called(source, start, to, outline)) {
+				parts.add(part(outline, start, to));
 			}
 		}
-		return parts.isEmpty() ? List.of(part(outline, 0, outline.programEnd(0))) : parts;
+		if (parts.isEmpty()) {
+			parts.add(part(outline, 0, outline.programEnd(0)));
+		}
+		outline.uncalledSubs().forEach(sub -> parts.add(new Part(sub.line() + 1, outline.programEnd(sub.line()), true)));
+		return parts;
 	}
 
 	private static Part part(Outline outline, int from, int to) {
 		return new Part(from, to, outline.hasReturn(from, to) && !outline.hasEnd(from, to));
 	}
 
-	private static boolean called(Source source, int line, Outline outline) {
-		for (Element element : source.file().text().block(line).elements()) {
-			if (element instanceof Element.Word word && word.address() == 'O' && word.value() instanceof Expression.Number number) {
-				return outline.isCalled((int) number.value());
-			}
-		}
-		return false;
+	private static boolean called(Source source, int from, int to, Outline outline) {
+		return outline.programLines().stream().filter(line -> line >= from && line < to).findFirst()
+				.map(line -> source.file().text().block(line).elements().stream().anyMatch(element -> element instanceof Element.Word word
+						&& word.address() == 'O' && word.value() instanceof Expression.Number number && outline.isCalled((int) number.value())))
+				.orElse(false);
 	}
 }

@@ -107,11 +107,13 @@ final class Modes {
 	void offsets(Words words) {
 		if (words.has('D') && state.compensation != Compensation.OFF) {
 			state.compensationOffset = words.setting('D');
+			state.changed();
 		}
-		if (words.has('H') && state.lengthOffset.isSet()) {
+		boolean milling = !state.profile.is(ProfileKey.TOOL_WORD, "turret");
+		if (words.has('H') && milling && state.lengthOffset.isSet()) {
 			lengthOffset(words.setting('H'));
+			state.changed();
 		}
-		state.changed();
 	}
 
 	private void lengthOffset(Words words, int index) {

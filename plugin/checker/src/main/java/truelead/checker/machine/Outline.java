@@ -2,9 +2,11 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -25,7 +27,9 @@ final class Outline {
 	private final List<Integer> ends = new ArrayList<>();
 	private final List<Integer> returns = new ArrayList<>();
 	private final List<Integer> called = new ArrayList<>();
+	private final List<Integer> percents = new ArrayList<>();
 	private boolean toolChanges;
+	private int lastWordLine = -1;
 	private final int lines;
 
 	Outline(ProgramFile file) {
@@ -48,6 +52,9 @@ final class Outline {
 					calls++;
 				}
 				word(line, word.address(), number);
+				lastWordLine = line;
+			} else if (element instanceof Element.Percent) {
+				percents.add(line);
 			} else if (element instanceof Element.Label label) {
 				labels.computeIfAbsent(label.name(), fresh -> new ArrayList<>()).add(line);
 			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
@@ -89,6 +96,31 @@ final class Outline {
 	/** Lines at which programs begin. */
 	List<Integer> programLines() {
 		return programLines;
+	}
+
+	/** Lines at which programs begin that have no number: behind a percent sign that follows an end. */
+	List<Integer> unnumberedLines() {
+		List<Integer> starts = new ArrayList<>();
+		int from = 0;
+		for (int line : percents) {
+			if (line > 0 && line < lastWordLine && hasEnd(from, line)) {
+				starts.add(line);
+				from = line;
+			}
+		}
+		return starts;
+	}
+
+	/** Names of the o-word subprograms that no call in this file names, with their lines. */
+	List<Mark> uncalledSubs() {
+		Set<String> names = new HashSet<>();
+		for (Mark mark : marks) {
+			if (mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.CALL) {
+				names.add(statement.name());
+			}
+		}
+		return marks.stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB
+				&& !names.contains(statement.name()) && !names.contains("")).toList();
 	}
 
 	/** Numbers of the programs that a literal call names; a packed call counts as its last four digits too. */

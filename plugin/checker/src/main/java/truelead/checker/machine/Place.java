@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new frame;
@@ -16,6 +17,7 @@ final class Place {
 	private final MachineState state;
 	private final Map<List<Object>, Integer> frames = new HashMap<>();
 	private final Map<Integer, List<Object>> offsetData = new HashMap<>();
+	private final Map<Integer, Map<Integer, Double>> offsetVariables = new HashMap<>();
 	private Point here = Point.UNKNOWN;
 	private Point lastOffsetHere = Point.UNKNOWN;
 	private int lastOffset = -1;
@@ -103,6 +105,14 @@ final class Place {
 		if (number == lastOffset) {
 			lastOffset = -1;
 		}
+	}
+
+	/** A system variable that holds a value of a work offset is set: 5201 on in twenties, the common shift first. */
+	void offsetVariable(int variable, double value) {
+		int number = 53 + (variable - 5201) / 20;
+		Map<Integer, Double> all = offsetVariables.computeIfAbsent(number, fresh -> new TreeMap<>());
+		all.put(variable, value);
+		offsetData(number, List.of(Map.copyOf(all)));
 	}
 
 	/** A coordinate is lost, as behind a homing move. */
