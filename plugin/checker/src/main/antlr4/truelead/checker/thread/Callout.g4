@@ -1,0 +1,101 @@
+/*
+ * How people write threads and tools in the comments of a program: M8X1.25-6H, #10-32 UNF, 13/64 DRILL, 12 DEEP.
+ *
+ * The words of the trade (tap, Gewindebohrer, taraud…) are no keywords of this grammar but data: words.csv says what each means,
+ * and CalloutWords gives the token its type before the parser sees it. Reading never fails: whatever fits nothing is other text.
+ */
+grammar Callout;
+
+options { caseInsensitive = true; }
+
+tokens {
+	M, MJ, TIMES_PH, PH, P, D, LETTER, NO, SERIES, SERIES_LETTER, TPI, LEFT, RIGHT, HAND, DEPTH, DIA, MM, INCH, DEG, INCH_MARK,
+	LETTER_WORD, TYPED
+}
+
+comment : item* EOF ;
+
+item : multiplied | thread | deep | diameter | gauge | angle | code | amount | word | other ;
+
+/* 4X M6, 4-M6, (4) M6 */
+multiplied : NUMBER (TIMES | DASH)? metric
+           | LPAREN NUMBER RPAREN thread
+           | NUMBER TIMES inch ;
+
+thread : metric | inch ;
+
+metric : (M | MJ) size=NUMBER metricPitch? extent? tail* ;
+
+metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
+            | (TIMES_PH | TIMES? PH) lead=NUMBER P each=NUMBER
+            | TIMES pitch=NUMBER MM?
+            | P pitch=NUMBER
+            | DASH pitch=NUMBER ;
+
+inch : SERIES inchSize ((DASH | TIMES) tpi=NUMBER TPI?)? extent? tail*
+     | SERIES_LETTER inchSize (DASH tpi=NUMBER)? extent? tail*
+     | inchSize (DASH | TIMES) tpi=NUMBER TPI? (DASH? SERIES)? extent? tail*
+     | inchSize DASH? SERIES extent? tail*
+     | mark inchSize tpi=NUMBER SERIES? extent? tail* ;
+
+/* M8X1.25X20: how deep */
+extent : TIMES NUMBER (MM | INCH | INCH_MARK)? ;
+
+tail : DASH? (METRIC_CLASS | UNIFIED_CLASS) | DASH? hand ;
+
+hand : (LEFT | RIGHT) DASH? HAND? ;
+
+inchSize : mark? dimension INCH_MARK? INCH? ;
+
+mark : HASH | NO DOT? HASH? ;
+
+dimension : whole=NUMBER DASH? numerator=NUMBER SLASH denominator=NUMBER
+          | numerator=NUMBER SLASH denominator=NUMBER
+          | decimal=NUMBER ;
+
+deep  : dimension unit? DEPTH
+      | DEPTH (EQUALS | COLON)? dimension unit?
+      | DEPTH_SIGN dimension unit? ;
+
+diameter : (DIA | DIA_SIGN | D) (EQUALS | COLON)? dimension unit?
+         | dimension unit? (DIA | DIA_SIGN) ;
+
+/* #7, NO. 7, LETTER F */
+gauge : mark NUMBER | LETTER_WORD letter ;
+
+letter : LETTER | P | D | M | TIMES | SERIES_LETTER ;
+
+angle : NUMBER (DEG | DEGREE_SIGN) ;
+
+/* T5, S1200, G43: words of a block named in prose */
+code : letter NUMBER ;
+
+amount : dimension unit? ;
+
+unit : MM | INCH | INCH_MARK ;
+
+word : TYPED | WORD | DEPTH | DIA | LETTER_WORD | NO | SERIES | TPI | LEFT | RIGHT | HAND | MM | INCH | DEG | MJ | PH | TIMES_PH | letter ;
+
+other : ~(TYPED | WORD) ;
+
+NUMBER        : [0-9]+ ([.,] [0-9]*)? | [.,] [0-9]+ ;
+METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? {!Character.isLetterOrDigit(_input.LA(1))}? ;
+UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
+DIA_SIGN      : [ØΦ⌀] ;
+WORD          : LETTERS+ ;
+HASH          : [#№] ;
+DASH          : [-\u2010-\u2015\u2212] ;
+SLASH         : [/\u2044] ;
+TIMES         : [*×] ;
+EQUALS        : '=' ;
+COLON         : ':' ;
+DOT           : '.' ;
+LPAREN        : '(' ;
+RPAREN        : ')' ;
+DEGREE_SIGN   : [°º] ;
+DEPTH_SIGN    : [\u21A7] ;
+QUOTE         : ["″”“] ;
+SPACE         : [ \t\u00A0\r\n]+ -> channel(HIDDEN) ;
+ANY           : . ;
+
+fragment LETTERS : [\p{L}] ;

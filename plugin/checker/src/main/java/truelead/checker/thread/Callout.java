@@ -1,0 +1,23 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A thread that a comment asks for.
+ *
+ * @param spec       the thread, with class and hand where they are written
+ * @param start      first character of the callout in the comment's text
+ * @param end        the character after its last
+ * @param assumed    what was not written and taken for granted, one sentence each: {@code coarse pitch 1.25 assumed}
+ * @param depth      the depth called out, if any
+ * @param holeEnd    through or blind, where the comment says so
+ * @param count      the number of holes, where the comment says so
+ * @param wireInsert the thread is tapped oversize for a wire insert, so that sizes of the plain thread do not hold
+ * @param certain    false for a bare size that could as well be something else ({@code M8}, an M code; {@code 10-24}, a date): it counts
+ *                   only where the operation cuts a thread of that pitch
+ */
+public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, Optional<HoleEnd> holeEnd,
+		OptionalInt count, boolean wireInsert, boolean certain) {
+}

@@ -1,0 +1,172 @@
+package truelead.checker.thread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Tells which of the threads in a comment are asked for: not dates, codes in prose, screws, nor what a drill prepares for. */
+final class CalloutJudge {
+	/** Sizes that are also the numbers of everyday M codes. */
+	private static final double LARGEST_EVERYDAY_CODE = 9;
+	private static final double PROGRAM_END = 30;
+	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
+
+	private final List<Part> parts;
+	private final boolean threadWords;
+	private final boolean preparing;
+
+	CalloutJudge(List<Part> parts, List<ToolDescription> tools) {
+		this.parts = parts;
+		this.threadWords = parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().threading());
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
+	}
+
+	/** The threads to be cut. */
+	List<Callout> callouts() {
+		List<Callout> callouts = new ArrayList<>();
+		if (preparing) {
+			return callouts;
+		}
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
+				callouts.add(callout(i, t, certain(t.draft())));
+			}
+		}
+		return callouts;
+	}
+
+	/** The callout of a text that is nothing but one. */
+	static Optional<Callout> alone(List<Part> parts, String text) {
+		CalloutJudge judge = new CalloutJudge(parts, List.of());
+		List<Part> others = parts.stream().filter(p -> !(p instanceof Part.Thread)).toList();
+		boolean words = others.stream().allMatch(p -> p instanceof Part.Word || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		if (parts.size() - others.size() != 1 || !words || text.isBlank()) {
+			return Optional.empty();
+		}
+		int at = 0;
+		while (!(parts.get(at) instanceof Part.Thread)) {
+			at++;
+		}
+		Part.Thread thread = (Part.Thread) parts.get(at);
+		Callout callout = judge.callout(at, thread, true);
+		boolean pitchMissed = thread.draft().bare() && thread.draft().extent().isPresent() && callout.depth().isEmpty();
+		return pitchMissed ? Optional.empty() : Optional.of(callout);
+	}
+
+	private boolean meant(int i, ThreadDraft draft) {
+		boolean metric = draft.spec().system().metric();
+		if (!threadWords && (spokenOf(i, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+			return false;
+		}
+		if (!threadWords && is(i - 1, Meaning.FOR)) {
+			return false;
+		}
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft))) {
+			return false;
+		}
+		boolean code = metric && draft.bare() && !draft.named();
+		return !code || beside(i, Meaning.TAP) || !codeAt(i - 1) && !codeAt(i + 1);
+	}
+
+	/** An inch thread that says no series: of everyday series, or with a word of threads beside an odd but plausible size. */
+	private boolean plainInch(int i, ThreadDraft draft) {
+		ThreadSystem system = draft.spec().system();
+		if (system == ThreadSystem.R || system == ThreadSystem.BSW) {
+			return threadWords;
+		}
+		if (system == ThreadSystem.G) {
+			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
+		}
+		return draft.standard() || threadWords && !wholeNumber(draft) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
+	}
+
+	private boolean certain(ThreadDraft draft) {
+		boolean hole = has(Meaning.BLIND) || parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH)
+				|| has(Meaning.DEPTH);
+		if (threadWords || hole || draft.named()) {
+			return true;
+		}
+		if (draft.spec().system().metric()) {
+			double size = draft.spec().diameter();
+			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END;
+		}
+		return !wholeNumber(draft);
+	}
+
+	/** 10-24 and 1-8 could be dates or ranges. */
+	private static boolean wholeNumber(ThreadDraft draft) {
+		String size = draft.spec().size();
+		return size.startsWith("#") || size.chars().allMatch(Character::isDigit);
+	}
+
+	/** A part of a longer chain, as dates and part numbers are: 10-24-22, 3-1-AF. */
+	private boolean chained(int i) {
+		Part thread = parts.get(i);
+		boolean before = i > 0 && parts.get(i - 1).end() == thread.start() && joins(parts.get(i - 1));
+		boolean after = i + 2 < parts.size() && parts.get(i + 1).start() == thread.end() && joins(parts.get(i + 1))
+				&& parts.get(i + 2).start() == parts.get(i + 1).end();
+		return before || after;
+	}
+
+	private static boolean joins(Part part) {
+		return part instanceof Part.Other o && (o.text().equals("-") || o.text().equals("/") || o.text().equals(".") || o.text().equals(":"))
+				|| part instanceof Part.Amount || part instanceof Part.Code;
+	}
+
+	private boolean codeAt(int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Code;
+	}
+
+	private boolean beside(int i, Meaning meaning) {
+		return is(i - 1, meaning) || is(i + 1, meaning);
+	}
+
+	private boolean spokenOf(int i, Meaning meaning) {
+		return is(i + 1, meaning) || is(i + 2, meaning) || is(i - 1, meaning);
+	}
+
+	private boolean is(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+
+	private boolean has(Meaning meaning) {
+		return parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning() == meaning);
+	}
+
+	private Callout callout(int i, Part.Thread t, boolean certain) {
+		ThreadDraft draft = t.draft();
+		ThreadSpec spec = draft.spec().hand() == Hand.LEFT ? draft.spec()
+				: new HandWords(parts).hand().map(draft.spec()::withHand).orElse(draft.spec());
+		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
+				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
+		return new Callout(spec, t.start(), t.end(), draft.assumed(), depth(i, draft), end, t.count().isPresent() ? t.count() : count(),
+				has(Meaning.WIRE_INSERT), certain);
+	}
+
+	private Optional<Dimension> depth(int i, ThreadDraft draft) {
+		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
+		if (extent) {
+			return draft.extent();
+		}
+		for (int j = i + 1; j < parts.size() && !(parts.get(j) instanceof Part.Thread); j++) {
+			if (parts.get(j) instanceof Part.Amount a && a.role() == Part.Role.DEPTH) {
+				return Optional.of(a.dimension());
+			}
+		}
+		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
+				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
+	}
+
+	/** 4 HOLES, 6 PLCS. */
+	private OptionalInt count() {
+		for (int i = 0; i + 1 < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
+					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999
+					&& (is(i + 1, Meaning.HOLE) || is(i + 1, Meaning.PLACES) || is(i + 1, Meaning.TIMES))) {
+				return OptionalInt.of((int) a.dimension().value());
+			}
+		}
+		return OptionalInt.empty();
+	}
+}

@@ -1,0 +1,35 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the threads and tools that a comment names. Any text may come; what is not understood says nothing. */
+public final class CalloutReader {
+	private CalloutReader() {
+	}
+
+	/** The threads that a comment asks to be cut. */
+	public static List<Callout> read(String commentText) {
+		return readComment(commentText).callouts();
+	}
+
+	/** Threads and tools of a comment; cheap for the many comments that speak of neither. */
+	public static CommentReading readComment(String commentText) {
+		if (!mayHoldCallout(commentText)) {
+			return CommentReading.NOTHING;
+		}
+		List<Part> parts = CommentParts.of(commentText);
+		List<ToolDescription> tools = new ToolWords(parts).read();
+		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools);
+	}
+
+	/** A callout that stands alone, such as an argument of a command: M6, G1 and 10-24 can be nothing else there. Empty when it is none. */
+	public static Optional<Callout> readExactly(String callout) {
+		return CalloutJudge.alone(CommentParts.of(callout), callout);
+	}
+
+	/** Whether a comment could name a thread or tool: a look at its words and digits, without reading it. */
+	public static boolean mayHoldCallout(String commentText) {
+		return Pretest.passes(commentText);
+	}
+}

@@ -1,0 +1,123 @@
+package truelead.checker.thread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ParserRuleContext;
+import truelead.checker.machine.LengthUnit;
+
+/** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */
+final class CommentParts {
+	private static final int LONGEST_COUNT = 999;
+
+	private final String text;
+	private final boolean onlyPlainChars;
+	private final List<Part> parts = new ArrayList<>();
+
+	private CommentParts(String text) {
+		this.text = text;
+		this.onlyPlainChars = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
+	}
+
+	/** The parts of a comment's text, in order; positions count in chars of the text. */
+	static List<Part> of(String text) {
+		CalloutParser parser = new CalloutParser(new CommonTokenStream(new CalloutTokens(CharStreams.fromString(text))));
+		parser.removeErrorListeners();
+		CommentParts reading = new CommentParts(text);
+		parser.comment().item().forEach(reading::item);
+		return reading.parts;
+	}
+
+	private void item(CalloutParser.ItemContext item) {
+		if (item.multiplied() != null) {
+			multiplied(item.multiplied());
+		} else if (item.thread() != null) {
+			thread(item.thread(), OptionalInt.empty());
+		} else if (item.deep() != null) {
+			add(item, ParsedNumbers.length(item.deep().dimension(), item.deep().unit()), Part.Role.DEPTH);
+		} else if (item.diameter() != null) {
+			add(item, ParsedNumbers.length(item.diameter().dimension(), item.diameter().unit()), Part.Role.DIAMETER);
+		} else if (item.gauge() != null) {
+			gauge(item.gauge());
+		} else if (item.angle() != null) {
+			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(item.angle().NUMBER().getSymbol())), start(item), end(item)));
+		} else if (item.code() != null) {
+			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
+		} else if (item.amount() != null) {
+			add(item, ParsedNumbers.length(item.amount().dimension(), item.amount().unit()), Part.Role.PLAIN);
+		} else {
+			word(item);
+		}
+	}
+
+	private void multiplied(CalloutParser.MultipliedContext m) {
+		double count = ParsedNumbers.value(m.NUMBER().getSymbol());
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT;
+		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
+		if (m.thread() != null) {
+			thread(m.thread(), number);
+		} else if (m.metric() != null) {
+			add(m.metric(), MetricReading.of(m.metric()), number);
+		} else {
+			add(m.inch(), InchReading.of(m.inch()), number);
+		}
+	}
+
+	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
+		add(t, t.metric() != null ? MetricReading.of(t.metric()) : InchReading.of(t.inch()), count);
+	}
+
+	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {
+		if (draft.isPresent()) {
+			parts.add(new Part.Thread(draft.get(), count, start(at), end(at)));
+		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER) {
+			parts.add(new Part.Code(at.getStart().getText(), start(at), end(at)));
+		} else {
+			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));
+		}
+	}
+
+	private void add(ParserRuleContext at, Dimension length, Part.Role role) {
+		if (Double.isFinite(length.value()) && length.value() > 0) {
+			parts.add(new Part.Amount(length, role, start(at), end(at)));
+		} else {
+			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));
+		}
+	}
+
+	private void gauge(CalloutParser.GaugeContext gauge) {
+		String name = gauge.letter() != null ? gauge.letter().getText() : gauge.NUMBER().getText();
+		OptionalDouble drill = DrillSizes.gauge(gauge.letter() != null ? name : "#" + name);
+		if (drill.isPresent()) {
+			add(gauge, Dimension.of(drill.getAsDouble(), LengthUnit.INCH), gauge.letter() != null ? Part.Role.LETTER_GAUGE : Part.Role.GAUGE);
+		} else {
+			parts.add(new Part.Other(text.substring(start(gauge), end(gauge)), start(gauge), end(gauge)));
+		}
+	}
+
+	private void word(CalloutParser.ItemContext item) {
+		Optional<Meaning> meaning = TradeWords.words().meaning(item.getText());
+		if (meaning.isPresent()) {
+			parts.add(new Part.Word(meaning.get(), TradeWords.fold(item.getText()), start(item), end(item)));
+		} else {
+			parts.add(new Part.Other(item.getText(), start(item), end(item)));
+		}
+	}
+
+	private int start(ParserRuleContext at) {
+		return offset(at.getStart().getStartIndex());
+	}
+
+	private int end(ParserRuleContext at) {
+		return offset(at.getStop().getStopIndex() + 1);
+	}
+
+	/** The parser counts code points, programs chars; they differ only where a comment holds emoji and the like. */
+	private int offset(int codePoints) {
+		return onlyPlainChars ? codePoints : text.offsetByCodePoints(0, codePoints);
+	}
+}

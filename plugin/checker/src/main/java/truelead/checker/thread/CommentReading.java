@@ -1,0 +1,21 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one comment says of threads and tools.
+ *
+ * @param callouts threads to be cut, in the order written; a thread that a drill prepares for is not among them
+ * @param tools    tools named, in the order written
+ */
+public record CommentReading(List<Callout> callouts, List<ToolDescription> tools) {
+
+	/** A comment that says nothing of the kind. */
+	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of());
+
+	/** The tool that the comment is about: the first one named. */
+	public Optional<ToolDescription> tool() {
+		return tools.stream().findFirst();
+	}
+}

@@ -1,0 +1,14 @@
+package truelead.checker.thread;
+
+/** What a word of the trade means, whatever the language; the names are those in words.csv, and some are tokens of Callout.g4. */
+enum Meaning {
+	TAP, TAPPED, THREAD, FORM_TAP, THREAD_MILL, FORM, CUT, SPIRAL, SPIRAL_POINT, SPIRAL_FLUTE, POINT, FLUTE, STRAIGHT, BOTTOMING, PLUG,
+	TAPER, MODIFIED, DRILL, TAP_DRILL, CENTRE, CENTRE_DRILL, SPOT, REAM, BORE, CHAMFER, COUNTERBORE, MILL, FOR, HOLE, PLACES, THROUGH, BLIND,
+	DEPTH, LEFT, RIGHT, HAND, DIA, MM, INCH, DEG, TPI, P, NO, LETTER_WORD, SCREW, TORQUE, CLEARANCE, WIRE_INSERT, SERIES, SERIES_LETTER, M,
+	MJ, TIMES, TIMES_PH, PH, D;
+
+	/** The word speaks of the thread itself or the tool that makes it. */
+	boolean threading() {
+		return this == TAP || this == TAPPED || this == THREAD || this == FORM_TAP || this == THREAD_MILL;
+	}
+}

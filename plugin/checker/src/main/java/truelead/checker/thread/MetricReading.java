@@ -1,0 +1,70 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.antlr.v4.runtime.Token;
+import truelead.checker.machine.LengthUnit;
+
+/** Makes a metric thread of the tokens M, a size, and perhaps a pitch. */
+final class MetricReading {
+	private static final double LARGEST = 300;
+	private static final double FINEST = 0.2;
+	private static final double COARSEST = 8;
+	private static final int MOST_STARTS = 8;
+
+	private MetricReading() {
+	}
+
+	/** The thread; empty where the numbers make none (M98, M6X0). */
+	static Optional<ThreadDraft> of(CalloutParser.MetricContext m) {
+		double size = ParsedNumbers.value(m.size);
+		if (!(size >= 1) || size > LARGEST) {
+			return Optional.empty();
+		}
+		boolean mj = m.MJ() != null;
+		ThreadMarks marks = ThreadMarks.of(m.tail(), Character.isLowerCase(m.getStart().getText().charAt(0)));
+		CalloutParser.MetricPitchContext p = m.metricPitch();
+		if (p != null && p.each != null) {
+			return multiStart(mj, size, ParsedNumbers.value(p.lead), ParsedNumbers.value(p.each)).map(s -> draft(m, marks, s, List.of(), false));
+		}
+		if (p != null && plausible(size, ParsedNumbers.value(p.pitch))) {
+			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
+		}
+		OptionalDouble coarse = ThreadTable.standard().coarsePitch(size);
+		if (coarse.isEmpty()) {
+			return Optional.empty();
+		}
+		String assumed = "coarse pitch " + Decimals.plain(coarse.getAsDouble(), 4) + " assumed";
+		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
+		boolean times = p != null && p.TIMES() != null;
+		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null) : bare);
+	}
+
+	/** M6X12: no pitch of a 6 mm thread, so its depth. */
+	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm) {
+		Dimension extent = new Dimension(ParsedNumbers.value(number), mm ? Optional.of(LengthUnit.MM) : Optional.empty());
+		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), true, draft.named(), draft.standard());
+	}
+
+	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {
+		return new ThreadDraft(marks.onto(spec), assumed, ThreadMarks.extent(m.extent()), bare, marks.said() || m.MJ() != null,
+				ThreadTable.standard().isStandard(spec));
+	}
+
+	private static Optional<ThreadSpec> multiStart(boolean mj, double size, double lead, double each) {
+		double starts = lead / each;
+		long whole = Math.round(starts);
+		return plausible(size, each) && Math.abs(starts - whole) < 0.001 && whole >= 1 && whole <= MOST_STARTS
+				? Optional.of(thread(mj, size, each).withStarts((int) whole)) : Optional.empty();
+	}
+
+	private static ThreadSpec thread(boolean mj, double size, double pitch) {
+		return mj ? ThreadSpec.mj(size, pitch) : ThreadSpec.metric(size, pitch);
+	}
+
+	/** A pitch leaves a core: at most 0.4 of the diameter (M1x0.25 is the coarsest of the series by that measure). */
+	private static boolean plausible(double size, double pitch) {
+		return pitch >= FINEST && pitch <= COARSEST && pitch <= 0.4 * size;
+	}
+}

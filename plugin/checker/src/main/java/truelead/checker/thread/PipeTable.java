@@ -1,0 +1,80 @@
+package truelead.checker.thread;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVRecord;
+
+/** Pipe threads: NPT and NPTF in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
+final class PipeTable {
+	private final List<PipeSize> sizes = new ArrayList<>();
+
+	PipeTable() {
+		for (CSVRecord r : DataFile.rows("npt.csv")) {
+			for (ThreadSystem system : List.of(ThreadSystem.NPT, ThreadSystem.NPTF)) {
+				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "D"), DataFile.number(r, "tpi"), decimal(r, "E1"), Optional.empty(),
+						Optional.of(decimal(r, "E0")), Optional.of(decimal(r, "L1")), Optional.of(decimal(r, "L2")), Optional.empty(),
+						Optional.empty(), system == ThreadSystem.NPT ? r.get("source")
+								: "basic sizes of NPT, as ASME B1.20.3 has them (from memory)"));
+			}
+		}
+		for (CSVRecord r : DataFile.rows("pipe-g.csv")) {
+			sizes.add(new PipeSize(ThreadSystem.G, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
+					Optional.of(decimal(r, "d1")), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(decimal(r, "TD2")),
+					Optional.of(decimal(r, "TD1")), r.get("source")));
+		}
+		for (CSVRecord r : DataFile.rows("pipe-r.csv")) {
+			for (ThreadSystem system : List.of(ThreadSystem.RP, ThreadSystem.RC, ThreadSystem.R)) {
+				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
+						Optional.of(decimal(r, "d1")), Optional.empty(), Optional.of(decimal(r, "gaugeLength")),
+						Optional.of(decimal(r, "usefulLength")), Optional.empty(), Optional.empty(), r.get("source")));
+			}
+		}
+	}
+
+	List<PipeSize> sizes() {
+		return List.copyOf(sizes);
+	}
+
+	Optional<PipeSize> find(ThreadSystem system, String size) {
+		return sizes.stream().filter(s -> s.system() == system && s.size().equals(size)).findFirst();
+	}
+
+	/** The basic sizes as limits; only ISO 228-1 gives largest diameters. */
+	Optional<Limits> limits(ThreadSpec spec) {
+		return find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi())
+				.map(s -> new Limits("", spec.unit(), s.minor(), plus(s.minor(), s.minorTolerance()), Optional.of(s.pitchDiameter()),
+						plus(Optional.of(s.pitchDiameter()), s.pitchTolerance()), Optional.of(s.major()), Origin.of(s.source()), s.source()));
+	}
+
+	private static Optional<BigDecimal> plus(Optional<BigDecimal> basic, Optional<BigDecimal> tolerance) {
+		return basic.flatMap(b -> tolerance.map(b::add));
+	}
+
+	private static BigDecimal decimal(CSVRecord row, String name) {
+		return new BigDecimal(row.get(name));
+	}
+
+	/**
+	 * One size of pipe thread, in the unit of its system.
+	 *
+	 * @param major          major diameter; for NPT the outside diameter of the pipe
+	 * @param pitchDiameter  at the gauge plane: E1 for NPT
+	 * @param minor          at the gauge plane, where the standard gives it
+	 * @param smallEnd       pitch diameter E0 at the small end, NPT
+	 * @param gaugeLength    hand-tight length L1, or ISO 7-1's gauge length
+	 * @param usefulLength   effective length L2, or ISO 7-1's useful length
+	 * @param pitchTolerance of the internal pitch diameter, upwards
+	 * @param minorTolerance of the internal minor diameter, upwards
+	 */
+	record PipeSize(ThreadSystem system, String size, BigDecimal major, double tpi, BigDecimal pitchDiameter, Optional<BigDecimal> minor,
+			Optional<BigDecimal> smallEnd, Optional<BigDecimal> gaugeLength, Optional<BigDecimal> usefulLength,
+			Optional<BigDecimal> pitchTolerance, Optional<BigDecimal> minorTolerance, String source) {
+
+		/** The thread of this size. */
+		ThreadSpec spec() {
+			return ThreadSpec.pipe(system, size, major.doubleValue() * system.unit().mm(), tpi);
+		}
+	}
+}

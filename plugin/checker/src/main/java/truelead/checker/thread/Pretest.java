@@ -1,0 +1,45 @@
+package truelead.checker.thread;
+
+import java.util.Optional;
+
+/** A cheap look at a comment, so that ordinary ones never start the parser. It may say yes in vain, but not no. */
+final class Pretest {
+	private Pretest() {
+	}
+
+	/** A word of the trade that names a tool or a thread, or a number behind the letters of a system, or two numbers with a dash or slash. */
+	static boolean passes(String text) {
+		int i = 0;
+		int length = text.length();
+		boolean number = false;
+		while (i < length) {
+			char c = text.charAt(i);
+			if (Character.isLetter(c)) {
+				int end = i + 1;
+				while (end < length && Character.isLetter(text.charAt(end))) {
+					end++;
+				}
+				if (telling(text.substring(i, end))) {
+					return true;
+				}
+				i = end;
+			} else {
+				boolean digit = c >= '0' && c <= '9' || c == '.';
+				if (number && (c == '-' || c == '/' || c > 0x7F) || c == '#') {
+					return true;
+				}
+				number = digit || number && c == ' ' || number && c == '"';
+				i++;
+			}
+		}
+		return false;
+	}
+
+	private static boolean telling(String word) {
+		Optional<Meaning> meaning = TradeWords.words().meaning(word);
+		return meaning.isPresent() && switch (meaning.get()) {
+			case TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI -> false;
+			default -> true;
+		};
+	}
+}

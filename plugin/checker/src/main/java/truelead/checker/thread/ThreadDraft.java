@@ -1,0 +1,17 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A thread as far as its own characters tell, before the words around it are judged.
+ *
+ * @param spec     the thread
+ * @param assumed  what was not written
+ * @param extent   a length written behind it: M8X1.25X20
+ * @param bare     only a size was written, the pitch was assumed
+ * @param named    the system or a class was written, so that it can be nothing else
+ * @param standard it is in a series of everyday use
+ */
+record ThreadDraft(ThreadSpec spec, List<String> assumed, Optional<Dimension> extent, boolean bare, boolean named, boolean standard) {
+}

@@ -1,0 +1,103 @@
+package truelead.checker.thread;
+
+import java.util.Optional;
+import truelead.checker.machine.LengthUnit;
+
+/**
+ * Which thread is wanted: everything that a drawing's callout says of the thread itself.
+ *
+ * @param system      the system it belongs to
+ * @param series      the Unified series ({@code UNC}, {@code UNF}, {@code UNEF}, {@code UN}, {@code UNS}, {@code UNJF}…), else empty
+ * @param size        the size as the system names it: {@code 8}, {@code #10}, {@code 1-1/4}
+ * @param diameter    the basic major diameter, mm
+ * @param pitch       the distance from one thread to the next, mm; exactly 25.4 / tpi for inch threads
+ * @param tpi         threads per inch, 0 for metric threads
+ * @param starts      the number of starts, 1 for nearly all
+ * @param hand        the hand
+ * @param threadClass the class as the standard writes it ({@code 6H}, {@code 2B}), empty when none was given
+ */
+public record ThreadSpec(ThreadSystem system, String series, String size, double diameter, double pitch, double tpi, int starts,
+		Hand hand, Optional<String> threadClass) {
+
+	public ThreadSpec {
+		if (!(diameter > 0) || !(pitch > 0) || starts < 1) {
+			throw new IllegalArgumentException("a thread needs a diameter, a pitch and a start");
+		}
+	}
+
+	/** A right-hand metric thread, diameter and pitch in mm. */
+	public static ThreadSpec metric(double diameter, double pitch) {
+		return new ThreadSpec(ThreadSystem.METRIC, "", Decimals.plain(diameter, 4), diameter, pitch, 0, 1, Hand.RIGHT, Optional.empty());
+	}
+
+	/** A right-hand metric thread with rounded root, diameter and pitch in mm. */
+	public static ThreadSpec mj(double diameter, double pitch) {
+		return new ThreadSpec(ThreadSystem.MJ, "", Decimals.plain(diameter, 4), diameter, pitch, 0, 1, Hand.RIGHT, Optional.empty());
+	}
+
+	/** A right-hand inch thread with a measurable diameter; the diameter in inches, the series as in ASME B1.1 or empty. */
+	public static ThreadSpec inch(ThreadSystem system, String series, double inches, double tpi) {
+		return new ThreadSpec(system, series, InchSize.name(inches), inches * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi, tpi, 1,
+				Hand.RIGHT, Optional.empty());
+	}
+
+	/** A Unified thread whose series is looked up; UNS where it is in none. The diameter in inches. */
+	public static ThreadSpec unified(double inches, double tpi) {
+		return inch(ThreadSystem.UNIFIED, ThreadTable.standard().unifiedSeries(inches, tpi).orElse("UNS"), inches, tpi);
+	}
+
+	/** A pipe thread, named by its size; the basic major diameter in mm. */
+	public static ThreadSpec pipe(ThreadSystem system, String size, double diameter, double tpi) {
+		return new ThreadSpec(system, "", size, diameter, LengthUnit.INCH.mm() / tpi, tpi, 1, Hand.RIGHT, Optional.empty());
+	}
+
+	/** The axial advance in one turn, mm: pitch times starts. */
+	public double lead() {
+		return pitch * starts;
+	}
+
+	/** The unit in which the thread's system counts. */
+	public LengthUnit unit() {
+		return system.unit();
+	}
+
+	/** The change of diameter for one unit of length: 1/16 for taper pipe threads, else 0. */
+	public double taperOnDiameter() {
+		return system.taper() ? 1.0 / 16 : 0;
+	}
+
+	/** The same thread with a class. */
+	public ThreadSpec withClass(String name) {
+		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.of(name));
+	}
+
+	/** The same thread with no class said. */
+	public ThreadSpec withoutClass() {
+		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.empty());
+	}
+
+	/** The same thread of the given hand. */
+	public ThreadSpec withHand(Hand other) {
+		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);
+	}
+
+	/** The same thread with a number of starts, at least 1. */
+	public ThreadSpec withStarts(int number) {
+		return new ThreadSpec(system, series, size, diameter, pitch, tpi, number, hand, threadClass);
+	}
+
+	/** Whether the hole or shaft is the same thread, whatever the class. */
+	public boolean sameThread(ThreadSpec other) {
+		return withoutClass().designation().equals(other.withoutClass().designation());
+	}
+
+	/** The designation in full, with the pitch always: {@code M4x0.7-4H}, {@code M20x4P2}, {@code #10-32 UNF-2B-LH}, {@code 1/4-18 NPT}, {@code G 1/2}. */
+	public String designation() {
+		return Designation.of(this);
+	}
+
+	@Override
+	public String toString() {
+		return designation();
+	}
+}

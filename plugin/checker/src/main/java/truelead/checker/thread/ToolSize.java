@@ -1,0 +1,87 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.machine.LengthUnit;
+
+/** Finds the number in a comment that is a tool's diameter: DRILL 5.0, 13/64 DRILL, LETTER F, END MILL 10 DIA. */
+final class ToolSize {
+	private static final int REACH = 3;
+
+	private final List<Part> parts;
+
+	ToolSize(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/** The diameter of the tool named at a part; empty where none is said. */
+	Optional<Dimension> of(ToolKind kind, int at) {
+		Optional<Dimension> said = nearest(at, kind != ToolKind.CENTRE_DRILL);
+		if (said.isPresent() || kind.tap()) {
+			return said;
+		}
+		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at) : Optional.empty();
+		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true));
+	}
+
+	/** A length marked as diameter, or a gauge number, nearest to the word; the numbers of centre drills are no gauge numbers. */
+	private Optional<Dimension> nearest(int at, boolean gauges) {
+		Optional<Dimension> best = Optional.empty();
+		int distance = Integer.MAX_VALUE;
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.DIAMETER || a.role() == Part.Role.LETTER_GAUGE
+					|| gauges && a.role() == Part.Role.GAUGE)
+					&& Math.abs(i - at) < distance) {
+				best = Optional.of(a.dimension());
+				distance = Math.abs(i - at);
+			}
+		}
+		return best;
+	}
+
+	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
+		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < REACH; i += step, gone++) {
+			Part part = parts.get(i);
+			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
+				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
+						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
+				return !counts(i) && (!whole || wholeNumbers && !label(i)) ? Optional.of(a.dimension()) : Optional.empty();
+			}
+			if (!(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()))) {
+				return Optional.empty();
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** Another tool, or what the hole is for: numbers beyond belong to that. */
+	private static boolean ends(Meaning meaning) {
+		return switch (meaning) {
+			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
+			default -> false;
+		};
+	}
+
+	/** 4 FLUTE, 6 HOLES: a number of something. */
+	private boolean counts(int i) {
+		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** OP 10, TOOL 5: the number of something. */
+	private boolean label(int i) {
+		return i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
+	}
+
+	/** F DRILL; the letter A is left out, for it is a word in too many languages. */
+	private Optional<Dimension> letter(int at) {
+		Optional<Dimension> before = at > 0 ? letterAt(at - 1) : Optional.empty();
+		return before.isPresent() || at + 2 != parts.size() ? before : letterAt(at + 1);
+	}
+
+	private Optional<Dimension> letterAt(int i) {
+		String text = parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return text.length() == 1 && !text.equals("A") && DrillSizes.gauge(text).isPresent()
+				? Optional.of(Dimension.of(DrillSizes.gauge(text).getAsDouble(), LengthUnit.INCH)) : Optional.empty();
+	}
+}

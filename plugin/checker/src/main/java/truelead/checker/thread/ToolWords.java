@@ -1,0 +1,200 @@
+package truelead.checker.thread;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Finds the tools that the parts of a comment name: TAP DRILL is a drill, SPOT DRILL FOR 10-32 HOLES no tap. */
+final class ToolWords {
+	private static final double SHARPEST = Math.toRadians(30);
+	private static final double FLATTEST = Math.toRadians(180);
+
+	private record Named(ToolKind kind, int at) {
+	}
+
+	private final List<Part> parts;
+	private final List<Named> named = new ArrayList<>();
+
+	ToolWords(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/** The tools in the order written. */
+	List<ToolDescription> read() {
+		for (int i = 0; i < parts.size(); i++) {
+			name(i);
+		}
+		dropPurposes();
+		nameLetterDrill();
+		boolean threading = named.stream().anyMatch(n -> n.kind().threading());
+		return named.stream().map(n -> describe(n, threading)).toList();
+	}
+
+	/** LETTER F alone is a drill too. */
+	private void nameLetterDrill() {
+		for (int i = 0; i < parts.size() && named.isEmpty(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.LETTER_GAUGE) {
+				add(ToolKind.DRILL, i);
+			}
+		}
+	}
+
+	private void name(int i) {
+		Optional<Meaning> meaning = meaning(i);
+		if (meaning.isEmpty()) {
+			return;
+		}
+		switch (meaning.get()) {
+			case TAP -> nameTap(i);
+			case TAPPED -> {
+				if (named.isEmpty()) {
+					add(ToolKind.TAP, i);
+				}
+			}
+			case FORM_TAP -> add(ToolKind.FORM_TAP, i);
+			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
+			case MILL -> nameMill(i);
+			case DRILL -> nameDrill(i);
+			case TAP_DRILL -> add(ToolKind.DRILL, i);
+			case CENTRE_DRILL -> add(ToolKind.CENTRE_DRILL, i);
+			case SPOT -> add(ToolKind.SPOT_DRILL, i);
+			case REAM -> add(ToolKind.REAMER, i);
+			case BORE -> add(ToolKind.BORING, i);
+			case CHAMFER -> add(ToolKind.COUNTERSINK, i);
+			case COUNTERBORE -> add(ToolKind.COUNTERBORE, i);
+			default -> { }
+		}
+	}
+
+	private void nameTap(int i) {
+		Optional<Meaning> next = meaning(nextWord(i));
+		if (next.filter(m -> m == Meaning.DRILL || m == Meaning.TAP_DRILL).isPresent()) {
+			return;
+		}
+		ToolKind kind = has(Meaning.FORM) || has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
+				: styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || has(Meaning.CUT) ? ToolKind.CUTTING_TAP : ToolKind.TAP;
+		if (named.stream().noneMatch(n -> n.kind() == ToolKind.FORM_TAP)) {
+			add(kind, i);
+		}
+	}
+
+	private void nameMill(int i) {
+		boolean thread = near(i, 4, Meaning.THREAD) || near(i, 4, Meaning.TAP) && named.isEmpty();
+		if (thread) {
+			add(ToolKind.THREAD_MILL, i);
+		} else if (!followsTool(i)) {
+			add(ToolKind.END_MILL, i);
+		}
+	}
+
+	private void nameDrill(int i) {
+		if (near(i, 2, Meaning.CENTRE)) {
+			add(ToolKind.CENTRE_DRILL, i);
+		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
+			add(ToolKind.DRILL, i);
+		}
+	}
+
+	private void add(ToolKind kind, int at) {
+		boolean again = named.stream().anyMatch(n -> n.kind() == kind && n.at() >= at - 3);
+		if (!again) {
+			named.add(new Named(kind, at));
+		}
+	}
+
+	/** SPOT DRILL and CHAMFER MILL are one tool each. */
+	private boolean followsTool(int i) {
+		int before = previousWord(i);
+		return named.stream().anyMatch(n -> n.at() == before);
+	}
+
+	/** What stands behind FOR, or as TAPPED or TAP HOLES behind a drill, is what the hole is for and no tool. */
+	private void dropPurposes() {
+		if (named.isEmpty() || named.get(0).kind().threading()) {
+			return;
+		}
+		int first = named.get(0).at();
+		for (int i = first + 1; i < parts.size(); i++) {
+			int at = i;
+			boolean purpose = meaning(i).filter(m -> m == Meaning.FOR || m == Meaning.TAPPED).isPresent()
+					|| meaning(i).filter(m -> m == Meaning.TAP).isPresent() && meaning(nextWord(i)).filter(m -> m == Meaning.HOLE).isPresent();
+			if (purpose) {
+				named.removeIf(n -> n.at() >= at && n.kind().threading());
+			}
+		}
+	}
+
+	private ToolDescription describe(Named tool, boolean threading) {
+		Optional<ThreadSpec> purpose = threading || tool.kind().threading() ? Optional.empty()
+				: parts.stream().filter(Part.Thread.class::isInstance).map(p -> ((Part.Thread) p).draft().spec()).findFirst();
+		Set<TapStyle> styles = tool.kind().tap() ? styles() : Set.of();
+		Part at = parts.get(tool.at());
+		return new ToolDescription(tool.kind(), styles, new HandWords(parts).hand(), new ToolSize(parts).of(tool.kind(), tool.at()), angle(),
+				purpose, at.start(), at.end());
+	}
+
+	private Set<TapStyle> styles() {
+		Set<TapStyle> styles = EnumSet.noneOf(TapStyle.class);
+		for (int i = 0; i < parts.size(); i++) {
+			Optional<Meaning> meaning = meaning(i);
+			Optional<Meaning> next = meaning(nextWord(i));
+			if (meaning.isPresent()) {
+				style(meaning.get(), next).ifPresent(styles::add);
+			}
+		}
+		return Set.copyOf(styles);
+	}
+
+	private static Optional<TapStyle> style(Meaning meaning, Optional<Meaning> next) {
+		boolean tapNext = next.filter(m -> m == Meaning.TAP).isPresent();
+		return Optional.ofNullable(switch (meaning) {
+			case SPIRAL_POINT -> TapStyle.SPIRAL_POINT;
+			case SPIRAL_FLUTE -> TapStyle.SPIRAL_FLUTE;
+			case SPIRAL -> next.filter(m -> m == Meaning.POINT).isPresent() ? TapStyle.SPIRAL_POINT
+					: next.filter(m -> m == Meaning.FLUTE).isPresent() ? TapStyle.SPIRAL_FLUTE : null;
+			case STRAIGHT -> next.filter(m -> m == Meaning.FLUTE).isPresent() ? TapStyle.STRAIGHT_FLUTE : null;
+			case MODIFIED -> next.filter(m -> m == Meaning.BOTTOMING).isPresent() ? TapStyle.MODIFIED_BOTTOMING_LEAD : null;
+			case BOTTOMING -> tapNext ? TapStyle.BOTTOMING_LEAD : null;
+			case PLUG -> tapNext ? TapStyle.PLUG_LEAD : null;
+			case TAPER -> tapNext ? TapStyle.TAPER_LEAD : null;
+			default -> null;
+		});
+	}
+
+	private OptionalDouble angle() {
+		return parts.stream().filter(Part.Angle.class::isInstance).mapToDouble(p -> ((Part.Angle) p).radians())
+				.filter(a -> a >= SHARPEST - 1e-9 && a <= FLATTEST + 1e-9).findFirst();
+	}
+
+	private boolean has(Meaning meaning) {
+		return parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning() == meaning);
+	}
+
+	private boolean near(int i, int reach, Meaning meaning) {
+		for (int j = Math.max(0, i - reach); j <= Math.min(parts.size() - 1, i + reach); j++) {
+			if (j != i && meaning(j).filter(m -> m == meaning).isPresent()) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private Optional<Meaning> meaning(int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w ? Optional.of(w.meaning()) : Optional.empty();
+	}
+
+	private int nextWord(int i) {
+		return i + 1 < parts.size() && punctuation(i + 1) ? i + 2 : i + 1;
+	}
+
+	private int previousWord(int i) {
+		return i > 0 && punctuation(i - 1) ? i - 2 : i - 1;
+	}
+
+	private boolean punctuation(int i) {
+		return parts.get(i) instanceof Part.Other o && o.text().length() == 1 && !Character.isLetterOrDigit(o.text().charAt(0));
+	}
+}
