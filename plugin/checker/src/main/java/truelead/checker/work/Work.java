@@ -1,5 +1,176 @@
 package truelead.checker.work;
 
-/** What a program does to the part: tools, holes and threading operations, and the facts known of them. A stub until the work room lands. */
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Fact;
+import truelead.checker.job.Job;
+import truelead.checker.job.Remark;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.Step;
+
+/** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable. */
 public final class Work {
+
+	private final Shop shop;
+	private final List<ToolUse> tools;
+	private final HoleIndex holes;
+	private final List<ThreadingOperation> operations;
+	private final Trouble trouble;
+	private final Course course;
+	private final Map<Place, List<ThreadingOperation>> threading = new HashMap<>();
+	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
+
+	Work(Shop shop, List<ToolUse> tools, HoleIndex holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
+		this.shop = shop;
+		this.tools = List.copyOf(tools);
+		this.holes = holes;
+		this.operations = List.copyOf(operations);
+		this.trouble = trouble;
+		this.course = course;
+		for (ThreadingOperation operation : this.operations) {
+			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation);
+			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>()).add(operation));
+		}
+	}
+
+	/**
+	 * What the work was done with.
+	 *
+	 * @param unit        the unit of the program at its first motion; NOTE where the program says it, PROFILE where the profile's was assumed
+	 * @param blocks      lines with code in the program
+	 * @param assumptions what had to be assumed, one sentence each
+	 */
+	public record Shop(ProgramFile program, Job job, MachineProfile profile, Fact<LengthUnit> unit, int blocks, List<String> assumptions) {
+
+		public Shop {
+			assumptions = List.copyOf(assumptions);
+		}
+	}
+
+	/**
+	 * What went wrong on the way here.
+	 *
+	 * @param problems    blocks the grammar could not read, in the order they stand
+	 * @param notFollowed in the order of execution, each block once
+	 * @param notes       notes that were not understood, each as one sentence
+	 * @param allowances  every ALLOW note of the program; one without a reason, or for a rule that is none, is no acceptance
+	 * @param programAllowances those of them that stand before the first tool change and belong to no operation: in force everywhere
+	 * @param jobRemarks  rows of the tool list file and settings that were not understood
+	 * @param openArcs    arcs whose start and end radius differ by more than 0.001 mm, tapered thread passes left out; at most 1,000
+	 */
+	public record Trouble(List<BlockProblem> problems, List<NotFollowed> notFollowed, List<Remark> notes, List<Allowance> allowances,
+			List<Allowance> programAllowances, List<Remark> jobRemarks, List<Step.Arc> openArcs) {
+
+		public Trouble {
+			problems = List.copyOf(problems);
+			notFollowed = List.copyOf(notFollowed);
+			notes = List.copyOf(notes);
+			allowances = List.copyOf(allowances);
+			programAllowances = List.copyOf(programAllowances);
+			jobRemarks = List.copyOf(jobRemarks);
+			openArcs = List.copyOf(openArcs);
+		}
+	}
+
+	/**
+	 * The course of the program besides cutting.
+	 *
+	 * @param events        all but calls and returns, in the order of execution; at most 100,000
+	 * @param compensation  every change of cutter radius compensation; at most 10,000
+	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
+	 */
+	public record Course(List<TimedEvent> events, List<CompensationChange> compensation, boolean subprogramAlone) {
+
+		public Course {
+			events = List.copyOf(events);
+			compensation = List.copyOf(compensation);
+		}
+	}
+
+	/** Program, job, profile and unit. */
+	public Shop shop() {
+		return shop;
+	}
+
+	/** Lines with code in the program. */
+	public int blocks() {
+		return shop.blocks();
+	}
+
+	/** What had to be assumed, one sentence each. */
+	public List<String> assumptions() {
+		return shop.assumptions();
+	}
+
+	/** Findings accepted in the whole program by ALLOW notes at its head. */
+	public List<Allowance> programAllowances() {
+		return trouble.programAllowances();
+	}
+
+	/** The stays of tools in the spindle, in order. */
+	public List<ToolUse> tools() {
+		return tools;
+	}
+
+	/** All places that something was done at, threaded or not, in the order first reached. */
+	public Collection<Hole> holes() {
+		return holes.all();
+	}
+
+	/** The hole at a place within a tolerance in mm, the nearest; empty where nothing was ever done there. */
+	public Optional<Hole> holeAt(Place place, double tolerance) {
+		return holes.nearest(place, tolerance);
+	}
+
+	/** All holes within a distance in mm of a place, nearest first. */
+	public List<Hole> holesNear(Place place, double distance) {
+		return holes.near(place, distance);
+	}
+
+	/** Whether something that may make holes ran at places that are not known, so that silence about a missing hole is due. */
+	public boolean cutsAtUnknownPlaces() {
+		return holes.unknownPlaces();
+	}
+
+	/** The threading operations in the order of execution. */
+	public List<ThreadingOperation> operations() {
+		return operations;
+	}
+
+	/** All tapping operations, in order. */
+	public List<Tapping> tappings() {
+		return operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList();
+	}
+
+	/** All thread milling operations, in order. */
+	public List<ThreadMilling> threadMillings() {
+		return operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
+	}
+
+	/** The operations that one callout covers with this one, itself among them. */
+	public List<ThreadingOperation> group(ThreadingOperation operation) {
+		return List.copyOf(groups.getOrDefault(operation.group(), List.of()));
+	}
+
+	/** The threading operations at a hole, in order. */
+	public List<ThreadingOperation> threading(Hole hole) {
+		return List.copyOf(threading.getOrDefault(hole.place(), List.of()));
+	}
+
+	/** What went wrong on the way here. */
+	public Trouble trouble() {
+		return trouble;
+	}
+
+	/** Events and compensation. */
+	public Course course() {
+		return course;
+	}
 }

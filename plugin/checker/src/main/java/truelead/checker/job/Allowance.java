@@ -1,0 +1,12 @@
+package truelead.checker.job;
+
+import truelead.checker.machine.Location;
+
+/**
+ * A note {@code (ALLOW: rule, reason)}: a finding accepted in the operation it belongs to.
+ *
+ * @param rule   name of the rule, in lower case
+ * @param reason why; empty where none is given, which is a finding itself
+ */
+public record Allowance(String rule, String reason, Location at) {
+}

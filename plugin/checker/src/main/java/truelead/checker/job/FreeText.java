@@ -1,0 +1,74 @@
+package truelead.checker.job;
+
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Location;
+import truelead.checker.thread.Callout;
+import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.CommentReading;
+import truelead.checker.thread.LeadForm;
+import truelead.checker.thread.TapStyle;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ToolDescription;
+import truelead.checker.thread.ToolKind;
+
+/** What the callout grammar and the words of the trade say of a tool in a free text. */
+public final class FreeText {
+
+	private static final Set<TapStyle> LEADS = Set.of(TapStyle.TAPER_LEAD, TapStyle.PLUG_LEAD, TapStyle.MODIFIED_BOTTOMING_LEAD,
+			TapStyle.BOTTOMING_LEAD);
+
+	private FreeText() {
+	}
+
+	/** The thread that a text names as a whole; empty where it names none. */
+	static Optional<ThreadSpec> thread(String text) {
+		return CalloutReader.readExactly(text).or(() -> CalloutReader.read(text).stream().findFirst()).map(Callout::spec);
+	}
+
+	/**
+	 * What a text says of a tool; {@link ToolFacts#NONE} where it says nothing. A drill named for a thread is a drill, not a tap.
+	 *
+	 * @param unit for lengths without a unit of their own
+	 */
+	public static ToolFacts tool(String text, FactSource source, Location at, LengthUnit unit) {
+		CommentReading reading = CalloutReader.readComment(text);
+		ToolFacts.Builder facts = new ToolFacts.Builder();
+		String said = text.strip();
+		Optional<ToolDescription> named = reading.tool();
+		boolean threads = named.map(t -> t.kind().threading()).orElse(false);
+		named.ifPresent(tool -> {
+			facts.kind = Optional.of(Fact.of(tool.kind(), source, at, said));
+			if (!tool.styles().isEmpty()) {
+				facts.styles = Optional.of(Fact.of(tool.styles(), source, at, said));
+			}
+			facts.diameter = tool.diameter().map(d -> Fact.of(d.mm(unit), source, at, said));
+			if (tool.pointAngle().isPresent()) {
+				facts.pointAngle = Optional.of(Fact.of(tool.pointAngle().getAsDouble(), source, at, said));
+			}
+			if (tool.kind().tap() && tool.styles().stream().anyMatch(LEADS::contains)) {
+				facts.leadTurns = Optional.of(Fact.of(LeadForm.typical(tool.kind(), tool.styles()).typicalThreads(), source, at, said));
+			}
+		});
+		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
+		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
+			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
+					.map(c -> Fact.of(c.spec(), source, at, said));
+		}
+		if (facts.diameter.isEmpty() && named.map(t -> t.kind().tap()).orElse(false)) {
+			facts.diameter = facts.thread.map(t -> t.map(ThreadSpec::diameter));
+		}
+		return facts.build();
+	}
+
+	/** Whether two names can be of one tool: the same kind, or one of them says no kind, or both are taps of some kind. */
+	public static boolean compatible(ToolFacts one, ToolFacts other) {
+		if (one.kind().isEmpty() || other.kind().isEmpty()) {
+			return true;
+		}
+		ToolKind a = one.kind().get().value();
+		ToolKind b = other.kind().get().value();
+		return a == b || a.tap() && b.tap();
+	}
+}

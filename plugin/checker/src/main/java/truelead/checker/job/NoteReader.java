@@ -1,0 +1,75 @@
+package truelead.checker.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.antlr.v4.runtime.BaseErrorListener;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.Recognizer;
+import org.antlr.v4.runtime.Token;
+import truelead.checker.machine.LengthUnit;
+
+/** Reads our notes in comments. Never fails: what is not understood is a remark with its range. */
+public final class NoteReader {
+
+	private static final int LONGEST = 1_000;
+
+	private NoteReader() {
+	}
+
+	/**
+	 * Reads a comment.
+	 *
+	 * @param unit the program's unit, for lengths without one of their own
+	 * @return empty where the comment does not begin like one of our notes, with its keyword and a colon
+	 */
+	public static Optional<NoteReading> read(ProgramComment comment, LengthUnit unit) {
+		if (comment.text().length() > LONGEST || comment.text().indexOf(':') < 0) {
+			return Optional.empty();
+		}
+		NoteLexer lexer = new NoteLexer(CharStreams.fromString(comment.text()));
+		lexer.removeErrorListeners();
+		CommonTokenStream tokens = new CommonTokenStream(lexer);
+		tokens.fill();
+		if (!begins(tokens)) {
+			return Optional.empty();
+		}
+		List<Remark> remarks = new ArrayList<>();
+		NoteItems items = new NoteItems(comment, unit, remarks);
+		NoteParser parser = new NoteParser(tokens);
+		parser.removeErrorListeners();
+		parser.addErrorListener(new Listener(items));
+		NoteParser.NoteContext tree = parser.note();
+		if (!remarks.isEmpty()) {
+			return Optional.of(new NoteReading(Optional.empty(), remarks));
+		}
+		Optional<Note> note = items.read(tree);
+		return note.isEmpty() && remarks.isEmpty() ? Optional.empty() : Optional.of(new NoteReading(note, remarks));
+	}
+
+	private static boolean begins(CommonTokenStream tokens) {
+		int first = tokens.get(0).getType();
+		return tokens.size() > 1 && tokens.get(1).getType() == NoteLexer.COLON && (first == NoteLexer.THREAD || first == NoteLexer.HOLE
+				|| first == NoteLexer.TOOL || first == NoteLexer.STOCK || first == NoteLexer.SURFACE || first == NoteLexer.ALLOW);
+	}
+
+	/** Turns the parser's complaints, which are about missing items alone, into sentences of our own. */
+	private static final class Listener extends BaseErrorListener {
+
+		private final NoteItems items;
+
+		Listener(NoteItems items) {
+			this.items = items;
+		}
+
+		@Override
+		public void syntaxError(Recognizer<?, ?> recognizer, Object symbol, int line, int column, String message, RecognitionException cause) {
+			Token token = (Token) symbol;
+			String keyword = ((NoteParser) recognizer).getInputStream().get(0).getText().toUpperCase(java.util.Locale.ROOT);
+			String shown = token.getType() == Token.EOF ? "the end of the note" : "\"" + token.getText() + "\"";
+			items.remark(token, token, NoteWords.expected(keyword) + " must stand before " + shown);
+		}
+	}
+}

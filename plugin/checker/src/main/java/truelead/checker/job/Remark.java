@@ -1,0 +1,7 @@
+package truelead.checker.job;
+
+import truelead.checker.machine.Location;
+
+/** Something in a note or in the tool list file that could not be understood: where, and what was expected, in words for the programmer. */
+public record Remark(Location at, String message) {
+}

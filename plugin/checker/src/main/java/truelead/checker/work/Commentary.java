@@ -1,0 +1,115 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Note;
+import truelead.checker.job.NoteReader;
+import truelead.checker.job.NoteReading;
+import truelead.checker.job.ProgramComment;
+import truelead.checker.job.Remark;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.ProgramFile;
+
+/** The comments of a program and of the files it calls, with our notes read from them. */
+final class Commentary {
+
+	/** A note and where it stands. */
+	record NoteAt(int line, Note note) {
+	}
+
+	/** One file's comments: free ones and notes apart. */
+	private record Read(ProgramScan scan, List<NoteAt> notes, Set<ProgramComment> taken) {
+	}
+
+	private final LengthUnit unit;
+	private final ProgramFile program;
+	private final Map<String, Read> files = new LinkedHashMap<>();
+	private final List<Remark> remarks = new ArrayList<>();
+
+	Commentary(ProgramFile program, LengthUnit unit) {
+		this.unit = unit;
+		this.program = program;
+		read(program);
+	}
+
+	/** The unit that bare lengths in comments are taken in. */
+	LengthUnit unit() {
+		return unit;
+	}
+
+	/** Lines, problems and comments of the program itself. */
+	ProgramScan main() {
+		return read(program).scan();
+	}
+
+	/** Lines, problems and comments of a file that the program calls, or of itself. */
+	ProgramScan of(ProgramFile file) {
+		return read(file).scan();
+	}
+
+	/** All files read so far, the program first. */
+	List<ProgramScan> scans() {
+		return files.values().stream().map(Read::scan).toList();
+	}
+
+	/** What in notes was not understood. */
+	List<Remark> remarks() {
+		return List.copyOf(remarks);
+	}
+
+	/** The notes of a file in a range of lines, both included, in order. */
+	List<Note> notes(ProgramFile file, int from, int to) {
+		return read(file).notes().stream().filter(n -> n.line() >= from && n.line() <= to).map(NoteAt::note).toList();
+	}
+
+	/** Every note of the program and the files read so far. */
+	List<Note> allNotes() {
+		return files.values().stream().flatMap(r -> r.notes().stream()).map(NoteAt::note).toList();
+	}
+
+	/** Every ALLOW note of the program and the files read so far. */
+	List<Allowance> allowances() {
+		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances().stream()).toList();
+	}
+
+	/** Free comments of a file in a range of lines, both included, our notes left out. */
+	List<LineComment> free(ProgramFile file, int from, int to) {
+		Read read = read(file);
+		return read.scan().between(from, to).stream().filter(c -> !read.taken().contains(c.comment())).toList();
+	}
+
+	/** The line of the main program that a block is executed for; -1 where it is in another file altogether. */
+	int mainLine(BlockRef block) {
+		BlockRef outermost = block.outermost();
+		return outermost.file().name().equals(program.name()) ? outermost.line() : -1;
+	}
+
+	private Read read(ProgramFile file) {
+		Read known = files.get(file.name());
+		if (known != null) {
+			return known;
+		}
+		ProgramScan scan = new ProgramScan(file);
+		List<NoteAt> notes = new ArrayList<>();
+		Set<ProgramComment> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+		for (LineComment comment : scan.comments()) {
+			Optional<NoteReading> reading = NoteReader.read(comment.comment(), unit);
+			reading.ifPresent(r -> {
+				taken.add(comment.comment());
+				r.note().ifPresent(note -> notes.add(new NoteAt(comment.line(), note)));
+				remarks.addAll(r.remarks());
+			});
+		}
+		Read read = new Read(scan, notes, taken);
+		files.put(file.name(), read);
+		return read;
+	}
+}

@@ -1,0 +1,122 @@
+package truelead.checker.work;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.job.ToolFacts;
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.ToolKind;
+
+/** Makes cuts from cycles, plunges and circles. */
+final class Cuts {
+
+	/** How much of the radius a cutter must come from further out to be cutting the outside of a boss. */
+	private static final double OUTSIDE = 1.02;
+
+	private Cuts() {
+	}
+
+	/** A drilling or boring cycle at a place. */
+	static Cut of(int order, Step.Stroke stroke, ToolUse tool, Place place) {
+		Cut.Kind kind = kind(tool.facts(), switch (stroke.cycle().kind()) {
+			case PECK_DRILL -> Cut.Kind.PECK;
+			case BORE, BORE_FEED_OUT -> Cut.Kind.BORE;
+			default -> Cut.Kind.DRILL;
+		});
+		return axial(order, kind, stroke, tool, place, stroke.rLevel(), stroke.bottom(), stroke.resolution());
+	}
+
+	/** A plunge by moves. */
+	static Cut of(AxisRun run, ToolUse tool) {
+		Cut.Kind kind = kind(tool.facts(), tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() && run.steps().size() > 2
+				? Cut.Kind.PECK : Cut.Kind.PLUNGE);
+		return axial(run.order(), kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
+	}
+
+	/** A circle or helix on the inside of a hole; empty where the cutter comes from outside, as round a boss. */
+	static Optional<Cut> of(ArcRun run, ToolUse tool, Place place) {
+		if (external(run)) {
+			return Optional.empty();
+		}
+		boolean onContour = run.arcs().get(0).modal().compensation() != Compensation.OFF;
+		double across = 2 * run.radius();
+		Optional<Fact<Double>> diameter = onContour
+				? Optional.of(Fact.of(across, FactSource.IMPLIED, "2 R of the circle, compensation on"))
+				: tool.facts().diameter().map(d -> new Fact<>(across + d.value(), d.source(), d.at(), d.said()));
+		double tip = run.deepest(-1);
+		return Optional.of(new Cut(run.order(), Cut.Kind.MILL, run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip,
+				tip, diameter, run.arcs().stream().mapToDouble(Step.Arc::resolution).max().orElse(0)));
+	}
+
+	/** Whether the cutter comes to the circle from outside, or leaves it outwards where it does not come from anywhere. */
+	static boolean external(ArcRun run) {
+		Point centre = run.centre();
+		double radius = run.radius();
+		double from = reach(run, centre, true);
+		if (!Double.isNaN(from)) {
+			return from > radius * OUTSIDE + 0.01;
+		}
+		double to = reach(run, centre, false);
+		return !Double.isNaN(to) && to > radius * OUTSIDE + 0.01;
+	}
+
+	/** Distance from the centre of where the lead-in starts or the lead-out ends, at depth; NaN where there is none. */
+	private static double reach(ArcRun run, Point centre, boolean in) {
+		List<Step> steps = in ? run.before() : run.after();
+		double distance = Double.NaN;
+		for (int i = 0; i < steps.size(); i++) {
+			Step step = steps.get(in ? steps.size() - 1 - i : i);
+			if (step instanceof Step.Move move) {
+				boolean aside = move.from().distanceInPlane(move.to(), run.plane()) > 1e-6;
+				if (move.rapid() || !aside) {
+					break;
+				}
+				distance = centre.distanceInPlane(in ? move.from() : move.to(), run.plane());
+			} else if (step instanceof Step.Arc arc && arc.modal().plane() == run.plane()) {
+				double here = centre.distanceInPlane(in ? arc.from() : arc.to(), run.plane());
+				distance = here;
+			} else {
+				break;
+			}
+		}
+		return Math.abs(distance - run.radius()) < 0.005 ? Double.NaN : distance;
+	}
+
+	private static Cut.Kind kind(ToolFacts facts, Cut.Kind byMotion) {
+		if (facts.kind().isEmpty()) {
+			return byMotion;
+		}
+		return switch (facts.kind().get().value()) {
+			case SPOT_DRILL, CENTRE_DRILL -> Cut.Kind.SPOT;
+			case COUNTERSINK -> Cut.Kind.COUNTERSINK;
+			case REAMER -> Cut.Kind.REAM;
+			case BORING -> Cut.Kind.BORE;
+			default -> byMotion;
+		};
+	}
+
+	private static Cut axial(int order, Cut.Kind kind, Step step, ToolUse tool, Place place, double start, double tip, double resolution) {
+		int direction = tip > start ? 1 : -1;
+		Optional<Fact<Double>> diameter = tool.facts().diameter();
+		if (!kind.makesHole()) {
+			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, Optional.empty(), resolution);
+		}
+		double shoulder = pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;
+		return new Cut(order, kind, step, tool, place, start, tip, shoulder, diameter, resolution);
+	}
+
+	/** Whether the end is a drill's point: a drill, or a tool without a name in a drilling cycle. */
+	private static boolean pointed(ToolFacts facts) {
+		return facts.kind().isEmpty() || facts.kind().get().value() == ToolKind.DRILL;
+	}
+
+	/** Length of a drill's point, d/2 / tan(angle/2), mm (geometry); 5 mm at 118 degrees: 1.502. NaN where the diameter is not known. */
+	private static double point(ToolFacts facts) {
+		double angle = facts.pointAngle().map(Fact::value).orElse(Math.toRadians(118));
+		return facts.diameter().map(d -> d.value() / 2 / Math.tan(angle / 2)).orElse(Double.NaN);
+	}
+}

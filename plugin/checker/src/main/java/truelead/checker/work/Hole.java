@@ -1,0 +1,65 @@
+package truelead.checker.work;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A place and everything done there before, between and after threading, in the order of execution.
+ *
+ * @param cuts spotting and countersinking among them, so a place with cuts is not yet a hole: see {@link #made()}
+ */
+public record Hole(Place place, List<Cut> cuts) {
+
+	public Hole {
+		cuts = List.copyOf(cuts);
+	}
+
+	/** A place where nothing was done. */
+	public static Hole untouched(Place place) {
+		return new Hole(place, List.of());
+	}
+
+	/** The cuts that make the hole. */
+	public List<Cut> making() {
+		return cuts.stream().filter(c -> c.kind().makesHole()).toList();
+	}
+
+	/** The cuts that make the hole before a step. */
+	public List<Cut> makingBefore(int order) {
+		return cuts.stream().filter(c -> c.kind().makesHole() && c.order() < order).toList();
+	}
+
+	/** Whether anything made a hole. */
+	public boolean made() {
+		return cuts.stream().anyMatch(c -> c.kind().makesHole());
+	}
+
+	/** Whether anything made a hole before a step. */
+	public boolean madeBefore(int order) {
+		return cuts.stream().anyMatch(c -> c.kind().makesHole() && c.order() < order);
+	}
+
+	/** The cut that gave the hole its diameter before a step: the largest one that is known; empty where the diameter of any of them is not known. */
+	public Optional<Cut> sizedBefore(int order) {
+		List<Cut> making = makingBefore(order);
+		if (making.stream().anyMatch(c -> c.diameter().isEmpty())) {
+			return Optional.empty();
+		}
+		return making.stream().max(Comparator.comparingDouble(c -> c.diameter().orElseThrow().value()));
+	}
+
+	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
+	public Optional<Cut> deepestBefore(int order) {
+		List<Cut> making = makingBefore(order);
+		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()))) {
+			return Optional.empty();
+		}
+		return making.stream().max(Comparator.comparingDouble(c -> c.direction() * c.tip()));
+	}
+
+	/** The countersink or spot cuts before a step. */
+	public List<Cut> edgeBefore(int order) {
+		return cuts.stream().filter(c -> !c.kind().makesHole() && c.order() < order).toList();
+	}
+}

@@ -1,0 +1,50 @@
+package truelead.checker.work;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.FeedMode;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+
+/** What the numbers of an operation imply of its thread; good for naming it, never for judging the feed that it was worked out from. */
+final class Implied {
+
+	private static final double SHARE = 0.01;
+
+	private Implied() {
+	}
+
+	/** Advance in a turn that the first stroke or pass makes, mm; NaN where it is not known. */
+	static double lead(Draft draft) {
+		if (!draft.passes.isEmpty()) {
+			List<Step.Arc> helix = draft.passes.get(0).helix();
+			double sweep = helix.stream().mapToDouble(a -> Math.abs(a.sweep())).sum();
+			int axis = draft.passes.get(0).place().plane().axis();
+			return Math.abs(helix.get(helix.size() - 1).to().along(axis) - helix.get(0).from().along(axis)) / sweep * 2 * Math.PI;
+		}
+		return draft.strokes.isEmpty() ? Double.NaN : lead(draft.strokes.get(0));
+	}
+
+	private static double lead(Draft.Stroke stroke) {
+		LengthUnit unit = stroke.step().modal().unit();
+		if (stroke.lead().isSet()) {
+			return stroke.lead().value() * unit.mm();
+		}
+		FeedMode mode = stroke.step().modal().feedMode();
+		double feed = stroke.feed().value() * unit.mm();
+		return mode == FeedMode.PER_REVOLUTION ? feed : mode == FeedMode.PER_MINUTE ? feed / stroke.speed().value() : Double.NaN;
+	}
+
+	/** The standard thread of that pitch which the hole's drill is right for; empty where none or several fit. */
+	static Optional<Fact<ThreadSpec>> thread(double lead, Optional<Double> drill) {
+		if (drill.isEmpty() || !(lead > 0.1) || !(lead < 10)) {
+			return Optional.empty();
+		}
+		List<ThreadSpec> fitting = ThreadTable.standard().threadsFor(lead, lead * SHARE, drill.get());
+		return fitting.stream().findFirst().map(spec -> Fact.of(spec, FactSource.IMPLIED, "feed, speed and drill would make " + spec.designation()));
+	}
+}

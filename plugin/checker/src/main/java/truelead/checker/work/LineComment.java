@@ -1,0 +1,26 @@
+package truelead.checker.work;
+
+import truelead.checker.job.ProgramComment;
+
+/**
+ * A comment and the line it stands on.
+ *
+ * @param tool   number of the T word on the same line, -1 without one
+ * @param code   whether words other than block numbers stand on the line
+ */
+record LineComment(ProgramComment comment, int line, int tool, boolean code) {
+
+	String text() {
+		return comment.text();
+	}
+
+	/** Whether a T word on the line names another tool; T0202 of a turret is tool 2. */
+	boolean ofAnotherTool(int number) {
+		return tool >= 0 && tool != number && !(tool >= 100 && tool / 100 == number);
+	}
+
+	/** Whether a T word on the line names the tool. */
+	boolean ofTool(int number) {
+		return tool >= 0 && !ofAnotherTool(number);
+	}
+}

@@ -1,0 +1,123 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+
+/** Tells thread milling from pockets and bores among the runs of arcs, and gathers the passes into operations. */
+final class MillDrafts {
+
+	/** A lead-in or lead-out arc sweeps half a turn or less; a little more for an R a hair off. */
+	private static final double LEAD_SWEEP = 0.55 * 2 * Math.PI;
+
+	private final Commentary commentary;
+	private final Stays stays;
+	private final List<Draft> drafts = new ArrayList<>();
+	private final Set<ArcRun> leads = new HashSet<>();
+	private Draft current;
+
+	MillDrafts(Commentary commentary, Stays stays) {
+		this.commentary = commentary;
+		this.stays = stays;
+	}
+
+	List<Draft> drafts() {
+		return drafts;
+	}
+
+	/** Finds the lead-in and lead-out arcs among runs that follow each other without a gap, so that they are no passes of their own. */
+	void markLeads(List<ArcRun> runs) {
+		for (int i = 0; i < runs.size(); i++) {
+			ArcRun run = runs.get(i);
+			boolean leadIn = i + 1 < runs.size() && isLead(run, runs.get(i + 1), runs.get(i + 1).order() - run.last());
+			boolean leadOut = i > 0 && isLead(run, runs.get(i - 1), run.order() - runs.get(i - 1).last());
+			if (leadIn || leadOut) {
+				leads.add(run);
+			}
+		}
+	}
+
+	/** Whether a run is a lead-in or lead-out arc of another one. */
+	boolean isLead(ArcRun run) {
+		return leads.contains(run);
+	}
+
+	/** Takes a run where it mills a thread; false where it is for the holes. */
+	boolean run(ArcRun run, ToolUse tool) {
+		if (isLead(run) || !threads(run, tool)) {
+			return false;
+		}
+		boolean goesOn = current != null && current.log == run.tool() && !newCallout(current, run);
+		if (!goesOn) {
+			current = new Draft(Optional.empty(), run.tool(), tool, run.arcs().get(0).block(), Optional.empty());
+			drafts.add(current);
+		}
+		current.passes.add(pass(run, tool));
+		return true;
+	}
+
+	private static boolean isLead(ArcRun arc, ArcRun main, int gap) {
+		return gap == 1 && arc.sweep() <= LEAD_SWEEP && main.sweep() >= arc.sweep()
+				&& arc.centre().distanceInPlane(main.centre(), main.plane()) > 0.1 * main.radius() && arc.radius() < main.radius();
+	}
+
+	private boolean threads(ArcRun run, ToolUse tool) {
+		if (tool.facts().isThreadMill()) {
+			return run.helical() || run.sweep() > 1.9 * Math.PI;
+		}
+		if (!run.helical() || tool.facts().kind().isPresent()) {
+			return false;
+		}
+		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()
+				|| Callouts.any(commentary.free(commentary.main().file(), stays.freeFrom(run.tool()), lineOf(run)));
+		boolean compensated = run.arcs().get(0).modal().compensation() != Compensation.OFF;
+		return named && (compensated || run.to() > run.from() || tool.facts().thread().isPresent());
+	}
+
+	private boolean newCallout(Draft before, ArcRun next) {
+		int from = commentary.mainLine(before.lastBlock());
+		int to = lineOf(next);
+		return to > from && Callouts.any(commentary.free(commentary.main().file(), from + 1, to));
+	}
+
+	private int lineOf(ArcRun run) {
+		return commentary.mainLine(run.arcs().get(0).block());
+	}
+
+	private static Draft.Pass pass(ArcRun run, ToolUse tool) {
+		Point centre = run.centre();
+		Step.Arc first = run.arcs().get(0);
+		Place place = Places.of(run.tool().part(), first.modal(), run.plane(), centre);
+		double resolution = run.arcs().stream().mapToDouble(Step.Arc::resolution).max().orElse(0);
+		return new Draft.Pass(run.order(), run.last(), tool, entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), resolution);
+	}
+
+	/** What leads in: back to the last rapid move. */
+	private static List<Step> entry(List<Step> before) {
+		int from = before.size();
+		while (from > 0 && !(before.get(from - 1) instanceof Step.Move move && move.rapid())) {
+			from--;
+		}
+		return before.subList(from, before.size());
+	}
+
+	/** What leads out: up to the move that takes the cutter away along the axis, or the next helix. */
+	private static List<Step> exit(List<Step> after) {
+		int to = 0;
+		while (to < after.size()) {
+			Step step = after.get(to++);
+			if (step instanceof Step.Move move) {
+				int axis = move.modal().plane().axis();
+				if (Double.compare(move.from().along(axis), move.to().along(axis)) != 0) {
+					break;
+				}
+			}
+		}
+		return after.subList(0, to);
+	}
+}

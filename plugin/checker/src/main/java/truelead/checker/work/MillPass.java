@@ -1,0 +1,114 @@
+package truelead.checker.work;
+
+import java.util.List;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+
+/**
+ * One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis.
+ *
+ * @param order    number of the helix's first arc in the order of execution
+ * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most 8
+ * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
+ * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; at most 8
+ * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
+ * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
+ */
+public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external) {
+
+	public MillPass {
+		entry = List.copyOf(entry);
+		helix = List.copyOf(helix);
+		exit = List.copyOf(exit);
+	}
+
+	/** The first arc of the helix. */
+	public Step.Arc first() {
+		return helix.get(0);
+	}
+
+	/** The last arc of the helix. */
+	public Step.Arc last() {
+		return helix.get(helix.size() - 1);
+	}
+
+	/** The block of the helix's first arc. */
+	public BlockRef block() {
+		return first().block();
+	}
+
+	/** State in force at the helix. */
+	public Modal modal() {
+		return first().modal();
+	}
+
+	/** Where the centre is. */
+	public Place place() {
+		return hole.place();
+	}
+
+	/** Radius of the programmed path, mean over the arcs weighted by their sweep, mm. */
+	public double radius() {
+		double sum = 0;
+		for (Step.Arc arc : helix) {
+			sum += (arc.startRadius() + arc.endRadius()) / 2 * Math.abs(arc.sweep());
+		}
+		return sum / (turns() * 2 * Math.PI);
+	}
+
+	/** Full turns of the helix, a number with decimals: half a turn is 0.5. */
+	public double turns() {
+		return helix.stream().mapToDouble(arc -> Math.abs(arc.sweep())).sum() / (2 * Math.PI);
+	}
+
+	/** Level where the helix starts, mm. */
+	public double startLevel() {
+		return first().from().along(axis());
+	}
+
+	/** Level where the helix ends, mm. */
+	public double endLevel() {
+		return last().to().along(axis());
+	}
+
+	/** Signed advance in a full turn over the whole helix, mm: positive towards larger numbers along the axis. */
+	public double lead() {
+		return (endLevel() - startLevel()) / turns();
+	}
+
+	/** Whether the sweep is counter-clockwise seen against the axis (G3 in an unmirrored plane). */
+	public boolean counterclockwise() {
+		return first().sweep() > 0;
+	}
+
+	/**
+	 * Whether the helix makes a right-hand thread: counter-clockwise and rising, or clockwise and falling. A helix turning mathematically
+	 * positive about an axis while advancing along it is right-handed whichever way it is looked at.
+	 */
+	public boolean rightHand() {
+		return counterclockwise() == lead() > 0;
+	}
+
+	/** The axis of the helix: 0 X, 1 Y, 2 Z. */
+	public int axis() {
+		return place().plane().axis();
+	}
+
+	/** Cutter radius compensation on the helix. */
+	public Compensation compensation() {
+		return modal().compensation();
+	}
+
+	/** D in force on the helix. */
+	public Setting compensationOffset() {
+		return modal().compensationOffset();
+	}
+
+	/** Half of the coarsest last decimal written in the helix's blocks, mm. */
+	public double resolution() {
+		return helix.stream().mapToDouble(Step.Arc::resolution).max().orElse(0);
+	}
+}

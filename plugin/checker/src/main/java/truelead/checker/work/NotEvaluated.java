@@ -1,0 +1,15 @@
+package truelead.checker.work;
+
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.WordRef;
+
+/**
+ * A part of a threading operation that could not be evaluated.
+ *
+ * @param block the block
+ * @param word  the word without a value, where there is one
+ * @param why   one sentence: what is not known and why
+ */
+public record NotEvaluated(BlockRef block, Optional<WordRef> word, String why) {
+}

@@ -1,0 +1,16 @@
+package truelead.checker.work;
+
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.WordRef;
+
+/**
+ * Something the machine room could not follow.
+ *
+ * @param order number of the step in the order of execution
+ * @param why   one sentence for the programmer
+ * @param stops whether nothing behind it was executed
+ * @param matters whether a thread may depend on it: a threading operation uses what it left unknown or may stand behind it
+ */
+public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, String why, boolean stops, boolean matters) {
+}

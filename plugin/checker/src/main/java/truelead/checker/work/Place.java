@@ -1,0 +1,37 @@
+package truelead.checker.work;
+
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Rotary;
+
+/**
+ * Where a hole is: the frame that positions are in, the plane across the hole's axis, and the position in it.
+ *
+ * @param frame      as in {@link truelead.checker.machine.Modal#frame()}, set apart for each further program of the file
+ * @param workOffset as in {@link truelead.checker.machine.Modal#workOffset()}
+ * @param rotary     where the rotary axes stand
+ * @param plane      the plane across the hole; {@link Plane#axis()} is the hole's axis
+ * @param u          coordinate along the plane's first axis, mm; NaN where not known
+ * @param v          coordinate along the plane's second axis, mm; NaN where not known
+ */
+public record Place(int frame, int workOffset, Rotary rotary, Plane plane, double u, double v) {
+
+	/** Whether both coordinates are known. */
+	public boolean known() {
+		return !Double.isNaN(u) && !Double.isNaN(v);
+	}
+
+	/** Whether both are positions that can be compared: same frame, work offset, rotary position and plane. */
+	public boolean comparable(Place other) {
+		return frame == other.frame && workOffset == other.workOffset && plane == other.plane && rotary.equals(other.rotary);
+	}
+
+	/** Distance in the plane, mm; infinite where the two cannot be compared, NaN where a coordinate is not known. */
+	public double distance(Place other) {
+		return comparable(other) ? Math.hypot(u - other.u, v - other.v) : Double.POSITIVE_INFINITY;
+	}
+
+	/** The same frame, plane and rotary position at another point. */
+	public Place at(double otherU, double otherV) {
+		return new Place(frame, workOffset, rotary, plane, otherU, otherV);
+	}
+}

@@ -1,0 +1,35 @@
+package truelead.checker.work;
+
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+
+/** Makes places from steps. */
+final class Places {
+
+	private static final int FRAMES = 100_000;
+
+	private Places() {
+	}
+
+	/** The place of a position in a program of the file, as a hole across a plane; in turning, where Y is never programmed, an unknown Y is 0. */
+	static Place of(int part, Modal modal, Plane plane, Point at) {
+		double u = at.along(plane.first());
+		double v = at.along(plane.second());
+		if (modal.plane() == Plane.ZX && plane == Plane.XY && Double.isNaN(v)) {
+			v = 0;
+		}
+		return new Place(part * FRAMES + modal.frame(), modal.workOffset(), modal.rotary(), plane, u, v);
+	}
+
+	/** The plane across an axis: 0 X, 1 Y, 2 Z. */
+	static Plane across(int axis) {
+		return axis == 0 ? Plane.YZ : axis == 1 ? Plane.ZX : Plane.XY;
+	}
+
+	/** The place of a cycle. */
+	static Place of(int part, Step.Stroke stroke) {
+		return of(part, stroke.modal(), stroke.modal().plane(), stroke.place());
+	}
+}

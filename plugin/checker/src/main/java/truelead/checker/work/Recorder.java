@@ -1,0 +1,187 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.Step.EventKind;
+import truelead.checker.machine.StepSink;
+
+/** Takes the machine's steps and keeps what holes, threads and rules need; plain contours leave nothing behind. */
+final class Recorder implements StepSink {
+
+	private static final int MOST_EVENTS = 100_000;
+	private static final int MOST_STROKES = 1_000_000;
+	private static final int MOST_RUNS = 1_000_000;
+	private static final int MOST_COMPENSATION = 10_000;
+	private static final int MOST_OPEN_ARCS = 1_000;
+	private static final double OPEN_ARC = 0.001;
+
+	/** A cycle at a place, when, and under which tool. */
+	record TimedStroke(int order, ToolLog tool, Step.Stroke stroke) {
+	}
+
+	/** An event as recorded, before the tools are known. */
+	record LoggedEvent(int order, ToolLog tool, Step.Event event) {
+	}
+
+	/** A change of compensation as recorded. */
+	record LoggedCompensation(int order, ToolLog tool, Step step, Compensation before, Compensation after) {
+	}
+
+	/** A step that could not be followed, and when. */
+	record LoggedTrouble(int order, Step.NotFollowed step) {
+	}
+
+	final List<ToolLog> tools = new ArrayList<>();
+	final List<TimedStroke> strokes = new ArrayList<>();
+	final List<AxisRun> axisRuns = new ArrayList<>();
+	final List<ArcRun> arcRuns = new ArrayList<>();
+	final List<LoggedEvent> events = new ArrayList<>();
+	final List<LoggedCompensation> compensation = new ArrayList<>();
+	final List<Step.Arc> openArcs = new ArrayList<>();
+	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
+
+	private final AxisRuns axisTracker = new AxisRuns(run -> addUpTo(MOST_RUNS, axisRuns, run));
+	private final ArcRuns arcTracker = new ArcRuns(run -> addUpTo(MOST_RUNS, arcRuns, run));
+	private ToolLog tool = new ToolLog(0, 0, Setting.NONE, Optional.empty(), Setting.NONE, 0);
+	private Compensation lastCompensation = Compensation.OFF;
+	private Modal firstLengthModal;
+	private int order;
+	private int part;
+	private boolean ended;
+
+	Recorder() {
+		tools.add(tool);
+	}
+
+	@Override
+	public void accept(Step step) {
+		int number = order++;
+		if (ended) {
+			begin(number);
+		}
+		if (step instanceof Step.Move move) {
+			move(move, number);
+		} else if (step instanceof Step.Arc arc) {
+			arc(arc, number);
+		} else if (step instanceof Step.Stroke stroke) {
+			stroke(stroke, number);
+		} else if (step instanceof Step.Synchronised synchronised) {
+			synchronised(synchronised, number);
+		} else if (step instanceof Step.Event event) {
+			event(event, number);
+		} else if (step instanceof Step.NotFollowed notFollowed) {
+			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why(),
+					new LoggedTrouble(number, notFollowed));
+		}
+	}
+
+	/** Ends what is still open; to be called once, after the last step. */
+	void finish() {
+		interrupt();
+	}
+
+	/** What could not be followed, each block and reason once, in the order of execution. */
+	List<LoggedTrouble> trouble() {
+		return List.copyOf(trouble.values());
+	}
+
+	/** Number of steps so far. */
+	int steps() {
+		return order;
+	}
+
+	/** State at the first motion; empty where nothing ever moved. */
+	Optional<Modal> firstMotion() {
+		return Optional.ofNullable(firstLengthModal);
+	}
+
+	private void move(Step.Move move, int number) {
+		motion(move, number);
+		axisTracker.motion(move, tool, number);
+		arcTracker.move(move);
+		if (!move.rapid()) {
+			int axis = move.modal().plane().axis();
+			tool.cut(move, move.from().along(axis) != move.to().along(axis), true);
+		}
+	}
+
+	private void arc(Step.Arc arc, int number) {
+		motion(arc, number);
+		axisTracker.interrupt();
+		arcTracker.arc(arc, tool, number);
+		tool.cut(arc, false, true);
+		if (Math.abs(arc.startRadius() - arc.endRadius()) > OPEN_ARC) {
+			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
+		}
+	}
+
+	private void stroke(Step.Stroke stroke, int number) {
+		motion(stroke, number);
+		axisTracker.interrupt();
+		arcTracker.interrupt();
+		tool.cut(stroke, true, !stroke.cycle().kind().taps());
+		addUpTo(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke));
+	}
+
+	private void synchronised(Step.Synchronised move, int number) {
+		motion(move, number);
+		arcTracker.move(move);
+		axisTracker.motion(move, tool, number);
+		tool.cut(move, true, false);
+	}
+
+	private void event(Step.Event event, int number) {
+		if (event.kind() == EventKind.TOOL_CHANGE) {
+			interrupt();
+			tool = new ToolLog(tools.size(), part, event.modal().tool(), Optional.of(event.block()), event.modal().feed(), number);
+			tools.add(tool);
+		}
+		tool.event(event, number);
+		if (event.kind() == EventKind.PROGRAM_END) {
+			interrupt();
+			ended = true;
+		}
+		if (event.kind() != EventKind.SUB_CALL && event.kind() != EventKind.SUB_RETURN && event.kind() != EventKind.DWELL) {
+			addUpTo(MOST_EVENTS, events, new LoggedEvent(number, tool, event));
+		}
+	}
+
+	/** A further program of the file: it starts without a tool and on another part. */
+	private void begin(int number) {
+		ended = false;
+		part++;
+		tool = new ToolLog(tools.size(), part, Setting.NONE, Optional.empty(), Setting.NONE, number);
+		tools.add(tool);
+		lastCompensation = Compensation.OFF;
+	}
+
+	private void motion(Step step, int number) {
+		tool.motion(step, number);
+		Compensation now = step.modal().compensation();
+		if (now != lastCompensation) {
+			addUpTo(MOST_COMPENSATION, compensation, new LoggedCompensation(number, tool, step, lastCompensation, now));
+			lastCompensation = now;
+		}
+		if (firstLengthModal == null) {
+			firstLengthModal = step.modal();
+		}
+	}
+
+	private void interrupt() {
+		axisTracker.interrupt();
+		arcTracker.interrupt();
+	}
+
+	private static <T> void addUpTo(int most, List<T> list, T item) {
+		if (list.size() < most) {
+			list.add(item);
+		}
+	}
+}

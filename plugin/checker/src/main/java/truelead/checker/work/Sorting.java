@@ -1,0 +1,95 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import truelead.checker.machine.MachineProfile;
+
+/** Sorts what was recorded, in the order of execution, into cuts at holes and threading operations. */
+final class Sorting {
+
+	/** Something recorded and when; run in order of time. */
+	private record Timed(int order, Runnable sort) {
+	}
+
+	private final Recorder recorder;
+	private final Map<ToolLog, ToolUse> uses;
+	private final HoleBook book;
+	private final TapDrafts taps;
+	private final MillDrafts mills;
+	private final double tolerance;
+	private HoleIndex index;
+
+	Sorting(Recorder recorder, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
+		this.recorder = recorder;
+		this.uses = uses;
+		this.tolerance = profile.positionTolerance();
+		this.book = new HoleBook(tolerance);
+		this.taps = new TapDrafts(WorkReader.turning(profile), commentary);
+		this.mills = new MillDrafts(commentary, stays);
+		sort();
+	}
+
+	/** All holes. */
+	HoleIndex holes() {
+		return index;
+	}
+
+	/** All threading operations found, in the order of execution. */
+	List<Draft> drafts() {
+		List<Draft> drafts = new ArrayList<>(taps.drafts());
+		drafts.addAll(mills.drafts());
+		drafts.sort(Comparator.comparingInt(Draft::firstOrder));
+		return drafts;
+	}
+
+	/** The hole of a stroke or a pass. */
+	Hole hole(Place place, double resolution) {
+		return book.hole(place, within(resolution));
+	}
+
+	/** Two positions computed from arcs may be apart by the rounding of their words. */
+	private double within(double resolution) {
+		return tolerance + 2 * resolution;
+	}
+
+	private void sort() {
+		mills.markLeads(recorder.arcRuns);
+		List<Timed> all = new ArrayList<>();
+		recorder.strokes.forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
+		recorder.axisRuns.forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
+		recorder.arcRuns.forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
+		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
+		all.sort(Comparator.comparingInt(Timed::order));
+		all.forEach(timed -> timed.sort().run());
+		drafts().forEach(draft -> {
+			draft.strokes.forEach(s -> book.touch(s.place(), 0));
+			draft.passes.forEach(p -> book.touch(p.place(), within(p.resolution())));
+		});
+		index = book.finish();
+	}
+
+	private void stroke(Recorder.TimedStroke timed) {
+		ToolUse use = uses.get(timed.tool());
+		if (!taps.cycle(timed.order(), timed.tool(), use, timed.stroke())) {
+			taps.otherCycle();
+			book.add(Cuts.of(timed.order(), timed.stroke(), use, Places.of(timed.tool().part(), timed.stroke())));
+		}
+	}
+
+	private void run(AxisRun run) {
+		ToolUse use = uses.get(run.tool());
+		if (!taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
+			book.add(Cuts.of(run, use));
+		}
+	}
+
+	private void arcs(ArcRun run) {
+		ToolUse use = uses.get(run.tool());
+		if (!mills.run(run, use) && !mills.isLead(run) && !use.facts().isThreadMill()) {
+			Place place = Places.of(run.tool().part(), run.arcs().get(0).modal(), run.plane(), run.centre());
+			Cuts.of(run, use, place).ifPresent(book::add);
+		}
+	}
+}

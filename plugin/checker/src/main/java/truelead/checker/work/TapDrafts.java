@@ -1,0 +1,161 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.Step;
+
+/** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
+final class TapDrafts {
+
+	/** How far off the spindle's axis a synchronised move in turning still taps rather than cutting a thread with a single point, mm. */
+	private static final double CENTRE_LINE = 0.05;
+
+	/** A cycle's block under one stay of a tool: run again by a loop or another call, it is the same operation. */
+	private record Key(ToolLog log, Tapping.Method method, String file, int line) {
+	}
+
+	private final boolean turning;
+	private final Commentary commentary;
+	private final List<Draft> drafts = new ArrayList<>();
+	private final Map<Key, Draft> cycles = new HashMap<>();
+	private Draft cycleDraft;
+	private Draft runDraft;
+
+	TapDrafts(boolean turning, Commentary commentary) {
+		this.turning = turning;
+		this.commentary = commentary;
+	}
+
+	List<Draft> drafts() {
+		return drafts;
+	}
+
+	/** Takes a cycle where it taps or where a tap moves in it; false where it is for the holes. */
+	boolean cycle(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {
+		Cycle.Kind kind = stroke.cycle().kind();
+		boolean drills = kind == Cycle.Kind.DRILL || kind == Cycle.Kind.PECK_DRILL || kind == Cycle.Kind.BORE_FEED_OUT || kind == Cycle.Kind.BORE;
+		if (!kind.taps() && !(drills && tool.facts().isTap())) {
+			return false;
+		}
+		Tapping.Method method = !kind.taps() ? Tapping.Method.DRILLING_CYCLE
+				: tool.facts().cannotTap() ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
+		Draft.Stroke made = stroke(order, log, tool, stroke);
+		if (cycleDraft != null && cycleDraft.log != log && !stroke.positioned() && cycleDraft.block.sameBlock(stroke.cycle().start())) {
+			cycleDraft.strays.add(made);
+			return true;
+		}
+		Key key = new Key(log, method, stroke.cycle().start().file().name(), stroke.cycle().start().line());
+		cycleDraft = cycles.computeIfAbsent(key,
+				k -> add(new Draft(Optional.of(method), log, tool, stroke.cycle().start(), Optional.of(stroke.cycle()))));
+		cycleDraft.strokes.add(made);
+		return true;
+	}
+
+	/** Takes a run along an axis where it taps; false where it is for the holes or for nothing. */
+	boolean run(AxisRun run, ToolUse tool) {
+		Optional<Tapping.Method> method = method(run, tool);
+		if (method.isEmpty()) {
+			return false;
+		}
+		boolean goesOn = runDraft != null && runDraft.log == run.tool() && runDraft.method.equals(method)
+				&& !newCallout(runDraft, run.in());
+		if (!goesOn) {
+			runDraft = add(new Draft(method, run.tool(), tool, run.in().block(), Optional.empty()));
+		}
+		runDraft.strokes.add(stroke(run, tool));
+		return true;
+	}
+
+	/** A cycle is over, or something is met while it is on. */
+	void event(Step.Event event, int order, ToolLog log) {
+		switch (event.kind()) {
+			case CYCLE_CANCELLED -> cycleDraft = null;
+			case TOOL_CHANGE -> leftOn(Tapping.Met.TOOL_CHANGE, event, order);
+			case PROGRAM_END -> {
+				leftOn(Tapping.Met.PROGRAM_END, event, order);
+				cycleDraft = null;
+			}
+			case SPINDLE -> {
+				if (event.modal().spindle() == SpindleTurn.STOPPED) {
+					leftOn(Tapping.Met.SPINDLE_STOP, event, order);
+				}
+			}
+			default -> {
+				// Says nothing about the cycle.
+			}
+		}
+	}
+
+	/** Another cycle that does not tap takes over. */
+	void otherCycle() {
+		cycleDraft = null;
+	}
+
+	private void leftOn(Tapping.Met met, Step.Event event, int order) {
+		if (cycleDraft != null) {
+			cycleDraft.leftOn.add(new Tapping.LeftOn(met, event.block(), order));
+		}
+	}
+
+	private boolean newCallout(Draft before, Step next) {
+		int from = commentary.mainLine(before.lastBlock());
+		int to = commentary.mainLine(next.block());
+		return to > from && Callouts.any(commentary.free(commentary.main().file(), from + 1, to));
+	}
+
+	private Draft add(Draft draft) {
+		drafts.add(draft);
+		return draft;
+	}
+
+	private Optional<Tapping.Method> method(AxisRun run, ToolUse tool) {
+		boolean tap = tool.facts().isTap();
+		if (run.synchronised()) {
+			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE)) {
+				return Optional.empty();
+			}
+			return Optional.of(tool.facts().cannotTap() ? Tapping.Method.WRONG_TOOL
+					: run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK : Tapping.Method.SYNCHRONISED);
+		}
+		if (tap) {
+			return Optional.of(run.rapidOut() ? Tapping.Method.DRILLING_CYCLE : Tapping.Method.FEED);
+		}
+		boolean reversed = run.out().filter(out -> opposite(run.in().modal().spindle()) == out.modal().spindle()).isPresent()
+				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN;
+		return reversed && !run.rapidOut() && tool.facts().kind().isEmpty() ? Optional.of(Tapping.Method.FEED) : Optional.empty();
+	}
+
+	private static Draft.Stroke stroke(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {
+		Modal modal = stroke.modal();
+		return new Draft.Stroke(order, stroke, Optional.empty(), tool, Places.of(log.part(), stroke), stroke.rLevel(), stroke.bottom(),
+				stroke.initial(), modal.feed(), Setting.NONE, modal.speed(), modal.spindle(), modal.feed(), modal.speed(),
+				opposite(modal.spindle()), log.stale(modal.feed()), stroke.positioned(), stroke.repeat(), stroke.resolution());
+	}
+
+	private static Draft.Stroke stroke(AxisRun run, ToolUse tool) {
+		Modal in = run.in().modal();
+		Modal out = run.out().map(Step::modal).orElse(in);
+		Setting lead = run.in() instanceof Step.Synchronised synchronised ? synchronised.lead() : Setting.NONE;
+		Setting feed = run.synchronised() ? Setting.NONE : in.feed();
+		SpindleTurn turningOut = run.out().isPresent() ? out.spindle() : opposite(in.spindle());
+		return new Draft.Stroke(run.order(), run.in(), run.out(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
+				in.spindle(), run.synchronised() ? Setting.NONE : out.feed(), out.speed(), turningOut, run.tool().stale(feed), true, 1,
+				AxisRun.resolution(run.in()));
+	}
+
+	private static SpindleTurn opposite(SpindleTurn turn) {
+		return switch (turn) {
+			case CLOCKWISE -> SpindleTurn.COUNTERCLOCKWISE;
+			case COUNTERCLOCKWISE -> SpindleTurn.CLOCKWISE;
+			default -> turn;
+		};
+	}
+}

@@ -1,0 +1,71 @@
+package truelead.checker.work;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Cycle;
+
+/**
+ * Tapping, one cycle's places or one run of moves in and out. Strokes made by the same block under the same tool, by a loop or several
+ * calls, are one operation.
+ *
+ * @param cycle   the canned cycle; empty for moves. Where later blocks change its words, each stroke's own step has the cycle in force
+ * @param strokes in the order of execution; empty only for a cycle that is defined (L0, or no place known) and never runs
+ * @param strays  strokes of the same cycle left on: run again after another tool change
+ * @param leftOn  what happened while the cycle was still on, see {@link LeftOn}
+ */
+public record Tapping(int index, int group, Method method, ToolUse tool, BlockRef block, Optional<Cycle> cycle, List<TapStroke> strokes,
+		List<TapStroke> strays, List<LeftOn> leftOn, Wanted wanted, int firstOrder, int lastOrder, List<NotEvaluated> notEvaluated)
+		implements ThreadingOperation {
+
+	/** How the tap is led. */
+	public enum Method {
+		/** A tapping cycle: G84, G74. */
+		CYCLE,
+		/** A synchronised move in, spindle reversal, a synchronised move out: G33 and G33, G32 and G32, G331 and G332. */
+		SYNCHRONISED,
+		/** One block in and out: G33.1, G63. */
+		SYNCHRONISED_BLOCK,
+		/** G1 in, spindle reversal, G1 out, by a tool that is called a tap. */
+		FEED,
+		/** A tool that is called a tap in a drilling or boring cycle, or fed in and pulled out in rapid. */
+		DRILLING_CYCLE,
+		/** A tool that is called a drill, a reamer or a mill in a tapping cycle. */
+		WRONG_TOOL;
+
+		/** Whether the tap is led by the pitch in the ordinary way: neither torn out nor no tap at all. */
+		public boolean taps() {
+			return this != DRILLING_CYCLE && this != WRONG_TOOL;
+		}
+
+		/** Whether the feed comes from K or F of a synchronised move as against F and S. */
+		public boolean synchronised() {
+			return this == SYNCHRONISED || this == SYNCHRONISED_BLOCK;
+		}
+	}
+
+	/** What happened while a tapping cycle was on. */
+	public enum Met {
+		TOOL_CHANGE, SPINDLE_STOP, PROGRAM_END
+	}
+
+	/** Something met with the cycle still on, and where. */
+	public record LeftOn(Met met, BlockRef block, int order) {
+	}
+
+	public Tapping {
+		strokes = List.copyOf(strokes);
+		strays = List.copyOf(strays);
+		leftOn = List.copyOf(leftOn);
+		notEvaluated = List.copyOf(notEvaluated);
+	}
+
+	@Override
+	public List<Hole> holes() {
+		Map<Place, Hole> holes = new LinkedHashMap<>();
+		strokes.forEach(s -> holes.putIfAbsent(s.hole().place(), s.hole()));
+		return List.copyOf(holes.values());
+	}
+}

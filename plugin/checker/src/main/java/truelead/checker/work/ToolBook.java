@@ -1,0 +1,127 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.job.FreeText;
+import truelead.checker.job.Job;
+import truelead.checker.job.Note;
+import truelead.checker.job.ProgramComment;
+import truelead.checker.job.ToolFacts;
+import truelead.checker.job.ToolListLine;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.DrillPoint;
+import truelead.checker.thread.LeadForm;
+import truelead.checker.thread.TapStyle;
+import truelead.checker.thread.ToolKind;
+
+/** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */
+final class ToolBook {
+
+	private final Commentary commentary;
+	private final Stays stays;
+	private final Job job;
+	private final Map<Integer, List<LineComment>> byToolWord = new HashMap<>();
+	private final Map<Integer, ToolFacts> list = new HashMap<>();
+
+	ToolBook(Commentary commentary, Stays stays, Job job) {
+		this.commentary = commentary;
+		this.stays = stays;
+		this.job = job;
+		for (LineComment comment : commentary.main().comments()) {
+			if (comment.tool() >= 0) {
+				byToolWord.computeIfAbsent(comment.tool(), t -> new ArrayList<>()).add(comment);
+			}
+			ToolListLine.read(comment.text()).ifPresent(line -> list.merge(line.number(),
+					FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
+					(before, now) -> FreeText.compatible(before, now) ? before.or(now) : before));
+		}
+	}
+
+	/** The stay with everything that is known of its tool. */
+	ToolUse use(ToolLog log) {
+		List<LineComment> own = own(log);
+		ToolFacts facts = notes(log);
+		for (LineComment comment : own) {
+			facts = join(facts, FreeText.tool(comment.text(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
+		}
+		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		facts = join(facts, list.getOrDefault(number, ToolFacts.NONE));
+		facts = join(facts, job.tool(number));
+		List<ProgramComment> comments = commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).stream()
+				.map(LineComment::comment).toList();
+		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), comments, defaults(facts), log.summary());
+	}
+
+	private ToolFacts notes(ToolLog log) {
+		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		int from = stays.from(log);
+		int to = stays.to(log);
+		ToolFacts facts = ToolFacts.NONE;
+		ProgramFile main = commentary.main().file();
+		for (Note note : commentary.allNotes()) {
+			if (note instanceof Note.OfTool tool) {
+				int line = tool.comment().at().line();
+				boolean here = tool.comment().at().file().name().equals(main.name()) && line >= from && line <= to;
+				if (tool.number().map(n -> n == number).orElse(here)) {
+					facts = facts.or(tool.facts());
+				}
+			}
+		}
+		return facts;
+	}
+
+	/** Comments that speak of the tool, nearest to its change first: with its T word, behind the change up to its first cut, above it. */
+	private List<LineComment> own(ToolLog log) {
+		int change = stays.changeLine(log);
+		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		ProgramFile main = commentary.main().file();
+		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
+		List<LineComment> above = new ArrayList<>();
+		for (LineComment comment : commentary.free(main, stays.freeFrom(log), change - 1)) {
+			if (mine(comment, number) && (!comment.code() || comment.ofTool(number))) {
+				above.add(0, comment);
+			}
+		}
+		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)).stream()
+				.filter(c -> mine(c, number) && !c.code()).toList();
+		byToolWord.getOrDefault(number, List.of()).stream().filter(c -> !own.contains(c) && mine(c, number)).forEach(own::add);
+		if (log.change().isPresent()) {
+			own.addAll(above);
+			own.addAll(below);
+		} else {
+			own.addAll(below);
+		}
+		return own;
+	}
+
+	private static boolean mine(LineComment comment, int number) {
+		if (comment.ofAnotherTool(number)) {
+			return false;
+		}
+		return ToolListLine.read(comment.text()).map(line -> line.number() == number).orElse(true);
+	}
+
+	private static ToolFacts join(ToolFacts nearer, ToolFacts farther) {
+		return FreeText.compatible(nearer, farther) ? nearer.or(farther) : nearer;
+	}
+
+	private static ToolFacts defaults(ToolFacts facts) {
+		Optional<Fact<Double>> turns = Optional.empty();
+		Optional<Fact<Double>> angle = Optional.empty();
+		if (facts.isTap()) {
+			LeadForm form = LeadForm.typical(facts.kind().orElseThrow().value(), facts.styles().map(Fact::value).orElse(Set.<TapStyle>of()));
+			turns = Optional.of(Fact.of(form.typicalThreads(), FactSource.DEFAULT,
+					"a lead of " + form.typicalThreads() + " threads, form " + form.name() + ", is assumed"));
+		}
+		if (facts.kind().filter(k -> k.value() == ToolKind.DRILL).isPresent()) {
+			angle = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
+		}
+		return facts.withDefaults(turns, angle);
+	}
+}

@@ -1,0 +1,125 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
+
+/** One stay of a tool while the program runs: gathers what a contour of a million blocks may cost nothing to keep. */
+final class ToolLog {
+
+	private static final int MOST_FEED_MODES = 1_000;
+
+	private final int index;
+	private final int part;
+	private final Setting tool;
+	private final Optional<BlockRef> change;
+	private final Setting feedAtChange;
+	private final int firstOrder;
+	private int lastOrder;
+	private BlockRef lastMotion;
+	private boolean cutWithCoolant;
+	private boolean cutDry;
+	private boolean movedWithoutOffset;
+	private int optionalStops;
+	private final List<Setting> lengthOffsets = new ArrayList<>();
+	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
+	private Modal seen;
+
+	ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Setting feedAtChange, int order) {
+		this.index = index;
+		this.part = part;
+		this.tool = tool;
+		this.change = change;
+		this.feedAtChange = feedAtChange;
+		this.firstOrder = order;
+		this.lastOrder = order;
+	}
+
+	int index() {
+		return index;
+	}
+
+	/** Number of the program in the file that it belongs to, from 0. */
+	int part() {
+		return part;
+	}
+
+	Setting tool() {
+		return tool;
+	}
+
+	Optional<BlockRef> change() {
+		return change;
+	}
+
+	int firstOrder() {
+		return firstOrder;
+	}
+
+	int lastOrder() {
+		return lastOrder;
+	}
+
+	/** The block of its last motion, where it has made any. */
+	Optional<BlockRef> lastMotion() {
+		return Optional.ofNullable(lastMotion);
+	}
+
+	/** Whether an F was in force already when the tool came, and no word of the change block set it. */
+	boolean stale(Setting feed) {
+		return change.isPresent() && feed.isSet() && feed == feedAtChange
+				&& feed.word().map(w -> !w.block().sameBlock(change.get())).orElse(true);
+	}
+
+	void motion(Step step, int order) {
+		lastOrder = order;
+		lastMotion = step.block();
+	}
+
+	void event(Step.Event event, int order) {
+		lastOrder = order;
+		if (event.kind() == Step.EventKind.OPTIONAL_STOP || event.kind() == Step.EventKind.STOP) {
+			optionalStops++;
+		}
+	}
+
+	/** A feed move, an arc or a cycle; the feed counts only where it is not a threading one. */
+	void cut(Step step, boolean alongAxis, boolean countFeed) {
+		Modal modal = step.modal();
+		if (alongAxis && !modal.lengthOffset().isSet()) {
+			movedWithoutOffset = true;
+		}
+		if (modal == seen) {
+			return;
+		}
+		seen = modal;
+		cutWithCoolant |= modal.coolant();
+		cutDry |= !modal.coolant();
+		Setting offset = modal.lengthOffset();
+		if (offset.isSet() && lengthOffsets.stream().noneMatch(o -> Double.compare(o.value(), offset.value()) == 0)) {
+			lengthOffsets.add(offset);
+		}
+		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
+			feeds.merge(modal.feedModeStated(), new FeedUse(modal.feedMode(), modal.feedModeStated(), modal.unit(), modal.feed(), modal.feed(),
+					step.block()), ToolLog::widen);
+		}
+	}
+
+	private static FeedUse widen(FeedUse before, FeedUse now) {
+		Setting feed = now.smallest();
+		return new FeedUse(before.mode(), before.modeWord(), before.unit(),
+				feed.value() < before.smallest().value() ? feed : before.smallest(),
+				feed.value() > before.largest().value() ? feed : before.largest(), before.first());
+	}
+
+	ToolUse.Summary summary() {
+		return new ToolUse.Summary(cutWithCoolant, cutDry, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+	}
+}

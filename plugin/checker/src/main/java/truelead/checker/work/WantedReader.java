@@ -1,0 +1,178 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.job.Holder;
+import truelead.checker.job.HolderKind;
+import truelead.checker.job.Job;
+import truelead.checker.job.Note;
+import truelead.checker.job.Stock;
+import truelead.checker.job.ToolFacts;
+import truelead.checker.job.ToolListLine;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.Callout;
+import truelead.checker.thread.HoleEnd;
+import truelead.checker.thread.ThreadSpec;
+import truelead.grammar.Span;
+
+/** Finds out what is wanted at the holes of an operation: notes, callouts, tool, tool list, project, and what the numbers imply. */
+final class WantedReader {
+
+	/** What an operation's comments say, and where the callout that governs it stands. */
+	record Result(Wanted wanted, Optional<Location> governing) {
+	}
+
+	/** A callout and the comment it stands in. */
+	private record Called(Callout callout, LineComment comment) {
+	}
+
+	private final Commentary commentary;
+	private final Stays stays;
+	private final Job job;
+	private final MachineProfile profile;
+
+	WantedReader(Commentary commentary, Stays stays, Job job, MachineProfile profile) {
+		this.commentary = commentary;
+		this.stays = stays;
+		this.job = job;
+		this.profile = profile;
+	}
+
+	/**
+	 * What is wanted.
+	 *
+	 * @param after   the operation before it by the same tool, where there is one
+	 * @param implied lead that S and F make, mm; NaN where not known
+	 * @param surface level of the surface where no note says it
+	 */
+	Result read(Draft draft, Optional<Draft> after, double implied, Fact<Double> surface, Optional<Fact<ThreadSpec>> impliedThread) {
+		ProgramFile main = commentary.main().file();
+		int start = Math.max(0, commentary.mainLine(draft.block));
+		int end = Math.max(start, commentary.mainLine(draft.lastBlock()));
+		int own = after.map(d -> commentary.mainLine(d.lastBlock()) + 1).filter(line -> line <= start).orElse(stays.from(draft.log));
+		int free = Math.max(own, stays.freeFrom(draft.log));
+		List<Note> notes = new ArrayList<>(inside(draft));
+		notes.addAll(reversed(commentary.notes(main, own, end)));
+		List<Called> called = called(insideFree(draft), implied, draft);
+		called.addAll(called(commentary.free(main, free, start), implied, draft));
+		List<Note> tool = List.of();
+		if (called.isEmpty() && first(notes, Note.OfThread.class).isEmpty() && after.isPresent()) {
+			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), implied, draft));
+			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
+		}
+		List<Note> all = new ArrayList<>(notes);
+		all.addAll(tool);
+		return result(draft, notes, all, called, surface, impliedThread);
+	}
+
+	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
+			Optional<Fact<ThreadSpec>> impliedThread) {
+		Optional<Note.OfThread> thread = first(all, Note.OfThread.class);
+		List<Fact<ThreadSpec>> named = new ArrayList<>();
+		all.stream().filter(Note.OfThread.class::isInstance).map(n -> ((Note.OfThread) n).thread()).flatMap(Optional::stream).forEach(named::add);
+		called.forEach(c -> named.add(fact(c, c.callout().spec())));
+		draft.tool.facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
+		Optional<Called> nearest = called.stream().findFirst();
+		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> impliedThread);
+		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
+		Optional<Note.OfHole> hole = first(all, Note.OfHole.class);
+		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> pick(hole, Note.OfHole::through))
+				.or(() -> nearest.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
+				.or(() -> nearest.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
+		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
+				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())));
+		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head(), Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
+		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
+		List<Allowance> allowances = new ArrayList<>();
+		notes.stream().filter(Note.OfAllowance.class::isInstance).forEach(n -> allowances.addAll(((Note.OfAllowance) n).allowances()));
+		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
+		Optional<Location> governing = thread.map(t -> t.comment().at()).or(() -> nearest.map(c -> c.comment().comment().at()));
+		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, pick(hole, Note.OfHole::bottom), pick(hole, Note.OfHole::wall), top,
+				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+	}
+
+	/** Notes in the subprogram that holds the operation. */
+	private List<Note> inside(Draft draft) {
+		BlockRef block = draft.block;
+		return block.caller().isEmpty() ? List.of()
+				: reversed(commentary.notes(block.file(), commentary.of(block.file()).startOf(block.line()), block.line()));
+	}
+
+	private List<LineComment> insideFree(Draft draft) {
+		BlockRef block = draft.block;
+		return block.caller().isEmpty() ? List.of()
+				: commentary.free(block.file(), commentary.of(block.file()).startOf(block.line()), block.line());
+	}
+
+	private List<Note> head() {
+		return reversed(commentary.notes(commentary.main().file(), 0, stays.firstChange()));
+	}
+
+	/** The last STOCK note above the operation. */
+	private Optional<Note.OfStock> stockBefore(Draft draft) {
+		return first(reversed(commentary.notes(commentary.main().file(), 0, Math.max(0, commentary.mainLine(draft.block)))), Note.OfStock.class);
+	}
+
+	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */
+	private List<Called> called(List<LineComment> comments, double implied, Draft draft) {
+		int number = draft.tool.number();
+		List<Called> called = new ArrayList<>();
+		for (int i = comments.size() - 1; i >= 0; i--) {
+			LineComment comment = comments.get(i);
+			boolean others = comment.ofAnotherTool(number)
+					|| ToolListLine.read(comment.text()).map(l -> l.number() != number).orElse(false);
+			if (!others) {
+				Callouts.read(comment, implied).forEach(c -> called.add(new Called(c, comment)));
+			}
+		}
+		return called;
+	}
+
+	private Fact<Holder> holder(ToolFacts facts) {
+		return facts.holder().or(job::holder).orElseGet(() -> {
+			String kind = profile.text("holder").orElse("rigid");
+			Holder holder = new Holder(kind.equals("synchro") ? HolderKind.SYNCHRO : kind.equals("tension-compression") ? HolderKind.FLOATING
+					: HolderKind.RIGID, profile.holderTravel());
+			return holder.kind() == HolderKind.RIGID ? Fact.of(holder, FactSource.DEFAULT, "a rigid holder is assumed")
+					: Fact.of(holder, FactSource.PROFILE, "the profile says " + kind);
+		});
+	}
+
+	private static <T> Fact<T> fact(Called called, T value) {
+		Location at = called.comment().comment().at();
+		String text = called.comment().text();
+		int start = Math.min(called.callout().start(), text.length());
+		int end = Math.max(start, Math.min(called.callout().end(), text.length()));
+		Location exact = new Location(at.file(), at.line(), new Span(at.span().start() + start, at.span().start() + end));
+		return Fact.of(value, FactSource.CALLOUT, exact, text.substring(start, end).strip());
+	}
+
+	private static boolean sameComment(Fact<ThreadSpec> one, Fact<ThreadSpec> other) {
+		return one.at().isPresent() && other.at().isPresent() && one.at().get().line() == other.at().get().line()
+				&& one.at().get().file().name().equals(other.at().get().file().name());
+	}
+
+	private static <N, T> Optional<T> pick(Optional<N> note, Function<N, Optional<T>> item) {
+		return note.flatMap(item);
+	}
+
+	private static <N extends Note> Optional<N> first(List<Note> notes, Class<N> kind) {
+		return notes.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+	}
+
+	private static List<Note> reversed(List<Note> notes) {
+		List<Note> reversed = new ArrayList<>(notes);
+		Collections.reverse(reversed);
+		return reversed;
+	}
+}

@@ -1,0 +1,110 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.job.Job;
+import truelead.checker.machine.Interpreter;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.checker.machine.ProfileKey;
+
+/** Follows a program on a machine and tells what it does to the part. */
+public final class WorkReader {
+
+	private WorkReader() {
+	}
+
+	/** The work of a program; never fails. */
+	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile) {
+		Recorder recorder = new Recorder();
+		Interpreter.run(program, folder, profile, recorder);
+		recorder.finish();
+		return new WorkReader.Reading(program, job, profile, recorder).work();
+	}
+
+	/** One reading, from the recorded steps to the work. */
+	private static final class Reading {
+
+		private final ProgramFile program;
+		private final Job job;
+		private final MachineProfile profile;
+		private final Recorder recorder;
+		private final Fact<LengthUnit> unit;
+		private final Commentary commentary;
+		private final Stays stays;
+		private final Map<ToolLog, ToolUse> uses = new HashMap<>();
+		private final List<ToolUse> tools = new ArrayList<>();
+
+		Reading(ProgramFile program, Job job, MachineProfile profile, Recorder recorder) {
+			this.program = program;
+			this.job = job;
+			this.profile = profile;
+			this.recorder = recorder;
+			this.unit = unit(recorder.firstMotion(), profile);
+			this.commentary = new Commentary(program, unit.value());
+			this.stays = new Stays(recorder.tools, commentary);
+			ToolBook book = new ToolBook(commentary, stays, job);
+			for (ToolLog log : recorder.tools) {
+				ToolUse use = book.use(log);
+				uses.put(log, use);
+				tools.add(use);
+			}
+		}
+
+		Work work() {
+			Sorting sorting = new Sorting(recorder, uses, commentary, stays, profile);
+			HoleIndex holes = sorting.holes();
+			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, job, profile)).all();
+			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
+					trouble(operations), course());
+		}
+
+		private List<String> assumptions() {
+			List<String> assumptions = new ArrayList<>();
+			if (!unit.stated() && recorder.firstMotion().isPresent()) {
+				assumptions.add("the program states no unit; " + (unit.value() == LengthUnit.MM ? "mm" : "inch") + " is assumed by profile " + profile.name());
+			}
+			return assumptions;
+		}
+
+		private Work.Trouble trouble(List<ThreadingOperation> operations) {
+			boolean threads = !operations.isEmpty();
+			List<BlockProblem> problems = new ArrayList<>();
+			for (ProgramScan scan : commentary.scans()) {
+				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), threads)));
+			}
+			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
+					t.step().why(), t.step().stops(), !t.step().minor())).toList();
+			List<Allowance> everywhere = new ArrayList<>();
+			int head = stays.firstChange();
+			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
+					.filter(a -> operations.stream().noneMatch(o -> o.wanted().allowances().contains(a))).forEach(everywhere::add);
+			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), recorder.openArcs);
+		}
+
+		private Work.Course course() {
+			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
+					recorder.compensation.stream().map(c -> new CompensationChange(c.order(), c.step(), c.before(), c.after(), uses.get(c.tool()))).toList(),
+					recorder.events.stream().noneMatch(e -> e.event().kind() == truelead.checker.machine.Step.EventKind.PROGRAM_END));
+		}
+
+		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {
+			return first.filter(Modal::unitStated).map(m -> Fact.of(m.unit(), FactSource.NOTE, m.unit() == LengthUnit.MM ? "G21" : "G20"))
+					.orElse(Fact.of(first.map(Modal::unit).orElse(profile.unit()), FactSource.PROFILE, "profile " + profile.name()));
+		}
+	}
+
+	/** Whether the profile is a turning one. */
+	static boolean turning(MachineProfile profile) {
+		return profile.is(ProfileKey.KIND, "turning");
+	}
+}

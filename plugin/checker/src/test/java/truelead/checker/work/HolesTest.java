@@ -1,0 +1,112 @@
+package truelead.checker.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static truelead.checker.Samples.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class HolesTest {
+
+	@Test
+	void twoHolesDrilledByACycle() {
+		Work work = work("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50. M8", "G81 Z-20. R2. F200.", "X30.", "G80", "M30");
+		assertThat(work.holes()).hasSize(2).allMatch(Hole::made);
+		Cut cut = work.holes().iterator().next().cuts().get(0);
+		assertThat(cut.kind()).isEqualTo(Cut.Kind.DRILL);
+		assertThat(cut.start()).isEqualTo(2);
+		assertThat(cut.tip()).isEqualTo(-20);
+		assertThat(cut.diameter().orElseThrow().value()).isEqualTo(5);
+		// 2.5 / tan 59 degrees = 1.502 above the tip
+		assertThat(cut.shoulder()).isCloseTo(-18.498, within(0.001));
+	}
+
+	@Test
+	void spottingMakesNoHole() {
+		Work work = work("G21 G90", "T1 M6 (SPOT DRILL)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-2. R2. F200.", "G80", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.made()).isFalse();
+			assertThat(hole.edgeBefore(Integer.MAX_VALUE)).hasSize(1);
+		});
+	}
+
+	@Test
+	void aPlungeByFeedAndBackInRapidIsAHole() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z2.", "G1 Z-12. F200.", "G0 Z2.", "X50.", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.place().u()).isEqualTo(10);
+			assertThat(hole.cuts().get(0).kind()).isEqualTo(Cut.Kind.PLUNGE);
+			assertThat(hole.cuts().get(0).tip()).isEqualTo(-12);
+		});
+	}
+
+	@Test
+	void peckingByHandIsOneCut() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z2.", "G1 Z-4. F200.", "G0 Z2.", "G0 Z-3.5", "G1 Z-8.",
+				"G0 Z2.", "X50.", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.cuts()).hasSize(1);
+			assertThat(hole.cuts().get(0).kind()).isEqualTo(Cut.Kind.PECK);
+			assertThat(hole.cuts().get(0).tip()).isEqualTo(-8);
+		});
+	}
+
+	@Test
+	void aPlungeThatGoesOnSidewaysIsNoHole() {
+		Work work = work("G21 G90", "T1 M6 (END MILL 10 DIA)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z2.", "G1 Z-3. F200.", "X50.", "G0 Z2.", "M30");
+		assertThat(work.holes()).isEmpty();
+	}
+
+	@Test
+	void aFullCircleMillsAHoleOfTwoRadiiAndTheCutter() {
+		Work work = work("G21 G90 G17", "T1 M6 (END MILL 10 DIA)", "G54 G0 X0 Y0 S2000 M3", "G43 H1 Z2.", "G1 Z-10. F200.", "G1 X4. F400.",
+				"G3 I-4. J0", "G1 X0", "G0 Z2.", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.place().u()).isEqualTo(0);
+			assertThat(hole.cuts().get(0).kind()).isEqualTo(Cut.Kind.MILL);
+			assertThat(hole.cuts().get(0).diameter().orElseThrow().value()).isEqualTo(18);
+			assertThat(hole.cuts().get(0).tip()).isEqualTo(-10);
+		});
+	}
+
+	@Test
+	void aCircleRoundABossIsNoHole() {
+		Work work = work("G21 G90 G17", "T1 M6 (END MILL 10 DIA)", "G54 G0 X40. Y0 S2000 M3", "G43 H1 Z2.", "G1 Z-10. F200.", "G1 X25. F400.",
+				"G2 I-25. J0", "G1 X40.", "G0 Z2.", "M30");
+		assertThat(work.holes()).isEmpty();
+	}
+
+	@Test
+	void aHelicalBoreIsOneCutToItsDepth() {
+		Work work = work("G21 G90 G17", "T1 M6 (END MILL 10 DIA)", "G54 G0 X4. Y0 S2000 M3", "G43 H1 Z0.", "G3 X4. Y0 I-4. J0 Z-2. F300.",
+				"G3 I-4. J0 Z-4.", "G3 I-4. J0", "G1 X0", "G0 Z2.", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.cuts()).hasSize(1);
+			assertThat(hole.cuts().get(0).tip()).isEqualTo(-4);
+			assertThat(hole.cuts().get(0).diameter().orElseThrow().value()).isEqualTo(18);
+		});
+	}
+
+	@Test
+	void holesInTwoWorkOffsetsAreTwo() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80", "G55 X10. Y10.",
+				"G81 Z-20. R2. F200.", "G80", "M30");
+		assertThat(work.holes()).hasSize(2);
+	}
+
+	@Test
+	void tenThousandHolesAreFoundAtOnce() {
+		List<String> blocks = new ArrayList<>(List.of("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X0 Y0 S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200. L0"));
+		for (int i = 0; i < 10_000; i++) {
+			blocks.add("X" + (i % 100) * 6 + ". Y" + i / 100 * 6 + ".");
+		}
+		blocks.addAll(List.of("G80", "M30"));
+		Work work = work(blocks.toArray(String[]::new));
+		assertThat(work.holes()).hasSize(10_000);
+		Place place = work.holes().iterator().next().place();
+		assertThat(work.holeAt(place.at(594.01, 594), 0.02)).isPresent();
+		assertThat(work.holesNear(place.at(300, 300), 7)).hasSize(5);
+	}
+}

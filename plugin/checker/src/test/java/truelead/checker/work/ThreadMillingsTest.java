@@ -1,0 +1,79 @@
+package truelead.checker.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static truelead.checker.Samples.milling;
+import static truelead.checker.Samples.work;
+
+import org.junit.jupiter.api.Test;
+import truelead.checker.machine.Step;
+
+class ThreadMillingsTest {
+
+	/** M20x1.5 with a cutter of 16: radius 2, entered by half an arc of radius 1, three half arcs a side up, out by half an arc. */
+	private static final String[] HALF_ARCS = { "G21 G17 G90", "T7 M6 (THREAD MILL D16. M20X1.5)", "G54 G0 X0 Y0 S2000 M3", "G43 H7 Z5.", "Z-15.", "G1 F500.",
+			"G3 X2. Y0 Z-14.25 R1.", "G3 X-2. Y0 Z-13.5 R2.", "G3 X2. Y0 Z-12.75 R2.", "G3 X0 Y0 Z-12. R1.", "G0 Z50.", "M30" };
+
+	@Test
+	void leadInTurnAndLeadOut() {
+		ThreadMilling milling = milling(HALF_ARCS);
+		assertThat(milling.passes()).singleElement().satisfies(pass -> {
+			assertThat(pass.helix()).hasSize(2);
+			assertThat(pass.turns()).isCloseTo(1, within(1e-6));
+			assertThat(pass.lead()).isCloseTo(1.5, within(1e-6));
+			assertThat(pass.radius()).isCloseTo(2, within(1e-6));
+			assertThat(pass.place().u()).isCloseTo(0, within(1e-6));
+			assertThat(pass.entry()).last().isInstanceOf(Step.Arc.class);
+			assertThat(pass.exit()).first().isInstanceOf(Step.Arc.class);
+			assertThat(pass.rightHand()).isTrue();
+			assertThat(pass.external()).isFalse();
+		});
+		assertThat(milling.wanted().thread().orElseThrow().value().designation()).isEqualTo("M20x1.5");
+		assertThat(milling.tool().facts().diameter().orElseThrow().value()).isEqualTo(16);
+	}
+
+	@Test
+	void arcsAHairOffAreStillOneTurn() {
+		ThreadMilling milling = milling("G21 G17 G90", "T7 M6 (THREAD MILL D10. M20X1.5)", "G54 G0 X0 Y0 S2000 M3", "G43 H7 Z5.", "Z-15.", "G1 F500.",
+				"G3 X5. Y0 Z-14.25 R2.5", "G3 X-5. Y0 Z-13.5 R5.005", "G3 X5. Y0 Z-12.75 R5.005", "G3 X0 Y0 Z-12. R2.5", "G0 Z50.", "M30");
+		assertThat(milling.passes()).singleElement().satisfies(pass -> {
+			assertThat(pass.helix()).hasSize(2);
+			assertThat(pass.turns()).isBetween(0.95, 1.0);
+		});
+	}
+
+	@Test
+	void oneCircleATurnInALoop() {
+		ThreadMilling milling = milling("G21 G17 G90", "T7 M6 (THREAD MILL D10. M20X1.5)", "G54 G0 X0 Y0 S2000 M3", "G43 H7 Z5.", "G0 Z-15.",
+				"G1 X5. F500.", "#1=-15.", "WHILE [#1 LT 0] DO 1", "#1=[#1+1.5]", "G3 I-5. J0 Z#1", "END 1", "G1 X0", "G0 Z50.", "M30");
+		assertThat(milling.passes()).singleElement().satisfies(pass -> {
+			assertThat(pass.turns()).isCloseTo(10, within(1e-6));
+			assertThat(pass.lead()).isCloseTo(1.5, within(1e-6));
+		});
+	}
+
+	@Test
+	void aRampIntoAPocketIsNoThread() {
+		Work work = work("G21 G17 G90", "T1 M6 (END MILL 10 DIA)", "G54 G0 X4. Y0 S2000 M3", "G43 H1 Z0.", "G3 X4. Y0 I-4. J0 Z-1.5 F300.",
+				"G3 I-4. J0 Z-3.", "G1 X0", "G0 Z2.", "M30");
+		assertThat(work.operations()).isEmpty();
+	}
+
+	@Test
+	void roughingDownAndFinishingUpAreTwoPassesAtOneHole() {
+		ThreadMilling milling = milling("G21 G17 G90", "T7 M6 (THREAD MILL D10. M20X1.5)", "G54 G0 X0 Y0 S2000 M3", "G43 H7 Z5.", "G0 Z1.5", "G1 X4.8 F500.",
+				"G2 I-4.8 J0 Z0", "G2 I-4.8 J0 Z-1.5", "G1 X0", "G41 D7 X2.", "G3 X10. Y0 Z-.75 R4.", "G3 I-10. J0 Z.75", "G3 I-10. J0 Z2.25", "G3 X2. Y0 Z3. R4.",
+				"G40 G1 X0", "G0 Z50.", "M30");
+		assertThat(milling.passes()).hasSize(2);
+		assertThat(milling.holes()).hasSize(1);
+		assertThat(milling.finishing(milling.holes().get(0))).singleElement().satisfies(p -> assertThat(p.radius()).isCloseTo(10, within(1e-6)));
+		assertThat(milling.passes().get(0).rightHand()).isTrue();
+	}
+
+	@Test
+	void roundAStudItIsAnExternalThread() {
+		ThreadMilling milling = milling("G21 G17 G90", "T7 M6 (THREAD MILL D10. M20X1.5)", "G54 G0 X30. Y0 S2000 M3", "G43 H7 Z5.", "G0 Z-15.",
+				"G1 X14.08 F500.", "G2 I-14.08 J0 Z-16.5", "G1 X30.", "G0 Z50.", "M30");
+		assertThat(milling.passes()).singleElement().satisfies(p -> assertThat(p.external()).isTrue());
+	}
+}
