@@ -84,6 +84,16 @@ public final class ProgramText {
 		return BlockReader.read(line(line));
 	}
 
+	/** The first line from {@code line} on that has one of some characters in it, wherever it stands; {@link #lineCount()} where none has. */
+	public int nextLineWith(String characters, int line) {
+		for (int i = line < lineStarts.length ? lineStarts[line] : text.length(); i < text.length(); i++) {
+			if (characters.indexOf(text.charAt(i)) >= 0) {
+				return lineOf(i);
+			}
+		}
+		return lineStarts.length;
+	}
+
 	/** The program with {@code length} characters at {@code offset} replaced. */
 	public ProgramText edit(int offset, int length, String replacement) {
 		return new ProgramText(text.substring(0, offset) + replacement + text.substring(offset + length), charset);

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Does what the words of one block say, in the order in which controls do it (RS-274/NGC, order of execution). Calls and ends are left to the flow. */
 final class BlockExecutor {
@@ -41,7 +42,7 @@ final class BlockExecutor {
 	}
 
 	/** Executes the words, but for calls, macro calls and ends; {@code toolWordChanges} where the program has no change code. */
-	void execute(Words words, boolean toolWordChanges) {
+	void execute(Words words, BooleanSupplier toolWordChanges) {
 		if (data) {
 			data = !has(words, Meaning.SET_DATA_END);
 			return;
@@ -54,7 +55,7 @@ final class BlockExecutor {
 			feedAndSpeed(words, taker);
 		}
 		if (words.has('T') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
-			tools.select(words, toolWordChanges, spindle.changesTool(words));
+			tools.select(words, toolWordChanges.getAsBoolean(), spindle.changesTool(words));
 		}
 		if (words.mCount() > 0) {
 			spindle.before(words, tools);

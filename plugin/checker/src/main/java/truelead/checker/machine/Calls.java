@@ -45,7 +45,10 @@ final class Calls {
 
 	/** Whether T changes the tool at once: by the profile, or as the program has no change code at all. */
 	boolean toolWordChanges() {
-		return state.profile.is(ProfileKey.TOOL_WORD, "change") || state.profile.is(ProfileKey.TOOL_WORD, "select") && !main.outline().toolChanges();
+		if (!state.profile.is(ProfileKey.TOOL_WORD, "select")) {
+			return state.profile.is(ProfileKey.TOOL_WORD, "change");
+		}
+		return !state.changeCodeSeen && !main.changesToolBehind(0);
 	}
 
 	/** G65, G66, G67; true where the block was a call and is done. */

@@ -185,7 +185,7 @@ final class Flow {
 		if (calls.macroCall(words)) {
 			return;
 		}
-		executor.execute(words, calls.toolWordChanges());
+		executor.execute(words, calls::toolWordChanges);
 		calls.after(words, executor.moves(words));
 	}
 

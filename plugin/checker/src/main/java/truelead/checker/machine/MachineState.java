@@ -26,6 +26,8 @@ final class MachineState {
 	Setting lengthOffset = Setting.NONE;
 	Compensation compensation = Compensation.OFF;
 	Setting compensationOffset = Setting.NONE;
+	/** Whether a change code has been executed. */
+	boolean changeCodeSeen;
 	boolean coolant;
 	Optional<Setting> rigid = Optional.empty();
 	Optional<WordRef> rigidWord = Optional.empty();

@@ -3,8 +3,10 @@ package truelead.checker.machine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
 
 /** Which programs of a file are run for themselves: all but those that another one calls. */
 final class MainPrograms {
@@ -19,10 +21,16 @@ final class MainPrograms {
 	record Part(int from, int to, boolean alone) {
 	}
 
+	/** Lines behind a percent sign, or before the end of the file, that are looked at for words. */
+	private static final int NEAR = 50;
+
 	private MainPrograms() {
 	}
 
 	static List<Part> of(Source source) {
+		if (single(source.file().text()) && !endsWithReturn(source.file().text())) {
+			return List.of(new Part(0, source.lines(), false));
+		}
 		Outline outline = source.outline();
 		List<Part> parts = new ArrayList<>();
 		TreeSet<Integer> starts = new TreeSet<>(outline.programLines());
@@ -54,5 +62,42 @@ final class MainPrograms {
 				.map(line -> source.file().text().block(line).elements().stream().anyMatch(element -> element instanceof Element.Word word
 						&& word.address() == 'O' && word.value() instanceof Expression.Number number && outline.isCalled((int) number.value())))
 				.orElse(false);
+	}
+
+	/** Whether the few lines that could begin a program show that there is only one, so that the whole need not be read twice. */
+	private static boolean single(ProgramText text) {
+		int headers = 0;
+		for (int line = text.nextLineWith("Oo:%", 0); line < text.lineCount(); line = text.nextLineWith("Oo:%", line + 1)) {
+			for (Element element : text.block(line).elements()) {
+				headers += element instanceof Element.Word word && word.address() == 'O' ? 1 : 0;
+				boolean another = headers > 1 || element instanceof Element.Percent && headers + line > 0 && wordsBehind(text, line);
+				if (another || element instanceof Element.OStatement) {
+					return false;
+				}
+			}
+		}
+		return true;
+	}
+
+	private static boolean wordsBehind(ProgramText text, int line) {
+		for (int i = line + 1; i < Math.min(text.lineCount(), line + NEAR); i++) {
+			if (!text.block(i).words().isEmpty()) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private static boolean endsWithReturn(ProgramText text) {
+		for (int line = text.lineCount() - 1; line >= Math.max(0, text.lineCount() - NEAR); line--) {
+			Block block = text.block(line);
+			for (Element.Word word : block.words()) {
+				double code = word.address() == 'M' && word.value() instanceof Expression.Number number ? number.value() : -1;
+				if (code == 2 || code == 30 || code == 99 || code == 17) {
+					return code == 99 || code == 17;
+				}
+			}
+		}
+		return false;
 	}
 }

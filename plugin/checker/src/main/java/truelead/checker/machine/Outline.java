@@ -28,7 +28,6 @@ final class Outline {
 	private final List<Integer> returns = new ArrayList<>();
 	private final List<Integer> called = new ArrayList<>();
 	private final List<Integer> percents = new ArrayList<>();
-	private boolean toolChanges;
 	private int lastWordLine = -1;
 	private final int lines;
 
@@ -78,8 +77,6 @@ final class Outline {
 					ends.add(line);
 				} else if (number == 99) {
 					returns.add(line);
-				} else if (number == 6) {
-					toolChanges = true;
 				}
 			}
 			default -> {
@@ -160,11 +157,6 @@ final class Outline {
 	/** Whether a return stands in a range of lines. */
 	boolean hasReturn(int from, int to) {
 		return first(returns, from, to).isPresent();
-	}
-
-	/** Whether any block has the word M6. */
-	boolean toolChanges() {
-		return toolChanges;
 	}
 
 	/** Statements that open or close a part, in order. */

@@ -2,6 +2,8 @@ package truelead.checker.machine;
 
 import java.util.Optional;
 import truelead.grammar.Block;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
 
 /** A program file while it is executed: blocks that are come by again are kept, and so is its outline once it has been asked for. */
 final class Source {
@@ -11,6 +13,7 @@ final class Source {
 	private Block[] kept;
 	private int reached = -1;
 	private Outline outline;
+	private Optional<Boolean> changesTool = Optional.empty();
 
 	Source(ProgramFile file) {
 		this.file = file;
@@ -36,6 +39,20 @@ final class Source {
 			kept[line] = file.text().block(line);
 		}
 		return kept[line];
+	}
+
+	/** Whether any block from a line on has the change code M6; looked for once. */
+	boolean changesToolBehind(int line) {
+		if (changesTool.isEmpty()) {
+			boolean found = false;
+			for (int i = file.text().nextLineWith("Mm", line); i < lines && !found; i = file.text().nextLineWith("Mm", i + 1)) {
+				for (Element element : file.text().block(i).elements()) {
+					found |= element instanceof Element.Word word && word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
+				}
+			}
+			changesTool = Optional.of(found);
+		}
+		return changesTool.get();
 	}
 
 	/** Where numbers, labels and statements stand. */

@@ -28,6 +28,7 @@ final class SpindleCodes {
 	void before(Words words, Tools tools) {
 		for (int i = 0; i < words.mCount(); i++) {
 			if (state.profile.mCode(words.mCode(i)).contains(Meaning.TOOL_CHANGE)) {
+				state.changeCodeSeen = true;
 				tools.change(words.block(), words.mRef(i));
 			}
 		}
