@@ -1,8 +1,10 @@
 package truelead.checker;
 
+import java.util.ArrayList;
 import java.util.List;
 import truelead.checker.job.Job;
 import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProfileGuess;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.Finding;
@@ -20,10 +22,13 @@ public final class Checker {
 
 	/** Checks a program. Never fails: a rule that breaks is a finding of its own. */
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings) {
-		Work work = WorkReader.read(program, folder, job, profile);
+		ProfileGuess machine = ProfileGuess.of(program.text(), profile);
+		Work work = WorkReader.read(program, folder, job, machine.profile());
 		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
 		int notFollowed = (int) findings.stream()
 				.filter(f -> f.rule().equals("not-followed") && f.severity() != Severity.INFORMATION && f.accepted().isEmpty()).count();
-		return new CheckResult(findings, work, work.blocks(), work.operations().size(), notFollowed, work.assumptions());
+		List<String> assumptions = new ArrayList<>(work.assumptions());
+		machine.assumed().ifPresent(assumptions::add);
+		return new CheckResult(findings, work, work.blocks(), work.operations().size(), notFollowed, assumptions);
 	}
 }

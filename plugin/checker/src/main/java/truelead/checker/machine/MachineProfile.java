@@ -20,6 +20,8 @@ public final class MachineProfile {
 	private static final Map<String, MachineProfile> READ = SHIPPED.stream()
 			.collect(Collectors.toUnmodifiableMap(name -> name, name -> new MachineProfile(ProfileReader.shipped(name))));
 
+	private static final MachineProfile GENERIC = new MachineProfile(ProfileReader.shipped("milling-metric"));
+
 	private final Map<String, String> values;
 	private final CodeTable gCodes;
 	private final CodeTable mCodes;
@@ -44,9 +46,14 @@ public final class MachineProfile {
 		return profile;
 	}
 
-	/** Generic milling, metric by default. */
+	/** Generic milling, metric by default: for a program whose machine nobody has named, see {@link #assumed()}. */
 	public static MachineProfile generic() {
-		return named("milling-metric");
+		return GENERIC;
+	}
+
+	/** Whether nobody has named a machine, so that the program itself may tell turning from milling. */
+	public boolean assumed() {
+		return this == GENERIC;
 	}
 
 	/** A profile from the text of a file, and what in it could not be used, line by line. */

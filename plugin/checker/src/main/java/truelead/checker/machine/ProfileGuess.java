@@ -19,14 +19,17 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 	private static final int LINES = 3000;
 	private static final int ENOUGH = 2;
 
-	/** The shipped profile for turning where the words say so, else the one given. */
+	/** A profile that somebody has named is kept; else the shipped one for turning where the words say so, or the one given. */
 	public static ProfileGuess of(ProgramText text, MachineProfile otherwise) {
+		if (!otherwise.assumed()) {
+			return new ProfileGuess(otherwise, Optional.empty());
+		}
 		Evidence evidence = new Evidence();
 		int lines = Math.min(LINES, text.lineCount());
 		for (int line = 0; line < lines && !evidence.milling; line++) {
 			evidence.look(text.block(line));
 		}
-		if (evidence.milling || evidence.turning < ENOUGH || otherwise.is(ProfileKey.KIND, "turning")) {
+		if (evidence.milling || evidence.turning < ENOUGH) {
 			return new ProfileGuess(otherwise, Optional.empty());
 		}
 		return new ProfileGuess(MachineProfile.named("turning"),
