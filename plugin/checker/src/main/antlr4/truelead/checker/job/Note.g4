@@ -48,6 +48,7 @@ toolItem
     | NUMBER                                               # toolNumber
     | diameter                                             # toolDiameter
     | LEAD EQUALS? NUMBER ( unit | TURNS )?                # toolLead
+    | LEAD FORM? EQUALS? ( WORD | D )                      # toolLeadForm
     | REACH EQUALS? length                                 # toolReach
     | ( TEETH | FLUTES ) EQUALS? NUMBER                    # toolTeeth
     | NUMBER ( TEETH | FLUTES )                            # toolTeeth

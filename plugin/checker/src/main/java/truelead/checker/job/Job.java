@@ -1,9 +1,15 @@
 package truelead.checker.job;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Location;
 import truelead.checker.machine.ProgramFile;
+import truelead.grammar.ProgramText;
+import truelead.grammar.Span;
 
 /** What is known of a job from outside the program: tool list file, stock, holder. Immutable; never reads a file itself. */
 public final class Job {
@@ -23,17 +29,30 @@ public final class Job {
 		this.remarks = List.copyOf(remarks);
 	}
 
-	/** The job with a tool list file, CSV text with a line of headers; see {@code ToolTable} for the headers. */
+	/** The job with a tool list file, CSV text with a line of headers as in {@link ToolColumn}; rows that cannot be read become remarks. */
 	public Job withToolList(ProgramFile csv) {
-		return this;
+		ToolTable.Reading reading = ToolTable.read(csv);
+		return new Job(reading.tools(), stock, holder, with(reading.remarks()));
 	}
 
-	/** The job with stock as the project's settings say it: {@code STEEL, 28 HRC}; text that is not understood is a remark. */
-	public Job withStock(ProgramFile settings, int line, String text) {
-		return this;
+	/** The job with the stock as the project's settings say it, in the words of a STOCK note: {@code STEEL, 28 HRC}. Other text is a remark. */
+	public Job withStock(String text) {
+		ProgramFile setting = new ProgramFile("stock", ProgramText.of(text));
+		Location at = new Location(setting, 0, new Span(0, text.length()));
+		Optional<Note> note = NoteReader.read(new ProgramComment(at, "STOCK:" + text), LengthUnit.MM).flatMap(NoteReading::note);
+		if (note.isPresent() && note.get() instanceof Note.OfStock read) {
+			return new Job(tools, Optional.of(Fact.of(read.stock().value(), FactSource.PROJECT, text)), holder, remarks);
+		}
+		return new Job(tools, stock, holder, with(List.of(new Remark(at, "the stock \"" + text + "\" is not understood; " + NoteWords.expected("STOCK")
+				+ " is expected"))));
 	}
 
-	/** The tool in a pocket by the tool list file. */
+	/** The job with the tap holder that the project uses where a tool says nothing. */
+	public Job withHolder(Holder used) {
+		return new Job(tools, stock, Optional.of(Fact.of(used, FactSource.PROJECT, used.kind().name().toLowerCase(Locale.ROOT))), remarks);
+	}
+
+	/** The tool in a pocket by the tool list file; {@link ToolFacts#NONE} where it is not in the list. */
 	public ToolFacts tool(int number) {
 		return tools.getOrDefault(number, ToolFacts.NONE);
 	}
@@ -51,5 +70,11 @@ public final class Job {
 	/** Rows and settings that were not understood. */
 	public List<Remark> remarks() {
 		return remarks;
+	}
+
+	private List<Remark> with(List<Remark> more) {
+		List<Remark> all = new ArrayList<>(remarks);
+		all.addAll(more);
+		return all;
 	}
 }

@@ -2,6 +2,7 @@ package truelead.checker.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.antlr.v4.runtime.BaseErrorListener;
 import org.antlr.v4.runtime.CharStreams;
@@ -67,7 +68,7 @@ public final class NoteReader {
 		@Override
 		public void syntaxError(Recognizer<?, ?> recognizer, Object symbol, int line, int column, String message, RecognitionException cause) {
 			Token token = (Token) symbol;
-			String keyword = ((NoteParser) recognizer).getInputStream().get(0).getText().toUpperCase(java.util.Locale.ROOT);
+			String keyword = ((NoteParser) recognizer).getInputStream().get(0).getText().toUpperCase(Locale.ROOT);
 			String shown = token.getType() == Token.EOF ? "the end of the note" : "\"" + token.getText() + "\"";
 			items.remark(token, token, NoteWords.expected(keyword) + " must stand before " + shown);
 		}

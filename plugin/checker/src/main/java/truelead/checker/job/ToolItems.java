@@ -2,7 +2,7 @@ package truelead.checker.job;
 
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.LeadForm;
 
 /** Reads the items of a TOOL note into tool facts. */
 final class ToolItems {
@@ -61,6 +61,8 @@ final class ToolItems {
 			facts.limit = Optional.of(items.fact(NoteItems.text(given.free()), item));
 		} else if (item instanceof NoteParser.ToolLeadContext given) {
 			lead(given);
+		} else if (item instanceof NoteParser.ToolLeadFormContext given) {
+			return leadForm(given);
 		} else if (item instanceof NoteParser.ToolHolderContext given) {
 			facts.holder = Optional.of(items.fact(holder(given), item));
 		} else {
@@ -78,6 +80,13 @@ final class ToolItems {
 		}
 	}
 
+	private boolean leadForm(NoteParser.ToolLeadFormContext given) {
+		String name = given.WORD() != null ? given.WORD().getText() : given.D().getText();
+		Optional<LeadForm> form = LeadForm.of(name, false).or(() -> LeadForm.of(name, true));
+		form.ifPresent(f -> facts.leadTurns = Optional.of(items.fact(f.typicalThreads(), given)));
+		return form.isPresent();
+	}
+
 	private Holder holder(NoteParser.ToolHolderContext given) {
 		NoteParser.HolderContext kind = given.holder();
 		Holder usual = Holder.usual(kind.RIGID() != null ? HolderKind.RIGID : kind.SYNCHRO() != null ? HolderKind.SYNCHRO
@@ -92,9 +101,5 @@ final class ToolItems {
 		}
 		facts.or(read);
 		return true;
-	}
-
-	LengthUnit unit() {
-		return items.unit();
 	}
 }

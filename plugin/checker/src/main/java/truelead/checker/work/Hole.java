@@ -40,13 +40,26 @@ public record Hole(Place place, List<Cut> cuts) {
 		return cuts.stream().anyMatch(c -> c.kind().makesHole() && c.order() < order);
 	}
 
-	/** The cut that gave the hole its diameter before a step: the largest one that is known; empty where the diameter of any of them is not known. */
+	/**
+	 * The cut that gave the hole its diameter half way down before a step, so that a counterbore or a recess at the top does not count; empty
+	 * where nothing was made or a diameter that matters is not known.
+	 */
 	public Optional<Cut> sizedBefore(int order) {
-		List<Cut> making = makingBefore(order);
-		if (making.stream().anyMatch(c -> c.diameter().isEmpty())) {
+		return deepestBefore(order).flatMap(deepest -> sizedBefore(order, (deepest.start() + deepest.tip()) / 2));
+	}
+
+	/**
+	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or the
+	 * diameter of one of them is not known.
+	 *
+	 * @param level mm along the axis
+	 */
+	public Optional<Cut> sizedBefore(int order, double level) {
+		List<Cut> reaching = makingBefore(order).stream().filter(c -> c.direction() * (c.tip() - level) >= 0).toList();
+		if (reaching.stream().anyMatch(c -> c.diameter().isEmpty())) {
 			return Optional.empty();
 		}
-		return making.stream().max(Comparator.comparingDouble(c -> c.diameter().orElseThrow().value()));
+		return reaching.stream().max(Comparator.comparingDouble(c -> c.diameter().orElseThrow().value()));
 	}
 
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
