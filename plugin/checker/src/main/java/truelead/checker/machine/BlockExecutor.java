@@ -3,7 +3,10 @@ package truelead.checker.machine;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
-/** Does what the words of one block say, in the order in which controls do it (RS-274/NGC, order of execution). Calls and ends are left to the flow. */
+/**
+ * Does what the words of one block say: modes, tool change, feed and speed, spindle and coolant, motion, stops. That is RS-274/NGC's order
+ * but for the tool change, which comes before F and S, so that those of its own block count as the new tool's. Calls and ends are the flow's.
+ */
 final class BlockExecutor {
 
 	private static final int FEED_SPEED = Words.mask("FS");
@@ -51,14 +54,18 @@ final class BlockExecutor {
 		if (machine && motion.linearWords(words)) {
 			taker = Meaning.MACHINE_COORDINATES;
 		}
-		if (words.any(FEED_SPEED)) {
-			feedAndSpeed(words, taker);
-		}
-		if (words.has('T') && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
+		boolean arguments = taker == Meaning.MACRO_CALL || taker == Meaning.MODAL_MACRO_CALL;
+		if (words.has('T') && !arguments) {
 			tools.select(words, toolWordChanges.getAsBoolean(), spindle.changesTool(words));
 		}
 		if (words.mCount() > 0) {
-			spindle.before(words, tools);
+			spindle.changeTool(words, tools);
+		}
+		if (words.any(FEED_SPEED) && !arguments && taker != Meaning.DWELL) {
+			feedAndSpeed(words, taker);
+		}
+		if (words.mCount() > 0) {
+			spindle.before(words);
 		}
 		if (words.any(OFFSETS)) {
 			modes.offsets(words);
@@ -78,13 +85,13 @@ final class BlockExecutor {
 		return false;
 	}
 
+	/** F and S; with a speed limit, S is no speed. */
 	private void feedAndSpeed(Words words, Meaning taker) {
-		if (words.has('F') && taker != Meaning.DWELL && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL) {
+		if (words.has('F')) {
 			state.feed = words.setting('F');
 			state.changed();
 		}
-		boolean limit = taker == Meaning.SPEED_LIMIT || taker == Meaning.SET_POSITION;
-		if (words.has('S') && !limit && taker != Meaning.MACRO_CALL && taker != Meaning.MODAL_MACRO_CALL && taker != Meaning.DWELL) {
+		if (words.has('S') && taker != Meaning.SPEED_LIMIT && taker != Meaning.SET_POSITION) {
 			state.speed = words.setting('S');
 			state.changed();
 		}

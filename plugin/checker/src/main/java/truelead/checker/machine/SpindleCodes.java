@@ -24,14 +24,18 @@ final class SpindleCodes {
 		return false;
 	}
 
-	/** What happens before the block's motion: tool change first, then spindle and the rest. */
-	void before(Words words, Tools tools) {
+	/** The tool change, where the block has one. */
+	void changeTool(Words words, Tools tools) {
 		for (int i = 0; i < words.mCount(); i++) {
 			if (state.profile.mCode(words.mCode(i)).contains(Meaning.TOOL_CHANGE)) {
 				state.changeCodeSeen = true;
 				tools.change(words.block(), words.mRef(i));
 			}
 		}
+	}
+
+	/** What happens before the block's motion: spindle, coolant, rigid tapping, overrides. */
+	void before(Words words) {
 		for (int i = 0; i < words.mCount(); i++) {
 			for (Meaning meaning : state.profile.mCode(words.mCode(i))) {
 				before(meaning, words, i);
