@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
 import truelead.checker.work.Work;
 
 /** All rules, and the way they are run: each on the whole work, then one finding a cause, the settings, and the order of the program. */
@@ -33,7 +35,7 @@ public final class Rules {
 		List<Finding> found = new ArrayList<>();
 		for (Rule rule : rules) {
 			if (!settings.off().contains(rule.name())) {
-				rule.check(work, found::add);
+				check(rule, work, found);
 			}
 		}
 		List<Finding> findings = new ArrayList<>();
@@ -42,6 +44,18 @@ public final class Rules {
 		}
 		findings.sort(BY_PLACE);
 		return List.copyOf(findings);
+	}
+
+	/** A rule that breaks takes no other with it, and is not passed over in silence. */
+	private static void check(Rule rule, Work work, List<Finding> found) {
+		try {
+			rule.check(work, found::add);
+		} catch (RuntimeException broken) {
+			Location first = Location.of(new BlockRef(work.shop().program(), 0, Optional.empty()));
+			found.add(new Finding(rule.name(), Severity.WARNING, "this rule failed on this program and has not checked all of it ("
+					+ broken.getClass().getSimpleName() + "): a fault of the checker, not of the program", first, List.of(), List.of(), List.of(), -1,
+					Optional.empty()));
+		}
 	}
 
 	private static Finding at(Finding finding, Severity severity) {
