@@ -11,6 +11,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Rules;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.AssumedUnit;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 
@@ -23,12 +24,16 @@ public final class Checker {
 	/** Checks a program. Never fails: a rule that breaks is a finding of its own. */
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings) {
 		ProfileGuess machine = ProfileGuess.of(program.text(), profile);
-		Work work = WorkReader.read(program, folder, job, machine.profile());
+		Work first = WorkReader.read(program, folder, job, machine.profile());
+		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, job, other)).orElse(first);
 		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
 		int notFollowed = (int) findings.stream()
 				.filter(f -> f.rule().equals("not-followed") && f.severity() != Severity.INFORMATION && f.accepted().isEmpty()).count();
 		List<String> assumptions = new ArrayList<>(work.assumptions());
 		machine.assumed().ifPresent(assumptions::add);
+		if (work != first) {
+			assumptions.add("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
+		}
 		return new CheckResult(findings, work, work.blocks(), work.operations().size(), notFollowed, assumptions);
 	}
 }
