@@ -16,6 +16,8 @@ import truelead.checker.machine.Step;
  */
 record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Arc> arcs, List<Step> after) {
 
+	private static final double HALF = Math.toRadians(25);
+
 	ArcRun {
 		before = List.copyOf(before);
 		arcs = List.copyOf(arcs);
@@ -36,18 +38,39 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 		return arcs.stream().mapToDouble(a -> (a.startRadius() + a.endRadius()) / 2 * Math.abs(a.sweep())).sum() / sweep();
 	}
 
-	/** The centre in the plane: the mean of the arcs' own centres, weighted by sweep, so that arcs a hair off still give the hole's place. */
+	/**
+	 * The centre in the plane: the mean of the arcs' centres, weighted by sweep. Of an arc of about half a turn written with R the middle of the
+	 * chord is taken: R a hair larger than half the chord moves the arc's own centre far to the side, but not the hole.
+	 */
 	Point centre() {
 		double x = 0;
 		double y = 0;
 		double z = 0;
 		for (Step.Arc arc : arcs) {
 			double weight = Math.abs(arc.sweep()) / sweep();
-			x += arc.centre().x() * weight;
-			y += arc.centre().y() * weight;
-			z += arc.centre().z() * weight;
+			boolean half = arc.byRadius() && Math.abs(Math.abs(arc.sweep()) - Math.PI) < HALF;
+			x += weight * (half ? (arc.from().x() + arc.to().x()) / 2 : arc.centre().x());
+			y += weight * (half ? (arc.from().y() + arc.to().y()) / 2 : arc.centre().y());
+			z += weight * (half ? (arc.from().z() + arc.to().z()) / 2 : arc.centre().z());
 		}
 		return new Point(x, y, z);
+	}
+
+	/** Turns about that centre, from the ends of the arcs: two half arcs are one turn whatever their R. */
+	double turns() {
+		Point centre = centre();
+		double angle = 0;
+		for (Step.Arc arc : arcs) {
+			double between = Math.signum(arc.sweep()) * (angle(arc.to(), centre) - angle(arc.from(), centre));
+			double swept = Math.abs(arc.sweep());
+			angle += between + 2 * Math.PI * Math.round((swept - between) / (2 * Math.PI));
+		}
+		return angle / (2 * Math.PI);
+	}
+
+	private double angle(Point at, Point centre) {
+		Plane plane = plane();
+		return Math.atan2(at.along(plane.second()) - centre.along(plane.second()), at.along(plane.first()) - centre.along(plane.first()));
 	}
 
 	/** Level where it starts, mm. */

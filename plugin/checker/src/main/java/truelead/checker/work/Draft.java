@@ -25,10 +25,10 @@ final class Draft {
 
 	/** A helix, before its hole is known. */
 	record Pass(int order, int last, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Place place, boolean external,
-			double resolution) {
+			double turns, double resolution) {
 
 		MillPass at(Hole hole) {
-			return new MillPass(order, tool, entry, helix, exit, hole, external);
+			return new MillPass(order, tool, entry, helix, exit, hole, external, turns);
 		}
 	}
 

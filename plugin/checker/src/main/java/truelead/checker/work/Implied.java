@@ -22,9 +22,8 @@ final class Implied {
 	static double lead(Draft draft) {
 		if (!draft.passes.isEmpty()) {
 			List<Step.Arc> helix = draft.passes.get(0).helix();
-			double sweep = helix.stream().mapToDouble(a -> Math.abs(a.sweep())).sum();
 			int axis = draft.passes.get(0).place().plane().axis();
-			return Math.abs(helix.get(helix.size() - 1).to().along(axis) - helix.get(0).from().along(axis)) / sweep * 2 * Math.PI;
+			return Math.abs(helix.get(helix.size() - 1).to().along(axis) - helix.get(0).from().along(axis)) / draft.passes.get(0).turns();
 		}
 		return draft.strokes.isEmpty() ? Double.NaN : lead(draft.strokes.get(0));
 	}

@@ -16,8 +16,10 @@ import truelead.checker.machine.Step;
  * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; at most 8
  * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
  * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
+ * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
  */
-public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external) {
+public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
+		double turns) {
 
 	public MillPass {
 		entry = List.copyOf(entry);
@@ -53,15 +55,12 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 	/** Radius of the programmed path, mean over the arcs weighted by their sweep, mm. */
 	public double radius() {
 		double sum = 0;
+		double sweep = 0;
 		for (Step.Arc arc : helix) {
 			sum += (arc.startRadius() + arc.endRadius()) / 2 * Math.abs(arc.sweep());
+			sweep += Math.abs(arc.sweep());
 		}
-		return sum / (turns() * 2 * Math.PI);
-	}
-
-	/** Full turns of the helix, a number with decimals: half a turn is 0.5. */
-	public double turns() {
-		return helix.stream().mapToDouble(arc -> Math.abs(arc.sweep())).sum() / (2 * Math.PI);
+		return sum / sweep;
 	}
 
 	/** Level where the helix starts, mm. */
@@ -76,7 +75,7 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 
 	/** Signed advance in a full turn over the whole helix, mm: positive towards larger numbers along the axis. */
 	public double lead() {
-		return (endLevel() - startLevel()) / turns();
+		return (endLevel() - startLevel()) / turns;
 	}
 
 	/** Whether the sweep is counter-clockwise seen against the axis (G3 in an unmirrored plane). */

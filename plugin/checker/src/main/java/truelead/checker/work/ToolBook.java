@@ -28,6 +28,7 @@ final class ToolBook {
 	private final Job job;
 	private final Map<Integer, List<LineComment>> byToolWord = new HashMap<>();
 	private final Map<Integer, ToolFacts> list = new HashMap<>();
+	private final Map<Integer, List<LineComment>> listed = new HashMap<>();
 
 	ToolBook(Commentary commentary, Stays stays, Job job) {
 		this.commentary = commentary;
@@ -37,10 +38,17 @@ final class ToolBook {
 			if (comment.tool() >= 0) {
 				byToolWord.computeIfAbsent(comment.tool(), t -> new ArrayList<>()).add(comment);
 			}
-			ToolListLine.read(comment.text()).ifPresent(line -> list.merge(line.number(),
-					FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
-					(before, now) -> FreeText.compatible(before, now) ? before.or(now) : before));
+			ToolListLine.read(comment.text()).ifPresent(line -> {
+				listed.computeIfAbsent(line.number(), n -> new ArrayList<>()).add(comment);
+				list.merge(line.number(), FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
+						ToolBook::join);
+			});
 		}
+	}
+
+	/** The lines of the tool list that speak of a tool, in order. */
+	List<LineComment> listed(int number) {
+		return listed.getOrDefault(number, List.of());
 	}
 
 	/** The stay with everything that is known of its tool. */

@@ -32,17 +32,19 @@ final class WantedReader {
 	}
 
 	/** A callout and the comment it stands in. */
-	private record Called(Callout callout, LineComment comment) {
+	private record Called(Callout callout, LineComment comment, FactSource source) {
 	}
 
 	private final Commentary commentary;
 	private final Stays stays;
+	private final ToolBook book;
 	private final Job job;
 	private final MachineProfile profile;
 
-	WantedReader(Commentary commentary, Stays stays, Job job, MachineProfile profile) {
+	WantedReader(Commentary commentary, Stays stays, ToolBook book, Job job, MachineProfile profile) {
 		this.commentary = commentary;
 		this.stays = stays;
+		this.book = book;
 		this.job = job;
 		this.profile = profile;
 	}
@@ -68,6 +70,11 @@ final class WantedReader {
 		if (called.isEmpty() && first(notes, Note.OfThread.class).isEmpty() && after.isPresent()) {
 			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), implied, draft));
 			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
+		}
+		for (LineComment line : book.listed(draft.tool.number())) {
+			if (called.stream().noneMatch(c -> c.comment() == line)) {
+				Callouts.read(line, implied).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
+			}
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
@@ -96,7 +103,8 @@ final class WantedReader {
 		List<Allowance> allowances = new ArrayList<>();
 		notes.stream().filter(Note.OfAllowance.class::isInstance).forEach(n -> allowances.addAll(((Note.OfAllowance) n).allowances()));
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
-		Optional<Location> governing = thread.map(t -> t.comment().at()).or(() -> nearest.map(c -> c.comment().comment().at()));
+		Optional<Location> governing = thread.map(t -> t.comment().at())
+				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, pick(hole, Note.OfHole::bottom), pick(hole, Note.OfHole::wall), top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
 	}
@@ -132,7 +140,7 @@ final class WantedReader {
 			boolean others = comment.ofAnotherTool(number)
 					|| ToolListLine.read(comment.text()).map(l -> l.number() != number).orElse(false);
 			if (!others) {
-				Callouts.read(comment, implied).forEach(c -> called.add(new Called(c, comment)));
+				Callouts.read(comment, implied).forEach(c -> called.add(new Called(c, comment, FactSource.CALLOUT)));
 			}
 		}
 		return called;
@@ -154,7 +162,7 @@ final class WantedReader {
 		int start = Math.min(called.callout().start(), text.length());
 		int end = Math.max(start, Math.min(called.callout().end(), text.length()));
 		Location exact = new Location(at.file(), at.line(), new Span(at.span().start() + start, at.span().start() + end));
-		return Fact.of(value, FactSource.CALLOUT, exact, text.substring(start, end).strip());
+		return Fact.of(value, called.source(), exact, text.substring(start, end).strip());
 	}
 
 	private static boolean sameComment(Fact<ThreadSpec> one, Fact<ThreadSpec> other) {

@@ -1,10 +1,13 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -16,6 +19,7 @@ import truelead.checker.machine.Modal;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.machine.ProfileKey;
+import truelead.checker.machine.Step;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {
@@ -41,6 +45,7 @@ public final class WorkReader {
 		private final Fact<LengthUnit> unit;
 		private final Commentary commentary;
 		private final Stays stays;
+		private final ToolBook book;
 		private final Map<ToolLog, ToolUse> uses = new HashMap<>();
 		private final List<ToolUse> tools = new ArrayList<>();
 
@@ -52,7 +57,7 @@ public final class WorkReader {
 			this.unit = unit(recorder.firstMotion(), profile);
 			this.commentary = new Commentary(program, unit.value());
 			this.stays = new Stays(recorder.tools, commentary);
-			ToolBook book = new ToolBook(commentary, stays, job);
+			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
 				ToolUse use = book.use(log);
 				uses.put(log, use);
@@ -63,7 +68,7 @@ public final class WorkReader {
 		Work work() {
 			Sorting sorting = new Sorting(recorder, uses, commentary, stays, profile);
 			HoleIndex holes = sorting.holes();
-			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, job, profile)).all();
+			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile)).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course());
 		}
@@ -88,13 +93,22 @@ public final class WorkReader {
 			int head = stays.firstChange();
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
 					.filter(a -> operations.stream().noneMatch(o -> o.wanted().allowances().contains(a))).forEach(everywhere::add);
-			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), recorder.openArcs);
+			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(operations));
+		}
+
+		/** A tapered helix changes its radius on purpose. */
+		private List<Step.Arc> openArcs(List<ThreadingOperation> operations) {
+			Set<Step.Arc> tapered = Collections.newSetFromMap(new IdentityHashMap<>());
+			operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast)
+					.filter(m -> m.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent())
+					.forEach(m -> m.passes().forEach(p -> tapered.addAll(p.helix())));
+			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
 		}
 
 		private Work.Course course() {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
 					recorder.compensation.stream().map(c -> new CompensationChange(c.order(), c.step(), c.before(), c.after(), uses.get(c.tool()))).toList(),
-					recorder.events.stream().noneMatch(e -> e.event().kind() == truelead.checker.machine.Step.EventKind.PROGRAM_END));
+					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {
