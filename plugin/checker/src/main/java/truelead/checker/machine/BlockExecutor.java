@@ -23,11 +23,11 @@ final class BlockExecutor {
 	private boolean data;
 	private boolean machine;
 
-	BlockExecutor(MachineState state, Output out) {
+	BlockExecutor(MachineState state, Output out, Meter meter) {
 		this.state = state;
 		this.out = out;
 		this.motion = new Motion(state, out);
-		this.cycles = new CannedCycles(state, motion, out);
+		this.cycles = new CannedCycles(state, motion, out, meter);
 		this.shifts = new Shifts(state, motion, out);
 		this.tools = new Tools(state, out);
 		this.modes = new Modes(state, motion, shifts, out);

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import truelead.grammar.Element;
-import truelead.grammar.Element.OKeyword;
 
 /** Calls of subprograms and macros, their returns, and the end of the program. */
 final class Calls {
@@ -267,13 +266,9 @@ final class Calls {
 		}
 	}
 
-	private Optional<Found> oSub(Source source, String name) {
-		for (Outline.Mark mark : source.outline().marks()) {
-			if (mark.element() instanceof Element.OStatement statement && statement.keyword() == OKeyword.SUB && statement.name().equals(name)) {
-				return Optional.of(new Found(source, mark.line() + 1, source.lines(), 1));
-			}
-		}
-		return Optional.empty();
+	private static Optional<Found> oSub(Source source, String name) {
+		OptionalInt line = source.outline().sub(name);
+		return line.isPresent() ? Optional.of(new Found(source, line.getAsInt() + 1, source.lines(), 1)) : Optional.empty();
 	}
 
 	/** endsub or return: back to the caller; a value behind it is the call's. */

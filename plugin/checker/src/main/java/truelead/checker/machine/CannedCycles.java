@@ -15,6 +15,7 @@ final class CannedCycles {
 	private final Place place;
 	private final Motion motion;
 	private final Output out;
+	private final Meter meter;
 	private final String repeatWords;
 	private Cycle cycle;
 	private Meaning meaning = Meaning.NONE;
@@ -25,11 +26,12 @@ final class CannedCycles {
 	private boolean hasBottom;
 	private boolean rigidByCycle;
 
-	CannedCycles(MachineState state, Motion motion, Output out) {
+	CannedCycles(MachineState state, Motion motion, Output out, Meter meter) {
 		this.state = state;
 		this.place = state.place;
 		this.motion = motion;
 		this.out = out;
+		this.meter = meter;
 		this.repeatWords = state.profile.repeatWords();
 	}
 
@@ -76,7 +78,7 @@ final class CannedCycles {
 			return;
 		}
 		int repeats = repeats(words);
-		for (int repeat = 1; repeat <= repeats; repeat++) {
+		for (int repeat = 1; repeat <= repeats && (repeat == 1 || meter.next()); repeat++) {
 			stroke(words, axis, positioned, repeat);
 		}
 	}

@@ -41,7 +41,7 @@ final class Flow {
 		this.variables = new Variables(new SystemVariables(state)::value);
 		this.evaluator = new Evaluator(variables);
 		this.words = new Words(evaluator);
-		this.executor = new BlockExecutor(state, out);
+		this.executor = new BlockExecutor(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
 		this.oWords = new OWords(this, calls);
 		this.richer = new RicherStatements(this, calls, state);

@@ -35,10 +35,7 @@ final class MacroLoops {
 
 	private static int endLine(Flow flow, CallFrame frame, String name) {
 		int depth = 1;
-		for (Outline.Mark mark : frame.source.outline().marks()) {
-			if (mark.line() < frame.line) {
-				continue;
-			}
+		for (Outline.Mark mark : frame.source.outline().marks(frame.line)) {
 			if (mark.element() instanceof Element.LoopStart inner && name(flow, inner.number()).equals(name)) {
 				depth++;
 			} else if (mark.element() instanceof Element.LoopEnd end && name(flow, end.number()).equals(name) && --depth == 0) {

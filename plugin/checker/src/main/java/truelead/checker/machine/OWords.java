@@ -57,8 +57,8 @@ final class OWords {
 
 	/** Goes to the next statement of that name among some keywords, and by so many lines behind it. */
 	private Optional<Element.OStatement> skip(CallFrame frame, String name, Set<OKeyword> keywords, int behind) {
-		for (Outline.Mark mark : frame.source.outline().marks()) {
-			if (mark.line() >= frame.line && mark.element() instanceof Element.OStatement statement && keywords.contains(statement.keyword())
+		for (Outline.Mark mark : frame.source.outline().marks(frame.line)) {
+			if (mark.element() instanceof Element.OStatement statement && keywords.contains(statement.keyword())
 					&& name(statement).equals(name)) {
 				frame.line = mark.line() + behind;
 				return Optional.of(statement);

@@ -1,12 +1,16 @@
 package truelead.checker.machine;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -20,13 +24,14 @@ final class Outline {
 	}
 
 	private final Map<Integer, List<Integer>> programs = new HashMap<>();
-	private final List<Integer> programLines = new ArrayList<>();
+	private final TreeSet<Integer> programLines = new TreeSet<>();
 	private final Map<Integer, List<Integer>> numbers = new HashMap<>();
 	private final Map<String, List<Integer>> labels = new HashMap<>();
-	private final List<Mark> marks = new ArrayList<>();
-	private final List<Integer> ends = new ArrayList<>();
-	private final List<Integer> returns = new ArrayList<>();
-	private final List<Integer> called = new ArrayList<>();
+	private final TreeMap<Integer, Mark> marks = new TreeMap<>();
+	private final Map<String, Integer> subs = new HashMap<>();
+	private final TreeSet<Integer> ends = new TreeSet<>();
+	private final TreeSet<Integer> returns = new TreeSet<>();
+	private final Set<Integer> called = new HashSet<>();
 	private final List<Integer> percents = new ArrayList<>();
 	private int lastWordLine = -1;
 	private final int lines;
@@ -57,11 +62,19 @@ final class Outline {
 			} else if (element instanceof Element.Label label) {
 				labels.computeIfAbsent(label.name(), fresh -> new ArrayList<>()).add(line);
 			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
-				marks.add(new Mark(line, element));
+				mark(line, element);
 			}
 		}
 		if (calls > 0 && target >= 0) {
 			called.add(target);
+			called.add(target > 9999 ? target % 10_000 : target);
+		}
+	}
+
+	private void mark(int line, Element element) {
+		marks.put(line, new Mark(line, element));
+		if (element instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB) {
+			subs.putIfAbsent(statement.name(), line);
 		}
 	}
 
@@ -91,7 +104,7 @@ final class Outline {
 	}
 
 	/** Lines at which programs begin. */
-	List<Integer> programLines() {
+	SortedSet<Integer> programLines() {
 		return programLines;
 	}
 
@@ -111,18 +124,18 @@ final class Outline {
 	/** Names of the o-word subprograms that no call in this file names, with their lines. */
 	List<Mark> uncalledSubs() {
 		Set<String> names = new HashSet<>();
-		for (Mark mark : marks) {
+		for (Mark mark : marks.values()) {
 			if (mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.CALL) {
 				names.add(statement.name());
 			}
 		}
-		return marks.stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB
+		return marks.values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB
 				&& !names.contains(statement.name()) && !names.contains("")).toList();
 	}
 
-	/** Numbers of the programs that a literal call names; a packed call counts as its last four digits too. */
+	/** Whether a literal call names that program; a packed call counts as its last four digits too. */
 	boolean isCalled(int number) {
-		return called.stream().anyMatch(target -> target == number || target > 9999 && target % 10_000 == number);
+		return called.contains(number);
 	}
 
 	/** Line of a block number, in the same program if it is there, else anywhere in the file. */
@@ -141,27 +154,35 @@ final class Outline {
 
 	/** First line of the program that a line belongs to. */
 	int programStart(int line) {
-		return programLines.stream().filter(start -> start <= line).mapToInt(start -> start).max().orElse(0);
+		Integer start = programLines.floor(line);
+		return start == null ? 0 : start;
 	}
 
 	/** Line behind the last one of the program that a line belongs to. */
 	int programEnd(int line) {
-		return programLines.stream().filter(start -> start > line).mapToInt(start -> start).min().orElse(lines);
+		Integer next = programLines.higher(line);
+		return next == null ? lines : next;
 	}
 
 	/** Whether a program end stands in a range of lines. */
 	boolean hasEnd(int from, int to) {
-		return first(ends, from, to).isPresent();
+		return !ends.subSet(from, to).isEmpty();
 	}
 
 	/** Whether a return stands in a range of lines. */
 	boolean hasReturn(int from, int to) {
-		return first(returns, from, to).isPresent();
+		return !returns.subSet(from, to).isEmpty();
 	}
 
-	/** Statements that open or close a part, in order. */
-	List<Mark> marks() {
-		return marks;
+	/** Statements that open or close a part, in order, from a line on. */
+	Collection<Mark> marks(int from) {
+		return marks.tailMap(from).values();
+	}
+
+	/** Line of the o-word subprogram of that name. */
+	OptionalInt sub(String name) {
+		Integer line = subs.get(name);
+		return line == null ? OptionalInt.empty() : OptionalInt.of(line);
 	}
 
 	private static OptionalInt first(List<Integer> found, int from, int to) {

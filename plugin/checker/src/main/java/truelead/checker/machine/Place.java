@@ -14,7 +14,13 @@ final class Place {
 
 	private static final List<Object> NOTHING = List.of();
 
+	/** Frames that are told apart when they come back; what a loop makes beyond them is new each time. */
+	private static final int MOST_FRAMES = 10_000;
+	/** Frames on top of one another that are kept by their words. */
+	private static final int MOST_TILTS = 32;
+
 	private final MachineState state;
+	private int nextFrame = 1;
 	private final Map<List<Object>, Integer> frames = new HashMap<>();
 	private final Map<Integer, List<Object>> offsetData = new HashMap<>();
 	private final Map<Integer, Map<Integer, Double>> offsetVariables = new HashMap<>();
@@ -158,7 +164,7 @@ final class Place {
 
 	/** A further frame on top of the one there is. */
 	void tiltFurther(String words) {
-		List<Object> more = new ArrayList<>(tiltKey);
+		List<Object> more = new ArrayList<>(tiltKey.size() < MOST_TILTS ? tiltKey : List.of(tiltKey.hashCode()));
 		more.add(words);
 		tilt(more);
 	}
@@ -206,7 +212,11 @@ final class Place {
 
 	private void recount() {
 		List<Object> key = List.of(offsetData.getOrDefault(workOffset, NOTHING), offsetData.getOrDefault(53, NOTHING), positionKey, tiltKey);
-		frameNumber = frames.computeIfAbsent(key, fresh -> frames.size());
+		Integer known = frames.get(key);
+		frameNumber = known != null ? known : nextFrame++;
+		if (known == null && frames.size() < MOST_FRAMES) {
+			frames.put(key, frameNumber);
+		}
 		state.changed();
 	}
 }

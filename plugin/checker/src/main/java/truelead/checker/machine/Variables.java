@@ -13,6 +13,8 @@ import java.util.function.IntFunction;
 final class Variables {
 
 	private static final int LOCALS = 33;
+	/** More variables than any control has; what is set beyond them stays not known. */
+	private static final int MOST = 100_000;
 
 	/** One level of local variables. */
 	private static final class Level {
@@ -77,13 +79,17 @@ final class Variables {
 	}
 
 	void set(int number, Value value) {
-		if (number != 0) {
-			(local(number) ? levels.peek().numbered : common).put(number, value);
+		Map<Integer, Value> variables = local(number) ? levels.peek().numbered : common;
+		if (number != 0 && (variables.size() < MOST || variables.containsKey(number))) {
+			variables.put(number, value);
 		}
 	}
 
 	void set(String name, Value value) {
-		(name.startsWith("_") ? global : levels.peek().named).put(name, value);
+		Map<String, Value> variables = name.startsWith("_") ? global : levels.peek().named;
+		if (variables.size() < MOST || variables.containsKey(name)) {
+			variables.put(name, value);
+		}
 	}
 
 	private static boolean local(int number) {
