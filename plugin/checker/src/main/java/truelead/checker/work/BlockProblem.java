@@ -7,7 +7,7 @@ import truelead.checker.machine.Location;
  *
  * @param at      where
  * @param message what was expected, as the grammar says it
- * @param matters whether the program makes threads at all; information only where it makes none
+ * @param matters whether the program makes threads or has a code that would; information only where it has none
  */
 public record BlockProblem(Location at, String message, boolean matters) {
 }

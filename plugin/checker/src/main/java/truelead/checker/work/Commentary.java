@@ -16,6 +16,7 @@ import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Remark;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 
 /** The comments of a program and of the files it calls, with our notes read from them. */
@@ -30,12 +31,14 @@ final class Commentary {
 	}
 
 	private final LengthUnit unit;
+	private final MachineProfile profile;
 	private final ProgramFile program;
 	private final Map<String, Read> files = new LinkedHashMap<>();
 	private final List<Remark> remarks = new ArrayList<>();
 
-	Commentary(ProgramFile program, LengthUnit unit) {
+	Commentary(ProgramFile program, LengthUnit unit, MachineProfile profile) {
 		this.unit = unit;
+		this.profile = profile;
 		this.program = program;
 		read(program);
 	}
@@ -97,7 +100,7 @@ final class Commentary {
 		if (known != null) {
 			return known;
 		}
-		ProgramScan scan = new ProgramScan(file);
+		ProgramScan scan = new ProgramScan(file, profile);
 		List<NoteAt> notes = new ArrayList<>();
 		Set<ProgramComment> taken = Collections.newSetFromMap(new IdentityHashMap<>());
 		for (LineComment comment : scan.comments()) {

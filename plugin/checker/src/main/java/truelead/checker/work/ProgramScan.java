@@ -1,9 +1,13 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.CalloutReader;
 import truelead.grammar.Block;
@@ -14,14 +18,20 @@ import truelead.grammar.Problem;
 /** One reading of a program's lines for what is not motion: comments that may speak of threads and tools, unreadable blocks, program starts. */
 final class ProgramScan {
 
+	private static final Set<Meaning> THREADING = EnumSet.of(Meaning.TAP, Meaning.TAP_LEFT, Meaning.SYNCHRONISED_MOTION, Meaning.SYNCHRONISED_TAP,
+			Meaning.FLOATING_TAP, Meaning.TAPPING_MODE);
+
 	private final ProgramFile file;
 	private final List<LineComment> comments = new ArrayList<>();
 	private final List<BlockProblem> problems = new ArrayList<>();
 	private final List<Integer> starts = new ArrayList<>();
+	private final MachineProfile profile;
 	private int blocks;
+	private boolean threadingCode;
 
-	ProgramScan(ProgramFile file) {
+	ProgramScan(ProgramFile file, MachineProfile profile) {
 		this.file = file;
+		this.profile = profile;
 		for (int line = 0; line < file.text().lineCount(); line++) {
 			read(line, file.text().block(line));
 		}
@@ -39,6 +49,8 @@ final class ProgramScan {
 					tool = (int) number.value();
 				} else if (word.address() == 'O') {
 					starts.add(line);
+				} else if (word.address() == 'G' && !threadingCode) {
+					threadingCode = makesThreads(word);
 				}
 			} else if (element instanceof Element.OStatement) {
 				any = true;
@@ -59,6 +71,18 @@ final class ProgramScan {
 				comments.add(new LineComment(new ProgramComment(new Location(file, line, comment.textSpan()), comment.text()), line, tool, code));
 			}
 		}
+	}
+
+	private boolean makesThreads(Element.Word word) {
+		if (!(word.value() instanceof Expression.Number number)) {
+			return true;
+		}
+		return profile.gCode((int) Math.round(number.value() * 10)).stream().anyMatch(THREADING::contains);
+	}
+
+	/** Whether a code stands in the file that makes threads, executed or not, or one whose number is computed. */
+	boolean threadingCode() {
+		return threadingCode;
 	}
 
 	ProgramFile file() {

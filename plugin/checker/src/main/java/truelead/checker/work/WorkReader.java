@@ -55,7 +55,7 @@ public final class WorkReader {
 			this.profile = profile;
 			this.recorder = recorder;
 			this.unit = unit(recorder.firstMotion(), profile);
-			this.commentary = new Commentary(program, unit.value());
+			this.commentary = new Commentary(program, unit.value(), profile);
 			this.stays = new Stays(recorder.tools, commentary);
 			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
@@ -83,12 +83,13 @@ public final class WorkReader {
 
 		private Work.Trouble trouble(List<ThreadingOperation> operations) {
 			boolean threads = !operations.isEmpty();
+			boolean mayThread = threads || commentary.scans().stream().anyMatch(ProgramScan::threadingCode);
 			List<BlockProblem> problems = new ArrayList<>();
 			for (ProgramScan scan : commentary.scans()) {
-				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), threads)));
+				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), !t.step().minor())).toList();
+					t.step().why(), t.step().stops(), matters(t.step(), mayThread))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange();
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
@@ -103,6 +104,15 @@ public final class WorkReader {
 					.filter(m -> m.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent())
 					.forEach(m -> m.passes().forEach(p -> tapered.addAll(p.helix())));
 			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
+		}
+
+		/**
+		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one
+		 * where the program goes somewhere that is not here to be read.
+		 */
+		private static boolean matters(Step.NotFollowed step, boolean mayThread) {
+			boolean call = step.word().filter(w -> "PMGTO".indexOf(w.address()) >= 0).isPresent();
+			return !step.minor() && (mayThread || call || step.stops());
 		}
 
 		private Work.Course course() {
