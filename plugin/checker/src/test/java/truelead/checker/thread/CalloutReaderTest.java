@@ -1,0 +1,44 @@
+package truelead.checker.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import truelead.checker.machine.LengthUnit;
+
+class CalloutReaderTest {
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"7/16-20 TAP; 7/16-20 UNF", "M8X1.25; M8x1.25", "M8 X 1 RH TAP; M8x1", "M14-1.5; M14x1.5",
+			"M12; M12x1.75", "3/8-16UNC-2B; 3/8-16 UNC-2B", "\".375-16 UNC 2b THRU\"; 3/8-16 UNC-2B", "TAP 10-32 HOLES; #10-32 UNF",
+			"1/4-20 TAPRH|H5; 1/4-20 UNC", "M20x4P2; M20x4P2", "M20X1.5-6H LH; M20x1.5-6H-LH", "NO.10-32; #10-32 UNF",
+			"1 1/8-7; 1-1/8-7 UNC", "1/8-28 BSPP; G 1/8", "M2-6G; M2x0.4-6G", "МЕТЧИК М8; M8x1.25", "TARAUD M10; M10x1.5"})
+	void readsWhatPeopleWrite(String comment, String thread) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"19-02-22", "CCGT 3-1-AF", "TAPER", "M3 S200", "T5 M6", "DRILL FOR M8 TAP", "SPOT DRILL FOR 10-32 HOLES",
+			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "TORQUE M8 TO 25 NM", "PART 123-456-789", "M98 P1000"})
+	void isSilentAboutWhatOnlyLooksLikeAThread(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
+	}
+
+	@Test
+	void aDrillForATapIsADrill() {
+		ToolDescription tool = CalloutReader.readComment("M8 TAP DRILL 6.8").tool().orElseThrow();
+
+		assertThat(tool.kind()).isEqualTo(ToolKind.DRILL);
+		assertThat(tool.diameter()).contains(new Dimension(6.8, Optional.empty()));
+		assertThat(tool.forThread()).contains(ThreadSpec.metric(8, 1.25));
+	}
+
+	@Test
+	void numberAndLetterDrillsHaveTheirInches() {
+		assertThat(CalloutReader.readComment("#7 DRILL").tool().orElseThrow().diameter()).contains(Dimension.of(0.201, LengthUnit.INCH));
+		assertThat(CalloutReader.readComment("LETTER F").tool().orElseThrow().diameter()).contains(Dimension.of(0.257, LengthUnit.INCH));
+	}
+}
