@@ -36,7 +36,7 @@ public final class FreeText {
 		CommentReading reading = CalloutReader.readComment(text);
 		ToolFacts.Builder facts = new ToolFacts.Builder();
 		String said = text.strip();
-		Optional<ToolDescription> named = reading.tool();
+		Optional<ToolDescription> named = agreed(reading);
 		boolean threads = named.map(t -> t.kind().threading()).orElse(false);
 		named.ifPresent(tool -> {
 			facts.kind = Optional.of(Fact.of(tool.kind(), source, at, said));
@@ -62,13 +62,22 @@ public final class FreeText {
 		return facts.build();
 	}
 
+	/** The tool that a text is about; none where it names several kinds, as in DRILL AND TAP. */
+	private static Optional<ToolDescription> agreed(CommentReading reading) {
+		Optional<ToolDescription> first = reading.tool();
+		boolean several = first.isPresent() && reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()));
+		return several ? Optional.empty() : first;
+	}
+
 	/** Whether two names can be of one tool: the same kind, or one of them says no kind, or both are taps of some kind. */
 	public static boolean compatible(ToolFacts one, ToolFacts other) {
 		if (one.kind().isEmpty() || other.kind().isEmpty()) {
 			return true;
 		}
-		ToolKind a = one.kind().get().value();
-		ToolKind b = other.kind().get().value();
-		return a == b || a.tap() && b.tap();
+		return same(one.kind().get().value(), other.kind().get().value());
+	}
+
+	private static boolean same(ToolKind one, ToolKind other) {
+		return one == other || one.tap() && other.tap();
 	}
 }

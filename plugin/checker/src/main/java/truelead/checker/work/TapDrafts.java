@@ -5,18 +5,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Plane;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.thread.ToolKind;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
 final class TapDrafts {
 
 	/** How far off the spindle's axis a synchronised move in turning still taps rather than cutting a thread with a single point, mm. */
 	private static final double CENTRE_LINE = 0.05;
+
+	/** Lines between a tool change and a comment that surely names that tool. */
+	private static final int NAME_AT_CHANGE = 3;
 
 	/** A cycle's block under one stay of a tool: run again by a loop or another call, it is the same operation. */
 	private record Key(ToolLog log, Tapping.Method method, String file, int line) {
@@ -46,7 +52,7 @@ final class TapDrafts {
 			return false;
 		}
 		Tapping.Method method = !kind.taps() ? Tapping.Method.DRILLING_CYCLE
-				: tool.facts().cannotTap() ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
+				: surelyNoTap(log, tool) ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
 		Draft.Stroke made = stroke(order, log, tool, stroke);
 		if (cycleDraft != null && cycleDraft.log != log && !stroke.positioned() && cycleDraft.block.sameBlock(stroke.cycle().start())) {
 			cycleDraft.strays.add(made);
@@ -122,7 +128,7 @@ final class TapDrafts {
 			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE)) {
 				return Optional.empty();
 			}
-			return Optional.of(tool.facts().cannotTap() ? Tapping.Method.WRONG_TOOL
+			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL
 					: run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK : Tapping.Method.SYNCHRONISED);
 		}
 		if (tap) {
@@ -131,6 +137,22 @@ final class TapDrafts {
 		boolean reversed = run.out().filter(out -> opposite(run.in().modal().spindle()) == out.modal().spindle()).isPresent()
 				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN;
 		return reversed && !run.rapidOut() && tool.facts().kind().isEmpty() ? Optional.of(Tapping.Method.FEED) : Optional.empty();
+	}
+
+	/**
+	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, or a comment right at its change. A title
+	 * further above may speak of the whole job.
+	 */
+	private boolean surelyNoTap(ToolLog log, ToolUse tool) {
+		if (!tool.facts().cannotTap()) {
+			return false;
+		}
+		Fact<ToolKind> kind = tool.facts().kind().orElseThrow();
+		if (kind.source() != FactSource.TOOL_COMMENT || kind.at().isEmpty() || log.change().isEmpty()) {
+			return kind.source() != FactSource.TOOL_COMMENT;
+		}
+		int line = kind.at().get().line();
+		return Math.abs(line - commentary.mainLine(log.change().get())) <= NAME_AT_CHANGE;
 	}
 
 	private static Draft.Stroke stroke(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {

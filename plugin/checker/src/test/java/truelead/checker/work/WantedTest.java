@@ -185,4 +185,19 @@ class WantedTest {
 		assertThat(tapping.wanted().surface().value()).isEqualTo(-18);
 		assertThat(tapping.wanted().surface().source()).isEqualTo(FactSource.IMPLIED);
 	}
+
+	@Test
+	void aTitleOfTheWholeJobNamesNoTool() {
+		Tapping tapping = tapping("O100", "(DRILL AND TAP M6)", "G21 G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "M30");
+		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+		assertThat(thread(tapping)).isEqualTo("M6x1");
+		assertThat(tapping.tool().facts().kind()).isEmpty();
+	}
+
+	@Test
+	void aTitleFarAboveDoesNotMakeADrillOfATap() {
+		Tapping tapping = tapping("O100 (DRILLING)", "G21 G90", "G17", "G40", "G49", "G28 G91 Z0", "G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.",
+				"G84 Z-12. R2. F520.", "G80", "M30");
+		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+	}
 }
