@@ -5,7 +5,9 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The text of a program as an immutable value, cut into lines, each line a block. An edit gives a new value. Lines end at CR, LF or CR LF,
@@ -13,14 +15,25 @@ import java.util.Arrays;
  */
 public final class ProgramText {
 
-	private final String text;
+	private final Chunk[] chunks;
+	private final int[] offsets;
+	private final int[] lines;
 	private final Charset charset;
-	private final int[] lineStarts;
+
+	private ProgramText(Chunk[] chunks, Charset charset) {
+		this.chunks = chunks;
+		this.charset = charset;
+		this.offsets = new int[chunks.length + 1];
+		this.lines = new int[chunks.length + 1];
+		for (int i = 0; i < chunks.length; i++) {
+			offsets[i + 1] = offsets[i] + chunks[i].text().length();
+			lines[i + 1] = lines[i] + chunks[i].lineEnds();
+		}
+		lines[chunks.length]++;
+	}
 
 	private ProgramText(String text, Charset charset) {
-		this.text = text;
-		this.charset = charset;
-		this.lineStarts = lineStarts(text);
+		this(Chunk.cut(text).toArray(Chunk[]::new), charset);
 	}
 
 	/** A program from characters. */
@@ -40,7 +53,7 @@ public final class ProgramText {
 
 	/** The program as bytes, in the encoding it was read in. */
 	public byte[] bytes() {
-		return text.getBytes(charset);
+		return toString().getBytes(charset);
 	}
 
 	/** The encoding it was read in. */
@@ -50,33 +63,45 @@ public final class ProgramText {
 
 	/** Number of characters. */
 	public int length() {
-		return text.length();
+		return offsets[chunks.length];
 	}
 
 	/** Number of lines, at least 1; a text that ends with a line end has an empty last line. */
 	public int lineCount() {
-		return lineStarts.length;
+		return lines[chunks.length];
+	}
+
+	/** The chunks that the program is made of, in order; at least one. */
+	public List<Chunk> chunks() {
+		return List.of(chunks);
+	}
+
+	/** First line of a chunk. */
+	public int firstLine(int chunk) {
+		return lines[chunk];
+	}
+
+	/** The chunk that holds a line, 0 to {@link #lineCount()} - 1. */
+	public int chunkOfLine(int line) {
+		return holder(lines, line);
 	}
 
 	/** Offset of the first character of a line. */
 	public int lineStart(int line) {
-		return lineStarts[line];
+		int chunk = holder(lines, line);
+		return offsets[chunk] + chunks[chunk].lineStart(line - lines[chunk]);
 	}
 
 	/** The line that holds an offset, 0 to {@link #length()}. */
 	public int lineOf(int offset) {
-		int found = Arrays.binarySearch(lineStarts, offset);
-		return found >= 0 ? found : -found - 2;
+		int chunk = holder(offsets, offset);
+		return lines[chunk] + chunks[chunk].lineOf(offset - offsets[chunk]);
 	}
 
 	/** A line without its line end. */
 	public String line(int line) {
-		int start = lineStarts[line];
-		int end = line + 1 < lineStarts.length ? lineStarts[line + 1] : text.length();
-		while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
-			end--;
-		}
-		return text.substring(start, end);
+		int chunk = holder(lines, line);
+		return chunks[chunk].line(line - lines[chunk]);
 	}
 
 	/** A line, read. */
@@ -86,36 +111,76 @@ public final class ProgramText {
 
 	/** The first line from {@code line} on that has one of some characters in it, wherever it stands; {@link #lineCount()} where none has. */
 	public int nextLineWith(String characters, int line) {
-		for (int i = line < lineStarts.length ? lineStarts[line] : text.length(); i < text.length(); i++) {
-			if (characters.indexOf(text.charAt(i)) >= 0) {
-				return lineOf(i);
+		if (line >= lineCount()) {
+			return lineCount();
+		}
+		int chunk = holder(lines, line);
+		int from = chunks[chunk].lineStart(line - lines[chunk]);
+		for (; chunk < chunks.length; chunk++, from = 0) {
+			String text = chunks[chunk].text();
+			for (int i = from; i < text.length(); i++) {
+				if (characters.indexOf(text.charAt(i)) >= 0) {
+					return lines[chunk] + chunks[chunk].lineOf(i);
+				}
 			}
 		}
-		return lineStarts.length;
+		return lineCount();
 	}
 
-	/** The program with {@code length} characters at {@code offset} replaced. */
+	/** The last one whose start is not behind a place; starts grow, the last entry is the end. */
+	private static int holder(int[] starts, int place) {
+		int low = 0;
+		int high = starts.length - 2;
+		while (low < high) {
+			int middle = (low + high + 1) >>> 1;
+			if (starts[middle] <= place) {
+				low = middle;
+			} else {
+				high = middle - 1;
+			}
+		}
+		return low;
+	}
+
+	/** The program with {@code length} characters at {@code offset} replaced; it shares all chunks that the edit does not touch. */
 	public ProgramText edit(int offset, int length, String replacement) {
-		return new ProgramText(text.substring(0, offset) + replacement + text.substring(offset + length), charset);
+		int first = holder(offsets, offset);
+		if (first > 0 && offsets[first] == offset) {
+			first--;
+		}
+		int last = holder(offsets, offset + length);
+		StringBuilder changed = new StringBuilder();
+		for (int i = first; i <= last; i++) {
+			changed.append(chunks[i].text());
+		}
+		changed.replace(offset - offsets[first], offset - offsets[first] + length, replacement);
+		while (last + 1 < chunks.length && !endsLine(changed, chunks[last + 1].text())) {
+			changed.append(chunks[++last].text());
+		}
+		List<Chunk> all = new ArrayList<>(Arrays.asList(chunks).subList(0, first));
+		List<Chunk> fresh = Chunk.cut(changed.toString());
+		boolean more = last + 1 < chunks.length;
+		all.addAll(more && fresh.get(fresh.size() - 1).text().isEmpty() ? fresh.subList(0, fresh.size() - 1) : fresh);
+		all.addAll(Arrays.asList(chunks).subList(last + 1, chunks.length));
+		return new ProgramText(all.toArray(Chunk[]::new), charset);
+	}
+
+	/** Whether a text ends with a line end that what follows does not belong to; an empty one does where nothing is before it. */
+	private static boolean endsLine(CharSequence text, String behind) {
+		int length = text.length();
+		char end = length == 0 ? '\n' : text.charAt(length - 1);
+		return end == '\n' || end == '\r' && !(behind.length() > 0 && behind.charAt(0) == '\n');
 	}
 
 	@Override
 	public String toString() {
-		return text;
-	}
-
-	private static int[] lineStarts(String text) {
-		int[] starts = new int[Math.max(16, text.length() / 16)];
-		int count = 1;
-		for (int i = 0; i < text.length(); i++) {
-			char c = text.charAt(i);
-			if (c == '\n' || c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
-				if (count == starts.length) {
-					starts = Arrays.copyOf(starts, count * 2);
-				}
-				starts[count++] = i + 1;
-			}
+		if (chunks.length == 1) {
+			return chunks[0].text();
 		}
-		return Arrays.copyOf(starts, count);
+		StringBuilder text = new StringBuilder(length());
+		for (Chunk chunk : chunks) {
+			text.append(chunk.text());
+		}
+		return text.toString();
 	}
 }

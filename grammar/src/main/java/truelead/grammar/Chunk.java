@@ -1,0 +1,111 @@
+package truelead.grammar;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * Some lines of a program in a row, about a thousand. Immutable, and shared by all texts that an edit elsewhere has made of one another, so
+ * that what is worked out from its text alone need not be worked out again.
+ */
+public final class Chunk {
+
+	/** Lines a fresh chunk has, and most characters, so that long lines make small chunks. */
+	private static final int LINES = 1024;
+	private static final int CHARACTERS = 1 << 17;
+
+	private final String text;
+	private final int[] starts;
+	private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>(2);
+
+	/** A text that ends with a line end, or is the last of its program. */
+	private Chunk(String text, int[] starts) {
+		this.text = text;
+		this.starts = starts;
+	}
+
+	/** Cuts a text into chunks, at least one; each but the last ends with a line end. */
+	static List<Chunk> cut(String text) {
+		int[] starts = starts(text);
+		List<Chunk> chunks = new ArrayList<>(starts.length / LINES + 1);
+		int line = 0;
+		while (true) {
+			int next = Math.min(line + LINES, starts.length - 1);
+			while (next > line + 1 && starts[next] - starts[line] > CHARACTERS) {
+				next = line + (next - line) / 2;
+			}
+			boolean last = next >= starts.length - 1 || starts[next] == text.length();
+			int end = last ? text.length() : starts[next];
+			int[] own = Arrays.copyOfRange(starts, line, last ? starts.length : next + 1);
+			for (int i = 0, base = starts[line]; i < own.length; i++) {
+				own[i] -= base;
+			}
+			chunks.add(new Chunk(text.substring(starts[line], end), own));
+			if (last) {
+				return chunks;
+			}
+			line = next;
+		}
+	}
+
+	/** Starts of the lines; behind the last line end one more. */
+	private static int[] starts(String text) {
+		int[] starts = new int[Math.max(16, text.length() / 16)];
+		int count = 1;
+		for (int i = 0; i < text.length(); i++) {
+			char c = text.charAt(i);
+			if (c == '\n' || c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
+				if (count == starts.length) {
+					starts = Arrays.copyOf(starts, count * 2);
+				}
+				starts[count++] = i + 1;
+			}
+		}
+		return Arrays.copyOf(starts, count);
+	}
+
+	/** The characters, line ends included. */
+	String text() {
+		return text;
+	}
+
+	/** Number of line ends: the lines it has, unless it is the last chunk, which has one more. */
+	public int lineEnds() {
+		return starts.length - 1;
+	}
+
+	/** Where a line starts in the chunk's text; lines count from 0 in each chunk. */
+	int lineStart(int line) {
+		return starts[line];
+	}
+
+	/** The line that holds an offset in the chunk's text. */
+	int lineOf(int offset) {
+		int found = Arrays.binarySearch(starts, offset);
+		return found >= 0 ? found : -found - 2;
+	}
+
+	/** A line without its line end. */
+	public String line(int line) {
+		int start = starts[line];
+		int end = line + 1 < starts.length ? starts[line + 1] : text.length();
+		while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
+			end--;
+		}
+		return text.substring(start, end);
+	}
+
+	/** A line, read. */
+	public Block block(int line) {
+		return BlockReader.read(line(line));
+	}
+
+	/** What some work makes of this chunk alone; done once for each kind of answer. Work of one kind must not ask for another of the same chunk. */
+	@SuppressWarnings("unchecked")
+	public <T> T derived(Class<T> kind, Function<Chunk, T> work) {
+		return (T) derived.computeIfAbsent(kind, fresh -> work.apply(this));
+	}
+}
