@@ -62,8 +62,8 @@ final class Callouts {
         return text + (left ? " LH" : "");
     }
 
-    String cuttingTap(boolean through) {
-        return through ? dice.pick("TAP", "TAP", "SPIRAL POINT TAP", "GUN TAP", "GEWINDEBOHRER") : dice.pick("TAP", "TAP", "SPIRAL FLUTE TAP", "BOTTOMING TAP", "GEWINDEBOHRER");
+    String cuttingTap(boolean through, boolean taper) {
+        return taper ? "TAP" : through ? dice.pick("TAP", "TAP", "SPIRAL POINT TAP", "GUN TAP", "GEWINDEBOHRER") : dice.pick("TAP", "TAP", "SPIRAL FLUTE TAP", "BOTTOMING TAP", "GEWINDEBOHRER");
     }
 
     String formingTap() {

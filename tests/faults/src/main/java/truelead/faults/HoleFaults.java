@@ -124,7 +124,10 @@ final class HoleFaults {
             Size size = tap.feature.size;
             double d = Math.round(drill.diameter(size) * 10) / 10.0;
             HoleMaking hole = job.drilling(tap.feature);
-            if (rule.endsWith("small") ? d > size.minor() - 0.03 : d < size.minor() + (method == Feature.Method.CUT ? 0.3 * size.pitch() : 0.75 * size.pitch())) {
+            double percent = (size.diameter() - d) / (0.0068 * size.pitch());
+            boolean wrong = method == Feature.Method.FORM ? rule.endsWith("small") ? percent > 80 : percent < 50
+                : rule.endsWith("small") ? d < size.minor() - 0.03 : d > size.minor() + 0.3 * size.pitch();
+            if (!wrong) {
                 return List.of();
             }
             hole.tool.name = job.inch ? "DRILL " + Figures.trim(d, 1) + "MM" : "DRILL " + Figures.trim(d, 1);

@@ -15,6 +15,8 @@ final class Job {
     boolean rs274;
     boolean perRev;
     boolean unitStated = true;
+    /** The next tool is called to the magazine's ready place while this one works. */
+    boolean preselected;
     Talk talk = Talk.BEFORE;
     String stock = "";
     final List<Feature> features = new ArrayList<>();

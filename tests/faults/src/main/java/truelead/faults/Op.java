@@ -46,7 +46,7 @@ abstract class Op {
     final void write(Scene scene) {
         Job.Talk talk = scene.job.talk;
         if (!title().isEmpty() && (talk == Job.Talk.BEFORE || talk == Job.Talk.BOTH)) {
-            scene.say(title()); 
+            scene.say(title());
             scene.tape.main.get(scene.tape.main.size() - 1).mark(mark("title"));
         }
         Block change = scene.add(Word.whole('T', tool.number), Word.m(6)).mark(mark("change"));
@@ -62,6 +62,10 @@ abstract class Op {
             scene.tape.add(block);
         }
         approach(scene);
+        int next = scene.job.ops.indexOf(this) + 1;
+        if (scene.job.preselected && next < scene.job.ops.size()) {
+            scene.add(Word.whole('T', scene.job.ops.get(next).tool.number));
+        }
         body(scene);
         retract(scene);
     }

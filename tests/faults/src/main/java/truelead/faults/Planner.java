@@ -18,6 +18,7 @@ final class Planner {
         job.rs274 = dice.chance(0.3);
         job.perRev = dice.chance(0.12);
         job.unitStated = job.inch || dice.chance(0.95);
+        job.preselected = dice.chance(0.15);
         job.talk = dice.pick(Job.Talk.BEFORE, Job.Talk.BEFORE, Job.Talk.BEHIND, Job.Talk.BEHIND, Job.Talk.LIST, Job.Talk.BOTH);
         this.callouts = new Callouts(dice, job.inch);
     }
@@ -95,7 +96,7 @@ final class Planner {
             : dice.pick("END MILL " + callouts.length(mm), "ENDMILL D" + callouts.length(mm), callouts.length(mm) + " FLAT ENDMILL", "END MILL " + callouts.diameter(mm));
         double s = turns(90, mm);
         double lead = dice.pick(0.5, 0.8, 1.0, 1.25, 1.5, 2.0);
-        job.ops.add(new Clearing(ids++, tool(kind, mm, name), s, Math.rint(s * 0.15), work, 400, -60, lead));
+        job.ops.add(new Clearing(ids++, tool(kind, mm, name), s, Math.rint(s * 0.15), work, job.inch ? 406.4 : 400, job.inch ? -63.5 : -60, lead));
     }
 
     private void spots() {

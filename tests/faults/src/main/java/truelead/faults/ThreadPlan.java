@@ -55,7 +55,7 @@ final class ThreadPlan {
 
     private Tapping tap(Feature f) {
         boolean form = f.method == Feature.Method.FORM;
-        String kind = form ? callouts.formingTap() : callouts.cuttingTap(f.through);
+        String kind = form ? callouts.formingTap() : callouts.cuttingTap(f.through, f.size.taper());
         double s = Planner.turns(dice.between(form ? 10 : 6, form ? 22 : 15), f.size.diameter());
         if (s > 3000) {
             s = 2400;
