@@ -7,11 +7,10 @@ import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.quickassist.IQuickAssistAssistant;
 import org.eclipse.jface.text.quickassist.QuickAssistAssistant;
 import org.eclipse.jface.text.reconciler.IReconciler;
-import org.eclipse.jface.text.reconciler.MonoReconciler;
 import org.eclipse.jface.text.source.IAnnotationHover;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
-import truelead.editor.check.CheckingStrategy;
+import truelead.editor.check.CheckingReconciler;
 import truelead.editor.check.FindingRulerHover;
 import truelead.editor.fix.FixProcessor;
 import truelead.editor.hover.ProgramHover;
@@ -31,9 +30,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	@Override
 	public IReconciler getReconciler(ISourceViewer viewer) {
-		MonoReconciler reconciler = new MonoReconciler(new CheckingStrategy(editor.check()), false);
-		reconciler.setDelay(PAUSE);
-		return reconciler;
+		return new CheckingReconciler(editor.check(), PAUSE);
 	}
 
 	@Override

@@ -20,6 +20,8 @@ public final class LiveCheck {
 	private final ProgramEditor editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private volatile CheckedText last;
+	private volatile Runnable again = () -> {
+	};
 
 	/** Is told of every new result, on the thread of the check. */
 	public interface Listener {
@@ -34,6 +36,16 @@ public final class LiveCheck {
 	/** Adds one who is told of new results until the editor is closed. */
 	public void addListener(Listener listener) {
 		listeners.add(listener);
+	}
+
+	/** Says what starts a check of unchanged text. */
+	void again(Runnable start) {
+		again = start;
+	}
+
+	/** Checks the text once more, soon, though it has not changed. */
+	public void again() {
+		again.run();
 	}
 
 	/** The newest result; empty until the first check is through. It may be of text that was edited since. */

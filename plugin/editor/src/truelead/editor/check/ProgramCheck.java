@@ -2,7 +2,9 @@ package truelead.editor.check;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.ui.IEditorInput;
@@ -16,6 +18,7 @@ import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.work.Work;
+import truelead.editor.settings.CheckSettings;
 import truelead.grammar.ProgramText;
 
 /** A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities. */
@@ -24,7 +27,7 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 	/** As set up for a file of the workspace. */
 	public static ProgramCheck of(IFile file) {
 		ProgramFolder folder = file.getLocation() == null ? ProgramFolder.EMPTY : new FolderOnDisk(file.getLocation().toFile().toPath());
-		return new ProgramCheck(file.getName(), folder, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return of(file.getName(), folder, Optional.of(file.getProject()));
 	}
 
 	/** As set up for what an editor shows, in a project or not. */
@@ -39,7 +42,11 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		} else if (input instanceof IURIEditorInput uri && "file".equals(uri.getURI().getScheme())) {
 			folder = new FolderOnDisk(Path.of(uri.getURI()));
 		}
-		return new ProgramCheck(input.getName(), folder, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return of(input.getName(), folder, Optional.empty());
+	}
+
+	private static ProgramCheck of(String name, ProgramFolder folder, Optional<IProject> project) {
+		return new ProgramCheck(name, folder, Job.EMPTY, CheckSettings.machine(project), CheckSettings.rules(project));
 	}
 
 	/** Checks a text. A failure of ours is logged and shows nothing; the editor goes on. */

@@ -1,7 +1,9 @@
 package truelead.editor.fix;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
@@ -11,6 +13,7 @@ import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
 import org.eclipse.jface.text.source.Annotation;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
+import truelead.editor.settings.CheckSettings;
 
 /** Offers the fixes of the findings in the caret's line. */
 public final class FixProcessor implements IQuickAssistProcessor {
@@ -22,7 +25,7 @@ public final class FixProcessor implements IQuickAssistProcessor {
 
 	@Override
 	public boolean canFix(Annotation annotation) {
-		return annotation instanceof FindingAnnotation finding && finding.isQuickFixable();
+		return annotation instanceof FindingAnnotation;
 	}
 
 	@Override
@@ -33,13 +36,17 @@ public final class FixProcessor implements IQuickAssistProcessor {
 	@Override
 	public ICompletionProposal[] computeQuickAssistProposals(IQuickAssistInvocationContext invocation) {
 		List<ICompletionProposal> proposals = new ArrayList<>();
+		Set<String> rules = new LinkedHashSet<>();
 		IDocument document = invocation.getSourceViewer().getDocument();
 		try {
 			IRegion line = document.getLineInformationOfOffset(Math.min(invocation.getOffset(), document.getLength()));
 			for (FindingAnnotation found : ShownFindings.at(invocation.getSourceViewer().getAnnotationModel(), line.getOffset(),
 					line.getLength())) {
 				proposals.addAll(Fixes.of(found.checked().check(), found.checked(), found.finding()));
+				rules.add(found.finding().rule());
 			}
+			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, "information")));
+			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, CheckSettings.OFF)));
 		} catch (BadLocationException gone) {
 			return new ICompletionProposal[0];
 		}
