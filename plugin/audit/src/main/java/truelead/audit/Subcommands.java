@@ -2,6 +2,7 @@ package truelead.audit;
 
 import picocli.CommandLine;
 import truelead.audit.run.CheckCommand;
+import truelead.audit.thread.ThreadCommand;
 
 /** The list of subcommands; a new one is one line here. */
 final class Subcommands {
@@ -11,5 +12,6 @@ final class Subcommands {
 
 	static void addTo(CommandLine line, Terminal terminal) {
 		line.addSubcommand(new CheckCommand(terminal));
+		line.addSubcommand(new ThreadCommand(terminal));
 	}
 }

@@ -33,9 +33,9 @@ metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | DASH pitch=NUMBER ;
 
 inch : SERIES inchSize ((DASH | TIMES) tpi=NUMBER TPI?)? extent? tail*
-     | SERIES_LETTER inchSize (DASH tpi=NUMBER)? extent? tail*
-     | inchSize (DASH | TIMES) tpi=NUMBER TPI? (DASH? SERIES)? extent? tail*
+     | SERIES_LETTER inchSize (DASH tpi=NUMBER)? extent? pipeClass=LETTER? tail*
      | inchSize DASH? SERIES extent? tail*
+     | inchSize (DASH | TIMES) tpi=NUMBER TPI? (DASH? SERIES)? extent? tail*
      | mark inchSize tpi=NUMBER SERIES? extent? tail* ;
 
 /* M8X1.25X20: how deep */

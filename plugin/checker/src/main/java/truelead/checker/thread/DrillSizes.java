@@ -17,16 +17,17 @@ public final class DrillSizes {
 	private static final List<Drill> INCH = new ArrayList<>();
 	/** Half of the last figure of a size written with three decimals of an inch. */
 	private static final double SAME_INCH = 0.0006;
+	private static final int LARGEST_INCH_64THS = 7 * 32;
 
 	static {
 		DataFile.rows("drill-gauges.csv").forEach(r -> GAUGES.put(r.get("name"), DataFile.number(r, "inch")));
 		steps(0.3, 3.0, 0.05);
 		steps(3.1, 14.0, 0.1);
 		steps(14.25, 32.0, 0.25);
-		steps(32.5, 52.0, 0.5);
-		steps(53, 100.0, 1.0);
+		steps(32.5, 76.0, 0.5);
+		steps(77, 100.0, 1.0);
 		GAUGES.forEach((name, inch) -> INCH.add(new Drill(name, inch * LengthUnit.INCH.mm(), LengthUnit.INCH)));
-		for (int parts = 1; parts <= 4 * 64; parts += parts < 2 * 64 ? 1 : 4) {
+		for (int parts = 1; parts <= LARGEST_INCH_64THS; parts++) {
 			INCH.add(new Drill(InchSize.fraction(parts / 64.0), parts / 64.0 * LengthUnit.INCH.mm(), LengthUnit.INCH));
 		}
 		INCH.sort(Comparator.comparingDouble(Drill::diameter));

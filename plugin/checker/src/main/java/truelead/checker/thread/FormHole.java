@@ -26,7 +26,7 @@ public final class FormHole {
 
 	/** The drill that is made nearest to the recommended hole; empty for taper threads and pipe threads, which are not formed to this rule. */
 	public static Optional<DrillSizes.Drill> drill(ThreadSpec spec) {
-		return spec.system().pipe() || spec.system().flankAngle() < 1 ? Optional.empty()
+		return spec.system().pipe() || spec.system().whitworthForm() ? Optional.empty()
 				: Optional.of(DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), spec.unit()));
 	}
 

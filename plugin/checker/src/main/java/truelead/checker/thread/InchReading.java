@@ -39,8 +39,14 @@ final class InchReading {
 		};
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
 		boolean named = inch.SERIES() != null || marks.said() || hasMark();
-		return spec.map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent()), tpi.isEmpty(), named,
+		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent()), tpi.isEmpty(), named,
 				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.SERIES() != null)));
+	}
+
+	/** G 1/2 A: the class of an external thread, ISO 228-1. */
+	private ThreadSpec withPipeClass(ThreadSpec spec) {
+		String letter = inch.pipeClass == null ? "" : inch.pipeClass.getText().toUpperCase(Locale.ROOT);
+		return spec.system() == ThreadSystem.G && (letter.equals("A") || letter.equals("B")) ? spec.withClass(letter) : spec;
 	}
 
 	private boolean hasMark() {

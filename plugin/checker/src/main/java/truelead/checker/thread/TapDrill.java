@@ -46,7 +46,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 	 * @param hole the hole's diameter, mm
 	 */
 	public static double percentOfThread(ThreadSpec spec, double hole) {
-		double depth = spec.system().flankAngle() < 1 ? 0.640327 : 0.75 * spec.system().triangleHeight();
+		double depth = spec.system().whitworthForm() ? 0.640327 : 0.75 * spec.system().triangleHeight();
 		return 100 * (spec.diameter() - hole) / (2 * depth * spec.pitch());
 	}
 

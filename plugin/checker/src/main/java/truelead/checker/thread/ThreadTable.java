@@ -115,7 +115,7 @@ public final class ThreadTable {
 			case UNIFIED -> unified.limits(spec, threadClass);
 			case UNJ -> rounded.unjLimits(spec, unified.limits(spec, threadClass));
 			case BSW, BSF -> rounded.whitworthLimits(spec);
-			default -> pipe.limits(spec);
+			default -> threadClass.isEmpty() ? pipe.limits(spec) : Optional.empty();
 		};
 	}
 

@@ -1,0 +1,64 @@
+package truelead.audit.thread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import truelead.audit.ExitStatus;
+import truelead.audit.Terminal;
+import truelead.checker.thread.Callout;
+import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.NearestSpelling;
+
+/** {@code truelead thread}: the limits of threads, their drills, pins, leads and holes, at the bench. */
+@Command(name = "thread", description = "Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with its source.",
+		footer = {"", "Examples:", "  thread M8", "  thread M20x1.5-6H '1/4-20 UNC-2B' 'G 1/2'", "  thread --report json '#10-32'", "",
+				"Exit status: 0 all callouts read; 2 one was not."})
+public final class ThreadCommand implements Callable<Integer> {
+	private static final int SUGGESTIONS = 3;
+
+	/** How the result is written. */
+	enum Report {
+		TEXT, JSON
+	}
+
+	@Parameters(arity = "1..*", paramLabel = "CALLOUT", description = "A thread as drawings write it: M8, M8x1-6H, M20x4P2, #10-32, 1-1/4-7 UNC-2B, 1/4-18 NPT, G 1/2. Without a class all classes are shown.")
+	private List<String> callouts;
+
+	@Option(names = "--report", paramLabel = "text|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
+	private Report report;
+
+	@Option(names = "--depth", paramLabel = "LENGTH", description = "Full threads wanted in the blind hole, in the thread's own unit; 1.5 diameters when not given.")
+	private Optional<Double> depth = Optional.empty();
+
+	private final Terminal terminal;
+
+	/** The command, writing to a terminal. */
+	public ThreadCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	@Override
+	public Integer call() {
+		if (depth.isPresent() && !(depth.get() > 0 && depth.get() < 10_000)) {
+			terminal.complain("--depth " + depth.get() + " is no depth of a hole");
+			return ExitStatus.TROUBLE;
+		}
+		List<Callout> read = new ArrayList<>();
+		for (String text : callouts) {
+			Optional<Callout> callout = CalloutReader.readExactly(text);
+			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + text + "\" is no thread that is known here; the nearest spellings: "
+					+ String.join(", ", NearestSpelling.of(text, SUGGESTIONS))));
+		}
+		List<ThreadSheet> sheets = read.stream().map(ThreadSheet::of).toList();
+		if (report == Report.JSON) {
+			terminal.out().print(ThreadJson.write(sheets));
+		} else {
+			sheets.forEach(sheet -> new ThreadText(terminal.out(), sheet, depth).print());
+		}
+		return read.size() == callouts.size() ? ExitStatus.CLEAN : ExitStatus.TROUBLE;
+	}
+}
