@@ -8,8 +8,11 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.editors.text.TextEditor;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import truelead.editor.check.LiveCheck;
+import truelead.editor.look.OperationNotes;
 import truelead.editor.look.VisibleColours;
+import truelead.editor.outline.ProgramOutline;
 
 /** A text editor for CNC programs: coloured by the grammar, checked while it is typed in. */
 public final class ProgramEditor extends TextEditor {
@@ -34,6 +37,15 @@ public final class ProgramEditor extends TextEditor {
 	public void createPartControl(Composite parent) {
 		super.createPartControl(parent);
 		colours = new VisibleColours(getSourceViewer());
+		OperationNotes.install(this);
+	}
+
+	@Override
+	public <T> T getAdapter(Class<T> kind) {
+		if (kind == IContentOutlinePage.class) {
+			return kind.cast(new ProgramOutline(this));
+		}
+		return super.getAdapter(kind);
 	}
 
 	/** The check that goes with this editor for as long as it is open. */

@@ -18,6 +18,7 @@ import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.work.Work;
+import truelead.checker.work.WorkReader;
 import truelead.editor.settings.CheckSettings;
 import truelead.grammar.ProgramText;
 
@@ -49,6 +50,10 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		return new ProgramCheck(name, folder, Job.EMPTY, CheckSettings.machine(project), CheckSettings.rules(project));
 	}
 
+	private Work nothing() {
+		return WorkReader.read(new ProgramFile(name, ProgramText.of("")), ProgramFolder.EMPTY, job, machine);
+	}
+
 	/** Checks a text. A failure of ours is logged and shows nothing; the editor goes on. */
 	public CheckedText run(String text, long stamp) {
 		ProgramFile program = new ProgramFile(name, ProgramText.of(text));
@@ -56,7 +61,7 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 			return new CheckedText(this, program, Checker.check(program, folder, job, machine, settings), stamp);
 		} catch (RuntimeException | StackOverflowError failure) {
 			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
-			return new CheckedText(this, program, new CheckResult(List.of(), new Work(), program.text().lineCount(), 0, 0, List.of()), stamp);
+			return new CheckedText(this, program, new CheckResult(List.of(), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);
 		}
 	}
 }

@@ -36,7 +36,8 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 	}
 
 	private static Told told(ISourceViewer viewer, IRegion region) {
-		return new Told(viewer, ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength()), List.of());
+		return new Told(viewer, ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength()),
+				Meaning.of(viewer.getDocument(), region));
 	}
 
 	@Override
@@ -48,7 +49,7 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 				return new Region(position.getOffset(), position.getLength());
 			}
 		}
-		return null;
+		return Meaning.regionAt(viewer.getDocument(), offset);
 	}
 
 	@Override

@@ -1,13 +1,16 @@
 package truelead.editor.look;
 
+import truelead.checker.thread.Callout;
+import truelead.checker.thread.CalloutReader;
+
 /** Whether a comment names a thread. */
 final class Callouts {
 
 	private Callouts() {
 	}
 
-	/** Whether the comment names a thread or is one of our notes. */
+	/** Whether the comment names a thread for certain, as against a bare size that could be something else. */
 	static boolean in(String comment) {
-		return false;
+		return CalloutReader.mayHoldCallout(comment) && CalloutReader.read(comment).stream().anyMatch(Callout::certain);
 	}
 }

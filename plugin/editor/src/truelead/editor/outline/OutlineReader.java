@@ -1,0 +1,92 @@
+package truelead.editor.outline;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Hole;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.ToolUse;
+import truelead.editor.check.CheckedText;
+
+/** Makes the outline of a checked program: tools, the threading they do, the holes they do it at. */
+final class OutlineReader {
+
+	private static final int MOST_HOLES = 500;
+
+	private final CheckedText checked;
+	private final Map<Integer, Severity> worst = new HashMap<>();
+	private final Figures figures;
+
+	OutlineReader(CheckedText checked) {
+		this.checked = checked;
+		LengthUnit unit = checked.result().work().shop().unit().value();
+		this.figures = new Figures(unit);
+		for (Finding finding : checked.shown()) {
+			worst.merge(finding.operation(), finding.severity(), (a, b) -> a.compareTo(b) < 0 ? a : b);
+		}
+	}
+
+	/** The tools in the order they come into the spindle. */
+	List<Entry> read() {
+		Map<ToolUse, List<Entry>> byTool = new LinkedHashMap<>();
+		checked.result().work().tools().forEach(tool -> byTool.put(tool, new ArrayList<>()));
+		for (ThreadingOperation operation : checked.result().work().operations()) {
+			byTool.computeIfAbsent(operation.tool(), tool -> new ArrayList<>()).add(entry(operation));
+		}
+		List<Entry> entries = new ArrayList<>();
+		byTool.forEach((tool, operations) -> {
+			if (tool.change().isPresent() || !operations.isEmpty()) {
+				int line = tool.change().map(this::lineOf).orElseGet(() -> operations.get(0).line());
+				entries.add(new Entry(nameOf(tool), line, worstOf(operations), operations));
+			}
+		});
+		return entries;
+	}
+
+	private Entry entry(ThreadingOperation operation) {
+		List<Entry> holes = new ArrayList<>();
+		int line = lineOf(operation.block());
+		for (Hole hole : operation.holes().subList(0, Math.min(MOST_HOLES, operation.holes().size()))) {
+			holes.add(new Entry(placeOf(hole), line, Optional.empty(), List.of()));
+		}
+		String thread = operation.wanted().thread().map(fact -> fact.value().designation()).orElse("thread not named");
+		String how = operation instanceof ThreadMilling ? "thread milling" : "tapping";
+		int count = operation.holes().size();
+		return new Entry(thread + " · " + how + " · " + count + (count == 1 ? " hole" : " holes"), line,
+				Optional.ofNullable(worst.get(operation.index())), holes);
+	}
+
+	private String nameOf(ToolUse tool) {
+		String kind = tool.facts().kind().map(fact -> " · " + fact.value().toString().toLowerCase(Locale.ROOT).replace('_', ' ')).orElse("");
+		String size = tool.facts().thread().map(fact -> " " + fact.value().designation())
+				.or(() -> tool.facts().diameter().map(fact -> " " + figures.length(fact.value()))).orElse("");
+		return tool.name() + kind + size;
+	}
+
+	private String placeOf(Hole hole) {
+		if (!hole.place().known()) {
+			return "at a place that is not known";
+		}
+		return figures.length(hole.place().u()) + ", " + figures.length(hole.place().v());
+	}
+
+	/** The line in the program itself: for a block of a called one, the line of the call. */
+	private int lineOf(BlockRef block) {
+		return checked.here(Location.of(block)) ? block.line() : Math.min(block.outermost().line(), checked.program().text().lineCount() - 1);
+	}
+
+	private static Optional<Severity> worstOf(List<Entry> entries) {
+		return entries.stream().flatMap(entry -> entry.worst().stream()).min(Severity::compareTo);
+	}
+}
