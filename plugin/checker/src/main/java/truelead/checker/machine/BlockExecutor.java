@@ -39,6 +39,11 @@ final class BlockExecutor {
 		return motion.axisWords(words);
 	}
 
+	/** Whether axis words are something other than places: polar, data, under a cycle. */
+	boolean readsOtherwise() {
+		return data || motion.polar().on() || cycles.on();
+	}
+
 	/** Whether the words of the next block are machine coordinates, by a statement beside them. */
 	void machineCoordinates(boolean beside) {
 		machine = beside;

@@ -47,7 +47,7 @@ final class Calls {
 		if (!state.profile.is(ProfileKey.TOOL_WORD, "select")) {
 			return state.profile.is(ProfileKey.TOOL_WORD, "change");
 		}
-		return !state.changeCodeSeen && !main.changesToolBehind(0);
+		return !state.changeCodeSeen && !main.changesTool();
 	}
 
 	/** G65, G66, G67; true where the block was a call and is done. */
@@ -67,6 +67,11 @@ final class Calls {
 			}
 		}
 		return false;
+	}
+
+	/** Whether every motion calls a macro. */
+	boolean modalMacro() {
+		return modalArguments != null;
 	}
 
 	private static double number(Words words, char letter, double otherwise) {

@@ -25,6 +25,7 @@ final class Flow {
 	private final Words words;
 	private final BlockExecutor executor;
 	private final Calls calls;
+	private final Contours contours;
 	private final OWords oWords;
 	private final RicherStatements richer;
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
@@ -42,6 +43,7 @@ final class Flow {
 		this.evaluator = new Evaluator(variables);
 		this.words = new Words(evaluator);
 		this.executor = new BlockExecutor(state, out, meter);
+		this.contours = new Contours(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
 		this.oWords = new OWords(this, calls);
 		this.richer = new RicherStatements(this, calls, state);
@@ -79,6 +81,8 @@ final class Flow {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
 				leave();
+			} else if (contours.beginsAt(frame) && contour(frame)) {
+				continue;
 			} else if (!meter.next()) {
 				spent();
 				return;
@@ -89,6 +93,12 @@ final class Flow {
 		if (!ended) {
 			out.event(block, Step.EventKind.PROGRAM_END, Optional.empty(), Setting.NONE);
 		}
+	}
+
+	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
+	private boolean contour(CallFrame frame) {
+		boolean skippable = frame.caller.isPresent() && frame.caller.get().skippable();
+		return !calls.modalMacro() && !executor.readsOtherwise() && contours.follow(frame, skippable);
 	}
 
 	private void spent() {

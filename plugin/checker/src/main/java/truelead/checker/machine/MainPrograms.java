@@ -66,13 +66,16 @@ final class MainPrograms {
 
 	/** Whether the few lines that could begin a program show that there is only one, so that the whole need not be read twice. */
 	private static boolean single(ProgramText text) {
-		int headers = 0;
-		for (int line = text.nextLineWith("Oo:%", 0); line < text.lineCount(); line = text.nextLineWith("Oo:%", line + 1)) {
-			for (Element element : text.block(line).elements()) {
-				headers += element instanceof Element.Word word && word.address() == 'O' ? 1 : 0;
-				boolean another = headers > 1 || element instanceof Element.Percent && headers + line > 0 && wordsBehind(text, line);
-				if (another || element instanceof Element.OStatement) {
-					return false;
+		int numbers = 0;
+		for (int chunk = 0; chunk < text.chunks().size(); chunk++) {
+			for (int header : ChunkFacts.of(text.chunks().get(chunk)).headers()) {
+				int line = text.firstLine(chunk) + header;
+				for (Element element : text.block(line).elements()) {
+					numbers += element instanceof Element.Word word && word.address() == 'O' ? 1 : 0;
+					boolean another = numbers > 1 || element instanceof Element.Percent && numbers + line > 0 && wordsBehind(text, line);
+					if (another || element instanceof Element.OStatement) {
+						return false;
+					}
 				}
 			}
 		}

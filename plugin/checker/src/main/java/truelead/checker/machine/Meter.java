@@ -26,6 +26,20 @@ final class Meter {
 		return !spent;
 	}
 
+	/** So many more blocks at once; false, and none counted, where they may not all be executed. */
+	boolean next(int blocks) {
+		if (spent || executed + blocks > budget.blocks()) {
+			return false;
+		}
+		boolean ask = (executed & -ASK_EVERY) != (executed + blocks & -ASK_EVERY);
+		executed += blocks;
+		if (ask && budget.cancelled().getAsBoolean()) {
+			spent = true;
+			cancelled = true;
+		}
+		return !spent;
+	}
+
 	boolean spent() {
 		return spent;
 	}

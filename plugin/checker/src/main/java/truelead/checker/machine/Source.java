@@ -2,8 +2,6 @@ package truelead.checker.machine;
 
 import java.util.Optional;
 import truelead.grammar.Block;
-import truelead.grammar.Element;
-import truelead.grammar.Expression;
 
 /** A program file while it is executed: blocks that are come by again are kept, and so is its outline once it has been asked for. */
 final class Source {
@@ -41,16 +39,10 @@ final class Source {
 		return kept[line];
 	}
 
-	/** Whether any block from a line on has the change code M6; looked for once. */
-	boolean changesToolBehind(int line) {
+	/** Whether any block has the change code M6; looked for once. */
+	boolean changesTool() {
 		if (changesTool.isEmpty()) {
-			boolean found = false;
-			for (int i = file.text().nextLineWith("Mm", line); i < lines && !found; i = file.text().nextLineWith("Mm", i + 1)) {
-				for (Element element : file.text().block(i).elements()) {
-					found |= element instanceof Element.Word word && word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
-				}
-			}
-			changesTool = Optional.of(found);
+			changesTool = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).changesTool()));
 		}
 		return changesTool.get();
 	}

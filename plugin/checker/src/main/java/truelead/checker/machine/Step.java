@@ -22,6 +22,18 @@ public sealed interface Step {
 	}
 
 	/**
+	 * Many straight motions in the XY plane in a row, none of them along one axis alone and all under one state. At least eight single
+	 * motions stand between them and the next arc, cycle or event on either side.
+	 *
+	 * @param block  the last of their blocks
+	 * @param rapid  G0 as against G1
+	 * @param moves  how many they are
+	 * @param levels whether any of them changes Z
+	 */
+	record Contour(BlockRef block, Modal modal, boolean rapid, Point from, Point to, int moves, boolean levels) implements Step {
+	}
+
+	/**
 	 * An arc or helix in the plane in force.
 	 *
 	 * @param centre     the axis position is that of {@code from}

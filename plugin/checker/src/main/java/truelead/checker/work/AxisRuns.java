@@ -53,6 +53,12 @@ final class AxisRuns {
 		beforeWasRapid = AxisRun.rapid(step);
 	}
 
+	/** Moves aside: the run is over. */
+	void contour(boolean rapid) {
+		close();
+		beforeWasRapid = rapid;
+	}
+
 	/** Something else moves, or the tool changes: the run is over. */
 	void interrupt() {
 		close();

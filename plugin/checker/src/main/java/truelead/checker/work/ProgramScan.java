@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import truelead.checker.job.ProgramComment;
+import truelead.checker.machine.ChunkFacts;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Meaning;
@@ -14,6 +15,7 @@ import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.Problem;
+import truelead.grammar.ProgramText;
 
 /** One reading of a program's lines for what is not motion: comments that may speak of threads and tools, unreadable blocks, program starts. */
 final class ProgramScan {
@@ -32,18 +34,22 @@ final class ProgramScan {
 	ProgramScan(ProgramFile file, MachineProfile profile) {
 		this.file = file;
 		this.profile = profile;
-		for (int line = 0; line < file.text().lineCount(); line++) {
-			read(line, file.text().block(line));
+		ProgramText text = file.text();
+		for (int chunk = 0; chunk < text.chunks().size(); chunk++) {
+			ChunkFacts facts = ChunkFacts.of(text.chunks().get(chunk));
+			blocks += facts.blocks();
+			for (int noted : facts.noted()) {
+				int line = text.firstLine(chunk) + noted;
+				read(line, text.block(line));
+			}
 		}
 	}
 
 	private void read(int line, Block block) {
 		boolean code = false;
-		boolean any = false;
 		int tool = -1;
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
-				any = true;
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
 					tool = (int) number.value();
@@ -53,15 +59,10 @@ final class ProgramScan {
 					threadingCode = makesThreads(word);
 				}
 			} else if (element instanceof Element.OStatement) {
-				any = true;
 				starts.add(line);
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
-				any = true;
 				code = true;
 			}
-		}
-		if (any) {
-			blocks++;
 		}
 		for (Problem problem : block.problems()) {
 			problems.add(new BlockProblem(new Location(file, line, problem.span()), problem.message(), false));

@@ -68,6 +68,8 @@ final class Recorder implements StepSink {
 		}
 		if (step instanceof Step.Move move) {
 			move(move, number);
+		} else if (step instanceof Step.Contour contour) {
+			contour(contour, number);
 		} else if (step instanceof Step.Arc arc) {
 			arc(arc, number);
 		} else if (step instanceof Step.Stroke stroke) {
@@ -109,6 +111,15 @@ final class Recorder implements StepSink {
 		if (!move.rapid()) {
 			int axis = move.modal().plane().axis();
 			tool.cut(move, move.from().along(axis) != move.to().along(axis), true);
+		}
+	}
+
+	/** A contour's moves are none along one axis, and far from any arc. */
+	private void contour(Step.Contour contour, int number) {
+		motion(contour, number);
+		axisTracker.contour(contour.rapid());
+		if (!contour.rapid()) {
+			tool.cut(contour, contour.levels(), true);
 		}
 	}
 
