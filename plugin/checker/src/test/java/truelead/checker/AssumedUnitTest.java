@@ -1,0 +1,34 @@
+package truelead.checker;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import truelead.checker.job.Job;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.MachineProfile;
+
+class AssumedUnitTest {
+
+	private static CheckResult check(String... blocks) {
+		return Samples.check(MachineProfile.generic(), Job.EMPTY, blocks);
+	}
+
+	@Test
+	void anInchTapInAProgramWithoutAUnitTellsTheUnit() {
+		CheckResult result = check("T3 M6 (1/4-20 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.5 R.1 F25.", "G80", "M30");
+		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.INCH);
+		assertThat(result.assumptions()).contains("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
+	}
+
+	@Test
+	void aStatedUnitStands() {
+		CheckResult result = check("G21", "T3 M6 (1/4-20 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.5 R.1 F25.", "G80", "M30");
+		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.MM);
+	}
+
+	@Test
+	void aFeedThatFitsInNeitherTellsNothing() {
+		CheckResult result = check("T3 M6 (M6X1 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-10. R2. F700.", "G80", "M30");
+		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.MM);
+	}
+}

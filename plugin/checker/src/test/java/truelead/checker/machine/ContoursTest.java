@@ -1,0 +1,133 @@
+package truelead.checker.machine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class ContoursTest {
+
+	/** A program whose blocks go round a square spiral, all aside. */
+	private static List<String> spiral(int blocks) {
+		List<String> lines = new ArrayList<>(List.of("G21 G90 G0 X0 Y0 Z5.", "G1 Z-1. F300."));
+		for (int i = 1; i <= blocks; i++) {
+			lines.add(String.format(Locale.ROOT, i % 2 == 0 ? "X%.3f" : "Y%.3f", i * 0.25));
+		}
+		return lines;
+	}
+
+	@Test
+	void aLongContourIsOneStepBetweenEightMovesOnEitherSide() {
+		List<String> lines = spiral(100);
+		lines.add("G0 Z5.");
+		Followed run = Followed.milling(lines.toArray(String[]::new));
+		Step.Contour contour = run.all(Step.Contour.class).get(0);
+		assertThat(run.all(Step.Contour.class)).hasSize(1);
+		assertThat(contour.moves() + run.moves().size()).isEqualTo(103);
+		assertThat(contour.rapid()).isFalse();
+		assertThat(contour.levels()).isFalse();
+		assertThat(run.end().z()).isEqualTo(5);
+		assertThat(run.end().x()).isEqualTo(25);
+	}
+
+	@Test
+	void aMoveAlongTheAxisIsNeverPartOfAContour() {
+		List<String> lines = spiral(60);
+		lines.add("Z-3.");
+		lines.addAll(spiral(60).subList(2, 62));
+		Followed run = Followed.milling(lines.toArray(String[]::new));
+		assertThat(run.moves()).filteredOn(move -> move.to().z() == -3 && move.from().z() == -1).hasSize(1);
+	}
+
+	@Test
+	void incrementalContoursAreFollowedBlockByBlock() {
+		List<String> lines = spiral(60);
+		lines.add(2, "G91");
+		assertThat(Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class)).isEmpty();
+	}
+
+	@Test
+	void underACycleEveryBlockIsAHole() {
+		List<String> lines = spiral(60);
+		lines.set(1, "G81 Z-1. R1. F300.");
+		assertThat(Followed.milling(lines.toArray(String[]::new)).strokes()).hasSize(61);
+	}
+
+	/** Whatever the program: with its contours taken together it makes the same other steps, ends and numbers of moves. */
+	@Property(tries = 150)
+	void contoursStandForTheirMoves(@ForAll Random random) {
+		String[] program = random(random, 400).toArray(String[]::new);
+		Followed together = Followed.milling(program);
+		Followed single = Followed.on(MachineProfile.generic().with("incremental-words", "yes"), program);
+		assertThat(single.all(Step.Contour.class)).isEmpty();
+		assertThat(expanded(together.steps(), single.steps())).isTrue();
+	}
+
+	@Test
+	void theRandomProgramsHaveContours() {
+		assertThat(Followed.milling(random(new Random(1), 400).toArray(String[]::new)).all(Step.Contour.class)).hasSizeGreaterThan(2);
+	}
+
+	/** Whether the second list is the first with each contour's moves in its place. */
+	private static boolean expanded(List<Step> together, List<Step> single) {
+		int at = 0;
+		for (Step step : together) {
+			if (step instanceof Step.Contour contour) {
+				List<Step> moves = single.subList(at, at + contour.moves());
+				boolean same = moves.stream().allMatch(move -> move instanceof Step.Move one && one.rapid() == contour.rapid())
+						&& Followed.text(((Step.Move) moves.get(0)).from()).equals(Followed.text(contour.from()))
+						&& Followed.text(((Step.Move) moves.get(moves.size() - 1)).to()).equals(Followed.text(contour.to()))
+						&& moves.stream().map(Step.Move.class::cast).anyMatch(move -> move.from().z() != move.to().z()) == contour.levels();
+				if (!same) {
+					return false;
+				}
+				at += contour.moves();
+			} else if (at >= single.size() || !signature(step).equals(signature(single.get(at++)))) {
+				return false;
+			}
+		}
+		return at == single.size();
+	}
+
+	private static String signature(Step step) {
+		String what = step instanceof Step.Move move ? move.rapid() + " " + Followed.text(move.from()) + " " + Followed.text(move.to())
+				: step instanceof Step.Arc arc ? Followed.text(arc.from()) + " " + Followed.text(arc.to()) + " " + Followed.number(arc.sweep())
+				: step instanceof Step.Stroke stroke ? Followed.text(stroke.place()) + " " + Followed.number(stroke.bottom()) : "";
+		return step.getClass().getSimpleName() + " " + step.block().line() + " " + what + " " + Followed.number(step.modal().feed().value());
+	}
+
+	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
+	private static List<String> random(Random random, int blocks) {
+		String[] others = {"G2 X1. Y1. R5.", "F200.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
+		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}};
+		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
+		String[] mode = null;
+		for (int i = 0; i < blocks; i++) {
+			if (mode != null && random.nextInt(30) == 0) {
+				lines.add(mode[1]);
+				lines.add("G1");
+				mode = null;
+			} else if (mode == null && random.nextInt(120) == 0) {
+				mode = modes[random.nextInt(modes.length)];
+				lines.add(mode[0]);
+			} else {
+				lines.add(random.nextInt(50) == 0 ? others[random.nextInt(others.length)] : move(random));
+			}
+		}
+		return lines;
+	}
+
+	private static String move(Random random) {
+		StringBuilder line = new StringBuilder(random.nextInt(15) == 0 ? "G" + random.nextInt(2) + " " : "");
+		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z"};
+		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(6))].toCharArray()) {
+			line.append(axis).append(random.nextInt(5)).append(".5");
+		}
+		return line.toString();
+	}
+}

@@ -1,0 +1,74 @@
+package truelead.checker.machine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import truelead.grammar.ProgramText;
+
+class LimitsTest {
+
+	@Test
+	void bracketsAThousandDeepAreNotKnown() {
+		String deep = "[".repeat(1000) + "1" + "]".repeat(1000);
+		assertThat(Followed.milling("G0 X" + deep, "Y1.").end().y()).isEqualTo(1);
+	}
+
+	@Test
+	void aLoopWithoutAnEndStatementIsSaid() {
+		assertThat(Followed.milling("#1=5", "WHILE [#1 LT 3] DO1", "G0 X1.").lost()).containsExactly("the loop has no END 1");
+	}
+
+	@Test
+	void aLoopWithoutAConditionStopsAtTheBudget() {
+		Followed run = Followed.on(MachineProfile.generic().with("budget", "500"), "DO1", "G0 X1.", "END1");
+		assertThat(run.lost()).containsExactly("more than 500 blocks were executed; the loop that ends at line 3 of main.nc may have no end");
+	}
+
+	@Test
+	void aJumpToNowhereIsSaid() {
+		assertThat(Followed.milling("GOTO 77", "G0 X1.").lost()).containsExactly("the block that the program jumps to is not in this file");
+	}
+
+	@Test
+	void aBranchOnAnUnknownValueIsSaidOnceAndNotTaken() {
+		Followed run = Followed.milling("IF [#100 GT 3] GOTO 10", "G0 X1.", "N10 G0 X2.");
+		assertThat(run.lost()).containsExactly("which way the program goes here is not known: #100 is not set in the program");
+		assertThat(run.ends()).hasSize(2);
+	}
+
+	@Test
+	void aCancelledRunEndsWithoutAWord() {
+		List<Step> steps = new ArrayList<>();
+		String text = "G91\nN5 G0 X1.\nGOTO 5\n";
+		Interpreter.run(new ProgramFile("a.nc", ProgramText.of(text)), ProgramFolder.EMPTY, MachineProfile.generic(), new Budget(1_000_000, () -> true), steps::add);
+		assertThat(steps).noneMatch(Step.NotFollowed.class::isInstance);
+		assertThat(steps).hasSizeLessThan(10_000);
+	}
+
+	@Test
+	void emptyAndBlankProgramsEnd() {
+		assertThat(Followed.milling("").events(Step.EventKind.PROGRAM_END)).hasSize(1);
+		assertThat(Followed.milling("%", "", "%").lost()).isEmpty();
+	}
+
+	@Test
+	void aFileThatCallsItselfAmongNeighboursIsBounded() {
+		Followed run = Followed.with(java.util.Map.of("7", "O7\nM98 P7\nM99"), MachineProfile.generic(), "M98 P7", "M30");
+		assertThat(run.lost()).hasSize(1);
+	}
+
+	@Test
+	void repeatsOfACycleCountAgainstTheBudget() {
+		Followed run = Followed.on(MachineProfile.generic().with("budget", "1000"), "G91 G0 X0 Y0 Z5.", "G81 X1. Z-1. R-1. K99999", "G0 X5.");
+		assertThat(run.strokes()).hasSizeLessThan(1001);
+		assertThat(run.lost()).hasSize(1).first().asString().startsWith("more than 1000 blocks were executed");
+	}
+
+	@Test
+	void variablesWithoutEndTakeBoundedRoom() {
+		Followed run = Followed.on(MachineProfile.generic().with("budget", "900000"), "#1=1000", "N1 #[#1]=1", "#1=#1+1", "GOTO1");
+		assertThat(run.lost()).hasSize(1);
+	}
+}

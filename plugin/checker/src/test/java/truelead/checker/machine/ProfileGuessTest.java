@@ -1,0 +1,43 @@
+package truelead.checker.machine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import truelead.grammar.ProgramText;
+
+class ProfileGuessTest {
+
+	private static ProfileGuess guess(String text) {
+		return ProfileGuess.of(ProgramText.of(text), MachineProfile.generic());
+	}
+
+	@Test
+	void aSpeedLimitAndSurfaceSpeedTellTurning() {
+		ProfileGuess guess = guess("G50 S2000\nT0101\nG96 S180 M3\nG0 X42. Z2.\nG1 Z-30. F.2\n");
+		assertThat(guess.profile().name()).isEqualTo("turning");
+		assertThat(guess.assumed()).hasValue("no machine is named: taken for turning, as the program says G50 and has no Y word");
+	}
+
+	@Test
+	void oneTurretWordAloneIsNoEvidence() {
+		assertThat(guess("T0101\nG0 X42. Z2.\n").assumed()).isEmpty();
+	}
+
+	@Test
+	void aMillingProgramIsNeverTakenForTurning() {
+		assertThat(guess("G50\nT1 M6\nG97 S500 M3\nG0 X1. Y1.\n").profile()).isEqualTo(MachineProfile.generic());
+	}
+
+	@Test
+	void aNamedTurningMachineIsKept() {
+		MachineProfile lathe = MachineProfile.named("turning").with("name", "bay 2");
+		assertThat(ProfileGuess.of(ProgramText.of("G50 S2000\nG96 S180\n"), lathe).profile()).isSameAs(lathe);
+	}
+
+	@Test
+	void aConversationalProgramGetsOneSentence() {
+		Followed run = Followed.milling("0 BEGIN PGM 17 MM", "1 TOOL CALL 5 Z S2000", "2 L X+10 Y+5 R0 FMAX M3", "3 CYCL DEF 207 TAPPING", "4 L Z+100 R0 FMAX", "5 END PGM 17 MM");
+		assertThat(run.steps()).hasSize(1);
+		assertThat(run.lost()).containsExactly("this is not a program of words such as G84 Z-10, but another language or plain text: nothing in it is checked");
+	}
+}
