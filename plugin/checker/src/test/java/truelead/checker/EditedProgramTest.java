@@ -1,0 +1,88 @@
+package truelead.checker;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.work.Hole;
+import truelead.checker.work.Tapping;
+import truelead.grammar.ProgramText;
+
+/** A program that is being edited is checked with what was known of it before; the answer is always that of a check from scratch. */
+class EditedProgramTest {
+
+	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n", "G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
+			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n"};
+
+	@Property(tries = 25)
+	void theAnswerIsThatOfACheckFromScratch(@ForAll Random random) {
+		ProgramText text = ProgramText.of(program(random));
+		for (int i = 0; i < 6; i++) {
+			text = edited(text, random);
+			assertThat(answer(text)).isEqualTo(answer(ProgramText.of(text.toString())));
+		}
+	}
+
+	@Test
+	void anEditInALongContourChangesNoHole() {
+		ProgramText text = ProgramText.of(program(new Random(3)));
+		String before = answer(text);
+		assertThat(before).contains("tapping").contains("hole");
+		int line = 700;
+		while (text.line(line).charAt(0) != 'X' || text.line(line).contains("Y")) {
+			line++;
+		}
+		assertThat(answer(text.edit(text.lineStart(line), text.line(line).length(), "X4.25"))).isEqualTo(before);
+	}
+
+	private static ProgramText edited(ProgramText text, Random random) {
+		int at = random.nextInt(text.length() + 1);
+		int length = Math.min(random.nextInt(3) == 0 ? random.nextInt(40) : random.nextInt(2), text.length() - at);
+		return text.edit(at, length, TYPED[random.nextInt(TYPED.length)]);
+	}
+
+	/** What a check says, written out. */
+	private static String answer(ProgramText text) {
+		CheckResult result = Checker.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		List<String> lines = new ArrayList<>();
+		result.findings().forEach(f -> lines.add(f.rule() + " " + f.severity() + " " + f.at().line() + " " + f.message()));
+		for (Hole hole : result.work().holes()) {
+			lines.add("hole " + hole.place().toString().replaceAll("ProgramText@\\w+", "") + " " + hole.cuts().size());
+		}
+		for (Tapping tapping : result.work().tappings()) {
+			lines.add("tapping " + tapping.block().line() + " " + tapping.strokes().size() + " " + tapping.strays().size() + " " + tapping.holes().size());
+		}
+		result.work().threadMillings().forEach(milling -> lines.add("thread milling " + milling.block().line() + " " + milling.holes().size()));
+		result.work().tools().forEach(tool -> lines.add("tool " + tool.summary()));
+		result.work().trouble().notFollowed().forEach(lost -> lines.add("lost " + lost.why()));
+		lines.add(result.blocks() + " blocks");
+		return String.join("\n", lines).replaceAll("truelead\\.grammar\\.\\w+@\\w+", "");
+	}
+
+	/** Some thousand blocks: contours with retracts, holes drilled and tapped, helices. */
+	private static String program(Random random) {
+		StringBuilder text = new StringBuilder("G21 G90 G54\nT1 M6 (END MILL 6)\nS3000 M3\nG43 H1 Z20.\n");
+		double x = 0;
+		for (int i = 0; i < 2400; i++) {
+			x += random.nextDouble() - 0.4;
+			switch (random.nextInt(120)) {
+				case 0 -> text.append(String.format(Locale.ROOT, "G0 Z5.\nG0 X%.3f Y%.3f\nG1 Z-2. F300.\n", x, x + 1));
+				case 1 -> text.append(String.format(Locale.ROOT, "G0 X%.3f Y0 Z5.\nG1 Z-6.\nG3 I-5. Z-5. F100.\nG3 I-5. Z-4.\nG0 Z5.\nG1\n", x));
+				default -> text.append(String.format(Locale.ROOT, i % 3 == 0 ? "X%.3f Y%.3f\n" : i % 3 == 1 ? "Y%.3f Z-%.3f\n" : "X%.3f\n", x, random.nextDouble()));
+			}
+		}
+		text.append("G0 Z20.\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z20.\nG81 X5. Y5. Z-15. R2. F200.\nX25.\nX45.\nG80\n");
+		text.append("T3 M6 (M6X1 TAP)\nS500 M3\nG43 H3 Z20.\nG84 X5. Y5. Z-12. R3. F500.\nX25.\nX45.\nG80\nM30\n");
+		return text.toString();
+	}
+}
