@@ -9,8 +9,22 @@ import java.util.stream.Collectors;
 public enum ReportFormat {
 	/** Lines for people and editors. */
 	TEXT,
+	/** The whole audit on one page. */
+	HTML,
+	/** The sheet to sign before the first part. */
+	FIRST_RUN,
+	/** The gauge sheet, to print. */
+	GAUGE,
+	/** The gauge sheet as a table. */
+	GAUGE_CSV,
 	/** SARIF 2.1.0. */
-	SARIF;
+	SARIF,
+	/** Operations, holes and findings. */
+	JSON,
+	/** Suites and cases for build servers. */
+	JUNIT,
+	/** Open findings as lines of an accept file. */
+	ACCEPT_LIST;
 
 	/** The format of that name. */
 	public static Optional<ReportFormat> named(String name) {

@@ -19,6 +19,11 @@ public record ReportRequest(ReportFormat format, Optional<String> file) {
 		return new ReportRequest(format, colon < 0 ? Optional.empty() : Optional.of(written.substring(colon + 1)));
 	}
 
+	/** Whether the file's name is a folder's: it ends in a slash. */
+	boolean folder() {
+		return file.filter(name -> name.endsWith("/") || name.endsWith(java.io.File.separator)).isPresent();
+	}
+
 	/** All that was asked for; text on standard output is added where nothing else goes there. */
 	public static List<ReportRequest> all(List<String> written) {
 		List<ReportRequest> requests = new java.util.ArrayList<>(written.stream().map(ReportRequest::of).toList());

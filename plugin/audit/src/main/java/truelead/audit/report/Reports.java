@@ -13,7 +13,6 @@ import java.util.List;
 import truelead.audit.Complaint;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Tally;
-import truelead.audit.sarif.SarifReport;
 import truelead.audit.source.Paths;
 
 /** All reports of a run, filled side by side. A report that cannot be written ends the command with a complaint that names its file. */
@@ -24,15 +23,15 @@ public final class Reports implements AutoCloseable {
 
 	private final List<Open> open = new ArrayList<>();
 
-	private final boolean baseline;
+	private final ReportPlan plan;
 
-	private Reports(boolean baseline) {
-		this.baseline = baseline;
+	private Reports(ReportPlan plan) {
+		this.plan = plan;
 	}
 
-	/** Opens what was asked for; {@code output} takes the one report that goes to no file; {@code baseline} is whether there is one. */
-	public static Reports open(List<ReportRequest> requests, PrintStream output, boolean baseline) {
-		Reports reports = new Reports(baseline);
+	/** Opens what was asked for; {@code output} takes the one report that goes to no file. */
+	public static Reports open(List<ReportRequest> requests, PrintStream output, ReportPlan plan) {
+		Reports reports = new Reports(plan);
 		try {
 			for (ReportRequest request : requests) {
 				reports.open(request, output);
@@ -49,21 +48,16 @@ public final class Reports implements AutoCloseable {
 		try {
 			if (request.file().isEmpty()) {
 				Writer writer = new BufferedWriter(new OutputStreamWriter(output, StandardCharsets.UTF_8), 1 << 16);
-				open.add(new Open(name, report(request.format(), writer), writer, null));
+				open.add(new Open(name, plan.report(request.format(), writer), writer, null));
+			} else if (request.folder()) {
+				open.add(new Open(name, plan.folder(request.format(), Paths.of(name)), Writer.nullWriter(), null));
 			} else {
 				WholeFile file = WholeFile.at(Paths.of(name));
-				open.add(new Open(name, report(request.format(), file.writer()), file.writer(), file));
+				open.add(new Open(name, plan.report(request.format(), file.writer()), file.writer(), file));
 			}
 		} catch (IOException failed) {
 			throw cannotWrite(name, failed);
 		}
-	}
-
-	private Report report(ReportFormat format, Writer writer) throws IOException {
-		return switch (format) {
-			case TEXT -> new TextReport(writer);
-			case SARIF -> new SarifReport(writer, baseline);
-		};
 	}
 
 	/** The next program, to all reports. */

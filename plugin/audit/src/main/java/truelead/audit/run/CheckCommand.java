@@ -2,18 +2,15 @@ package truelead.audit.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import truelead.audit.Complaint;
 import truelead.audit.Terminal;
 import truelead.audit.report.ReportRequest;
 import truelead.audit.source.NamePatterns;
-import truelead.checker.job.Job;
-import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 
 /** {@code check}: looks for faults in the threads of programs and reports them. */
@@ -26,14 +23,21 @@ public final class CheckCommand implements Callable<Integer> {
 	private List<String> paths = new ArrayList<>();
 
 	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = {"What to write, and where; may be given several times.",
-			"Formats: text, sarif. Without a file it goes to standard output; text does where nothing else does."})
+			"text         lines for people and editors; on standard output where nothing else goes there",
+			"html         the whole audit on one page; with a folder (FILE ends in /) an index and a page a program",
+			"first-run    the sheet to sign before the first part, HTML", "gauge        the gauge sheet, HTML", "gauge-csv    the gauge sheet, CSV",
+			"sarif        SARIF 2.1.0, all findings", "json         operations, holes and findings", "junit        JUnit-style XML for build servers",
+			"accept-list  open findings as lines for --accept, reasons to be filled in"})
 	private List<String> reports = new ArrayList<>();
-
-	@Option(names = "--machine", paramLabel = "FILE", description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
-	private String machine = "";
 
 	@Option(names = "--fail-on", paramLabel = "SEVERITY", description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
 	private String failOn = "warning";
+
+	@Mixin
+	private JobOptions job = new JobOptions();
+
+	@Option(names = "--rule", paramLabel = "NAME=SEVERITY", description = "Report a rule as error, warning or information, or turn it off.")
+	private List<String> rules = new ArrayList<>();
 
 	@Option(names = "--baseline", paramLabel = "FILE", description = "An earlier SARIF report: show and count only what is new since, and say what is gone.")
 	private Optional<String> baseline = Optional.empty();
@@ -41,6 +45,9 @@ public final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--accept", paramLabel = "FILE", description = {"Findings accepted outside the programs: CSV with the columns",
 			"fingerprint,rule,program,reason,person,date."})
 	private Optional<String> accept = Optional.empty();
+
+	@Option(names = "--gauge-every", paramLabel = "N", description = "Gauge sheets ask for a check every so many holes. Default by the way of threading.")
+	private int gaugeEvery;
 
 	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")
 	private List<String> include = new ArrayList<>();
@@ -57,17 +64,9 @@ public final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		Severity limit = severity(failOn);
+		Severity limit = RuleOptions.severity("--fail-on", failOn);
 		List<ReportRequest> requests = ReportRequest.all(reports);
-		Examination examination = new Examination(Job.EMPTY, Machines.find(machine), RuleSettings.DEFAULT);
-		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude)).run(paths, requests, accept, baseline);
-	}
-
-	private static Severity severity(String written) {
-		try {
-			return Severity.valueOf(written.toUpperCase(Locale.ROOT));
-		} catch (IllegalArgumentException unknown) {
-			throw new Complaint("--fail-on takes error, warning or information, not \"" + written + "\"");
-		}
+		Examination examination = new Examination(job.job(), job.profile(), RuleOptions.settings(rules));
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery).run(paths, requests, accept, baseline);
 	}
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import truelead.audit.Terminal;
+import truelead.audit.report.ReportPlan;
 import truelead.audit.report.ReportRequest;
 import truelead.audit.report.Reports;
 import truelead.audit.source.NamePatterns;
@@ -26,8 +27,10 @@ final class CheckRun {
 	private final Function<Source, Audited> examination;
 	private final NamePatterns patterns;
 	private final Tally tally;
+	private final int gaugeEvery;
 
-	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns) {
+	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns, int gaugeEvery) {
+		this.gaugeEvery = gaugeEvery;
 		this.terminal = terminal;
 		this.examination = examination;
 		this.patterns = patterns;
@@ -40,7 +43,7 @@ final class CheckRun {
 		List<Standing> standings = new ArrayList<>();
 		acceptFile.ifPresent(file -> standings.add(AcceptFile.read(file)));
 		baseline.ifPresent(file -> standings.add(Baseline.read(file, sources)));
-		try (Reports reports = Reports.open(requests, terminal.out(), baseline.isPresent())) {
+		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(), gaugeEvery))) {
 			try (Progress progress = new Progress(terminal, sources.size())) {
 				Order.forEach(sources, Runtime.getRuntime().availableProcessors(), examination, audited -> {
 					progress.step();

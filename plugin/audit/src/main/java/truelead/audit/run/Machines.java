@@ -1,15 +1,45 @@
 package truelead.audit.run;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import truelead.audit.Complaint;
+import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
+import truelead.audit.source.Reading;
 import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProfileProblem;
+import truelead.checker.machine.ProfileReading;
 
 /** Finds the machine profile that {@code --machine} names. */
-final class Machines {
+public final class Machines {
 
 	private Machines() {
 	}
 
-	/** The profile of a file, or of that name among those that come with Truelead; the generic one for an empty text. */
-	static MachineProfile find(String written) {
-		return written.isEmpty() ? MachineProfile.generic() : MachineProfile.named(written);
+	/**
+	 * The profile of that name among those that come with Truelead, or of a file; the generic one for an empty text. A file that holds anything
+	 * that cannot be used ends the command with a complaint: a profile half understood would check against the wrong machine.
+	 */
+	public static MachineProfile find(String written) {
+		if (written.isEmpty()) {
+			return MachineProfile.generic();
+		}
+		Path path = Paths.of(written);
+		if (!Files.exists(path)) {
+			if (MachineProfile.shipped().contains(written)) {
+				return MachineProfile.named(written);
+			}
+			throw new Complaint("--machine " + written + ": no such file, and no profile of that name; there are " + String.join(", ", MachineProfile.shipped()));
+		}
+		if (!(ProgramBytes.read(path) instanceof Reading.Program text)) {
+			throw new Complaint("--machine " + written + ": no properties file");
+		}
+		ProfileReading reading = MachineProfile.read(text.file().text().toString(), text.file().name());
+		if (!reading.problems().isEmpty()) {
+			ProfileProblem first = reading.problems().get(0);
+			int more = reading.problems().size() - 1;
+			throw new Complaint(written + ":" + (first.line() + 1) + ": " + first.message() + (more > 0 ? "; and " + more + " more" : ""));
+		}
+		return reading.profile();
 	}
 }

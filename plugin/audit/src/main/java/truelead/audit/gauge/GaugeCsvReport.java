@@ -1,0 +1,45 @@
+package truelead.audit.gauge;
+
+import java.io.IOException;
+import java.io.Writer;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import truelead.audit.report.Report;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Tally;
+import truelead.checker.sheet.Sheets;
+
+/** The gauge sheet as a table (RFC 4180, UTF-8), a row a thread, with empty columns for what was measured. */
+public final class GaugeCsvReport implements Report {
+
+	private final CSVPrinter csv;
+	private final int every;
+
+	/** Starts the table on {@code out}; a check every so many holes, 0 for the usual number. */
+	public GaugeCsvReport(Writer out, int every) throws IOException {
+		this.every = every;
+		csv = new CSVPrinter(out, CSVFormat.RFC4180);
+		csv.printRecord("program", "thread", "tool", "holes", "minor go", "minor no-go", "thread gauge", "depth", "countersink", "check", "source", "result",
+				"checked by", "date");
+	}
+
+	@Override
+	public void add(Audited audited) throws IOException {
+		if (audited instanceof Audited.Checked checked) {
+			for (GaugeRow row : GaugeRow.of(Sheets.of(checked.result().work()), every)) {
+				csv.printRecord(plain(checked.source().shown()), plain(row.thread()), row.tool(), row.holes(), row.goPin(), row.noGoPin(), plain(row.threadGauge()),
+						row.depth(), row.countersink(), row.interval(), row.source(), "", "", "");
+			}
+		}
+	}
+
+	/** A text that a spreadsheet would run as a formula is marked as text. */
+	private static String plain(String text) {
+		return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+	}
+
+	@Override
+	public void finish(Tally tally) throws IOException {
+		csv.flush();
+	}
+}

@@ -1,0 +1,124 @@
+package truelead.audit.html;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Gone;
+import truelead.audit.run.Judged;
+import truelead.checker.drawing.Drawing;
+import truelead.checker.rule.Evidence;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Related;
+import truelead.checker.rule.Severity;
+import truelead.checker.sheet.OperationSheet;
+
+/** The findings of a program, worst first, each with its block, its numbers and what to type. */
+final class FindingsPart {
+
+	private static final int MOST = 300;
+
+	private final Audited.Checked program;
+	private final List<OperationSheet> sheets;
+	private final String anchor;
+
+	FindingsPart(Audited.Checked program, List<OperationSheet> sheets, String anchor) {
+		this.program = program;
+		this.sheets = sheets;
+		this.anchor = anchor;
+	}
+
+	void write(Html html) {
+		List<Judged> open = program.findings().stream().filter(Judged::open).sorted(Comparator.comparing((Judged judged) -> judged.finding().severity())).toList();
+		html.raw("<h2>Findings</h2>\n");
+		if (open.isEmpty()) {
+			html.raw("<p>None.</p>\n");
+		}
+		open.stream().limit(MOST).forEach(judged -> card(html, judged));
+		if (open.size() > MOST) {
+			html.element("p", "class=\"cut\"", "Only the first " + MOST + " of " + open.size() + " findings are shown here; the text and SARIF reports have all.");
+		}
+		accepted(html);
+		gone(html);
+	}
+
+	private void card(Html html, Judged judged) {
+		Finding finding = judged.finding();
+		String severity = finding.severity().name().toLowerCase(Locale.ROOT);
+		html.raw("<article class=\"finding " + severity + "\"><h3><span class=\"level\">" + sign(finding.severity()) + " " + severity + "</span> ")
+				.element("code", "", finding.rule()).raw("</h3>\n").element("p", "class=\"message\"", finding.message());
+		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1));
+		Excerpt.write(html, finding.at());
+		for (Fix fix : finding.fixes()) {
+			html.raw("<p class=\"fix\"><strong>").text(fix.title()).raw("</strong>").text(fix.safe() ? " \u2013 safe to take: " : " \u2013 look first: ").text(fix.why())
+					.raw("</p>\n");
+		}
+		html.raw("<div class=\"beside\">");
+		evidence(html, finding);
+		drawing(html, finding);
+		html.raw("</div>");
+		html.element("p", "class=\"mark\"", "to accept it: " + judged.fingerprint() + "," + finding.rule() + "," + program.file().name() + ",reason,person,date")
+				.raw("</article>\n");
+	}
+
+	private void evidence(Html html, Finding finding) {
+		if (finding.evidence().isEmpty() && finding.related().isEmpty()) {
+			return;
+		}
+		html.raw("<table class=\"numbers\"><caption>Numbers and where they come from</caption>");
+		for (Evidence evidence : finding.evidence()) {
+			String where = evidence.at().map(at -> ", line " + (at.line() + 1)).orElse("");
+			html.raw("<tr>").element("th", "scope=\"row\"", evidence.name()).element("td", "", evidence.value()).element("td", "", evidence.origin() + where).raw("</tr>");
+		}
+		for (Related related : finding.related()) {
+			String line = related.at().line() < related.at().file().text().lineCount() ? related.at().file().text().line(related.at().line()).strip() : "";
+			html.raw("<tr>").element("th", "scope=\"row\"", related.what()).raw("<td colspan=\"2\">").text("line " + (related.at().line() + 1) + " ")
+					.element("code", "", line.length() > 80 ? line.substring(0, 80) + "\u2026" : line).raw("</td></tr>");
+		}
+		html.raw("</table>\n");
+	}
+
+	private void drawing(Html html, Finding finding) {
+		if (finding.operation() >= 0 && finding.operation() < sheets.size() && finding.severity() != Severity.INFORMATION) {
+			OperationSheet sheet = sheets.get(finding.operation());
+			Optional<Drawing> drawing = Drawings.of(finding, sheet);
+			drawing.ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
+			html.raw("<p class=\"more\"><a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
+					.raw("</a></p>\n");
+		}
+	}
+
+	private void accepted(Html html) {
+		List<Judged> accepted = program.findings().stream().filter(judged -> judged.acceptance().isPresent()).toList();
+		if (accepted.isEmpty()) {
+			return;
+		}
+		html.raw("<h3>Accepted</h3><table class=\"list\">").cells("th", List.of("line", "rule", "finding", "reason", "by, when"));
+		for (Judged judged : accepted) {
+			var why = judged.acceptance().orElseThrow();
+			html.cells("td", List.of("" + (judged.finding().at().line() + 1), judged.finding().rule(), judged.finding().message(), why.reason(),
+					why.inProgram() ? "note in the program" : (why.person() + " " + why.date()).strip()));
+		}
+		html.raw("</table>\n");
+	}
+
+	private void gone(Html html) {
+		if (!program.gone().isEmpty()) {
+			html.raw("<h3>Gone since the baseline</h3><table class=\"list\">").cells("th", List.of("line then", "severity", "rule", "finding"));
+			for (Gone gone : program.gone()) {
+				html.cells("td", List.of("" + gone.line(), gone.severity().name().toLowerCase(Locale.ROOT), gone.rule(), gone.message()));
+			}
+			html.raw("</table>\n");
+		}
+	}
+
+	private static String sign(Severity severity) {
+		return switch (severity) {
+			case ERROR -> "\u2716";
+			case WARNING -> "\u25b2";
+			case INFORMATION -> "i";
+		};
+	}
+}

@@ -1,0 +1,114 @@
+package truelead.audit.html;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Judged;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.sheet.HoleSheet;
+import truelead.checker.sheet.OperationSheet;
+import truelead.checker.work.ThreadMilling;
+
+/** The sheet that goes to the machine with a new program and is signed: the order of proving it out, what to watch at each threading tool. */
+final class FirstRunPart {
+
+	private static final double CLEAR = 5;
+
+	private final Audited.Checked program;
+	private final List<OperationSheet> sheets;
+
+	FirstRunPart(Audited.Checked program, List<OperationSheet> sheets) {
+		this.program = program;
+		this.sheets = sheets;
+	}
+
+	void write(Html html) {
+		Verdict verdict = Verdict.of(program);
+		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n").element("p", "", "Program " + program.source().shown() + ", verdict: " + verdict.words() + ". "
+				+ verdict.why());
+		html.raw("<p class=\"caution\"><strong>Caution.</strong> A broken tap or a tool torn out of the work can hurt. Doors shut, nobody reaches in while"
+				+ " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while a tap is in the hole.</p>\n");
+		html.raw("<h3>In this order</h3><ol class=\"tick\">");
+		order().forEach(step -> html.element("li", "", step));
+		html.raw("</ol>\n");
+		Map<Integer, List<OperationSheet>> tools = new LinkedHashMap<>();
+		sheets.forEach(sheet -> tools.computeIfAbsent(sheet.tool().index(), any -> new ArrayList<>()).add(sheet));
+		if (!tools.isEmpty()) {
+			html.raw("<h3>What to watch</h3><table class=\"list\">").cells("th", List.of("tool", "before it goes in", "at the first hole", "seen by"));
+			tools.values().forEach(uses -> html.cells("td", List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")));
+			html.raw("</table>\n");
+		}
+		stops(html, tools);
+		accepted(html);
+		html.raw("<table class=\"sign\"><tr><td>machine</td><td>first part good</td><td>name</td><td>date</td></tr></table></section>\n");
+	}
+
+	private List<String> order() {
+		double deepest = sheets.stream().flatMap(sheet -> sheet.holes().stream()).mapToDouble(HoleSheet::tip).filter(tip -> tip > 0).max().orElse(0);
+		Figures figures = new Figures(program.result().work().shop().unit().value());
+		List<String> order = new ArrayList<>();
+		order.add("Findings of this audit settled or accepted below, with a name.");
+		order.add("Tools in the pockets as listed, lengths and offsets measured, taps held as the program expects.");
+		order.add("Machine profile right for this control: " + program.result().work().shop().profile().name() + ".");
+		order.add(deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + CLEAR) + " (deepest tool end "
+				+ figures.length(deepest) + " below the top), overrides as in production."
+				: "Run above the part with the work offset raised, overrides as in production.");
+		order.add("Offset set back, single block, rapids at a quarter, to the first hole of each tool.");
+		order.add("Drill and gauge one hole by pin before the first tap goes in.");
+		order.add("First thread gauged before the second hole.");
+		return order;
+	}
+
+	private static String before(OperationSheet sheet) {
+		Figures figures = new Figures(sheet.unit());
+		String speed = Double.isNaN(sheet.speed()) ? "speed not known" : "S" + Figures.number(sheet.speed(), 1);
+		String way = sheet.operation() instanceof ThreadMilling ? "Cutter offset entered; start a little small and open up. "
+				: "Feed and speed override at 100 %. ";
+		String turn = sheet.lead() > 0 ? ", " + figures.advance(sheet.lead()) + " " + figures.symbol() + " a turn needed" : "";
+		return way + speed + " " + sheet.turning() + ", " + sheet.feed() + turn + ".";
+	}
+
+	private static String first(List<OperationSheet> uses) {
+		HoleSheet hole = uses.stream().flatMap(sheet -> sheet.holes().stream()).findFirst().orElse(null);
+		OperationSheet sheet = uses.get(0);
+		Figures figures = new Figures(sheet.unit());
+		if (hole == null) {
+			return "line " + (sheet.block().outermost().line() + 1) + ": place not known, go by hand wheel or single block.";
+		}
+		String start = hole.start() > 0 ? "stop at " + figures.length(hole.start()) + " above the top, " : "";
+		String depth = Double.isNaN(hole.tip()) ? "depth not known." : "then " + figures.length(hole.tip()) + " deep"
+				+ (Double.isNaN(hole.clearance()) ? "." : ", " + figures.length(hole.clearance()) + " clear below.");
+		return "line " + (hole.block().outermost().line() + 1) + ", " + hole.label() + ": " + start + "look, " + depth;
+	}
+
+	private static void stops(Html html, Map<Integer, List<OperationSheet>> tools) {
+		List<String> stops = new ArrayList<>();
+		tools.values().forEach(uses -> {
+			OperationSheet sheet = uses.get(0);
+			sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + (change.outermost().line() + 1) + ": pin in the drilled hole before "
+					+ sheet.tool().name() + " " + sheet.name()));
+			if (sheet.holes().size() > 1) {
+				stops.add("single block after line " + (sheet.holes().get(0).block().outermost().line() + 1) + ": gauge the first thread of " + sheet.tool().name());
+			}
+		});
+		if (!stops.isEmpty()) {
+			html.raw("<h3>Stops to insert for the first part</h3>").list(stops);
+		}
+	}
+
+	private void accepted(Html html) {
+		List<Judged> open = program.findings().stream().filter(judged -> !judged.known() && judged.finding().severity() != Severity.INFORMATION).toList();
+		if (open.isEmpty()) {
+			return;
+		}
+		html.raw("<h3>Findings: settled or accepted</h3><table class=\"list\">").cells("th", List.of("line", "finding", "reason", "name"));
+		for (Judged judged : open.subList(0, Math.min(40, open.size()))) {
+			html.cells("td", List.of("" + (judged.finding().at().line() + 1), judged.finding().rule() + ": " + judged.finding().message(),
+					judged.acceptance().map(why -> why.reason()).orElse(""), judged.acceptance().map(why -> why.person()).orElse("")));
+		}
+		html.raw("</table>\n");
+	}
+}

@@ -1,0 +1,58 @@
+package truelead.audit.run;
+
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import truelead.audit.Complaint;
+import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
+import truelead.audit.source.Reading;
+import truelead.checker.job.Holder;
+import truelead.checker.job.HolderKind;
+import truelead.checker.job.Job;
+
+/** Options that say what is known of the job and the machine from outside the programs. */
+public final class JobOptions {
+
+	@Option(names = "--machine", paramLabel = "FILE", description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
+	private String machine = "";
+
+	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list: CSV with a line of headers.")
+	private Optional<String> tools = Optional.empty();
+
+	@Option(names = "--stock", paramLabel = "STOCK", description = "What the parts are cut from, as in a STOCK note: \"STEEL, 28 HRC\".")
+	private Optional<String> stock = Optional.empty();
+
+	@Option(names = "--holder", paramLabel = "KIND", description = "How taps are held where no program says: rigid, synchro, floating or self-reversing.")
+	private Optional<String> holder = Optional.empty();
+
+	/** The machine profile named, or the generic one. */
+	public truelead.checker.machine.MachineProfile profile() {
+		return Machines.find(machine);
+	}
+
+	/** What the options say of the job; ends the command with a complaint where one cannot be read. */
+	public Job job() {
+		Job job = Job.EMPTY;
+		if (tools.isPresent()) {
+			Reading reading = ProgramBytes.read(Paths.of(tools.get()));
+			if (reading instanceof Reading.Refused refused) {
+				throw new Complaint(tools.get() + ": " + refused.reason());
+			}
+			job = job.withToolList(((Reading.Program) reading).file());
+		}
+		if (stock.isPresent()) {
+			int before = job.remarks().size();
+			job = job.withStock(stock.get());
+			if (job.remarks().size() > before) {
+				throw new Complaint("--stock: " + job.remarks().get(before).message());
+			}
+		}
+		if (holder.isPresent()) {
+			HolderKind kind = HolderKind.named(holder.get().toLowerCase(Locale.ROOT))
+					.orElseThrow(() -> new Complaint("--holder takes rigid, synchro, floating or self-reversing, not \"" + holder.get() + "\""));
+			job = job.withHolder(Holder.usual(kind));
+		}
+		return job;
+	}
+}

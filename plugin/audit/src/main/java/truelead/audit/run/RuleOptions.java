@@ -1,0 +1,48 @@
+package truelead.audit.run;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import truelead.audit.Complaint;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Rules;
+import truelead.checker.rule.Severity;
+
+/** Reads {@code --rule NAME=SEVERITY} and severities in general. */
+final class RuleOptions {
+
+	private RuleOptions() {
+	}
+
+	/** Settings from texts such as {@code edge-not-broken=off}; a rule or severity that is none ends the command with a complaint. */
+	static RuleSettings settings(List<String> written) {
+		Map<String, Severity> severities = new HashMap<>();
+		Set<String> off = new HashSet<>();
+		for (String one : written) {
+			int equals = one.indexOf('=');
+			String name = equals < 0 ? one : one.substring(0, equals);
+			if (equals < 0 || Rules.named(name).isEmpty()) {
+				throw new Complaint(equals < 0 ? "--rule takes NAME=SEVERITY, not \"" + one + "\"" : "no rule \"" + name + "\"");
+			}
+			String value = one.substring(equals + 1);
+			if (value.equalsIgnoreCase("off")) {
+				off.add(name);
+			} else {
+				severities.put(name, severity("--rule " + name, value));
+			}
+		}
+		return new RuleSettings(severities, off);
+	}
+
+	/** A severity by its name. */
+	static Severity severity(String option, String written) {
+		try {
+			return Severity.valueOf(written.toUpperCase(Locale.ROOT));
+		} catch (IllegalArgumentException unknown) {
+			throw new Complaint(option + " takes error, warning or information, not \"" + written + "\"");
+		}
+	}
+}

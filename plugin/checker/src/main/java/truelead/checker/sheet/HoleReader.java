@@ -1,0 +1,87 @@
+package truelead.checker.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.rule.Figures;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Hole;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.Place;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Wanted;
+
+/** Reads the holes of an operation: what made each, how deep it is, how deep the tool goes. */
+final class HoleReader {
+
+	private static final String AXES = "XYZ";
+
+	private final double surface;
+	private final double tapered;
+	private final LengthUnit unit;
+
+	/** {@code tapered} is the length of the tool that forms no full thread, mm. */
+	HoleReader(Wanted wanted, double tapered, LengthUnit unit) {
+		this.surface = wanted.surface().value();
+		this.tapered = tapered;
+		this.unit = unit;
+	}
+
+	List<HoleSheet> tapped(Tapping tapping) {
+		Map<Place, HoleSheet> holes = new LinkedHashMap<>();
+		for (TapStroke stroke : tapping.strokes()) {
+			int down = stroke.direction();
+			holes.putIfAbsent(stroke.place(), sheet(stroke.hole(), stroke.block(), stroke.order(), depth(stroke.bottom(), down), -depth(stroke.start(), down)));
+		}
+		return new ArrayList<>(holes.values());
+	}
+
+	List<HoleSheet> milled(ThreadMilling milling) {
+		Map<Place, HoleSheet> holes = new LinkedHashMap<>();
+		for (MillPass pass : milling.passes()) {
+			double low = Math.min(pass.startLevel(), pass.endLevel());
+			double high = Math.max(pass.startLevel(), pass.endLevel());
+			holes.putIfAbsent(pass.place(), sheet(pass.hole(), pass.block(), pass.order(), depth(low, -1), -depth(high, -1)));
+		}
+		return new ArrayList<>(holes.values());
+	}
+
+	private HoleSheet sheet(Hole hole, BlockRef block, int order, double tip, double start) {
+		Optional<Cut> sized = hole.sizedBefore(order);
+		Optional<Cut> deepest = hole.deepestBefore(order);
+		double edge = hole.edgeBefore(order).stream().map(Cut::diameter).flatMap(Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
+		return new HoleSheet(label(hole.place()), block, hole.place().u(), hole.place().v(), hole.madeBefore(order),
+				sized.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN), deepest.map(cut -> depth(cut.shoulder(), cut.direction())).orElse(Double.NaN),
+				deepest.map(cut -> depth(cut.tip(), cut.direction())).orElse(Double.NaN), tip, tip - tapered, start, edge,
+				deepest.map(cut -> cut.tool().name() + " " + cut.kind().name().toLowerCase(Locale.ROOT)).orElse(""));
+	}
+
+	/** Depth below the top of a level, for a tool that goes in that direction. */
+	private double depth(double level, int direction) {
+		return direction * (level - surface);
+	}
+
+	private String label(Place place) {
+		if (!place.known()) {
+			return "place not known";
+		}
+		return offset(place.workOffset()) + AXES.charAt(place.plane().first()) + shown(place.u()) + " " + AXES.charAt(place.plane().second())
+				+ shown(place.v());
+	}
+
+	private static String offset(int workOffset) {
+		return workOffset >= 5401 ? "G54.1 P" + (workOffset - 5400) + " " : workOffset >= 53 && workOffset <= 59 ? "G" + workOffset + " " : "";
+	}
+
+	private String shown(double mm) {
+		return Figures.number(mm / unit.mm(), unit == LengthUnit.INCH ? 4 : 3);
+	}
+}

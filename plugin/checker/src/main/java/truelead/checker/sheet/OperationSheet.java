@@ -1,0 +1,72 @@
+package truelead.checker.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.ToolUse;
+
+/**
+ * A threading operation in numbers. Lengths in mm; NaN where not known.
+ *
+ * @param operation the operation itself
+ * @param method    how the thread is made, in words of the trade: {@code tapping cycle G84}
+ * @param thread    the thread, and who says so
+ * @param limits    the limits of the class called out, or of the usual class
+ * @param unit      the program's unit there
+ * @param speed     spindle speed, rev/min
+ * @param turning   direction of the spindle, in words
+ * @param feed      the feed as programmed with its mode, or the lead of a synchronised move
+ * @param advance   what feed and speed advance in a turn; of a helix its rise in a turn
+ * @param lead      what the thread needs in a turn: pitch times starts
+ * @param turns     turns from where the tool is led to the bottom
+ * @param depth     depth of thread called out, in words with its origin; empty where nobody says
+ * @param called    the same, mm
+ * @param wall      thickness of the wall, mm
+ * @param through   whether the hole goes through; empty where not known
+ * @param leadLength length of the tool's lead that forms no full thread
+ * @param cutDiameter diameter a thread mill's edge reaches; NaN for taps
+ * @param holes     the holes, in the order first reached
+ */
+public record OperationSheet(ThreadingOperation operation, String method, Optional<Fact<ThreadSpec>> thread, Optional<Limits> limits, LengthUnit unit,
+		double speed, String turning, String feed, double advance, double lead, double turns, String depth, double called, double wall,
+		Optional<Boolean> through, double leadLength, double cutDiameter, List<HoleSheet> holes) {
+
+	public OperationSheet {
+		holes = List.copyOf(holes);
+	}
+
+	/** Number of the operation in the program, from 0. */
+	public int index() {
+		return operation.index();
+	}
+
+	/** The tool in the spindle. */
+	public ToolUse tool() {
+		return operation.tool();
+	}
+
+	/** The block that starts it. */
+	public BlockRef block() {
+		return operation.block();
+	}
+
+	/** What to call it: the thread's designation, or that nothing names one. */
+	public String name() {
+		return thread.map(fact -> fact.value().designation()).orElse("thread not named");
+	}
+
+	/** Difference of advance and lead in a turn, mm; positive for too fast. */
+	public double feedError() {
+		return advance - lead;
+	}
+
+	/** What is not known, one sentence each. */
+	public List<String> notKnown() {
+		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why()).distinct().toList();
+	}
+}
