@@ -73,7 +73,7 @@ public final class Main {
 		} else if (fault instanceof OutOfMemoryError) {
 			terminal.complain("out of memory; give Java more of it: java -Xmx4g -jar truelead.jar ...");
 		} else {
-			terminal.complain("a fault of Truelead's own, please report it: " + fault);
+			terminal.complain("a fault of Truelead's own, please report it: " + Printable.root(fault));
 		}
 		return ExitStatus.TROUBLE;
 	}

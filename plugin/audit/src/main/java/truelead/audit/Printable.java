@@ -1,5 +1,7 @@
 package truelead.audit;
 
+import java.util.Arrays;
+
 /** Text of a program made fit to print: a comment must not move the cursor of a terminal or break a line of a report. */
 public final class Printable {
 
@@ -23,6 +25,16 @@ public final class Printable {
 			line.append(c == '\t' || c == '\n' || c == '\r' ? ' ' : '\uFFFD');
 		}
 		return line == null ? text : line.toString();
+	}
+
+	/** What lies at the bottom of a fault of our own, on one line, with the place in our code. */
+	public static String root(Throwable fault) {
+		Throwable root = fault;
+		for (int depth = 0; root.getCause() != null && depth < 20; depth++) {
+			root = root.getCause();
+		}
+		String place = Arrays.stream(root.getStackTrace()).filter(frame -> frame.getClassName().startsWith("truelead.")).findFirst().map(frame -> " in " + frame).orElse("");
+		return line(root + place);
 	}
 
 	private static boolean plain(char c) {

@@ -2,6 +2,7 @@ package truelead.audit.run;
 
 import java.util.List;
 import java.util.function.Function;
+import truelead.audit.Printable;
 import truelead.audit.source.Neighbours;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
@@ -39,8 +40,8 @@ final class Examination implements Function<Source, Audited> {
 			return new Audited.Refused(source, "too large for the memory Java has; give it more with java -Xmx");
 		} catch (StackOverflowError tooDeep) {
 			return new Audited.Refused(source, "nested too deeply to be checked");
-		} catch (RuntimeException fault) {
-			return new Audited.Refused(source, "a fault of Truelead's own stopped the check, please report it: " + fault);
+		} catch (RuntimeException | LinkageError fault) {
+			return new Audited.Refused(source, "a fault of Truelead's own stopped the check, please report it: " + Printable.root(fault));
 		}
 	}
 }
