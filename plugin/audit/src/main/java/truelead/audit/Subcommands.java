@@ -1,6 +1,7 @@
 package truelead.audit;
 
 import picocli.CommandLine;
+import truelead.audit.compare.CompareCommand;
 import truelead.audit.run.CheckCommand;
 import truelead.audit.thread.ThreadCommand;
 
@@ -12,6 +13,7 @@ final class Subcommands {
 
 	static void addTo(CommandLine line, Terminal terminal) {
 		line.addSubcommand(new CheckCommand(terminal));
+		line.addSubcommand(new CompareCommand(terminal));
 		line.addSubcommand(new ThreadCommand(terminal));
 	}
 }

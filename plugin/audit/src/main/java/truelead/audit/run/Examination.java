@@ -14,13 +14,14 @@ import truelead.checker.machine.MachineProfile;
 import truelead.checker.rule.RuleSettings;
 
 /** Reads one program and checks it. Whatever the file holds, the answer is a value. */
-final class Examination implements Function<Source, Audited> {
+public final class Examination implements Function<Source, Audited> {
 
 	private final Job job;
 	private final MachineProfile profile;
 	private final RuleSettings settings;
 
-	Examination(Job job, MachineProfile profile, RuleSettings settings) {
+	/** Checks with what is known of job and machine, and these severities. */
+	public Examination(Job job, MachineProfile profile, RuleSettings settings) {
 		this.job = job;
 		this.profile = profile;
 		this.settings = settings;

@@ -1,0 +1,109 @@
+package truelead.audit.compare;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import truelead.audit.Complaint;
+import truelead.audit.Terminal;
+import truelead.audit.html.ComparePage;
+import truelead.audit.report.WholeFile;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Examination;
+import truelead.audit.run.JobOptions;
+import truelead.audit.run.Tally;
+import truelead.audit.source.Paths;
+import truelead.audit.source.Source;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Severity;
+
+/** {@code compare}: what a revision changed in the threads of a program. */
+@Command(name = "compare", sortOptions = false, description = "Compares two states of a program: threading operations that changed and in what, findings that came or went.",
+		footer = {"", "Exit status: as that of check on the findings that came; 3 only where something new could not be followed."})
+public final class CompareCommand implements Callable<Integer> {
+
+	@Parameters(index = "0", paramLabel = "OLD", description = "The program as it was.")
+	private String old = "";
+
+	@Parameters(index = "1", paramLabel = "NEW", description = "The program as it is.")
+	private String now = "";
+
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = "text or html. Without a file it goes to standard output. Default: text.")
+	private List<String> reports = List.of("text");
+
+	@Mixin
+	private JobOptions job = new JobOptions();
+
+	private final Terminal terminal;
+
+	/** A command that writes to that terminal. */
+	public CompareCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	@Override
+	public Integer call() {
+		Examination examination = new Examination(job.job(), job.profile(), RuleSettings.DEFAULT);
+		Comparison comparison = Comparison.of(checked(examination, old), checked(examination, now));
+		for (String report : reports) {
+			int colon = report.indexOf(':');
+			write(colon < 0 ? report : report.substring(0, colon), colon < 0 ? Optional.empty() : Optional.of(report.substring(colon + 1)), comparison);
+		}
+		Audited.Checked after = comparison.after();
+		Tally tally = new Tally(Severity.WARNING);
+		tally.add(after.with(comparison.came(), List.of()));
+		return tally.status();
+	}
+
+	private void write(String format, Optional<String> file, Comparison comparison) {
+		if (!format.equals("text") && !format.equals("html")) {
+			throw new Complaint("compare writes text or html, not \"" + format + "\"");
+		}
+		if (file.isEmpty()) {
+			write(format, comparison, terminal.out());
+			return;
+		}
+		try (WholeFile whole = WholeFile.at(Paths.of(file.get()))) {
+			java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+			write(format, comparison, new PrintStream(bytes, false, StandardCharsets.UTF_8));
+			whole.writer().write(bytes.toString(StandardCharsets.UTF_8));
+			whole.finish();
+		} catch (IOException failed) {
+			throw new Complaint("cannot write " + file.get() + ": " + failed.getMessage());
+		}
+	}
+
+	private static void write(String format, Comparison comparison, PrintStream out) {
+		if (format.equals("text")) {
+			new CompareText(out).write(comparison);
+		} else {
+			out.print(page(comparison));
+			out.flush();
+		}
+	}
+
+	private static String page(Comparison comparison) {
+		ComparePage page = new ComparePage(comparison.before().source().shown(), comparison.after().source().shown());
+		page.summary(comparison.operations().size(), comparison.same(), comparison.came().size(), comparison.went().size());
+		for (OperationChange change : comparison.operations()) {
+			page.operation(change.kind(), change.name(), change.place(), change.changes(), change.before(), change.after());
+		}
+		page.findings("Findings that came", comparison.after(), comparison.came());
+		page.findings("Findings that went", comparison.before(), comparison.went());
+		return page.finish();
+	}
+
+	private static Audited.Checked checked(Examination examination, String typed) {
+		Audited audited = examination.apply(new Source(Paths.of(typed), typed, 0));
+		if (audited instanceof Audited.Refused refused) {
+			throw new Complaint(typed + ": " + refused.reason());
+		}
+		return (Audited.Checked) audited;
+	}
+}

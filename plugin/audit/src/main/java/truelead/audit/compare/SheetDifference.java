@@ -1,0 +1,101 @@
+package truelead.audit.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import truelead.checker.rule.Figures;
+import truelead.checker.sheet.HoleSheet;
+import truelead.checker.sheet.OperationSheet;
+
+/** What is different between two states of one operation, in the words and unit of the new one. */
+final class SheetDifference {
+
+	private static final double SAME = 1e-6;
+	private static final int MOST_NAMED = 4;
+
+	private final List<String> changes = new ArrayList<>();
+	private final Figures figures;
+
+	private SheetDifference(OperationSheet after) {
+		this.figures = new Figures(after.unit());
+	}
+
+	static List<String> of(OperationSheet before, OperationSheet after) {
+		SheetDifference difference = new SheetDifference(after);
+		difference.text("thread", before.name(), after.name());
+		difference.text("tool", before.tool().name(), after.tool().name());
+		difference.text("way of threading", before.method(), after.method());
+		difference.text("feed", before.feed(), after.feed());
+		difference.text("speed", speed(before), speed(after));
+		difference.text("spindle", before.turning(), after.turning());
+		difference.length("advance a turn", before.advance(), after.advance());
+		difference.length("depth called out", before.called(), after.called());
+		difference.length("cut diameter", before.cutDiameter(), after.cutDiameter());
+		difference.holes(before, after);
+		return difference.changes;
+	}
+
+	private static String speed(OperationSheet sheet) {
+		return Double.isNaN(sheet.speed()) ? "not known" : "S" + Figures.number(sheet.speed(), 3);
+	}
+
+	private void text(String what, String before, String after) {
+		if (!before.equals(after)) {
+			changes.add(what + " " + (before.isEmpty() ? "none" : before) + " \u2192 " + (after.isEmpty() ? "none" : after));
+		}
+	}
+
+	private void length(String what, double before, double after) {
+		if (differs(before, after)) {
+			changes.add(what + " " + shown(before) + " \u2192 " + shown(after));
+		}
+	}
+
+	private void holes(OperationSheet before, OperationSheet after) {
+		Map<String, HoleSheet> then = byLabel(before);
+		Map<String, HoleSheet> now = byLabel(after);
+		named("position new", now.keySet().stream().filter(label -> !then.containsKey(label)).toList());
+		named("position gone", then.keySet().stream().filter(label -> !now.containsKey(label)).toList());
+		each("end of the tool", then, now, HoleSheet::tip);
+		each("R plane above the top", then, now, HoleSheet::start);
+		each("diameter before threading", then, now, HoleSheet::drill);
+		each("full diameter to", then, now, HoleSheet::drillFull);
+		each("countersink", then, now, HoleSheet::edge);
+	}
+
+	private void named(String what, List<String> labels) {
+		if (!labels.isEmpty()) {
+			String more = labels.size() > MOST_NAMED ? " and " + (labels.size() - MOST_NAMED) + " more" : "";
+			changes.add(what + " " + labels.stream().limit(MOST_NAMED).collect(Collectors.joining(", ")) + more);
+		}
+	}
+
+	/** One clause for each different pair of values, with the number of holes where it is not all of them. */
+	private void each(String what, Map<String, HoleSheet> then, Map<String, HoleSheet> now, ToDoubleFunction<HoleSheet> value) {
+		Map<String, List<String>> clauses = new LinkedHashMap<>();
+		now.forEach((label, hole) -> {
+			HoleSheet old = then.containsKey(label) ? then.get(label) : then.isEmpty() || now.keySet().stream().anyMatch(then::containsKey) ? null : then.values().iterator().next();
+			if (old != null && differs(value.applyAsDouble(old), value.applyAsDouble(hole))) {
+				clauses.computeIfAbsent(what + " " + shown(value.applyAsDouble(old)) + " \u2192 " + shown(value.applyAsDouble(hole)), any -> new ArrayList<>()).add(label);
+			}
+		});
+		clauses.forEach((clause, labels) -> changes.add(clause + (labels.size() == now.size() ? "" : " at " + (labels.size() <= 2 ? String.join(", ", labels) : labels.size() + " holes"))));
+	}
+
+	private static Map<String, HoleSheet> byLabel(OperationSheet sheet) {
+		Map<String, HoleSheet> holes = new LinkedHashMap<>();
+		sheet.holes().forEach(hole -> holes.putIfAbsent(hole.label(), hole));
+		return holes;
+	}
+
+	private static boolean differs(double before, double after) {
+		return Double.isNaN(before) != Double.isNaN(after) || Math.abs(before - after) > SAME;
+	}
+
+	private String shown(double mm) {
+		return Double.isNaN(mm) ? "not known" : figures.fine(mm);
+	}
+}

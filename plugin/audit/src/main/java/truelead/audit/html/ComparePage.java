@@ -1,0 +1,63 @@
+package truelead.audit.html;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Judged;
+import truelead.checker.sheet.OperationSheet;
+
+/** A page that tells what a revision changed. */
+public final class ComparePage {
+
+	private final Html html = new Html();
+
+	/** Starts the page with the names of the two programs. */
+	public ComparePage(String before, String after) {
+		html.raw(Page.head("Comparison: " + after)).element("h1", "", before + " \u2192 " + after);
+	}
+
+	/** The verdict: how much is different. */
+	public void summary(int different, int same, int came, int went) {
+		boolean nothing = different == 0 && came == 0 && went == 0;
+		Verdict verdict = nothing ? new Verdict("good", "=", "The threads are the same", Verdict.many(same, "threading operation") + ", no finding came or went.")
+				: new Verdict(came > 0 ? "bad" : "look", came > 0 ? "\u2716" : "\u25b2", Verdict.many(different, "threading operation") + " different",
+						same + " the same. " + Verdict.many(came, "finding") + " came, " + went + " went.");
+		html.raw("<p class=\"verdict " + verdict.kind() + "\"><span class=\"sign\" aria-hidden=\"true\">" + verdict.sign() + "</span> ").element("strong", "", verdict.words())
+				.raw(" <span>").text(verdict.why()).raw("</span></p>\n");
+	}
+
+	/** One operation; {@code changes} are clauses. */
+	public void operation(String kind, String name, String place, List<String> changes, Optional<OperationSheet> before, Optional<OperationSheet> after) {
+		html.raw("<article class=\"operation\"><h3><span class=\"level\">").text(kind).raw("</span> ").text(name + ", " + place).raw("</h3>\n").list(changes);
+		html.raw("<div class=\"beside\">");
+		figure("then", before);
+		figure("now", after);
+		html.raw("</div></article>\n");
+	}
+
+	private void figure(String when, Optional<OperationSheet> sheet) {
+		sheet.flatMap(Drawings::of).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
+	}
+
+	/** A list of findings; nothing for none. */
+	public void findings(String title, Audited.Checked program, List<Judged> findings) {
+		if (findings.isEmpty()) {
+			return;
+		}
+		html.element("h2", "", title);
+		for (Judged judged : findings) {
+			String severity = judged.finding().severity().name().toLowerCase(Locale.ROOT);
+			html.raw("<article class=\"finding " + severity + "\"><h3><span class=\"level\">" + severity + "</span> ").element("code", "", judged.finding().rule())
+					.raw("</h3>").element("p", "class=\"message\"", judged.finding().message())
+					.element("p", "class=\"place\"", program.shown(judged.finding().at()) + ", line " + (judged.finding().at().line() + 1));
+			Excerpt.write(html, judged.finding().at());
+			html.raw("</article>\n");
+		}
+	}
+
+	/** The whole page. */
+	public String finish() {
+		return html + Page.foot();
+	}
+}
