@@ -46,8 +46,9 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 		double x = 0;
 		double y = 0;
 		double z = 0;
+		double all = sweep();
 		for (Step.Arc arc : arcs) {
-			double weight = Math.abs(arc.sweep()) / sweep();
+			double weight = Math.abs(arc.sweep()) / all;
 			boolean half = arc.byRadius() && Math.abs(Math.abs(arc.sweep()) - Math.PI) < HALF;
 			x += weight * (half ? (arc.from().x() + arc.to().x()) / 2 : arc.centre().x());
 			y += weight * (half ? (arc.from().y() + arc.to().y()) / 2 : arc.centre().y());

@@ -18,7 +18,7 @@ import truelead.checker.machine.Step;
 final class ArcRuns {
 
 	private static final int MOST_AROUND = 8;
-	private static final int MOST_ARCS = 20_000;
+	private static final int MOST_ARCS = 5_000;
 	private static final double CENTRES = 0.12;
 	private static final double RADII = 0.03;
 	private static final double HELIX = 0.4 * 2 * Math.PI;

@@ -16,8 +16,9 @@ import truelead.checker.machine.StepSink;
 final class Recorder implements StepSink {
 
 	private static final int MOST_EVENTS = 100_000;
-	private static final int MOST_STROKES = 1_000_000;
-	private static final int MOST_RUNS = 1_000_000;
+	private static final int MOST_STROKES = 300_000;
+	private static final int MOST_RUNS = 200_000;
+	private static final int MOST_ARCS = 1_000_000;
 	private static final int MOST_COMPENSATION = 10_000;
 	private static final int MOST_OPEN_ARCS = 1_000;
 	private static final double OPEN_ARC = 0.001;
@@ -47,12 +48,13 @@ final class Recorder implements StepSink {
 	final List<Step.Arc> openArcs = new ArrayList<>();
 	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
 
-	private final AxisRuns axisTracker = new AxisRuns(run -> addUpTo(MOST_RUNS, axisRuns, run));
-	private final ArcRuns arcTracker = new ArcRuns(run -> addUpTo(MOST_RUNS, arcRuns, run));
+	private final AxisRuns axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()));
+	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
 	private ToolLog tool = new ToolLog(0, 0, Setting.NONE, Optional.empty(), Setting.NONE, 0);
 	private Compensation lastCompensation = Compensation.OFF;
 	private Modal firstLengthModal;
 	private int order;
+	private int arcs;
 	private int part;
 	private boolean ended;
 
@@ -138,7 +140,7 @@ final class Recorder implements StepSink {
 		axisTracker.interrupt();
 		arcTracker.interrupt();
 		tool.cut(stroke, true, !stroke.cycle().kind().taps());
-		addUpTo(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke));
+		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke), stroke);
 	}
 
 	private void synchronised(Step.Synchronised move, int number) {
@@ -188,6 +190,21 @@ final class Recorder implements StepSink {
 	private void interrupt() {
 		axisTracker.interrupt();
 		arcTracker.interrupt();
+	}
+
+	private void arcRun(ArcRun run) {
+		arcs += run.arcs().size();
+		keep(arcs > MOST_ARCS ? 0 : MOST_RUNS, arcRuns, run, run.arcs().get(0));
+	}
+
+	/** Keeps what holes and threads are made of; a program that makes more of it than any part needs is said to be checked in part only. */
+	private <T> void keep(int most, List<T> list, T item, Step step) {
+		if (list.size() < most) {
+			list.add(item);
+		} else {
+			trouble.putIfAbsent("too many", new LoggedTrouble(order, new Step.NotFollowed(step.block(), step.modal(),
+					"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), false)));
+		}
 	}
 
 	private static <T> void addUpTo(int most, List<T> list, T item) {
