@@ -24,7 +24,7 @@ public sealed interface Element {
 
 	/** Kinds of comment by how they are marked. */
 	enum CommentMark {
-		PARENTHESES, SEMICOLON, SLASHES
+		PARENTHESES, SEMICOLON, SLASHES, QUOTES
 	}
 
 	/**
@@ -32,9 +32,13 @@ public sealed interface Element {
 	 *
 	 * @param text     what stands between the marks; nested parentheses are part of it
 	 * @param textSpan where {@code text} stands
-	 * @param closed   false for a parenthesis that is still open at the end of the line
+	 * @param closed   false for a parenthesis or quotation mark that is still open at the end of the line
 	 */
 	record Comment(CommentMark mark, String text, Span textSpan, boolean closed, Span span) implements Element {
+	}
+
+	/** A chamfer or radius at a corner, {@code ,C2.} or {@code ,R2.}; never an R or C word of its own. */
+	record Corner(char address, Expression value, Span span) implements Element {
 	}
 
 	/** A slash that lets the operator skip the rest of the block; level 1 where no number is written. */

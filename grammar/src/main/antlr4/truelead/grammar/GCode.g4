@@ -1,0 +1,202 @@
+/*
+ * One block (one line) of a word-address program, as turning and milling controls and RS-274 read it, with room for the statements of
+ * richer control languages. Nothing here can fail: every token can begin a part, and brackets, values and closing marks are optional in
+ * the grammar, so that the tree builder can say exactly what is missing and where.
+ *
+ * Tokens: letters in a row make a NAME ("GOTO", "SUPA", "_X_HOME"), a letter alone is an address. Words run together ("GOTO100",
+ * "1AND#2") are cut by GluedName. A parenthesis is a comment unless it follows a name, an equals sign or an operator; Parentheses decides.
+ */
+grammar GCode;
+
+options { caseInsensitive = true; }
+
+@lexer::members {
+	private Token before;
+	private int openCalls;
+	private boolean assigned;
+
+	@Override
+	public void emit(Token token) {
+		super.emit(token);
+		before = token;
+		assigned |= token.getType() == EQUALS || token.getType() == IF || token.getType() == WHILE;
+	}
+
+	@Override
+	public void reset() {
+		super.reset();
+		before = null;
+		openCalls = 0;
+		assigned = false;
+	}
+
+	private boolean opensValue() {
+		return openCalls > 0 || Parentheses.openValue(_input, before, assigned);
+	}
+
+	private void comment() {
+		_input.seek(Parentheses.commentEnd(_input, _tokenStartCharIndex));
+	}
+
+	private void name() {
+		boolean variable = assigned || before != null && before.getType() == GOTO;
+		GluedName cut = GluedName.of(_input, _tokenStartCharIndex, _input.index(), variable);
+		setType(cut.type());
+		_input.seek(_tokenStartCharIndex + cut.length());
+	}
+}
+
+block
+    : part* EOF
+    ;
+
+part
+    : mark=(COMMENT | REMARK | SLASHES | STRING)            # remark
+    | PERCENT                                               # percent
+    | SLASH NUMBER?                                         # blockDelete
+    | COLON NUMBER?                                         # programNumber
+    | NAME COLON                                            # label
+    | oTarget oKeyword group*                               # oStatement
+    | O operand?                                            # oWord
+    | O_NAME                                                # oNameAlone
+    | variable (EQUALS expression)?                         # assignment
+    | NAME EQUALS expression                                # namedAssignment
+    | NAME list (EQUALS expression)?                        # namedAssignment
+    | NAME call                                             # statement
+    | IF expression (THEN | GOTO expression)?               # condition
+    | WHILE expression (DO expression)?                     # loop
+    | DO operand?                                           # loopAlone
+    | END operand?                                          # loopEnd
+    | GOTO expression                                       # jump
+    | LETTER NUMBER? EQUALS expression                      # assignedWord
+    | LETTER operand?                                       # word
+    | COMMA (LETTER operand?)?                              # corner
+    | group                                                 # strayGroup
+    | (NAME | THEN | O_KEYWORD)                             # keyword
+    | (NUMBER | DOT | RBRACK | LPAREN | RPAREN | EQUALS | PLUS | MINUS | STAR | POWER | SIGN_COMPARE | WORD_COMPARE | LOGIC | MOD | NOT
+      | FUNCTION | ATAN | HASH | MANY_POINTS | EXPONENT | OTHER)                     # stray
+    ;
+
+oTarget
+    : O_NAME
+    | O (NUMBER | variable | group)
+    ;
+
+oKeyword
+    : O_KEYWORD
+    | IF
+    | WHILE
+    | DO
+    ;
+
+/* What may stand behind an address letter: a signed number, variable, bracket or function. */
+operand
+    : sign+ atom?
+    | atom
+    ;
+
+sign
+    : PLUS
+    | MINUS
+    ;
+
+atom
+    : NUMBER                                                # number
+    | MANY_POINTS                                           # manyPoints
+    | EXPONENT                                              # exponent
+    | variable                                              # variableValue
+    | group                                                 # groupValue
+    | ATAN group (SLASH group)?                             # arcTangent
+    | (FUNCTION | ATAN) (list | call)                       # function
+    | (FUNCTION | ATAN) (NUMBER | variable)                 # bareFunction
+    | STRING                                                # string
+    ;
+
+variable
+    : VARIABLE_NAME
+    | HASH (NUMBER | variable | group)?
+    ;
+
+group
+    : LBRACK expression RBRACK?
+    ;
+
+/* RS-274: signs, powers, products, sums, comparisons, logic; operators of one rank from left to right. */
+expression
+    : (PLUS | MINUS | NOT) expression                       # signed
+    | expression POWER expression                           # binary
+    | expression (STAR | SLASH | MOD) expression            # binary
+    | expression (PLUS | MINUS) expression                  # binary
+    | expression (SIGN_COMPARE | WORD_COMPARE | EQUALS) expression  # binary
+    | expression LOGIC expression                           # binary
+    | atom                                                  # value
+    | LPAREN expression RPAREN?                             # parenthesized
+    | NAME (list | call)?                                   # name
+    | LETTER NUMBER?                                        # letterName
+    |                                                       # missing
+    ;
+
+list
+    : LBRACK expression (COMMA expression)* RBRACK?
+    ;
+
+call
+    : LPAREN expression (COMMA expression)* RPAREN?
+    ;
+
+LPAREN        : '(' { opensValue() }? { openCalls++; } ;
+COMMENT       : '(' { comment(); } ;
+REMARK        : ';' ~[\r\n]* ;
+SLASHES       : '//' ~[\r\n]* ;
+PERCENT       : '%' ~[\r\n]* ;
+STRING        : '"' ~["\r\n]* '"'? ;
+
+O_NAME        : 'O' SPACE* '<' ~[<>\r\n]* '>' ;
+VARIABLE_NAME : '#' SPACE* '<' ~[<>\r\n]* '>' ;
+NUMBER        : DIGIT+ ('.' DIGIT*)? | '.' DIGIT+ ;
+
+IF            : 'IF' ;
+THEN          : 'THEN' ;
+WHILE         : 'WHILE' ;
+DO            : 'DO' ;
+END           : 'END' ;
+GOTO          : 'GOTO' [FBCS]? ;
+O_KEYWORD     : 'SUB' | 'ENDSUB' | 'CALL' | 'ELSEIF' | 'ELSE' | 'ENDIF' | 'ENDWHILE' | 'REPEAT' | 'ENDREPEAT' | 'BREAK' | 'CONTINUE' | 'RETURN' ;
+WORD_COMPARE  : 'EQ' | 'NE' | 'GT' | 'GE' | 'LT' | 'LE' ;
+LOGIC         : 'AND' | 'OR' | 'XOR' ;
+MOD           : 'MOD' ;
+NOT           : 'NOT' ;
+ATAN          : 'ATAN' { name(); } ;
+FUNCTION      : ('SIN' | 'COS' | 'TAN' | 'ASIN' | 'ACOS' | 'SQRT' | 'SQR' | 'ABS' | 'ROUND' | 'RND' | 'FIX' | 'FUP' | 'LN' | 'EXP' | 'BIN' | 'BCD'
+                | 'ADP' | 'POW' | 'EXISTS') { name(); } ;
+MANY_POINTS   : DIGIT* '.' DIGIT* '.' (DIGIT | '.')* ;
+EXPONENT      : DIGIT* '.' DIGIT* 'E' [+\-] DIGIT DIGIT+ ;
+O             : 'O' ;
+LETTER        : [A-Z] ;
+NAME          : ( [A-Z] (NAME_START | [A-Z]) | NAME_START ) (NAME_START | [A-Z] | DIGIT)* { name(); } ;
+
+POWER         : '**' ;
+STAR          : '*' ;
+SLASH         : '/' ;
+PLUS          : '+' ;
+MINUS         : '-' ;
+SIGN_COMPARE  : '==' | '<>' | '!=' | '>=' | '<=' | '>' | '<' ;
+EQUALS        : '=' ;
+HASH          : '#' ;
+LBRACK        : '[' ;
+RBRACK        : ']' ;
+RPAREN        : ')' { openCalls = Math.max(0, openCalls - 1); } ;
+COMMA         : ',' ;
+COLON         : ':' ;
+DOT           : '.' ;
+SPACES        : SPACE+ -> skip ;
+OTHER         : . ;
+
+fragment DIGIT      : [0-9] ;
+/* Control characters, NUL, Ctrl-Z, byte order marks and the wide spaces of word processors count as white space. */
+fragment SPACE      : [\u0000-\u0020\u007F-\u00A0\u1680\u2000-\u200F\u2028-\u202F\u205F-\u206F\u3000\uFEFF\uFFFE] ;
+/* Underscore, and any letter outside ASCII: only names of richer languages and prose have them. */
+fragment NAME_START : '_' | '$' [A-Z_] | FOREIGN ;
+fragment FOREIGN options { caseInsensitive = false; }
+    : [\u00AA\u00B5\u00BA\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u167F\u1681-\u1FFF\u2C00-\u2FFF\u3001-\uDFFF\uF900-\uFDFF\uFE70-\uFEFC\uFF10-\uFFDC]
+    ;

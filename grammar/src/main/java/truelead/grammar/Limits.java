@@ -1,0 +1,41 @@
+package truelead.grammar;
+
+/** How much of a line is read, so that no line can overflow the stack or hold up the reading. */
+final class Limits {
+
+	private Limits() {
+	}
+
+	/** The number of characters from the start of the line that keep all limits of {@link BlockReader}. */
+	static int readable(CharSequence line) {
+		int end = Math.min(line.length(), BlockReader.MAX_LENGTH);
+		int depth = 0;
+		int operators = 0;
+		for (int i = 0; i < end; i++) {
+			switch (line.charAt(i)) {
+				case '[', '(' -> depth++;
+				case ']', ')' -> depth = Math.max(0, depth - 1);
+				case ';' -> {
+					return end;
+				}
+				case '+', '-', '*', '/', '#', '=', '<', '>' -> operators++;
+				default -> {
+					// no depth
+				}
+			}
+			if (depth > BlockReader.MAX_DEPTH || operators > BlockReader.MAX_OPERATORS) {
+				return i;
+			}
+		}
+		return end;
+	}
+
+	/** Which limit stops the reading at {@code size}. */
+	static String message(int size) {
+		if (size == BlockReader.MAX_LENGTH) {
+			return "This block is longer than " + BlockReader.MAX_LENGTH + " characters; the rest of it is not read. Part it into lines.";
+		}
+		return "This block has brackets more than " + BlockReader.MAX_DEPTH + " deep or more than " + BlockReader.MAX_OPERATORS
+				+ " signs; the rest of it is not read. Part it into several blocks.";
+	}
+}

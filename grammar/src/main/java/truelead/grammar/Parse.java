@@ -1,0 +1,66 @@
+package truelead.grammar;
+
+import java.util.Arrays;
+import java.util.List;
+import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.antlr.v4.runtime.misc.ParseCancellationException;
+
+/** One run of the grammar over a line: its tokens, its parts, and what is missing in them. */
+record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
+
+	/** Runs the grammar over the first {@code size} characters of a line. */
+	static Parse of(String line, int size) {
+		GCodeLexer lexer = new GCodeLexer(new LineChars(line, size));
+		lexer.removeErrorListeners();
+		CommonTokenStream tokens = new CommonTokenStream(lexer);
+		GCodeParser parser = new GCodeParser(tokens);
+		parser.removeErrorListeners();
+		parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+		parser.setErrorHandler(new BailErrorStrategy());
+		try {
+			PartReader reader = new PartReader(parser.block());
+			return new Parse(tokens.getTokens(), reader.parts(), reader.problems());
+		} catch (ParseCancellationException unreadable) {
+			Span all = new Span(0, size);
+			return new Parse(tokens.getTokens(), List.of(new Part.Misfit("This block cannot be read. Correct it, or put it into a comment.", all)), List.of());
+		}
+	}
+
+	/** Whether every part stands as it is. */
+	boolean whole() {
+		return faults() == 0;
+	}
+
+	/** The number of places that do not stand as they are, names alone among them. */
+	int faults() {
+		int count = problems.size();
+		for (Part part : parts) {
+			if (!(part instanceof Part.Whole)) {
+				count++;
+			}
+		}
+		return count;
+	}
+
+	/** Whether no name stands alone and every place where the two texts of one length differ is in a word with a plain number. */
+	boolean explains(String written, String repaired) {
+		boolean[] literal = new boolean[written.length()];
+		for (Part part : parts) {
+			if (part instanceof Part.Keyword) {
+				return false;
+			}
+			if (part instanceof Part.Whole whole && whole.element() instanceof Element.Word word && word.literal()) {
+				Arrays.fill(literal, word.span().start(), word.span().end(), true);
+			}
+		}
+		for (int i = 0; i < literal.length; i++) {
+			if (written.charAt(i) != repaired.charAt(i) && !literal[i]) {
+				return false;
+			}
+		}
+		return true;
+	}
+}

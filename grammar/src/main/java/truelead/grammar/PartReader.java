@@ -1,0 +1,262 @@
+package truelead.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+
+/** Turns the parse tree of a block into its parts, in the order written. */
+final class PartReader extends GCodeBaseVisitor<Part> {
+
+	private final List<Problem> problems = new ArrayList<>();
+	private final ExpressionReader values = new ExpressionReader(problems);
+	private final List<Part> parts = new ArrayList<>();
+
+	/** Reads a whole block. */
+	PartReader(GCodeParser.BlockContext block) {
+		for (GCodeParser.PartContext part : block.part()) {
+			add(visit(part));
+		}
+	}
+
+	/** Misfits that touch are one; the first says what was expected. */
+	private void add(Part part) {
+		int last = parts.size() - 1;
+		if (part instanceof Part.Misfit && last >= 0 && parts.get(last) instanceof Part.Misfit before && before.span().end() == part.span().start()) {
+			parts.set(last, new Part.Misfit(before.message(), before.span().to(part.span())));
+		} else {
+			parts.add(part);
+		}
+	}
+
+	/** What was found. */
+	List<Part> parts() {
+		return parts;
+	}
+
+	/** What is missing inside the parts. */
+	List<Problem> problems() {
+		return problems;
+	}
+
+	private static Span span(ParserRuleContext tree) {
+		return ExpressionReader.span(tree);
+	}
+
+	private static Span span(Token token) {
+		return ExpressionReader.span(token);
+	}
+
+	private static Part whole(Element element) {
+		return new Part.Whole(element);
+	}
+
+	@Override
+	public Part visitRemark(GCodeParser.RemarkContext tree) {
+		return whole(Comments.read(tree.mark));
+	}
+
+	@Override
+	public Part visitPercent(GCodeParser.PercentContext tree) {
+		return whole(new Element.Percent(span(tree)));
+	}
+
+	@Override
+	public Part visitBlockDelete(GCodeParser.BlockDeleteContext tree) {
+		Span slash = span(tree.SLASH().getSymbol());
+		if (tree.NUMBER() == null) {
+			return whole(new Element.BlockDelete(1, slash));
+		}
+		String number = tree.NUMBER().getText();
+		Span all = span(tree);
+		if (number.length() == 1 && all.length() == 2 && number.charAt(0) != '0') {
+			return whole(new Element.BlockDelete(number.charAt(0) - '0', all));
+		}
+		return new Part.Misfit("A number from 1 to 9 may stand right behind the slash. Type the address letter before " + number + ", or take it away.", all);
+	}
+
+	@Override
+	public Part visitProgramNumber(GCodeParser.ProgramNumberContext tree) {
+		if (tree.NUMBER() == null || tree.getStart().getTokenIndex() > 0) {
+			return new Part.Misfit("A colon has no meaning here. Take it away.", span(tree));
+		}
+		return whole(new Element.Word('O', -1, Numbers.read(tree.NUMBER().getSymbol()), span(tree)));
+	}
+
+	@Override
+	public Part visitLabel(GCodeParser.LabelContext tree) {
+		return whole(new Element.Label(tree.NAME().getText().toUpperCase(Locale.ROOT), span(tree)));
+	}
+
+	@Override
+	public Part visitOStatement(GCodeParser.OStatementContext tree) {
+		List<Expression> arguments = new ArrayList<>();
+		tree.group().forEach(group -> arguments.add(values.visit(group)));
+		GCodeParser.OTargetContext target = tree.oTarget();
+		Optional<Expression> number = Optional.empty();
+		String name = "";
+		if (target.O_NAME() != null) {
+			String text = target.getText();
+			name = ExpressionReader.plainName(text.substring(text.indexOf('<') + 1, text.length() - 1));
+		} else if (target.NUMBER() != null) {
+			name = target.NUMBER().getText();
+			number = Optional.of(Numbers.read(target.NUMBER().getSymbol()));
+		} else {
+			number = Optional.of(values.visit(target.variable() != null ? target.variable() : target.group()));
+		}
+		return whole(new Element.OStatement(Element.OKeyword.valueOf(tree.oKeyword().getText().toUpperCase(Locale.ROOT)), name, number, arguments, span(tree)));
+	}
+
+	@Override
+	public Part visitOWord(GCodeParser.OWordContext tree) {
+		Part word = word(tree, 'O', tree.operand());
+		boolean fraction = tree.operand() != null && tree.operand().getText().indexOf('.') >= 0;
+		boolean behindDigit = !parts.isEmpty() && parts.get(parts.size() - 1).span().end() == tree.getStart().getStartIndex()
+				&& parts.get(parts.size() - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word before && before.address() != 'N';
+		return fraction || behindDigit ? new Part.Misfit("A program number cannot stand here. Type the digit 0 if that is meant, or take it away.", span(tree)) : word;
+	}
+
+	@Override
+	public Part visitONameAlone(GCodeParser.ONameAloneContext tree) {
+		return new Part.Misfit("A named O word needs sub, call, if, while, repeat or the like behind it. Type what it is to do.", span(tree));
+	}
+
+	@Override
+	public Part visitAssignment(GCodeParser.AssignmentContext tree) {
+		Expression target = values.visit(tree.variable());
+		if (tree.EQUALS() == null) {
+			return new Part.Misfit(tree.variable().getText() + " stands alone. Type = and its value behind it, or an address letter before it.", span(tree));
+		}
+		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
+	}
+
+	@Override
+	public Part visitNamedAssignment(GCodeParser.NamedAssignmentContext tree) {
+		String name = tree.NAME().getText();
+		if (tree.EQUALS() == null) {
+			values.arguments(tree.list(), null);
+			return new Part.Misfit(tree.NAME().getText() + "[...] stands alone. Type = and its value behind it.", span(tree));
+		}
+		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), span(tree.NAME().getSymbol()))
+				: new Expression.Function(name.toUpperCase(Locale.ROOT), values.arguments(tree.list(), null), span(tree.NAME().getSymbol()).to(span(tree.list())));
+		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
+	}
+
+	@Override
+	public Part visitStatement(GCodeParser.StatementContext tree) {
+		return whole(new Element.Statement(tree.NAME().getText().toUpperCase(Locale.ROOT), values.arguments(null, tree.call()), span(tree)));
+	}
+
+	@Override
+	public Part visitCondition(GCodeParser.ConditionContext tree) {
+		Expression condition = values.visit(tree.expression(0));
+		if (condition instanceof Expression.Missing) {
+			return new Part.Keyword(tree.getText(), span(tree));
+		}
+		if (tree.GOTO() != null) {
+			return whole(new Element.Jump(Optional.of(condition), target(tree.expression(1), tree.GOTO().getSymbol()), span(tree)));
+		}
+		if (tree.THEN() == null && !(condition instanceof Expression.Group && tree.expression(0).getStart().getType() == GCodeLexer.LBRACK)) {
+			return new Part.Keyword("IF", span(tree));
+		}
+		return whole(new Element.Conditional(condition, span(tree)));
+	}
+
+	private Expression target(GCodeParser.ExpressionContext tree, Token jump) {
+		Expression target = values.part(tree, jump);
+		boolean blockNumber = target instanceof Expression.NamedVariable name && name.name().length() > 1 && name.name().charAt(0) == 'n'
+				&& name.name().chars().skip(1).allMatch(c -> c >= '0' && c <= '9');
+		return blockNumber ? Numbers.read(tree.getStop()) : target;
+	}
+
+	@Override
+	public Part visitLoop(GCodeParser.LoopContext tree) {
+		if (tree.DO() == null) {
+			return new Part.Keyword("WHILE", span(tree));
+		}
+		Expression condition = values.part(tree.expression(0), tree.WHILE().getSymbol());
+		return whole(new Element.LoopStart(Optional.of(condition), values.part(tree.expression(1), tree.DO().getSymbol()), span(tree)));
+	}
+
+	@Override
+	public Part visitLoopAlone(GCodeParser.LoopAloneContext tree) {
+		return tree.operand() == null ? new Part.Keyword(tree.getText(), span(tree))
+				: whole(new Element.LoopStart(Optional.empty(), values.visit(tree.operand()), span(tree)));
+	}
+
+	@Override
+	public Part visitLoopEnd(GCodeParser.LoopEndContext tree) {
+		return tree.operand() == null ? new Part.Keyword(tree.getText(), span(tree)) : whole(new Element.LoopEnd(values.visit(tree.operand()), span(tree)));
+	}
+
+	@Override
+	public Part visitJump(GCodeParser.JumpContext tree) {
+		return whole(new Element.Jump(Optional.empty(), target(tree.expression(), tree.GOTO().getSymbol()), span(tree)));
+	}
+
+	@Override
+	public Part visitAssignedWord(GCodeParser.AssignedWordContext tree) {
+		char address = letter(tree.LETTER().getText());
+		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
+		if (tree.NUMBER() == null) {
+			return whole(new Element.Word(address, -1, value, span(tree)));
+		}
+		String number = tree.NUMBER().getText();
+		if ("RQVEL".indexOf(address) >= 0) {
+			Span name = span(tree.LETTER().getSymbol()).to(span(tree.NUMBER().getSymbol()));
+			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), name), value, span(tree)));
+		}
+		int extension = number.length() < 5 && number.indexOf('.') < 0 ? Integer.parseInt(number) : -1;
+		if (extension < 0) {
+			return new Part.Misfit("Between " + address + " and = a whole number of up to four digits may stand. Correct " + number + ".", span(tree));
+		}
+		return whole(new Element.Word(address, extension, value, span(tree)));
+	}
+
+	@Override
+	public Part visitWord(GCodeParser.WordContext tree) {
+		return word(tree, letter(tree.LETTER().getText()), tree.operand());
+	}
+
+	private Part word(ParserRuleContext tree, char address, GCodeParser.OperandContext operand) {
+		if (operand == null) {
+			Span span = span(tree);
+			return new Part.Bare(new Element.Word(address, -1, new Expression.Missing(new Span(span.end(), span.end())), span));
+		}
+		return whole(new Element.Word(address, -1, values.visit(operand), span(tree)));
+	}
+
+	@Override
+	public Part visitCorner(GCodeParser.CornerContext tree) {
+		if (tree.operand() == null) {
+			return new Part.Misfit("A comma stands before a corner's chamfer or radius, as in ,C2. or ,R2. only. Take it away, or type the word behind it.", span(tree));
+		}
+		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), span(tree)));
+	}
+
+	private static char letter(String text) {
+		return text.toUpperCase(Locale.ROOT).charAt(0);
+	}
+
+	@Override
+	public Part visitStrayGroup(GCodeParser.StrayGroupContext tree) {
+		values.visit(tree.group());
+		return new Part.Misfit("This value has no address letter. Type the letter before it, or take it away.", span(tree));
+	}
+
+	@Override
+	public Part visitKeyword(GCodeParser.KeywordContext tree) {
+		return new Part.Keyword(tree.getText(), span(tree));
+	}
+
+	@Override
+	public Part visitStray(GCodeParser.StrayContext tree) {
+		boolean alone = tree.getStart().getTokenIndex() == 0 && tree.getParent().getChildCount() == 2;
+		if (alone && tree.NUMBER() != null && tree.getText().matches("0\\d{3,8}")) {
+			return new Part.Misfit("A program number begins with the letter O. Type O" + tree.getText().substring(1) + ", or take the number away.", span(tree));
+		}
+		return new Part.Misfit(Strays.message(tree.getStart()), span(tree));
+	}
+}
