@@ -165,6 +165,25 @@ public final class ProgramText {
 		return new ProgramText(all.toArray(Chunk[]::new), charset);
 	}
 
+	/** The program with other characters, sharing all chunks before and behind what differs; for those who have the text but not the edit. */
+	public ProgramText changedTo(String text) {
+		int first = 0;
+		while (first < chunks.length && offsets[first + 1] <= text.length()
+				&& text.regionMatches(offsets[first], chunks[first].text(), 0, chunks[first].text().length())) {
+			first++;
+		}
+		if (first == chunks.length && text.length() == length()) {
+			return this;
+		}
+		int behind = length() - text.length();
+		int last = chunks.length;
+		while (last > first && offsets[last - 1] - behind >= offsets[first]
+				&& text.regionMatches(offsets[last - 1] - behind, chunks[last - 1].text(), 0, chunks[last - 1].text().length())) {
+			last--;
+		}
+		return edit(offsets[first], offsets[last] - offsets[first], text.substring(offsets[first], offsets[last] - behind));
+	}
+
 	/** Whether a text ends with a line end that what follows does not belong to; an empty one does where nothing is before it. */
 	private static boolean endsLine(CharSequence text, String behind) {
 		int length = text.length();

@@ -25,8 +25,10 @@ class EditedTextTest {
 			int at = edit.at() % (plain.length() + 1);
 			int length = Math.min(edit.length(), plain.length() - at);
 			plain = plain.substring(0, at) + edit.text() + plain.substring(at + length);
+			ProgramText changed = edited.changedTo(plain);
 			edited = edited.edit(at, length, edit.text());
 			assertSame(edited, plain);
+			assertSame(changed, plain);
 		}
 	}
 
@@ -57,6 +59,14 @@ class EditedTextTest {
 		assertThat(edited.line(5000)).isEqualTo("G1 X7. Y2.");
 		assertThat(edited.chunks()).hasSameSizeAs(text.chunks());
 		assertThat(edited.chunks().stream().filter(chunk -> !text.chunks().contains(chunk))).hasSize(1);
+	}
+
+	@Test
+	void aTextWithAnotherOneInItsPlaceSharesWhatIsTheSame() {
+		ProgramText text = ProgramText.of("G1 X1. Y2.\n".repeat(10_000));
+		ProgramText changed = text.changedTo(text.toString().substring(0, 50_000) + "M1" + text.toString().substring(50_000));
+		assertThat(changed.chunks().stream().filter(chunk -> !text.chunks().contains(chunk)).count()).isBetween(1L, 3L);
+		assertThat(text.changedTo(text.toString())).isSameAs(text);
 	}
 
 	@Test

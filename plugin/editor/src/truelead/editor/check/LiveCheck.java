@@ -9,7 +9,9 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentExtension4;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.ui.IEditorInput;
+import truelead.checker.machine.Budget;
 import truelead.editor.ProgramEditor;
+import truelead.grammar.ProgramText;
 
 /**
  * Keeps what an open editor shows of its program's findings in step with its text. The check runs on the reconciler's thread; a result
@@ -61,7 +63,10 @@ public final class LiveCheck {
 		IEditorInput input = editor.getEditorInput();
 		IAnnotationModel model = editor.getDocumentProvider().getAnnotationModel(input);
 		long stamp = stampOf(document);
-		CheckedText checked = ProgramCheck.of(input).run(document.get(), stamp);
+		CheckedText before = last;
+		ProgramText text = before == null ? ProgramText.of(document.get()) : before.program().text().changedTo(document.get());
+		ProgramCheck check = ProgramCheck.of(input);
+		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != stampOf(document)));
 		if (stamp != stampOf(document) || model == null) {
 			return;
 		}

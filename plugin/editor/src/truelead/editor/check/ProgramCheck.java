@@ -13,6 +13,7 @@ import org.eclipse.ui.IURIEditorInput;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
@@ -54,11 +55,16 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		return WorkReader.read(new ProgramFile(name, ProgramText.of("")), ProgramFolder.EMPTY, job, machine);
 	}
 
-	/** Checks a text. A failure of ours is logged and shows nothing; the editor goes on. */
+	/** Checks a text as the command does. A failure of ours is logged and shows nothing; the editor goes on. */
 	public CheckedText run(String text, long stamp) {
-		ProgramFile program = new ProgramFile(name, ProgramText.of(text));
+		return run(ProgramText.of(text), stamp, Budget.of(machine));
+	}
+
+	/** Checks a text as far as a budget goes; one made of the text checked before costs what has changed. */
+	CheckedText run(ProgramText text, long stamp, Budget budget) {
+		ProgramFile program = new ProgramFile(name, text);
 		try {
-			return new CheckedText(this, program, Checker.check(program, folder, job, machine, settings), stamp);
+			return new CheckedText(this, program, Checker.check(program, folder, job, machine, settings, budget), stamp);
 		} catch (RuntimeException | StackOverflowError failure) {
 			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
 			return new CheckedText(this, program, new CheckResult(List.of(), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);

@@ -3,6 +3,7 @@ package truelead.checker;
 import java.util.ArrayList;
 import java.util.List;
 import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProfileGuess;
 import truelead.checker.machine.ProgramFile;
@@ -23,9 +24,14 @@ public final class Checker {
 
 	/** Checks a program. Never fails: a rule that breaks is a finding of its own. */
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings) {
+		return check(program, folder, job, profile, settings, Budget.of(profile));
+	}
+
+	/** Checks a program as far as a budget goes, such as the smaller one of an editor that can be cancelled. */
+	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
 		ProfileGuess machine = ProfileGuess.of(program.text(), profile);
-		Work first = WorkReader.read(program, folder, job, machine.profile());
-		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, job, other)).orElse(first);
+		Work first = WorkReader.read(program, folder, job, machine.profile(), budget);
+		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, job, other, budget)).orElse(first);
 		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
 		int notFollowed = (int) findings.stream()
 				.filter(f -> f.rule().equals("not-followed") && f.severity() != Severity.INFORMATION && f.accepted().isEmpty()).count();

@@ -12,6 +12,7 @@ import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
 import truelead.checker.machine.Interpreter;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
@@ -29,8 +30,13 @@ public final class WorkReader {
 
 	/** The work of a program; never fails. */
 	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile) {
+		return read(program, folder, job, profile, Budget.of(profile));
+	}
+
+	/** The work of a program, as far as a budget goes; never fails. */
+	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget) {
 		Recorder recorder = new Recorder();
-		Interpreter.run(program, folder, profile, recorder);
+		Interpreter.run(program, folder, profile, budget, recorder);
 		recorder.finish();
 		return new WorkReader.Reading(program, job, profile, recorder).work();
 	}
