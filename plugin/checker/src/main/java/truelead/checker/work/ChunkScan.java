@@ -1,0 +1,72 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import truelead.checker.thread.CalloutReader;
+import truelead.grammar.Block;
+import truelead.grammar.Chunk;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+import truelead.grammar.Problem;
+import truelead.grammar.Span;
+
+/** One reading of a chunk's lines for what is not motion; kept beside the chunk, so that an edit reads only what it changed. Lines count from 0. */
+final class ChunkScan {
+
+	/** A comment that may speak of threads and tools. */
+	record Remark(int line, Span span, String text, int tool, boolean code) {
+	}
+
+	/** A part of a block that could not be read. */
+	record Unread(int line, Problem problem) {
+	}
+
+	final List<Remark> remarks = new ArrayList<>();
+	final List<Unread> unread = new ArrayList<>();
+	final List<Integer> programStarts = new ArrayList<>();
+	/** G codes times ten; -1 for one whose number is computed. */
+	final Set<Integer> gCodes = new HashSet<>();
+	int blocks;
+
+	ChunkScan(Chunk chunk) {
+		for (int line = 0; line <= chunk.lineEnds(); line++) {
+			read(line, chunk.block(line));
+		}
+	}
+
+	private void read(int line, Block block) {
+		boolean code = false;
+		boolean any = false;
+		int tool = -1;
+		for (Element element : block.elements()) {
+			if (element instanceof Element.Word word) {
+				any = true;
+				code |= word.address() != 'N' && word.address() != 'O';
+				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
+					tool = (int) number.value();
+				} else if (word.address() == 'O') {
+					programStarts.add(line);
+				} else if (word.address() == 'G') {
+					gCodes.add(word.value() instanceof Expression.Number number ? (int) Math.round(number.value() * 10) : -1);
+				}
+			} else if (element instanceof Element.OStatement) {
+				any = true;
+				programStarts.add(line);
+			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
+				any = true;
+				code = true;
+			}
+		}
+		if (any) {
+			blocks++;
+		}
+		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
+		for (Element element : block.elements()) {
+			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()))) {
+				remarks.add(new Remark(line, comment.textSpan(), comment.text(), tool, code));
+			}
+		}
+	}
+}
