@@ -27,6 +27,13 @@ public record Figures(LengthUnit unit) {
 		return fixed(mm / unit.mm(), metric() ? 3 : 5);
 	}
 
+	/** An error given in mm that adds up over a depth: as a length, with one decimal more where it is small. */
+	public String drift(double mm) {
+		double shown = Math.abs(mm) / unit.mm();
+		int decimals = metric() ? 2 : 3;
+		return number(shown, shown < 5 * Math.pow(10, -decimals) ? decimals + 1 : decimals) + " " + symbol();
+	}
+
 	/** The unit's symbol. */
 	public String symbol() {
 		return metric() ? "mm" : "in";
@@ -61,7 +68,8 @@ public record Figures(LengthUnit unit) {
 		return tight(word.written());
 	}
 
-	static String tight(String text) {
+	/** A text in capitals and without white space. */
+	public static String tight(String text) {
 		StringBuilder tight = new StringBuilder();
 		text.chars().filter(c -> c > ' ').forEach(c -> tight.append((char) c));
 		return tight.toString().toUpperCase(Locale.ROOT);

@@ -6,13 +6,95 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
+import truelead.checker.rule.hole.CountersinkTooSmall;
+import truelead.checker.rule.hole.DeepThread;
+import truelead.checker.rule.hole.DrillTooBig;
+import truelead.checker.rule.hole.DrillTooShallow;
+import truelead.checker.rule.hole.DrillTooSmall;
+import truelead.checker.rule.hole.DrilledAfterThreading;
+import truelead.checker.rule.hole.EdgeNotBroken;
+import truelead.checker.rule.hole.HoleMissing;
+import truelead.checker.rule.hole.HoleOffPosition;
+import truelead.checker.rule.hole.HoleSkipped;
+import truelead.checker.rule.hole.NotThrough;
+import truelead.checker.rule.hole.PlaneHeightsWrong;
+import truelead.checker.rule.hole.ThreadTooShort;
+import truelead.checker.rule.hole.ThreadedBeforeDrilled;
+import truelead.checker.rule.hole.ThreadedTwice;
+import truelead.checker.rule.hole.WallTooThin;
+import truelead.checker.rule.program.ArcNotClosed;
+import truelead.checker.rule.program.NotFollowed;
+import truelead.checker.rule.program.NotUnderstood;
+import truelead.checker.rule.program.NoteNotUnderstood;
+import truelead.checker.rule.program.PlaneWrong;
+import truelead.checker.rule.program.UnitUnstated;
+import truelead.checker.rule.tapping.CycleLeftOn;
+import truelead.checker.rule.tapping.DrillInTappingCycle;
+import truelead.checker.rule.tapping.DwellAtBottom;
+import truelead.checker.rule.tapping.FeedInWrongMode;
+import truelead.checker.rule.tapping.FeedMissing;
+import truelead.checker.rule.tapping.FeedOffPitch;
+import truelead.checker.rule.tapping.InchMetricMixup;
+import truelead.checker.rule.tapping.LengthOffsetMissing;
+import truelead.checker.rule.tapping.OverrideOpen;
+import truelead.checker.rule.tapping.PerRevLeftOn;
+import truelead.checker.rule.tapping.RigidModeLeftOn;
+import truelead.checker.rule.tapping.RigidModeMissing;
+import truelead.checker.rule.tapping.SpeedChanged;
+import truelead.checker.rule.tapping.SpeedOverLimit;
+import truelead.checker.rule.tapping.SpindleNotTurning;
+import truelead.checker.rule.tapping.SpindleWrongWay;
+import truelead.checker.rule.tapping.StartTooClose;
+import truelead.checker.rule.tapping.TapInDrillingCycle;
+import truelead.checker.rule.tapping.TapThroughFixture;
 import truelead.checker.work.Work;
 
 /** All rules, and the way they are run: each on the whole work, then one finding a cause, the settings, and the order of the program. */
 public final class Rules {
 
 	/** Every rule there is; a new rule is its class, its page and its line here. */
-	public static final List<Rule> ALL = List.of();
+	public static final List<Rule> ALL = List.of(
+			new TapInDrillingCycle(),
+			new DrillInTappingCycle(),
+			new FeedMissing(),
+			new PerRevLeftOn(),
+			new InchMetricMixup(),
+			new FeedInWrongMode(),
+			new FeedOffPitch(),
+			new SpindleWrongWay(),
+			new SpindleNotTurning(),
+			new SpeedChanged(),
+			new SpeedOverLimit(),
+			new StartTooClose(),
+			new CycleLeftOn(),
+			new RigidModeMissing(),
+			new RigidModeLeftOn(),
+			new DwellAtBottom(),
+			new OverrideOpen(),
+			new LengthOffsetMissing(),
+			new TapThroughFixture(),
+			new HoleMissing(),
+			new HoleOffPosition(),
+			new HoleSkipped(),
+			new ThreadedBeforeDrilled(),
+			new DrilledAfterThreading(),
+			new ThreadedTwice(),
+			new DrillTooSmall(),
+			new DrillTooBig(),
+			new DrillTooShallow(),
+			new ThreadTooShort(),
+			new NotThrough(),
+			new PlaneHeightsWrong(),
+			new EdgeNotBroken(),
+			new CountersinkTooSmall(),
+			new WallTooThin(),
+			new DeepThread(),
+			new NotUnderstood(),
+			new NotFollowed(),
+			new ArcNotClosed(),
+			new UnitUnstated(),
+			new PlaneWrong(),
+			new NoteNotUnderstood());
 
 	private static final Comparator<Finding> BY_PLACE = Comparator.comparing((Finding f) -> f.at().file().name())
 			.thenComparingInt(f -> f.at().line()).thenComparingInt(f -> f.at().span().start()).thenComparing(Finding::severity)

@@ -44,7 +44,7 @@ record PageSample(String page, int line, String program, List<Expected> expected
 				while (!lines.get(end).startsWith("```")) {
 					end++;
 				}
-				samples.add(read(page.name(), first + i + 1, lines.get(i).substring(5), lines.subList(i + 1, end)));
+				samples.add(read(page.name(), first + i + 2, lines.get(i).substring(5), lines.subList(i + 1, end)));
 				i = end;
 			}
 		}

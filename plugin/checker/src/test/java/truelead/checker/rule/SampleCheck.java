@@ -16,6 +16,9 @@ final class SampleCheck {
 
 	static List<Finding> findings(PageSample sample, String program) {
 		MachineProfile profile = MachineProfile.named(sample.options().getOrDefault("profile", "milling-metric"));
+		for (String key : sample.profile().stringPropertyNames()) {
+			profile = profile.with(key, sample.profile().getProperty(key));
+		}
 		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT)
 				.findings();
 	}

@@ -1,0 +1,53 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.Written;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Cut;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The countersink is smaller at the surface than the thread. */
+public final class CountersinkTooSmall extends HoleRule {
+
+	/** What depth and angle leave open of the diameter, mm (common practice, no source). */
+	private static final double OPEN = 0.05;
+
+	public CountersinkTooSmall() {
+		super("countersink-too-small");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+		for (Visit visit : visits) {
+			List<Cut> sinks = visit.hole().edgeBefore(visit.order()).stream().filter(c -> c.kind() == Cut.Kind.COUNTERSINK).toList();
+			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.diameter().isPresent());
+			if (thread.isPresent() && known) {
+				Cut widest = sinks.stream().max((a, b) -> Double.compare(a.diameter().get().value(), b.diameter().get().value())).orElseThrow();
+				if (widest.diameter().get().value() < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
+					found.accept(draft(visit, widest, thread.get()));
+					return;
+				}
+			}
+		}
+	}
+
+	private Draft draft(Visit visit, Cut sink, Fact<ThreadSpec> thread) {
+		Figures figures = new Figures(visit.modal().unit());
+		double diameter = sink.diameter().orElseThrow().value();
+		String message = "the countersink is " + figures.length(diameter) + " wide at the surface, " + thread.value().withoutClass().designation() + " is "
+				+ figures.length(thread.value().diameter()) + ": " + figures.length(thread.value().diameter() - diameter)
+				+ " too small, and the first turn still raises a burr; a little over " + figures.length(thread.value().diameter());
+		return Draft.of(this, Severity.WARNING, Location.of(sink.block()), message).known("countersink", figures.length(diameter), sink.diameter().orElseThrow())
+				.known("diameter of the thread", figures.length(thread.value().diameter()), thread).programmed("depth of the countersink",
+						figures.length(sink.tip()), sink.block());
+	}
+}

@@ -1,0 +1,66 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.FormHole;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The drill is above the largest minor diameter of the class, or leaves less than 55 % of thread to form. */
+public final class DrillTooBig extends HoleRule {
+
+	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
+	private static final double FAR = 0.05;
+	/** Percent of thread that a forming tap should make at least (common practice, no source). */
+	private static final double LOW = 55;
+	private static final double TOO_LOW = 45;
+
+	public DrillTooBig() {
+		super("drill-too-big");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		for (Visit visit : visits) {
+			Optional<Draft> draft = DrilledSize.of(operation, visit).flatMap(size -> size.forming() ? formed(operation, size) : cut(operation, size));
+			if (draft.isPresent()) {
+				found.accept(draft.get());
+				return;
+			}
+		}
+	}
+
+	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size) {
+		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
+		double over = size.d() - most.orElse(Double.MAX_VALUE);
+		if (over <= DrilledSize.WRITTEN) {
+			return Optional.empty();
+		}
+		Figures figures = DrillTooSmall.figures(operation);
+		boolean wouldForm = FormHole.percent(size.thread().value(), size.d()) >= LOW;
+		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
+				+ " (" + size.className() + ") is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
+				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures.unit())
+				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
+		return Optional.of(size.evidence(Draft.of(this, over > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
+				Location.of(operation.block()), message), figures));
+	}
+
+	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size) {
+		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
+		if (size.percent() >= LOW - shift) {
+			return Optional.empty();
+		}
+		Figures figures = DrillTooSmall.figures(operation);
+		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures.unit());
+		return Optional.of(size.evidence(Draft.of(this, size.percent() < TOO_LOW - shift ? Severity.ERROR : Severity.WARNING,
+				Location.of(operation.block()), message), figures));
+	}
+}

@@ -1,0 +1,123 @@
+package truelead.checker.rule.hole;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.rule.Written;
+import truelead.checker.machine.Step;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/**
+ * The tap's end comes near the drill's cone, into it, or to where the two meet. Full diameter depth h = tip depth - d/2 / tan(a/2). The tap's
+ * nose n is smaller than d and meets the cone (d - n)/2 / tan(a/2) below h. Drill 5 at 118 degrees to 14 mm: h = 12.5; nose 3.7: contact at 12.9.
+ */
+public final class DrillTooShallow extends HoleRule {
+
+	/** Room below the tap in a blind hole, pitches (common practice, no source). */
+	private static final double ROOM_FORMING = 1;
+	private static final double ROOM_CUTTING = 2;
+	/** Half angle of the lead of forms C and B, and of forming taps (DIN 2197, from memory). */
+	private static final double LEAD_ANGLE = Math.toRadians(15);
+	private static final double LEAD_ANGLE_POINT = Math.toRadians(8);
+
+	public DrillTooShallow() {
+		super("drill-too-shallow");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		if (!(operation instanceof Tapping tapping) || tapping.wanted().through().map(Fact::value).orElse(false)) {
+			return;
+		}
+		tapping.strokes().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
+				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut)))
+				.min(Comparator.comparingDouble(Room::clearance)).ifPresent(room -> draft(room, tapping).ifPresent(found));
+	}
+
+	/** What lies below the tap.
+	 *
+	 * @param depth the tap's depth
+	 * @param cut   the cut that made the hole deepest
+	 */
+	private record Room(TapDepth depth, Cut cut) {
+
+		double full() {
+			return depth.below(cut.shoulder());
+		}
+
+		/** Free length between the tap's tip and the end of the full diameter, mm. */
+		double clearance() {
+			return full() - depth.tip();
+		}
+
+		double diameter() {
+			return cut.diameter().map(Fact::value).orElse(Double.NaN);
+		}
+
+		/** The tap's front end, mm: as stated, else the drill's diameter less what the lead takes off. */
+		double nose() {
+			double angle = ToolName.spiralPoint(depth.tapping().tool().facts()) ? LEAD_ANGLE_POINT : LEAD_ANGLE;
+			return depth.tapping().tool().facts().nose().map(Fact::value)
+					.orElseGet(() -> Math.max(0, diameter() - 2 * depth.lead().length(depth.pitch()) * Math.tan(angle)));
+		}
+
+		/** How far below the full diameter the nose meets the cone, mm; 0 for a flat bottom. */
+		double contact() {
+			double cone = Math.abs(cut.tip() - cut.shoulder());
+			return cone > 0 && diameter() > 0 ? Math.max(0, (diameter() - nose()) / diameter() * cone) : 0;
+		}
+	}
+
+	/** The cut that made the hole's full diameter at the thread deepest; empty where it is not known. */
+	private static Optional<Cut> bottom(TapDepth depth) {
+		List<Cut> making = depth.stroke().hole().makingBefore(depth.stroke().order());
+		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()) || Double.isNaN(c.shoulder()))) {
+			return Optional.empty();
+		}
+		Optional<Cut> size = depth.stroke().hole().sizedBefore(depth.stroke().order());
+		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
+		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
+				.max(Comparator.comparingDouble(c -> depth.below(c.shoulder())));
+	}
+
+	private Optional<Draft> draft(Room room, Tapping tapping) {
+		boolean forming = ToolName.forms(tapping.tool().facts());
+		double wanted = (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch();
+		double slack = Written.open(room.depth().stroke().resolution()) + Written.open(room.cut().resolution()) + 1e-6;
+		double clearance = room.clearance();
+		if (clearance >= wanted - slack) {
+			return Optional.empty();
+		}
+		boolean meets = clearance < -room.contact() - slack;
+		boolean enters = clearance < -slack;
+		Figures figures = room.depth().figures();
+		double needed = Math.ceil((room.depth().tip() + wanted + Math.abs(room.cut().tip() - room.cut().shoulder())) * 10) / 10;
+		String fact = "the tap goes " + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
+		String what = meets ? "its end meets the drill's cone at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
+				: enters ? figures.length(-clearance) + " into the drill's cone, which it would meet at " + figures.length(room.full() + room.contact())
+						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
+		Draft draft = Draft.of(this, meets ? Severity.ERROR : Severity.WARNING, room.depth().depthWord(), room.depth().stroke().block(),
+				fact + what + "; drill to " + figures.length(needed));
+		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())), room.cut().block())
+				.related(room.cut().block(), "the drill block")
+				.from("room below the tap", Figures.number(wanted / room.depth().pitch(), 1) + " pitches", "common practice, no source");
+		room.cut().diameter().ifPresent(d -> draft.known("drill", figures.fine(d.value()), d));
+		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
+		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
+				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
+		if (room.cut().step() instanceof Step.Stroke s) {
+			LevelFix.depth(s, room.depth().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(draft::fix);
+		}
+		return Optional.of(draft);
+	}
+}

@@ -1,0 +1,67 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The drill is below the smallest minor diameter of a cut thread, or leaves more than 75 % of thread to form. */
+public final class DrillTooSmall extends HoleRule {
+
+	/** An error is a drill this much below the limit, as a part of the pitch (common practice, no source). */
+	private static final double FAR = 0.05;
+	/** Percent of thread that a forming tap still takes, and that breaks it (common practice, no source). */
+	private static final double HIGH = 75;
+	private static final double TOO_HIGH = 85;
+
+	public DrillTooSmall() {
+		super("drill-too-small");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		for (Visit visit : visits) {
+			Optional<Draft> draft = DrilledSize.of(operation, visit).flatMap(size -> size.forming() ? formed(operation, size) : cut(operation, size));
+			if (draft.isPresent()) {
+				found.accept(draft.get());
+				return;
+			}
+		}
+	}
+
+	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size) {
+		OptionalDouble least = size.limits().map(l -> l.minorMinMm()).orElse(OptionalDouble.empty());
+		double missing = least.orElse(0) - size.d();
+		if (missing <= DrilledSize.WRITTEN) {
+			return Optional.empty();
+		}
+		Figures figures = figures(operation);
+		String message = "the hole is drilled " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
+				+ " (" + size.className() + ") is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
+				+ Figures.number(size.percent(), 0) + " % of thread, and the tap may break; " + size.right(figures.unit());
+		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
+				Location.of(operation.block()), message), figures));
+	}
+
+	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size) {
+		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
+		if (size.percent() <= HIGH + shift) {
+			return Optional.empty();
+		}
+		Figures figures = figures(operation);
+		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures.unit());
+		return Optional.of(size.evidence(Draft.of(this, size.percent() > TOO_HIGH + shift ? Severity.ERROR : Severity.WARNING,
+				Location.of(operation.block()), message), figures));
+	}
+
+	static Figures figures(ThreadingOperation operation) {
+		return new Figures(Visit.of(operation).get(0).modal().unit());
+	}
+}

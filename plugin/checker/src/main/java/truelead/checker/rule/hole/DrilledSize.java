@@ -1,0 +1,82 @@
+package truelead.checker.rule.hole;
+
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.ToolName;
+import truelead.checker.thread.DrillSizes;
+import truelead.checker.thread.FormHole;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.TapDrill;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Cut;
+import truelead.checker.work.ThreadingOperation;
+
+/**
+ * The drilled diameter of a hole against the thread that is wanted in it.
+ *
+ * @param cut     the cut that gave the hole its diameter
+ * @param drill   the diameter, mm, and who says so
+ * @param thread  the thread called out
+ * @param forming whether the tap forms
+ */
+record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean forming) {
+
+	/** What written decimals of a drill leave open, mm: half of 0.01. */
+	static final double WRITTEN = 0.005;
+
+	/** The size at a visit; empty where diameter or thread is not stated, and for taper threads, whose hole is a cone. */
+	static Optional<DrilledSize> of(ThreadingOperation operation, Visit visit) {
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> !t.value().system().taper() && !operation.wanted().wireInsert());
+		Optional<Cut> cut = visit.hole().sizedBefore(visit.order());
+		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated)
+				.map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
+	}
+
+	double d() {
+		return drill.value();
+	}
+
+	/** The limits of the minor diameter for the class called out, or the usual one. */
+	Optional<Limits> limits() {
+		return ThreadTable.standard().limits(thread.value());
+	}
+
+	/** Percent of full thread: of 1.299 P for cutting, by the forming formula for forming. */
+	double percent() {
+		return forming ? FormHole.percent(thread.value(), d()) : TapDrill.percentOfThread(thread.value(), d());
+	}
+
+	/** The name of the limits: {@code 6H, assumed}. */
+	String className() {
+		return thread.value().threadClass().orElseGet(() -> ThreadTable.standard().defaultClass(thread.value()) + ", assumed");
+	}
+
+	/** The drill that is right, as a name: {@code drill 5.0}; empty where none is known. */
+	String right(LengthUnit unit) {
+		if (forming) {
+			return FormHole.drill(thread.value()).map(x -> "drill " + name(x.name(), x.unit(), x.diameter(), unit)).orElse("");
+		}
+		return TapDrill.cutting(thread.value()).map(x -> "drill " + name(x.name(), x.unit(), x.diameter(), unit))
+				.orElseGet(() -> "drill " + DrillSizes.nearest(thread.value().diameter() - thread.value().pitch(), unit).name());
+	}
+
+	private static String name(String name, LengthUnit made, double diameter, LengthUnit unit) {
+		return made == LengthUnit.INCH ? name + " (" + Figures.fixed(diameter / unit.mm(), unit == LengthUnit.MM ? 3 : 4) + ")" : name;
+	}
+
+	/** Adds the numbers to a finding. */
+	Draft evidence(Draft draft, Figures figures) {
+		draft.known("drill", figures.fine(d()), drill).known("thread", thread.value().designation(), thread)
+				.related(cut.block(), "the drill block");
+		if (forming) {
+			return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");
+		}
+		limits().ifPresent(l -> draft.from("minor diameter " + className(), (l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to "
+				+ (l.minorMaxMm().isPresent() ? figures.fine(l.minorMaxMm().getAsDouble()) : ""), l.source()));
+		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (1.299 P), Machinery's Handbook");
+	}
+}

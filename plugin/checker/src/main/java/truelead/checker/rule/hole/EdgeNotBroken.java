@@ -1,0 +1,29 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** Holes made in this program are threaded without a countersink before. */
+public final class EdgeNotBroken extends HoleRule {
+
+	public EdgeNotBroken() {
+		super("edge-not-broken");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		List<Visit> sharp = visits.stream().filter(v -> v.hole().madeBefore(v.order())).filter(v -> v.hole().cuts().stream().allMatch(c -> c.kind().makesHole()))
+				.toList();
+		if (!sharp.isEmpty() && !work.cutsAtUnknownPlaces()) {
+			String count = sharp.size() == 1 ? "1 hole is" : sharp.size() + " holes are";
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(sharp.get(0).block()), count + " threaded without a countersink or spot before: "
+					+ "the first turn raises a burr and the screw starts hard; countersink a little over the thread's diameter")
+					.from("holes without a countersink", String.valueOf(sharp.size()), "counted"));
+		}
+	}
+}

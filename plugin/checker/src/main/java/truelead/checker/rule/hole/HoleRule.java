@@ -1,0 +1,67 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.function.Consumer;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.work.Place;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** A rule that looks at the holes of each threading operation; every finding names the operation's block and tool change. */
+abstract class HoleRule implements Rule {
+
+	private final String name;
+
+	HoleRule(String name) {
+		this.name = name;
+	}
+
+	@Override
+	public final String name() {
+		return name;
+	}
+
+	@Override
+	public final void check(Work work, Consumer<Finding> found) {
+		for (ThreadingOperation operation : work.operations()) {
+			List<Visit> visits = Visit.of(operation);
+			if (!visits.isEmpty()) {
+				check(operation, visits, work, draft -> found.accept(draft.on(operation).finding()));
+			}
+		}
+	}
+
+	abstract void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found);
+
+	/** The nominal diameter of the thread of an operation, mm; NaN where nothing tells it. */
+	static double diameter(ThreadingOperation operation) {
+		return operation.wanted().thread().map(t -> t.value().diameter())
+				.orElseGet(() -> operation.wanted().diameterOnly().map(d -> d.value())
+						.orElseGet(() -> operation.tool().facts().diameter().map(d -> d.value()).orElse(Double.NaN)));
+	}
+
+	/** A place in the program's unit: {@code X30 Y10}. */
+	static String at(Place place, Figures figures) {
+		String letters = "XYZ";
+		return letters.charAt(place.plane().first()) + number(place.u(), figures) + " " + letters.charAt(place.plane().second()) + number(place.v(), figures);
+	}
+
+	private static String number(double mm, Figures figures) {
+		return Figures.number(mm / figures.unit().mm(), figures.unit().mm() == 1 ? 3 : 4);
+	}
+
+	/** The other blocks of a finding on several places, at most ten of them. */
+	static Draft others(Draft draft, List<Visit> visits, String what) {
+		visits.stream().skip(1).limit(10).forEach(visit -> draft.related(visit.block(), what));
+		return draft;
+	}
+
+	/** {@code , and at 2 more places}; nothing for one place. */
+	static String more(List<Visit> visits) {
+		int more = visits.size() - 1;
+		return more < 1 ? "" : ", and at " + more + (more == 1 ? " more place" : " more places");
+	}
+}

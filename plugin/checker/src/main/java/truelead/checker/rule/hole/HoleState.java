@@ -1,0 +1,41 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.work.Hole;
+import truelead.checker.work.Work;
+
+/** What the threading tool finds at a place. Each place has one state, so that one missing hole is one finding. */
+enum HoleState {
+	/** A hole was made there before. */
+	MADE,
+	/** It is made there only afterwards. */
+	MADE_LATER,
+	/** One was made beside it, nearer than half the thread's diameter. */
+	BESIDE,
+	/** Nothing made one. */
+	MISSING,
+	/** Place or cuts are not known. */
+	UNKNOWN;
+
+	/** The state of a visit; {@code diameter} is the thread's nominal one, mm, NaN where not known. */
+	static HoleState of(Work work, Visit visit, double diameter) {
+		if (visit.hole().madeBefore(visit.order())) {
+			return MADE;
+		}
+		if (!visit.hole().place().known() || work.cutsAtUnknownPlaces()) {
+			return UNKNOWN;
+		}
+		if (visit.hole().made()) {
+			return MADE_LATER;
+		}
+		return beside(work, visit, diameter).isPresent() ? BESIDE : MISSING;
+	}
+
+	/** The nearest hole made beside a place and not threaded itself. */
+	static Optional<Hole> beside(Work work, Visit visit, double diameter) {
+		double reach = Double.isNaN(diameter) ? 0 : diameter / 2;
+		List<Hole> near = reach > 0 ? work.holesNear(visit.hole().place(), reach) : List.of();
+		return near.stream().filter(hole -> !hole.place().equals(visit.hole().place()) && hole.madeBefore(visit.order())).findFirst();
+	}
+}

@@ -1,0 +1,93 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Cut;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The heights of a tapping cycle cannot be meant: the bottom not below R, R inside the stock, or the tap turning in the air above its hole. */
+public final class PlaneHeightsWrong extends HoleRule {
+
+	public PlaneHeightsWrong() {
+		super("plane-heights-wrong");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		if (operation instanceof Tapping tapping && tapping.method().taps()) {
+			for (TapStroke stroke : tapping.strokes()) {
+				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step) : Optional.empty();
+				if (draft.isPresent()) {
+					found.accept(draft.get());
+					return;
+				}
+			}
+		}
+	}
+
+	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step) {
+		if (Double.isNaN(step.bottom()) || Double.isNaN(step.rLevel())) {
+			return Optional.empty();
+		}
+		int into = into(stroke, step);
+		Figures figures = new Figures(stroke.modal().unit());
+		char axis = "XYZ".charAt(step.modal().plane().axis());
+		String levels = "R is at " + axis + level(step.rLevel(), figures) + " and the bottom at " + axis + level(step.bottom(), figures);
+		String incremental = step.modal().absolute() ? "" : " (under G91, R counts from the level before and the depth from R)";
+		if (into * (step.bottom() - step.rLevel()) <= 1e-6) {
+			return Optional.of(draft(step, axis, levels + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
+		}
+		OptionalDouble mouth = mouth(tapping, stroke);
+		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
+			return Optional.of(draft(step, 'R', levels + incremental + ": R is inside the stock, whose surface is at " + axis
+					+ level(mouth.getAsDouble(), figures) + ", and the tap is driven there in rapid; R above the surface", figures));
+		}
+		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
+		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - cut.get().start()) <= 1e-6) {
+			return Optional.of(draft(step, axis, levels + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
+					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the distance mode of the heights", figures)
+					.related(cut.get().block(), "the drill block"));
+		}
+		return Optional.empty();
+	}
+
+	/** Which way the tap must go: as the drill went; else down along Z, and away from the level before along the others. */
+	private static int into(TapStroke stroke, Step.Stroke step) {
+		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
+		if (cut.isPresent()) {
+			return cut.get().direction();
+		}
+		boolean away = step.modal().plane().axis() != 2 && Math.abs(step.rLevel() - step.initial()) > 1e-6;
+		return away ? step.rLevel() > step.initial() ? 1 : -1 : -1;
+	}
+
+	/** A level that the surface is surely not below: as stated, or where a spot drill or a countersink ended. */
+	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke) {
+		if (tapping.wanted().surface().stated()) {
+			return OptionalDouble.of(tapping.wanted().surface().value());
+		}
+		return stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
+	}
+
+	private static String level(double mm, Figures figures) {
+		return Figures.number(mm / figures.unit().mm(), 4);
+	}
+
+	private Draft draft(Step.Stroke step, char address, String message, Figures figures) {
+		Setting word = step.cycle().word(address).orElse(Setting.NONE);
+		return Draft.of(this, Severity.ERROR, word.word().map(Location::of).orElse(Location.of(step.block())), message)
+				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
+				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
+	}
+}

@@ -1,0 +1,85 @@
+package truelead.checker.rule.hole;
+
+import java.util.Comparator;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.TapLead;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+
+/**
+ * How deep a tap goes, from the surface of the hole; all in mm.
+ *
+ * @param tapping the operation
+ * @param stroke  the stroke
+ * @param surface level of the surface
+ * @param pitch   the thread's pitch
+ * @param lead    the tap's lead
+ */
+record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double pitch, TapLead lead) {
+
+	/** The depth of a stroke of a tapping operation; empty where thread or levels are not known. */
+	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
+		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
+		return tapping.wanted().thread().filter(t -> known).map(
+				t -> new TapDepth(tapping, stroke, tapping.wanted().surface(), t.value().pitch(), TapLead.of(tapping.tool().facts())));
+	}
+
+	/** The deepest stroke of an operation. */
+	static Optional<TapDepth> deepest(Tapping tapping) {
+		return tapping.strokes().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).max(Comparator.comparingDouble(TapDepth::tip));
+	}
+
+	/** The shallowest stroke of an operation. */
+	static Optional<TapDepth> shallowest(Tapping tapping) {
+		return tapping.strokes().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).min(Comparator.comparingDouble(TapDepth::tip));
+	}
+
+	/** Depth of a level below the surface, positive into the part. */
+	double below(double level) {
+		return stroke.direction() * (level - surface.value());
+	}
+
+	/** The level at a depth below the surface. */
+	double level(double depth) {
+		return surface.value() + stroke.direction() * depth;
+	}
+
+	/** Depth of the tap's tip. */
+	double tip() {
+		return below(stroke.bottom());
+	}
+
+	/** Whether the surface was said, or is the level 0 that stands above the tip; a guess from the R plane proves nothing. */
+	boolean surfaceKnown() {
+		return surface.stated() || surface.source() == FactSource.DEFAULT && tip() > 0 && below(stroke.start()) < pitch / 2;
+	}
+
+	Figures figures() {
+		return new Figures(stroke.modal().unit());
+	}
+
+	/** The word that says the depth. */
+	Setting depthWord() {
+		return stroke.step() instanceof Step.Stroke s ? s.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE) : Setting.NONE;
+	}
+
+	/** How a message names the depth: {@code Z-12}, or {@code the tap}. */
+	String said() {
+		return depthWord().word().map(WordRef::written).map(Figures::tight).orElse("the block");
+	}
+
+	/** Adds depth, surface and lead to a finding. */
+	Draft evidence(Draft draft) {
+		Figures figures = figures();
+		return draft.programmed("depth of the tap's tip", figures.length(tip()), depthWord()).known("surface", figures.length(surface.value()), surface)
+				.known("lead of the tap", figures.length(lead.length(pitch)), lead.turns())
+				.known("pitch", figures.advance(pitch) + " " + figures.symbol(), tapping.wanted().thread().orElseThrow());
+	}
+}

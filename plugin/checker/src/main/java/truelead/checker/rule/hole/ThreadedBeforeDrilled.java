@@ -1,0 +1,36 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Cut;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The hole is made only after it was threaded. */
+public final class ThreadedBeforeDrilled extends HoleRule {
+
+	public ThreadedBeforeDrilled() {
+		super("threaded-before-drilled");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		double diameter = diameter(operation);
+		List<Visit> early = visits.stream().filter(v -> HoleState.of(work, v, diameter) == HoleState.MADE_LATER).toList();
+		if (early.isEmpty()) {
+			return;
+		}
+		Visit first = early.get(0);
+		Cut cut = first.hole().making().get(0);
+		Figures figures = new Figures(first.modal().unit());
+		String message = operation.tool().name() + " goes in at " + at(first.hole().place(), figures) + " before the hole is made: " + cut.tool().name()
+				+ " makes it in line " + (cut.block().line() + 1) + more(early) + "; thread behind the drilling";
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(first.block()), message)
+				.programmed("place", at(first.hole().place(), figures), first.block()).related(cut.block(), "the block that makes the hole");
+		found.accept(others(draft, early, "also threaded before its hole is made"));
+	}
+}

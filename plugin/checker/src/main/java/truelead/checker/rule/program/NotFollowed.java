@@ -1,0 +1,90 @@
+package truelead.checker.rule.program;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.NotEvaluated;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** A value, a branch or a call that could not be followed; a warning where a thread may depend on it, else information, once. */
+public final class NotFollowed implements Rule {
+
+	@Override
+	public String name() {
+		return "not-followed";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		Map<String, Draft> byLine = new LinkedHashMap<>();
+		List<truelead.checker.work.NotFollowed> minor = new ArrayList<>();
+		for (truelead.checker.work.NotFollowed trouble : work.trouble().notFollowed()) {
+			if (trouble.matters()) {
+				byLine.merge(key(at(trouble.block(), trouble.word())), draft(trouble), (one, other) -> trouble.word().filter(w -> w.address() != 'G').isPresent() ? other : one);
+			} else {
+				minor.add(trouble);
+			}
+		}
+		for (ThreadingOperation operation : work.operations()) {
+			Set<String> said = new HashSet<>();
+			for (NotEvaluated part : operation.notEvaluated()) {
+				Draft known = byLine.get(key(at(part.block(), part.word())));
+				if (known != null) {
+					known.on(operation);
+					said.add(part.why());
+				} else if (said.add(part.why()) && byLine.values().stream().noneMatch(d -> d.isOn(operation))) {
+					byLine.put(key(at(part.block(), part.word())), Draft.of(this, Severity.WARNING, at(part.block(), part.word()),
+							sentence(part.why()) + "this thread is not checked in full").on(operation));
+				}
+			}
+		}
+		byLine.values().forEach(draft -> found.accept(draft.finding()));
+		if (!minor.isEmpty()) {
+			found.accept(minor(minor).finding());
+		}
+	}
+
+	private Draft draft(truelead.checker.work.NotFollowed trouble) {
+		Draft draft = Draft.of(this, Severity.WARNING, at(trouble.block(), trouble.word()),
+				sentence(trouble.why()) + (trouble.stops() ? "nothing behind it is checked" : "what depends on it is not checked"));
+		trouble.block().caller().ifPresent(caller -> draft.related(caller, "the call"));
+		return draft;
+	}
+
+	private Draft minor(List<truelead.checker.work.NotFollowed> minor) {
+		truelead.checker.work.NotFollowed first = minor.get(0);
+		Draft draft = Draft.of(this, Severity.INFORMATION, at(first.block(), first.word()), sentence(first.why()) + "no thread depends on it"
+				+ (minor.size() > 1 ? " (" + (minor.size() - 1) + " more such places)" : ""));
+		minor.stream().skip(1).limit(10).forEach(p -> draft.related(at(p.block(), p.word()), "also not followed"));
+		return draft;
+	}
+
+	private static String key(Location at) {
+		return at.line() + " " + at.file().name();
+	}
+
+	private static Location at(BlockRef block, Optional<WordRef> word) {
+		return word.map(Location::of).orElse(Location.of(block));
+	}
+
+	private static String sentence(String why) {
+		String text = why.strip();
+		while (text.endsWith(".")) {
+			text = text.substring(0, text.length() - 1);
+		}
+		return text + ": ";
+	}
+}

@@ -1,0 +1,38 @@
+package truelead.checker.rule.program;
+
+import java.util.function.Consumer;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Remark;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Rules;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Work;
+
+/** A comment that begins like a note and is not one, an acceptance without a reason or for no rule, a row of the tool list that cannot be read. */
+public final class NoteNotUnderstood implements Rule {
+
+	@Override
+	public String name() {
+		return "note-not-understood";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (Remark remark : work.trouble().notes()) {
+			found.accept(Draft.of(this, Severity.WARNING, remark.at(), remark.message()).finding());
+		}
+		for (Remark remark : work.trouble().jobRemarks()) {
+			found.accept(Draft.of(this, Severity.WARNING, remark.at(), remark.message()).finding());
+		}
+		for (Allowance allowance : work.trouble().allowances()) {
+			if (Rules.named(allowance.rule()).isEmpty()) {
+				found.accept(Draft.of(this, Severity.WARNING, allowance.at(), "'" + allowance.rule() + "' is the name of no rule: the note accepts nothing").finding());
+			} else if (allowance.reason().isEmpty()) {
+				found.accept(Draft.of(this, Severity.WARNING, allowance.at(),
+						"no reason is given: the note accepts nothing; (ALLOW: " + allowance.rule() + ", WHY)").finding());
+			}
+		}
+	}
+}

@@ -1,0 +1,49 @@
+package truelead.checker.rule.program;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.BlockText;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** Neither G20 nor G21 (nor G70, G71) stands before the first motion: which unit was assumed, and why. */
+public final class UnitUnstated implements Rule {
+
+	@Override
+	public String name() {
+		return "unit-unstated";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		Fact<LengthUnit> unit = work.shop().unit();
+		if (unit.stated() || work.course().subprogramAlone() || work.tools().isEmpty()) {
+			return;
+		}
+		BlockRef first = first(work);
+		boolean mm = unit.value() == LengthUnit.MM;
+		String message = "no unit is stated before the first motion: " + (mm ? "mm" : "inch") + " was assumed (" + unit.origin() + "); "
+				+ (mm ? "G21" : "G20") + " at the head";
+		found.accept(Draft.of(this, Severity.INFORMATION, Location.of(first), message).known("unit", mm ? "mm" : "inch", unit)
+				.fix(new Fix("Put " + (mm ? "G21" : "G20") + " before this block", false, "see that the unit assumed is the one meant",
+						List.of(BlockText.before(first, mm ? "G21" : "G20"))))
+				.finding());
+	}
+
+	/** The first block that changes a tool or makes a thread; the first line of the program where none does. */
+	private static BlockRef first(Work work) {
+		Optional<BlockRef> change = work.tools().stream().flatMap(t -> t.change().stream()).findFirst();
+		Optional<BlockRef> thread = work.operations().stream().map(ThreadingOperation::block).findFirst();
+		return change.or(() -> thread).map(BlockRef::outermost).orElse(new BlockRef(work.shop().program(), 0, Optional.empty()));
+	}
+}

@@ -1,0 +1,83 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.function.Consumer;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.BlockText;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The tapping cycle is still modal at a tool change, a spindle stop or the program's end, or an axis block has run it again where nothing was drilled. */
+public final class CycleLeftOn extends TappingRule {
+
+	public CycleLeftOn() {
+		super("cycle-left-on");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		String code = tapping.cycle().map(cycle -> Figures.written(cycle.gWord())).orElse("the cycle");
+		if (!tapping.strays().isEmpty()) {
+			TapStroke stray = tapping.strays().get(0);
+			String message = code + " is still on and this block runs it again with " + stray.tool().name() + ", "
+					+ new Figures(stray.modal().unit()).length(stray.travel()) + " deep"
+					+ (tapping.strays().size() > 1 ? ", " + (tapping.strays().size() - 1) + " more behind it" : "") + "; G80 behind the last hole";
+			found.accept(with(tapping, stray.block(), first(tapping, stray.block()), message, Severity.ERROR));
+			return;
+		}
+		TapStroke last = lastUndrilled(tapping, work);
+		if (last != null) {
+			String message = code + " is still on and this block runs it again at a place where nothing was drilled, "
+					+ new Figures(last.modal().unit()).length(last.travel()) + " deep into the stock; G80 behind the last hole";
+			Draft draft = Draft.of(this, Severity.ERROR, Location.of(last.block()), message)
+					.programmed("depth", new Figures(last.modal().unit()).length(last.travel()), last.block());
+			draft.fix(cancel(last.block()));
+			found.accept(draft);
+			return;
+		}
+		if (!tapping.leftOn().isEmpty() && tapping.method().taps()) {
+			Tapping.LeftOn met = tapping.leftOn().get(0);
+			String what = switch (met.met()) {
+				case TOOL_CHANGE -> "the tool change";
+				case SPINDLE_STOP -> "the spindle stop";
+				case PROGRAM_END -> "the end of the program";
+			};
+			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; G80 before it", Severity.WARNING));
+		}
+	}
+
+	/** The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the cycle behind it. */
+	private static TapStroke lastUndrilled(Tapping tapping, Work work) {
+		List<TapStroke> strokes = tapping.strokes();
+		if (strokes.size() < 2 || tapping.leftOn().isEmpty() || work.cutsAtUnknownPlaces()) {
+			return null;
+		}
+		TapStroke last = strokes.get(strokes.size() - 1);
+		boolean others = strokes.subList(0, strokes.size() - 1).stream().allMatch(s -> s.hole().madeBefore(s.order()));
+		return !last.positioned() && last.place().known() && others && !last.hole().made() ? last : null;
+	}
+
+	/** The first block met with the cycle on: G80 belongs before it. */
+	private static BlockRef first(Tapping tapping, BlockRef otherwise) {
+		return tapping.leftOn().isEmpty() ? otherwise : tapping.leftOn().get(0).block();
+	}
+
+	private Draft with(Tapping tapping, BlockRef block, BlockRef cancel, String message, Severity severity) {
+		Draft draft = Draft.of(this, severity, Location.of(block), message);
+		if (!tapping.strokes().isEmpty()) {
+			draft.related(tapping.strokes().get(tapping.strokes().size() - 1).block(), "the last hole");
+		}
+		draft.fix(cancel(cancel));
+		return draft;
+	}
+
+	private static Fix cancel(BlockRef block) {
+		return new Fix("Put G80 before line " + (block.line() + 1), true, "G80 ends the cycle and moves nothing", List.of(BlockText.before(block, "G80")));
+	}
+}

@@ -1,0 +1,32 @@
+package truelead.checker.rule.tapping;
+
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The tool is called a drill, a reamer or a mill, and the cycle is tapping. */
+public final class DrillInTappingCycle extends TappingRule {
+
+	public DrillInTappingCycle() {
+		super("drill-in-tapping-cycle");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.method() != Tapping.Method.WRONG_TOOL) {
+			return;
+		}
+		String kind = ToolName.of(tapping.tool().facts());
+		String said = tapping.cycle().map(c -> Figures.written(c.gWord())).orElse("this block");
+		String message = tapping.tool().name() + " is called a " + kind + " and " + said
+				+ " taps with it: the spindle reverses at the bottom and the feed is a pitch a turn; a drilling cycle, or the tap's own tool number";
+		Draft draft = Draft.of(this, Severity.ERROR, tapping.cycle().map(c -> Location.of(c.gWord())).orElse(Location.of(tapping.block())), message);
+		tapping.tool().facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tapping.tool().facts()), fact));
+		found.accept(draft);
+	}
+}

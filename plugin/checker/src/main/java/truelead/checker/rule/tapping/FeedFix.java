@@ -1,0 +1,70 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.BlockText;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.WordText;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The feed that is right, as text to type and as a change of the program. */
+final class FeedFix {
+
+	private FeedFix() {
+	}
+
+	/** What to type: {@code F520}. */
+	static String text(TapFeed feed, double lead) {
+		int decimals = feed.decimals(lead);
+		return feed.feed().word().filter(WordRef::literal).map(word -> WordText.shown(word, feed.right(lead), decimals))
+				.orElseGet(() -> feed.letter() + WordText.fresh(feed.right(lead), decimals, false));
+	}
+
+	/** Changes the F or K word; empty where it is computed, or where another operation that shares the word needs another value. */
+	static Optional<Fix> of(Work work, TapFeed feed, double lead) {
+		Optional<WordRef> word = feed.feed().word();
+		if (word.isEmpty() || !sharedBySame(work, word.get(), feed.right(lead))) {
+			return Optional.empty();
+		}
+		boolean own = word.get().block().sameBlock(feed.stroke().block())
+				|| feed.stroke().step() instanceof Step.Stroke s && word.get().block().sameBlock(s.cycle().start());
+		return Draft.change(word.get(), feed.right(lead), feed.decimals(lead), own,
+				own ? "the word stands in the tapping block, and no other operation needs another value of it"
+						: "the word stands in another block; see what else is fed by it");
+	}
+
+	/** Changes only a feed that is the only one in its block to be judged: the word of every stroke of every operation must want this value. */
+	private static boolean sharedBySame(Work work, WordRef word, double right) {
+		for (Tapping tapping : work.tappings()) {
+			double lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead).orElse(Double.NaN);
+			for (TapStroke stroke : tapping.strokes()) {
+				Optional<TapFeed> other = TapFeed.of(tapping, stroke);
+				boolean shared = other.flatMap(o -> o.feed().word()).map(w -> Location.of(w).equals(Location.of(word))).orElse(false);
+				if (shared && !(Math.abs(other.get().right(lead) - right) <= 1e-6 * right)) {
+					return false;
+				}
+			}
+		}
+		return true;
+	}
+
+	/** Adds the right feed to the tapping block. */
+	static Fix add(TapStroke stroke, String word) {
+		return new Fix("Add " + word + " to the tapping block", true, "no feed of this tool is in force that it could take the place of",
+				List.of(BlockText.append(opening(stroke), word)));
+	}
+
+	/** The block that starts the stroke's cycle; the stroke's own where it is a move. */
+	static BlockRef opening(TapStroke stroke) {
+		return stroke.step() instanceof Step.Stroke s ? s.cycle().start() : stroke.block();
+	}
+}

@@ -1,0 +1,62 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** F is the pitch while feed per minute is in force, or pitch times speed while feed per revolution is: the value fits the other mode. */
+public final class FeedInWrongMode extends TappingRule {
+
+	public FeedInWrongMode() {
+		super("feed-in-wrong-mode");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		if (thread.isEmpty() || !tapping.method().taps() || tapping.strokes().isEmpty()) {
+			return;
+		}
+		double lead = thread.get().value().lead();
+		TapFeed.of(tapping, tapping.strokes().get(0)).filter(feed -> !feed.fits(lead) && otherMode(feed).map(o -> o.fits(lead)).orElse(false))
+				.ifPresent(feed -> found.accept(draft(work, feed, thread.get())));
+	}
+
+	/** The same F read in the other mode. */
+	static Optional<TapFeed> otherMode(TapFeed feed) {
+		TapStroke stroke = feed.stroke();
+		double length = Math.abs(feed.feed().value()) * stroke.modal().unit().mm();
+		if (!feed.perTurn()) {
+			return Optional.of(new TapFeed(stroke, feed.feed(), true, feed.speed(), length));
+		}
+		return feed.speed() > 0 ? Optional.of(new TapFeed(stroke, feed.feed(), false, feed.speed(), length / feed.speed())) : Optional.empty();
+	}
+
+	private Draft draft(Work work, TapFeed feed, Fact<ThreadSpec> thread) {
+		double lead = thread.value().lead();
+		Figures figures = new Figures(feed.stroke().modal().unit());
+		String mode = feed.perTurn() ? "per revolution" : "per minute";
+		String meant = feed.perTurn() ? "per minute" : "per revolution";
+		String message = feed.said() + " is read " + mode + " and advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
+				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": the value is meant " + meant + "; "
+				+ FeedFix.text(feed, lead) + " or the word for feed " + meant;
+		Draft draft = Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message).programmed("feed", feed.said(), feed.feed());
+		if (feed.speed() > 0) {
+			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
+		}
+		feed.stroke().modal().feedModeStated().ifPresent(word -> draft.related(Location.of(word), "the word for feed " + mode));
+		draft.from("feed mode", mode, feed.stroke().modal().feedModeStated().map(w -> "programmed: " + Figures.written(w))
+				.orElse("machine profile " + work.shop().profile().name()));
+		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
+		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
+		return draft;
+	}
+}

@@ -1,0 +1,87 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Setting;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** No F is in force in the tapping block, F0 is, or the F of another tool is: written before this tool's change, for the drill or the mill. */
+public final class FeedMissing extends TappingRule {
+
+	public FeedMissing() {
+		super("feed-missing");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		boolean synchronised = tapping.method().synchronised();
+		Setting feed = synchronised ? stroke.lead() : stroke.feed();
+		Optional<Double> lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead);
+		if (!feed.isSet()) {
+			if (!work.course().subprogramAlone()) {
+				found.accept(draft(tapping, work, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
+			}
+		} else if (feed.known() && feed.value() == 0) {
+			found.accept(draft(tapping, work, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
+		} else if (!synchronised && stroke.staleFeed()) {
+			boolean fits = lead.isPresent() && TapFeed.of(tapping, stroke).map(f -> f.fits(lead.get())).orElse(false);
+			String old = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
+			found.accept(draft(tapping, work, stroke, feed, fits ? Severity.INFORMATION : Severity.ERROR,
+					old + " was last written before the change to " + tapping.tool().name() + " and is left over from the tool before"
+							+ (fits ? "; it happens to fit" : "")));
+		}
+	}
+
+	private Draft draft(Tapping tapping, Work work, TapStroke stroke, Setting feed, Severity severity, String fact) {
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		Optional<String> right = thread.flatMap(t -> right(stroke, tapping, t.value().lead()));
+		Figures figures = new Figures(stroke.modal().unit());
+		boolean zero = feed.known() && feed.value() == 0;
+		String message = fact + thread.map(t -> ": " + t.value().withoutClass().designation() + " needs " + figures.advance(t.value().lead()) + " "
+				+ figures.symbol() + " a turn").orElse("") + right.map(r -> "; " + r).orElse("");
+		Draft draft = zero ? Draft.of(this, severity, feed, stroke.block(), message)
+				: Draft.of(this, severity, truelead.checker.machine.Location.of(stroke.block()), message);
+		if (feed.isSet()) {
+			draft.programmed("feed", feed.word().map(Figures::written).orElse(Figures.number(feed.value(), 4)), feed);
+			feed.word().ifPresent(word -> draft.related(word.block(), "the block that wrote the feed"));
+		}
+		if (stroke.speed().known()) {
+			draft.programmed("speed", "S" + Figures.number(stroke.speed().value(), 1), stroke.speed());
+		}
+		thread.ifPresent(t -> draft.known("pitch", figures.advance(t.value().lead()) + " " + figures.symbol(), t));
+		right.map(r -> zero ? zeroFix(stroke, feed, tapping, thread.get().value().lead()) : Optional.of(FeedFix.add(stroke, r)))
+				.flatMap(f -> f).ifPresent(draft::fix);
+		return draft;
+	}
+
+	private static Optional<Fix> zeroFix(TapStroke stroke, Setting feed, Tapping tapping, double lead) {
+		return like(stroke, tapping).flatMap(f -> feed.word().flatMap(word -> Draft.change(word, f.right(lead), f.decimals(lead),
+				word.block().sameBlock(stroke.block()), "a feed of zero is never meant; see that the word feeds nothing else")));
+	}
+
+	private static Optional<String> right(TapStroke stroke, Tapping tapping, double lead) {
+		return like(stroke, tapping).map(f -> (tapping.method().synchronised() ? "K" : "F")
+				+ truelead.checker.rule.WordText.fresh(f.right(lead), f.decimals(lead), false));
+	}
+
+	/** A feed of 1 in force at the stroke, to work out the right one from mode, unit and speed. */
+	private static Optional<TapFeed> like(TapStroke stroke, Tapping tapping) {
+		boolean perTurn = tapping.method().synchronised() || stroke.modal().feedMode() == truelead.checker.machine.FeedMode.PER_REVOLUTION;
+		boolean turns = stroke.speed().known() && stroke.speed().value() > 0 && !stroke.modal().constantSurface();
+		return perTurn || turns && stroke.modal().feedMode() == truelead.checker.machine.FeedMode.PER_MINUTE
+				? Optional.of(new TapFeed(stroke, new Setting(1, Optional.empty(), ""), perTurn, stroke.speed().value(), 1))
+				: Optional.empty();
+	}
+}

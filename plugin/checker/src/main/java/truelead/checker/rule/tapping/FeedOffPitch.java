@@ -1,0 +1,93 @@
+package truelead.checker.rule.tapping;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.job.Holder;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/**
+ * The feed does not advance the tap one lead a turn. Error a turn e = F/S - P, F - P or K - P; over the depth it adds up to e times the turns,
+ * which the holder takes, or the thread does. M6x1 at S520 F500: 0.9615 - 1 = -0.0385 mm a turn, 12 turns, 0.46 mm.
+ */
+public final class FeedOffPitch extends TappingRule {
+
+	/** What a thread stands without a holder's help, as a part of the lead (common practice, no source). */
+	private static final double STANDS = 0.1;
+
+	public FeedOffPitch() {
+		super("feed-off-pitch");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		if (thread.isEmpty() || !tapping.method().taps()) {
+			return;
+		}
+		Map<Object, List<TapFeed>> byWord = new LinkedHashMap<>();
+		for (TapStroke stroke : tapping.strokes()) {
+			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byWord.computeIfAbsent(
+					feed.feed().word().<Object>map(Location::of).orElse(Location.of(stroke.block())), w -> new ArrayList<>()).add(feed));
+		}
+		double lead = thread.get().value().lead();
+		byWord.values().forEach(feeds -> {
+			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
+			long places = feeds.stream().map(feed -> feed.stroke().place()).distinct().count();
+			found.accept(draft(tapping, work, worst, thread.get(), places));
+		});
+	}
+
+	/** Exact for the nearest source, or right for another source that names a thread: the disagreement is another rule's. */
+	private static boolean fitsAny(Tapping tapping, TapFeed feed) {
+		return feed.exact(tapping.wanted().statedThread().orElseThrow().value().lead())
+				|| !feed.fits(tapping.wanted().statedThread().orElseThrow().value().lead())
+						&& tapping.wanted().named().stream().anyMatch(named -> feed.fits(named.value().lead()));
+	}
+
+	private static double drift(Tapping tapping, TapFeed feed, double lead) {
+		double turns = Turns.toDepth(tapping, feed.stroke(), lead);
+		return Math.abs(feed.error(lead)) * (Double.isNaN(turns) ? 1 : turns);
+	}
+
+	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places) {
+		double lead = thread.value().lead();
+		Figures figures = new Figures(feed.stroke().modal().unit());
+		double drift = drift(tapping, feed, lead);
+		double turns = Turns.toDepth(tapping, feed.stroke(), lead);
+		Fact<Holder> holder = tapping.wanted().holder();
+		boolean rounded = feed.fits(lead);
+		boolean floats = holder.value().floats() && drift <= holder.value().travel();
+		Severity severity = rounded || floats ? Severity.INFORMATION
+				: drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;
+		String way = feed.error(lead) < 0 ? " behind" : " ahead";
+		String message = feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
+				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")
+				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
+				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
+				+ FeedFix.text(feed, lead);
+		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
+				.programmed("feed", feed.said(), feed.feed());
+		if (!feed.perTurn()) {
+			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
+			feed.stroke().speed().word().ifPresent(word -> draft.related(Location.of(word), "the speed"));
+		}
+		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
+		draft.from("turns", Figures.turns(turns), "depth " + figures.length(Turns.engaged(tapping, feed.stroke())) + " / pitch");
+		draft.from("free travel of the holder", figures.length(holder.value().travel()), holder.origin());
+		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
+		return draft;
+	}
+}

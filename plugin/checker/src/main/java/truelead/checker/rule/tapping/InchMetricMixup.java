@@ -1,0 +1,86 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Cut;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** A feed or a depth that fits after times or divided by 25.4: written in the other unit. */
+public final class InchMetricMixup extends TappingRule {
+
+	private static final double INCH = LengthUnit.INCH.mm();
+
+	public InchMetricMixup() {
+		super("inch-metric-mixup");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		tapping.wanted().statedThread().ifPresent(thread -> TapFeed.of(tapping, stroke).ifPresent(feed -> {
+			double lead = thread.value().lead();
+			if (!feed.fits(lead) && (feed.fitsTimes(INCH, lead) || feed.fitsTimes(1 / INCH, lead))) {
+				found.accept(feed(work, feed, thread));
+			}
+		}));
+		depth(tapping, stroke).ifPresent(found);
+	}
+
+	private Draft feed(Work work, TapFeed feed, Fact<ThreadSpec> thread) {
+		double lead = thread.value().lead();
+		Figures figures = new Figures(feed.stroke().modal().unit());
+		String other = feed.stroke().modal().unit() == LengthUnit.MM ? "inches" : "mm";
+		boolean otherUnit = feed.fitsTimes(feed.stroke().modal().unit() == LengthUnit.MM ? INCH : 1 / INCH, lead);
+		String message = feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
+				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ", "
+				+ (feed.error(lead) < 0 ? "25.4 times as much" : "a 25.4th of it") + ": " + (otherUnit ? "the value is in " + other : "converted twice")
+				+ "; " + FeedFix.text(feed, lead);
+		Draft draft = Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message).programmed("feed", feed.said(), feed.feed());
+		if (feed.speed() > 0) {
+			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
+		}
+		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
+		draft.from("one inch", "25.4 mm", "ISO 31-1, exact");
+		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
+		return draft;
+	}
+
+	/** A depth more than ten times what is called out or drilled, or less than a tenth, that is near it in the other unit. */
+	private Optional<Draft> depth(Tapping tapping, TapStroke stroke) {
+		double depth = Turns.engaged(tapping, stroke);
+		Optional<Fact<Double>> called = tapping.wanted().depth();
+		Optional<Cut> drilled = stroke.hole().deepestBefore(stroke.order());
+		double wanted = called.map(Fact::value)
+				.orElse(drilled.map(cut -> Math.abs(cut.tip() - tapping.wanted().surface().value())).orElse(Double.NaN));
+		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
+		double meant = depth * factor;
+		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
+		if (!near || !(stroke.step() instanceof Step.Stroke cycle)) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(stroke.modal().unit());
+		Setting z = cycle.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE);
+		String said = z.word().map(Figures::written).orElse("the depth");
+		String message = said + " is " + figures.length(depth) + " deep, " + (called.isPresent() ? "called out is " : "the hole is ")
+				+ figures.length(wanted) + ": in " + (stroke.modal().unit() == LengthUnit.MM ? "inches" : "mm") + " it is " + figures.length(meant);
+		Draft draft = Draft.of(this, Severity.ERROR, z, stroke.block(), message).programmed("depth", figures.length(depth), z);
+		called.ifPresent(fact -> draft.known("depth called out", figures.length(wanted), fact));
+		drilled.ifPresent(cut -> draft.related(cut.block(), "the drill block"));
+		LevelFix.depth(cycle, stroke.bottom() + stroke.direction() * (meant - depth), false, "see which of the two units was meant").ifPresent(draft::fix);
+		return Optional.of(draft);
+	}
+}

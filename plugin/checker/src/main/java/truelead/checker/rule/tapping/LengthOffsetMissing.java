@@ -1,0 +1,80 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.ToolUse;
+import truelead.checker.work.Work;
+
+/** The program's other tools run with their length offsets, and the threading tool runs with none or with another tool's. */
+public final class LengthOffsetMissing implements Rule {
+
+	@Override
+	public String name() {
+		return "length-offset-missing";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadingOperation operation : work.operations()) {
+			ToolUse tool = operation.tool();
+			boolean first = work.operations().stream().filter(o -> o.tool().index() == tool.index()).findFirst().orElseThrow() == operation;
+			List<ToolUse> others = work.tools().stream().filter(t -> t.index() != tool.index() && t.change().isPresent())
+					.filter(t -> !t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).toList();
+			if (first && tool.change().isPresent() && !others.isEmpty()) {
+				check(tool, others).ifPresent(draft -> found.accept(draft.on(operation).finding()));
+			}
+		}
+	}
+
+	private Optional<Draft> check(ToolUse tool, List<ToolUse> others) {
+		boolean allApply = others.stream().allMatch(t -> !t.summary().lengthOffsets().isEmpty() && !t.summary().movedWithoutOffset());
+		if (tool.summary().lengthOffsets().isEmpty()) {
+			return allApply && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, others)) : Optional.empty();
+		}
+		Setting own = tool.summary().lengthOffsets().get(0);
+		boolean numbered = others.stream().allMatch(LengthOffsetMissing::ownNumber);
+		return numbered && own.known() && tool.number() > 0 && Math.abs(own.value() - tool.number()) > 1e-6 ? Optional.of(wrong(tool, own)) : Optional.empty();
+	}
+
+	private static boolean ownNumber(ToolUse tool) {
+		return tool.number() > 0 && !tool.summary().lengthOffsets().isEmpty()
+				&& tool.summary().lengthOffsets().stream().allMatch(h -> h.known() && Math.abs(h.value() - tool.number()) < 1e-6);
+	}
+
+	private Draft missing(ToolUse tool, List<ToolUse> others) {
+		String h = "G43 H" + (tool.number() > 0 ? String.valueOf(tool.number()) : "");
+		return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs without a length offset, the "
+				+ others.size() + (others.size() == 1 ? " other tool has one" : " other tools have theirs")
+				+ ": it goes too deep or too high by the difference of the tools' lengths; " + h.strip())
+				.related(others.get(0).change().orElseThrow(), "a tool that has its offset");
+	}
+
+	private static boolean leftOver(ToolUse tool, WordRef word) {
+		return tool.change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent();
+	}
+
+	private Draft wrong(ToolUse tool, Setting own) {
+		if (own.word().isPresent() && leftOver(tool, own.word().get())) {
+			return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs with "
+					+ Figures.written(own.word().get()) + ", left over from the tool before: it goes too deep or too high by the difference of the tools' lengths; G43 H"
+					+ tool.number()).programmed("length offset", Figures.written(own.word().get()), own).related(Location.of(own.word().get()), "the offset left over");
+		}
+		String said = own.word().map(Figures::written).orElse("H" + Figures.number(own.value(), 0));
+		Draft draft = Draft.of(this, Severity.ERROR, own, tool.change().orElseThrow(), said + " is not " + tool.name()
+				+ "'s, and the other tools take their own number: it goes too deep or too high by the difference of the tools' lengths; H" + tool.number())
+				.programmed("length offset", said, own).from("tool", tool.name(), "programmed");
+		own.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, tool.number(), 0, false,
+				"see that the offset table holds this tool's length there")).ifPresent(draft::fix);
+		return draft;
+	}
+}

@@ -1,0 +1,103 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.machine.FeedMode;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.FeedUse;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ToolUse;
+import truelead.checker.work.Work;
+
+/** The feed mode that a tapping operation set is still in force at a later feed that only makes sense in the other one. */
+public final class PerRevLeftOn extends TappingRule {
+
+	/** More than this a turn no tool feeds, mm (common practice, no source). */
+	private static final double PER_TURN = 5;
+	/** Less than this a minute no tool feeds, mm (common practice, no source). */
+	private static final double PER_MINUTE = 1;
+
+	public PerRevLeftOn() {
+		super("per-rev-left-on");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.strokes().isEmpty()) {
+			return;
+		}
+		Optional<WordRef> word = tapping.strokes().get(0).modal().feedModeStated();
+		if (word.isEmpty() || usedBefore(tapping.tool(), word.get(), work) || !setForIt(tapping, word.get())) {
+			return;
+		}
+		for (ToolUse tool : work.tools()) {
+			if (tool.index() >= tapping.tool().index()) {
+				for (FeedUse use : tool.summary().feeds()) {
+					if (use.modeWord().filter(w -> same(w, word.get())).isPresent() && odd(use).isPresent()) {
+						found.accept(draft(use, odd(use).get(), word.get()));
+						return;
+					}
+				}
+			}
+		}
+		for (Tapping later : work.tappings()) {
+			if (later.index() > tapping.index() && later.tool().index() > tapping.tool().index() && !later.strokes().isEmpty()) {
+				TapStroke stroke = later.strokes().get(0);
+				boolean shared = stroke.modal().feedModeStated().filter(w -> same(w, word.get())).isPresent();
+				Optional<TapFeed> feed = TapFeed.of(later, stroke).filter(f -> shared && !later.method().synchronised());
+				double lead = later.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
+				if (feed.filter(f -> !f.fits(lead) && FeedInWrongMode.otherMode(f).map(o -> o.fits(lead)).orElse(false)).isPresent()) {
+					found.accept(at(feed.get().feed(), stroke.block(), new Figures(stroke.modal().unit()), stroke.modal().feedMode(), word.get())
+							.on(later));
+					return;
+				}
+			}
+		}
+	}
+
+	/** Whether the mode was set for the tap: its word stands in the tap's stay, not at the program's head. */
+	private static boolean setForIt(Tapping tapping, WordRef word) {
+		return tapping.tool().change().map(change -> !change.file().name().equals(word.block().file().name()) || word.block().line() >= change.line())
+				.orElse(false);
+	}
+
+	private static boolean usedBefore(ToolUse tap, WordRef word, Work work) {
+		return work.tools().stream().filter(tool -> tool.index() < tap.index()).flatMap(tool -> tool.summary().feeds().stream())
+				.anyMatch(use -> use.modeWord().filter(w -> same(w, word)).isPresent());
+	}
+
+	private static boolean same(WordRef one, WordRef other) {
+		return Location.of(one).equals(Location.of(other));
+	}
+
+	private static Optional<Setting> odd(FeedUse use) {
+		double unit = use.unit().mm();
+		if (use.mode() == FeedMode.PER_REVOLUTION && use.largest().known() && use.largest().value() * unit > PER_TURN) {
+			return Optional.of(use.largest());
+		}
+		return use.mode() == FeedMode.PER_MINUTE && use.smallest().known() && use.smallest().value() > 0 && use.smallest().value() * unit < PER_MINUTE
+				? Optional.of(use.smallest())
+				: Optional.empty();
+	}
+
+	private Draft draft(FeedUse use, Setting feed, WordRef mode) {
+		return at(feed, use.first(), new Figures(use.unit()), use.mode(), mode);
+	}
+
+	private Draft at(Setting feed, truelead.checker.machine.BlockRef block, Figures figures, FeedMode mode, WordRef word) {
+		boolean perTurn = mode == FeedMode.PER_REVOLUTION;
+		String said = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
+		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol() + (perTurn ? " a turn" : " a minute") + ": "
+				+ Figures.written(word) + " of the tapping operation is still in force; set feed " + (perTurn ? "per minute" : "per revolution")
+				+ " again behind the tapping";
+		return Draft.of(this, Severity.ERROR, feed, block, message).programmed("feed", said, feed)
+				.from("feed mode", perTurn ? "per revolution" : "per minute", "programmed: " + Figures.written(word))
+				.related(Location.of(word), "the word for the feed mode");
+	}
+}

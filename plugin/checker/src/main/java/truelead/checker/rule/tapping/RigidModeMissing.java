@@ -1,0 +1,34 @@
+package truelead.checker.rule.tapping;
+
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The machine profile asks for a rigid-tap code before a tapping cycle, and none is in force. */
+public final class RigidModeMissing extends TappingRule {
+
+	public RigidModeMissing() {
+		super("rigid-mode-missing");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (!work.shop().profile().yes(ProfileKey.RIGID_TAP_REQUIRED) || tapping.cycle().isEmpty() || !tapping.method().taps()
+				|| tapping.wanted().holder().value().floats()) {
+			return;
+		}
+		tapping.strokes().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, stroke)));
+	}
+
+	private Draft draft(Work work, TapStroke stroke) {
+		String message = "no rigid-tap code is in force: spindle and feed are not synchronised, and a rigid holder takes no difference; the rigid-tap code "
+				+ "with S before the cycle";
+		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), message).from("rigid-tap code", "asked for before a tapping cycle",
+				"machine profile " + work.shop().profile().name());
+	}
+}

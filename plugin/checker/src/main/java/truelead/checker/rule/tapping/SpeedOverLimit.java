@@ -1,0 +1,84 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.job.Stock;
+import truelead.checker.job.StockGroup;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The speed is over the profile's limit for tapping, or the tap's surface goes far faster than the stock takes: v = pi D S / 1000, m/min. */
+public final class SpeedOverLimit extends TappingRule {
+
+	public SpeedOverLimit() {
+		super("speed-over-limit");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.strokes().isEmpty() || !tapping.method().taps()) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		if (!stroke.speed().known() || stroke.modal().constantSurface()) {
+			return;
+		}
+		double speed = stroke.speed().value();
+		OptionalDouble limit = work.shop().profile().number(ProfileKey.TAPPING_SPEED_LIMIT);
+		if (limit.isPresent() && speed > limit.getAsDouble()) {
+			String most = "S" + Figures.number(limit.getAsDouble(), 1);
+			found.accept(Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(),
+					said(stroke) + " is over the machine's limit for tapping, " + most + ": the spindle does not follow; " + most + " at most, and F with it")
+					.programmed("speed", said(stroke), stroke.speed())
+					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
+			return;
+		}
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		if (thread.isPresent()) {
+			double surface = Math.PI * thread.get().value().diameter() * speed / 1000;
+			double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));
+			if (surface > most) {
+				found.accept(surface(tapping, stroke, thread.get(), surface, most));
+			}
+		}
+	}
+
+	private Draft surface(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread, double surface, double most) {
+		String stock = tapping.wanted().stock().map(s -> s.value().words()).orElse("any stock");
+		double right = most * 1000 / Math.PI / thread.value().diameter();
+		String message = said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface, 0)
+				+ " m/min, taps run below " + Figures.number(most, 0) + " in " + stock + ": the tap wears out or breaks; S"
+				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
+		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message).programmed("speed", said(stroke), stroke.speed())
+				.known("diameter", new Figures(stroke.modal().unit()).fine(thread.value().diameter()), thread)
+				.from("highest speed", Figures.number(most, 0) + " m/min", "common practice, no source");
+		tapping.wanted().stock().ifPresent(s -> draft.known("stock", s.value().words(), s));
+		return draft;
+	}
+
+	/** Highest cutting speed of any tap in a stock, m/min: about twice what is usual with coated taps, so that only a slip is found (common practice, no source). */
+	private static double highest(Optional<StockGroup> stock, boolean forming) {
+		double cut = stock.map(group -> switch (group) {
+			case STEEL, CAST_IRON, BRONZE -> 60.0;
+			case STAINLESS -> 40.0;
+			case TITANIUM -> 25.0;
+			case NICKEL_ALLOY -> 15.0;
+			case ALUMINIUM, BRASS, COPPER, MAGNESIUM, ZINC, PLASTIC -> 120.0;
+			case OTHER -> 150.0;
+		}).orElse(150.0);
+		return forming ? Math.min(150, cut * 1.25) : cut;
+	}
+
+	private static String said(TapStroke stroke) {
+		return stroke.speed().word().map(Figures::written).orElse("S" + Figures.number(stroke.speed().value(), 1));
+	}
+}

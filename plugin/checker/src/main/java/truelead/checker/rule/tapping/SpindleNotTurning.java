@@ -1,0 +1,71 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.BlockText;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Hand;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** No speed, a speed of zero, or a spindle that stands still before the tap goes in. */
+public final class SpindleNotTurning extends TappingRule {
+
+	public SpindleNotTurning() {
+		super("spindle-not-turning");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		Setting speed = stroke.speed();
+		boolean rigid = stroke.modal().rigid().map(Setting::known).orElse(false);
+		if (!speed.isSet() && !rigid) {
+			if (!work.course().subprogramAlone()) {
+				found.accept(Draft.of(this, Severity.ERROR, Location.of(stroke.block()),
+						"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel())));
+			}
+		} else if (speed.known() && speed.value() <= 0) {
+			found.accept(Draft.of(this, Severity.ERROR, speed, stroke.block(), speed.word().map(Figures::written).orElse("S0")
+					+ " does not turn the tap while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel()))
+					.programmed("speed", "0 rev/min", speed));
+		} else if (stroke.turning() == SpindleTurn.STOPPED && !rigid) {
+			stopped(tapping, work, stroke).ifPresent(found);
+		}
+	}
+
+	private Optional<Draft> stopped(Tapping tapping, Work work, TapStroke stroke) {
+		boolean cycle = tapping.cycle().isPresent();
+		String starts = work.shop().profile().text(ProfileKey.TAPPING_STARTS_SPINDLE.key()).orElse("unstated");
+		if (cycle && starts.equals("yes")) {
+			return Optional.empty();
+		}
+		Severity severity = cycle && !starts.equals("no") ? Severity.WARNING : Severity.ERROR;
+		Optional<WordRef> word = stroke.modal().spindleWord();
+		String turn = tapping.wanted().statedThread().map(t -> t.value().hand()).orElse(Hand.RIGHT) == Hand.LEFT ? "M4" : "M3";
+		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
+				+ " before " + tapping.tool().name() + " goes in" + (severity == Severity.WARNING
+						? ", and the machine profile does not say whether the cycle starts it; "
+						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
+				+ turn + " before the block";
+		Draft draft = Draft.of(this, severity, Location.of(stroke.block()), message)
+				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
+		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
+		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",
+				List.of(BlockText.before(FeedFix.opening(stroke), turn))));
+		return Optional.of(draft);
+	}
+}

@@ -1,0 +1,87 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Edit;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** A right-hand thread goes in clockwise; the cycle, the spindle and the hand called out must agree. */
+public final class SpindleWrongWay extends TappingRule {
+
+	public SpindleWrongWay() {
+		super("spindle-wrong-way");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.method().taps() && !tapping.strokes().isEmpty() && !tapping.strokes().get(0).modal().mirrored()) {
+			TapStroke stroke = tapping.strokes().get(0);
+			Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+			Optional<Hand> wanted = thread.map(t -> t.value().hand());
+			if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps()) {
+				inCycle(tapping, s, stroke, thread, wanted, found);
+			} else if (wanted.isPresent() && opposes(stroke.turning(), wanted.get())) {
+				found.accept(spindle(stroke, wanted.get(), thread.get().value().withoutClass().designation() + " is "
+						+ words(wanted.get()) + " and goes in " + turn(wanted.get())).known("thread", thread.get().value().designation(), thread.get()));
+			}
+		}
+	}
+
+	private void inCycle(Tapping tapping, Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted,
+			Consumer<Draft> found) {
+		Hand cycle = step.cycle().kind() == Cycle.Kind.TAP ? Hand.RIGHT : Hand.LEFT;
+		String code = Figures.written(step.cycle().gWord());
+		if (wanted.isPresent() && wanted.get() != cycle) {
+			String message = code + " cuts a " + words(cycle) + " thread, " + thread.get().value().withoutClass().designation() + " is " + words(wanted.get())
+					+ ": it needs the " + words(wanted.get()) + " cycle, " + (wanted.get() == Hand.LEFT ? "G74" : "G84") + ", and the spindle "
+					+ turn(wanted.get());
+			found.accept(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
+					.known("hand", words(wanted.get()), thread.get()).from("hand of " + code, words(cycle), "programmed: " + code));
+		} else if (opposes(stroke.turning(), cycle)) {
+			found.accept(spindle(stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
+					.from("hand of " + code, words(cycle), "programmed: " + code));
+		}
+	}
+
+	private Draft spindle(TapStroke stroke, Hand hand, String needs) {
+		Optional<WordRef> word = stroke.modal().spindleWord();
+		String said = word.map(Figures::written).orElse("the spindle");
+		String message = said + " turns " + turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT) + ", " + needs
+				+ ": the tap is pushed into the hole without cutting; " + (hand == Hand.RIGHT ? "M3" : "M4");
+		Location at = word.map(Location::of).orElse(Location.of(stroke.block()));
+		Draft draft = Draft.of(this, Severity.ERROR, at, message).from("direction", turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT), "programmed: " + said);
+		word.filter(WordRef::literal).filter(w -> said.equals("M3") || said.equals("M4") || said.equals("M03") || said.equals("M04")).ifPresent(w -> {
+			String right = w.written().substring(0, w.written().length() - 1) + (hand == Hand.RIGHT ? "3" : "4");
+			draft.fix(new Fix("Change " + said + " to " + Figures.tight(right), false, "see that no cutting before the thread relies on " + said,
+					List.of(new Edit(Location.of(w), right))));
+		});
+		return draft;
+	}
+
+	private static boolean opposes(SpindleTurn turning, Hand hand) {
+		return turning == (hand == Hand.RIGHT ? SpindleTurn.COUNTERCLOCKWISE : SpindleTurn.CLOCKWISE);
+	}
+
+	private static String words(Hand hand) {
+		return hand == Hand.RIGHT ? "right-hand" : "left-hand";
+	}
+
+	private static String turn(Hand hand) {
+		return hand == Hand.RIGHT ? "clockwise" : "counter-clockwise";
+	}
+}

@@ -1,0 +1,72 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/**
+ * The R plane leaves no room to come up to speed. In synchronised tapping the spindle needs (S/60)^2 / (2 a) turns from rest to S at a
+ * rev/s^2, which are (S/60)^2 P / (2 a) mm: at S1000 within 0.2 s, a = 83.3 rev/s^2, 1.667 turns, 1.67 mm for a pitch of 1.
+ */
+public final class StartTooClose extends TappingRule {
+
+	public StartTooClose() {
+		super("start-too-close");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().thread();
+		Fact<Double> surface = tapping.wanted().surface();
+		if (thread.isEmpty() || !tapping.method().taps() || tapping.strokes().isEmpty() || surface.source() == FactSource.IMPLIED) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		double room = -stroke.direction() * (stroke.start() - surface.value());
+		double pitch = thread.get().value().lead();
+		OptionalDouble acceleration = work.shop().profile().number(ProfileKey.SPINDLE_ACCELERATION);
+		if (!(room >= 0) || surface.source() == FactSource.DEFAULT && room > stroke.travel() || tapping.wanted().holder().value().floats()) {
+			return;
+		}
+		if (acceleration.isPresent() && stroke.speed().known()) {
+			double turns = Math.pow(stroke.speed().value() / 60, 2) / (2 * acceleration.getAsDouble());
+			if (room < turns * pitch - 1e-6) {
+				found.accept(draft(stroke, thread.get(), surface, room, turns * pitch, Severity.WARNING, "the spindle needs "
+						+ Figures.turns(turns) + " turns to come up to S" + Figures.number(stroke.speed().value(), 1))
+						.from("acceleration", Figures.number(acceleration.getAsDouble(), 1) + " rev/s2", "machine profile " + work.shop().profile().name()));
+			}
+		} else if (acceleration.isEmpty() && room < 3 * pitch - 1e-6) {
+			Severity severity = room < pitch - 1e-6 ? Severity.WARNING : Severity.INFORMATION;
+			found.accept(draft(stroke, thread.get(), surface, room, 3 * pitch, severity,
+					"three pitches are usual to come up to speed").from("room to come up to speed", "3 pitches", "common practice, no source"));
+		}
+	}
+
+	private Draft draft(TapStroke stroke, Fact<ThreadSpec> thread, Fact<Double> surface, double room, double needed, Severity severity, String why) {
+		Figures figures = new Figures(stroke.modal().unit());
+		Setting r = stroke.step() instanceof Step.Stroke s ? s.cycle().word('R').orElse(Setting.NONE) : Setting.NONE;
+		double level = surface.value() - stroke.direction() * Math.ceil(needed * 10) / 10;
+		String message = "the tap starts " + figures.length(room) + " above the surface, " + figures.length(needed) + " is needed: " + why
+				+ ", so the first turns are off the pitch";
+		Draft draft = Draft.of(this, severity, r, stroke.block(), message).programmed("start", figures.length(stroke.start()), r)
+				.known("surface", figures.length(surface.value()), surface)
+				.known("pitch", figures.advance(thread.value().lead()) + " " + figures.symbol(), thread);
+		if (stroke.step() instanceof Step.Stroke s) {
+			LevelFix.start(s, level, true, "a higher R plane only lengthens the way in").ifPresent(draft::fix);
+		}
+		return draft;
+	}
+}

@@ -1,0 +1,91 @@
+package truelead.checker.rule.tapping;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Edit;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.rule.WordText;
+import truelead.checker.thread.Hand;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/** The tool is called a tap and is fed in and pulled out in rapid, in a drilling cycle or by moves: the thread is torn out. */
+public final class TapInDrillingCycle extends TappingRule {
+
+	/** A self-reversing head is fed at the pitch or a little less, as parts of it (common practice, no source). */
+	private static final double LEAST = 0.9;
+	private static final double MOST = 1.01;
+
+	public TapInDrillingCycle() {
+		super("tap-in-drilling-cycle");
+	}
+
+	@Override
+	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.method() != Tapping.Method.DRILLING_CYCLE || tapping.strokes().isEmpty()) {
+			return;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		Optional<Cycle> cycle = stroke.step() instanceof Step.Stroke s ? Optional.of(s.cycle()) : Optional.empty();
+		String tap = ToolName.of(tapping.tool().facts());
+		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke);
+		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
+		Figures figures = new Figures(stroke.modal().unit());
+		String message = tapping.tool().name() + " is called a " + tap + " and " + (head
+				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
+				: "runs in " + said + ", which pulls it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; "
+						+ code(tapping));
+		Draft draft = Draft.of(this, head ? Severity.INFORMATION : Severity.ERROR,
+				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(stroke.block())), message);
+		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
+		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
+		if (!head) {
+			cycle.flatMap(c -> fix(tapping, stroke, c)).ifPresent(draft::fix);
+		}
+		found.accept(draft);
+	}
+
+	private static boolean nearPitch(Tapping tapping, TapStroke stroke) {
+		double lead = tapping.wanted().thread().map(Fact::value).map(t -> t.lead()).orElse(Double.NaN);
+		return TapFeed.of(tapping, stroke).map(feed -> feed.advance() >= LEAST * lead && feed.advance() <= MOST * lead).orElse(false);
+	}
+
+	private static String code(Tapping tapping) {
+		boolean left = tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
+		return left ? "G74" : "G84";
+	}
+
+	/** The tapping cycle in place of the drilling one, with the feed that is right; only where the cycle has no words that mean something else in tapping. */
+	private static Optional<Fix> fix(Tapping tapping, TapStroke stroke, Cycle cycle) {
+		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
+		double lead = tapping.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
+		if (feed.isEmpty() || Double.isNaN(lead) || cycle.word('Q').isPresent() || stroke.staleFeed()) {
+			return Optional.empty();
+		}
+		List<Edit> edits = new ArrayList<>();
+		String written = cycle.gWord().written();
+		String code = code(tapping);
+		edits.add(new Edit(Location.of(cycle.gWord()), written.charAt(0) + code.substring(1)));
+		Optional<WordRef> word = feed.get().feed().word().filter(WordRef::literal);
+		if (!feed.get().exact(lead)) {
+			if (word.isEmpty()) {
+				return Optional.empty();
+			}
+			edits.add(new Edit(Location.of(word.get()), WordText.rewrite(word.get(), feed.get().right(lead), feed.get().decimals(lead))));
+		}
+		return Optional.of(new Fix("Change " + Figures.written(cycle.gWord()) + " to " + code + " and feed " + FeedFix.text(feed.get(), lead), false,
+				"see that speed, direction and R plane suit tapping", edits));
+	}
+}
