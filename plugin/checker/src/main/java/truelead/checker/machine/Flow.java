@@ -39,7 +39,7 @@ final class Flow {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.variables = new Variables(new SystemVariables(state)::value);
+		this.variables = new Variables(new SystemVariables(state)::value, state.profile.is(ProfileKey.UNSET_VARIABLES, "zero"));
 		this.evaluator = new Evaluator(variables);
 		this.words = new Words(evaluator);
 		this.executor = new BlockExecutor(state, out, meter);

@@ -31,10 +31,12 @@ final class Variables {
 	private final Map<String, Value> global = new HashMap<>();
 	private final Deque<Level> levels = new ArrayDeque<>();
 	private final IntFunction<Value> system;
+	private final boolean unsetIsZero;
 
 	/** Variables with nothing set; {@code system} answers numbers from 1000 on, with null where the machine does not say. */
-	Variables(IntFunction<Value> system) {
+	Variables(IntFunction<Value> system, boolean unsetIsZero) {
 		this.system = system;
+		this.unsetIsZero = unsetIsZero;
 		levels.push(new Level(null));
 	}
 
@@ -62,6 +64,9 @@ final class Variables {
 			return levels.peek().unset;
 		}
 		Value told = number >= 1000 ? system.apply(number) : null;
+		if (told == null && number < 1000 && unsetIsZero) {
+			return Value.ZERO;
+		}
 		return told != null ? told : Value.unknown("#" + number + (number >= 1000 ? " is known at the machine only" : " is not set in the program"));
 	}
 
@@ -70,7 +75,7 @@ final class Variables {
 		if (value == null && name.startsWith("_")) {
 			value = global.get(name);
 		}
-		return value != null ? value : Value.unknown(spoken(name) + " is not set in the program");
+		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(spoken(name) + " is not set in the program");
 	}
 
 	/** Whether a name has been set. */

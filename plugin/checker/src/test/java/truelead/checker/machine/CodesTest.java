@@ -194,4 +194,9 @@ class CodesTest {
 		Followed run = Followed.on(TURNING, "G0 X40. Z2.", "G71 P10 Q20 U.5 W.1 F.2", "G76 X28. Z-20. P920 Q300 F1.5", "G0 Z5.");
 		assertThat(Followed.text(run.end())).isEqualTo("20,0,5");
 	}
+
+	@Test
+	void aMachineMayTakeUnsetVariablesForZero() {
+		assertThat(Followed.on(MILLING.with("unset-variables", "zero"), "G0 X#500").ends()).containsExactly("0,?,?");
+	}
 }

@@ -2,6 +2,9 @@ package truelead.checker.machine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 class MachineProfileTest {
@@ -57,5 +60,13 @@ class MachineProfileTest {
 	void theHolderGivesItsTravel() {
 		assertThat(MachineProfile.generic().holderTravel()).isZero();
 		assertThat(MachineProfile.generic().with("holder", "tension-compression").holderTravel()).isEqualTo(5);
+	}
+
+	@Test
+	void theDocumentationListsEveryKey() throws IOException {
+		String text = Files.readString(Path.of("../../DEVELOPERS.md"));
+		for (ProfileKey key : ProfileKey.values()) {
+			assertThat(text).contains("| `" + key.key() + "` | " + key.purpose() + " |");
+		}
 	}
 }
