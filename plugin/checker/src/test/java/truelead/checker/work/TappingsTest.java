@@ -6,11 +6,11 @@ import static truelead.checker.Samples.tapping;
 import static truelead.checker.Samples.work;
 
 import org.junit.jupiter.api.Test;
+import truelead.checker.Samples;
 import truelead.checker.job.FactSource;
+import truelead.checker.job.Job;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.SpindleTurn;
-import truelead.checker.job.Job;
-import truelead.checker.Samples;
 import truelead.checker.work.Tapping.Method;
 
 class TappingsTest {
@@ -104,6 +104,54 @@ class TappingsTest {
 		assertThat(tapping.strokes().get(0).hole().made()).isTrue();
 		assertThat(tapping.strokes().get(0).lead().value()).isEqualTo(1.5);
 		assertThat(tapping.wanted().thread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
+	}
+
+	@Test
+	void drilledAndTappedByCyclesOnALathe() {
+		Work work = Samples.work(MachineProfile.named("turning"), Job.EMPTY, "G21", "T0101 (DRILL 8.5)", "G97 S800 M3", "G0 X0 Z5.", "G83 Z-30. R2. Q5. F.15",
+				"G80", "G0 X100. Z100.", "T0202 (M10X1.5 TAP)", "G97 S300 M3", "G0 X0 Z5.", "G84 Z-20. R3. F1.5", "G80", "G0 X100. Z100.", "M30");
+		TapStroke stroke = work.tappings().get(0).strokes().get(0);
+		assertThat(stroke.place().known()).isTrue();
+		assertThat(stroke.hole().madeBefore(stroke.order())).isTrue();
+		assertThat(stroke.hole().cuts().get(0).shoulder()).isCloseTo(-30 + 4.25 / Math.tan(Math.toRadians(59)), within(1e-6));
+	}
+
+	@Test
+	void drilledByMovesAndTappedByACycleOnALathe() {
+		Work work = Samples.work(MachineProfile.named("turning"), Job.EMPTY, "G21", "T0101 (DRILL 8.5)", "G97 S800 M3", "G0 X0 Z5.", "G1 Z-30. F.15",
+				"G0 Z5.", "G0 X100. Z100.", "T0202 (M10X1.5 TAP)", "G97 S300 M3", "G0 X0 Z5.", "G84 Z-20. R3. F1.5", "G80", "G0 X100. Z100.", "M30");
+		TapStroke stroke = work.tappings().get(0).strokes().get(0);
+		assertThat(stroke.hole().madeBefore(stroke.order())).isTrue();
+	}
+
+	@Test
+	void fedWithAFloatingHolderUnderG63() {
+		MachineProfile profile = MachineProfile.generic().with("G63", "floating-tap");
+		Work work = Samples.work(profile, Job.EMPTY, "G21 G90", "T2 M6 (M6X1 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H2 Z5.", "G63 Z-12. F520.",
+				"G63 Z5. M4", "G0 Z50.", "M30");
+		assertThat(work.tappings()).singleElement().satisfies(t -> {
+			assertThat(t.method()).isEqualTo(Method.FEED);
+			assertThat(t.strokes().get(0).modal().overridesLocked()).isTrue();
+		});
+	}
+
+	@Test
+	void aHoleSkippedByBlockDeleteIsStillInThePattern() {
+		Tapping tapping = tapping("G21 G90", "T2 M6 (M6X1 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H2 Z5.", "G84 Z-12. R3. F520.", "X20.", "/Y30.", "G80", "M30");
+		assertThat(tapping.strokes()).hasSize(3);
+		assertThat(tapping.strokes().get(2).block().skippable()).isTrue();
+	}
+
+	@Test
+	void aTapTornOutInRapid() {
+		Tapping tapping = tapping("G21 G90", "T2 M6 (M6X1 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H2 Z5.", "G1 Z-12. F520.", "G0 Z5.", "X50.", "M30");
+		assertThat(tapping.method()).isEqualTo(Method.DRILLING_CYCLE);
+	}
+
+	@Test
+	void aSpeedThatIsNotKnownIsSaid() {
+		Tapping tapping = tapping("G21 G90", "T2 M6 (M6X1 TAP)", "G54 G0 X10. Y10. S#100 M3", "G43 H2 Z5.", "G84 Z-12. R3. F520.", "G80", "M30");
+		assertThat(tapping.notEvaluated()).singleElement().satisfies(n -> assertThat(n.why()).startsWith("the speed is not known"));
 	}
 
 	@Test
