@@ -103,7 +103,7 @@ final class BlockBuilder {
 		if (part instanceof Part.Keyword keyword) {
 			return takeKeyword(keyword, index, end);
 		}
-		if (anyKeyword(index, end)) {
+		if (anyKeyword(index, end) || pathMark(part, index, end)) {
 			return opaque(index, end);
 		}
 		return takeDamage(part, index);
@@ -153,6 +153,11 @@ final class BlockBuilder {
 			end++;
 		}
 		return end;
+	}
+
+	/** A dollar sign and a digit alone: which path of a machine with several the blocks behind it are for. */
+	private boolean pathMark(Part part, int index, int end) {
+		return part.span().length() == 2 && line.charAt(part.span().start()) == '$' && leading(index) && end == index + 1;
 	}
 
 	private boolean anyKeyword(int from, int to) {

@@ -1,5 +1,7 @@
 package truelead.grammar;
 
+import java.util.List;
+
 /** Reads the text of one line into a block. Never fails: what cannot be read is kept, with a problem that says what was expected. */
 public final class BlockReader {
 
@@ -13,8 +15,17 @@ public final class BlockReader {
 	/** Most signs and operators in one block that are read. */
 	public static final int MAX_OPERATORS = 500;
 
+	/** Most states that the grammar's caches keep before they are thrown away. */
+	public static final int MAX_CACHED_STATES = 20_000;
+
 	/** Reads one line, without its line end. */
 	public static Block read(String line) {
+		List<Element> plain = QuickReader.read(line);
+		return plain != null ? new Block(line, plain, List.of()) : readByGrammar(line);
+	}
+
+	/** Reads one line by the grammar alone. */
+	static Block readByGrammar(String line) {
 		int size = Limits.readable(line);
 		Parse parse = Parse.of(line, size);
 		if (size == line.length() && !parse.whole()) {

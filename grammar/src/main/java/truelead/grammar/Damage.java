@@ -48,7 +48,8 @@ final class Damage {
 		char c = line.charAt(at);
 		char after = at + 1 < line.length() ? line.charAt(at + 1) : ' ';
 		if (c == '$') {
-			return isDigit(after) && (at == 0 || !isLetter(line.charAt(at - 1))) ? 'S' : c;
+			boolean number = isDigit(after) && at + 2 < line.length() && isDigit(line.charAt(at + 2));
+			return number && (at == 0 || !isLetter(line.charAt(at - 1))) ? 'S' : c;
 		}
 		if (c != 'O' && c != 'o' && c != 'l' || at == 0) {
 			return c;

@@ -110,7 +110,7 @@ record GluedName(int type, int length) {
 	private static boolean parts(int type, String rest, boolean digitNext, boolean bracket) {
 		return switch (type) {
 			case GCodeLexer.GOTO, GCodeLexer.DO, GCodeLexer.END -> digitNext;
-			case GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD -> digitNext || bracket && isFunction(rest);
+			case GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD -> digitNext || rest.equals("NOT") || bracket && isFunction(rest);
 			case GCodeLexer.THEN -> rest.length() == 1 || Character.isDigit(rest.charAt(1)) || rest.startsWith("GOTO");
 			default -> false;
 		};

@@ -5,7 +5,6 @@ import java.util.List;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 
 /** One run of the grammar over a line: its tokens, its parts, and what is missing in them. */
@@ -13,12 +12,12 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 
 	/** Runs the grammar over the first {@code size} characters of a line. */
 	static Parse of(String line, int size) {
-		GCodeLexer lexer = new GCodeLexer(new LineChars(line, size));
+		Caches caches = Caches.current();
+		GCodeLexer lexer = caches.use(new GCodeLexer(new LineChars(line, size)));
 		lexer.removeErrorListeners();
 		CommonTokenStream tokens = new CommonTokenStream(lexer);
-		GCodeParser parser = new GCodeParser(tokens);
+		GCodeParser parser = caches.use(new GCodeParser(tokens));
 		parser.removeErrorListeners();
-		parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
 		parser.setErrorHandler(new BailErrorStrategy());
 		try {
 			PartReader reader = new PartReader(parser.block());

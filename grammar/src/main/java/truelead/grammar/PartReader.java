@@ -24,11 +24,24 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	/** Misfits that touch are one; the first says what was expected. */
 	private void add(Part part) {
 		int last = parts.size() - 1;
-		if (part instanceof Part.Misfit && last >= 0 && parts.get(last) instanceof Part.Misfit before && before.span().end() == part.span().start()) {
+		Optional<Part> jump = last < 0 ? Optional.empty() : jump(parts.get(last), part);
+		if (jump.isPresent()) {
+			parts.set(last, jump.get());
+		} else if (part instanceof Part.Misfit && last >= 0 && parts.get(last) instanceof Part.Misfit before && before.span().end() == part.span().start()) {
 			parts.set(last, new Part.Misfit(before.message(), before.span().to(part.span())));
 		} else {
 			parts.add(part);
 		}
+	}
+
+	/** A condition without THEN and a block number behind it, {@code IF [#1 EQ 2] N100}, is a jump to that block. */
+	private static Optional<Part> jump(Part before, Part part) {
+		if (before instanceof Part.Whole first && first.element() instanceof Element.Conditional conditional
+				&& conditional.span().end() == conditional.condition().span().end() && part instanceof Part.Whole second
+				&& second.element() instanceof Element.Word word && word.address() == 'N') {
+			return Optional.of(whole(new Element.Jump(Optional.of(conditional.condition()), word.value(), before.span().to(part.span()))));
+		}
+		return Optional.empty();
 	}
 
 	/** What was found. */
@@ -236,6 +249,10 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), span(tree)));
 	}
 
+	private static boolean programNumber(String text) {
+		return text.length() > 3 && text.length() < 10 && text.charAt(0) == '0' && text.indexOf('.') < 0;
+	}
+
 	private static char letter(String text) {
 		return text.toUpperCase(Locale.ROOT).charAt(0);
 	}
@@ -254,7 +271,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	@Override
 	public Part visitStray(GCodeParser.StrayContext tree) {
 		boolean alone = tree.getStart().getTokenIndex() == 0 && tree.getParent().getChildCount() == 2;
-		if (alone && tree.NUMBER() != null && tree.getText().matches("0\\d{3,8}")) {
+		if (alone && tree.NUMBER() != null && programNumber(tree.getText())) {
 			return new Part.Misfit("A program number begins with the letter O. Type O" + tree.getText().substring(1) + ", or take the number away.", span(tree));
 		}
 		return new Part.Misfit(Strays.message(tree.getStart()), span(tree));
