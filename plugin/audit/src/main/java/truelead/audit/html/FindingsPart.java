@@ -19,6 +19,7 @@ import truelead.checker.sheet.OperationSheet;
 final class FindingsPart {
 
 	private static final int MOST = 300;
+	private static final int BRIEF = 8;
 
 	private final Audited.Checked program;
 	private final List<OperationSheet> sheets;
@@ -44,10 +45,25 @@ final class FindingsPart {
 		gone(html);
 	}
 
+	/** The worst in a line each, for those who read no further. */
+	void brief(Html html) {
+		List<Judged> worst = program.findings().stream().filter(judged -> judged.open() && judged.finding().severity() != Severity.INFORMATION)
+				.sorted(Comparator.comparing((Judged judged) -> judged.finding().severity())).toList();
+		if (worst.isEmpty()) {
+			return;
+		}
+		html.raw("<ol class=\"brief\">");
+		for (Judged judged : worst.subList(0, Math.min(BRIEF, worst.size()))) {
+			html.raw("<li>" + sign(judged.finding().severity()) + " <a href=\"#" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\">line ")
+					.text("" + (judged.finding().at().line() + 1)).raw("</a> ").text(judged.finding().message()).raw("</li>\n");
+		}
+		html.raw("</ol>\n").raw(worst.size() > BRIEF ? "<p>and " + (worst.size() - BRIEF) + " more</p>" : "");
+	}
+
 	private void card(Html html, Judged judged) {
 		Finding finding = judged.finding();
 		String severity = finding.severity().name().toLowerCase(Locale.ROOT);
-		html.raw("<article class=\"finding " + severity + "\"><h3><span class=\"level\">" + sign(finding.severity()) + " " + severity + "</span> ")
+		html.raw("<article class=\"finding " + severity + "\" id=\"" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\"><h3><span class=\"level\">" + sign(finding.severity()) + " " + severity + "</span> ")
 				.element("code", "", finding.rule()).raw("</h3>\n").element("p", "class=\"message\"", finding.message());
 		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1));
 		Excerpt.write(html, finding.at());
@@ -85,7 +101,7 @@ final class FindingsPart {
 			OperationSheet sheet = sheets.get(finding.operation());
 			Optional<Drawing> drawing = Drawings.of(finding, sheet);
 			drawing.ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
-			html.raw("<p class=\"more\"><a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
+			html.raw("</div><div><p class=\"more\">numbers of <a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
 					.raw("</a></p>\n");
 		}
 	}

@@ -42,10 +42,12 @@ final class ProgramPart {
 	}
 
 	private void audit(Html html, Audited.Checked checked, List<OperationSheet> sheets, Verdict verdict, String anchor) {
+		FindingsPart findings = new FindingsPart(checked, sheets, anchor);
 		verdict(html, verdict);
+		findings.brief(html);
 		basis(html, checked);
 		lost(html, checked);
-		new FindingsPart(checked, sheets, anchor).write(html);
+		findings.write(html);
 		new OperationsPart(checked, sheets, anchor).write(html);
 		new PlansPart(checked).write(html);
 		new ToolsPart(checked).write(html);

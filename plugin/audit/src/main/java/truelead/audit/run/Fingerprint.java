@@ -18,8 +18,8 @@ import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
 /**
- * A mark by which the same finding is known again in a later state of the program. It is made of the rule, the words of the block and the
- * numbers of the finding. It holds no path, no line, no sequence number, no comment and no jump target, so it survives inserted lines,
+ * A mark by which the same finding is known again in a later state of the program. It is made of the rule, the words it points at and the numbers
+ * of the finding. It holds no path, no line, no sequence number, no comment and no jump target, so it survives inserted lines,
  * renumbering and a move to another folder. Equal findings of one program are told apart by their order.
  */
 public final class Fingerprint {
@@ -48,7 +48,7 @@ public final class Fingerprint {
 		return hash(base.append(order).toString());
 	}
 
-	/** The block's words, without blanks, comments, N words and jump targets. */
+	/** The words of the block that the finding points at, without blanks, comments, N words and jump targets. */
 	static String words(Location at) {
 		ProgramText text = at.file().text();
 		if (at.line() >= text.lineCount()) {
@@ -57,10 +57,11 @@ public final class Fingerprint {
 		Block block = text.block(at.line());
 		StringBuilder words = new StringBuilder();
 		for (Element element : block.elements()) {
-			if (element instanceof Element.Comment || element instanceof Element.Word word && word.address() == 'N') {
+			Span span = element.span();
+			boolean meant = span.start() < at.span().end() && span.end() > at.span().start();
+			if (!meant || element instanceof Element.Comment || element instanceof Element.Word word && word.address() == 'N') {
 				continue;
 			}
-			Span span = element.span();
 			int end = element instanceof Element.Jump jump ? jump.target().span().start() : span.end();
 			words.append(block.text(), span.start(), Math.max(span.start(), end));
 		}

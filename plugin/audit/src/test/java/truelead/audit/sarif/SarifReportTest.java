@@ -57,9 +57,15 @@ class SarifReportTest {
 	}
 
 	@Test
+	void theMarkSurvivesInsertedLinesAndRenumbering() {
+		Sample edited = Sample.of("other.nc", Sample.BRACKET.replace("N30 G84", "(NEW COMMENT)\n\nN130 G84"));
+		assertThat(SarifLog.of(edited.with(moved(edited))).mark(0)).isEqualTo(log.mark(0));
+	}
+
+	@Test
 	void theMarkChangesWithTheNumbers() {
-		Sample edited = Sample.of("bracket.nc", Sample.BRACKET.replace("R3. F500", "R5. F500"));
-		assertThat(SarifLog.of(edited.with(moved(edited))).mark(0)).isNotEqualTo(log.mark(0));
+		Sample edited = Sample.of("bracket.nc", Sample.BRACKET.replace("F500", "F510"));
+		assertThat(SarifLog.of(edited.with(edited.finding("feed-off-pitch", Severity.ERROR, "m", "F510"))).mark(0)).isNotEqualTo(log.mark(0));
 	}
 
 	@Test

@@ -8,7 +8,7 @@ import truelead.checker.machine.LengthUnit;
  *
  * @param pitch   advance a turn that the thread needs, mm
  * @param advance advance a turn as programmed, mm
- * @param turns   turns from the R plane to depth
+ * @param turns   turns to depth
  * @param unit    unit the lengths are shown in
  */
 public record FeedDrift(double pitch, double advance, double turns, LengthUnit unit) {

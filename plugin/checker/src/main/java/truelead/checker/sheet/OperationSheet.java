@@ -23,7 +23,7 @@ import truelead.checker.work.ToolUse;
  * @param feed      the feed as programmed with its mode, or the lead of a synchronised move
  * @param advance   what feed and speed advance in a turn; of a helix its rise in a turn
  * @param lead      what the thread needs in a turn: pitch times starts
- * @param turns     turns from where the tool is led to the bottom
+ * @param turns     turns in the material, from the top of the hole to the tool's end; of a helix all of it
  * @param depth     depth of thread called out, in words with its origin; empty where nobody says
  * @param called    the same, mm
  * @param wall      thickness of the wall, mm

@@ -45,10 +45,10 @@ public final class Sheets {
 		double advance = first.map(stroke -> advance(stroke, unit)).orElse(Double.NaN);
 		double tapered = tapping.tool().facts().leadTurns().map(turns -> turns.value() * lead).orElse(Double.NaN);
 		double used = Double.isNaN(lead) ? advance : lead;
-		HoleReader holes = new HoleReader(tapping.wanted(), tapered, unit);
+		List<HoleSheet> holes = new HoleReader(tapping.wanted(), tapered, unit).tapped(tapping);
+		double deep = holes.isEmpty() ? Double.NaN : holes.get(0).tip();
 		return sheet(tapping, method(tapping), unit, speed, first.map(TapStroke::turning).orElse(SpindleTurn.UNKNOWN),
-				first.map(stroke -> feed(stroke, unit)).orElse(""), advance, first.map(TapStroke::travel).orElse(Double.NaN) / used, tapered, Double.NaN,
-				holes.tapped(tapping));
+				first.map(stroke -> feed(stroke, unit)).orElse(""), advance, deep / used, tapered, Double.NaN, holes);
 	}
 
 	private static OperationSheet milling(ThreadMilling milling) {

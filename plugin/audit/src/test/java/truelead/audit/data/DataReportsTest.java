@@ -1,0 +1,83 @@
+package truelead.audit.data;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import truelead.audit.report.Report;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Sample;
+import truelead.audit.run.Tally;
+import truelead.audit.source.Source;
+import truelead.checker.rule.Severity;
+
+class DataReportsTest {
+
+	private final Sample bracket = Sample.of("bracket.nc", Sample.BRACKET);
+
+	@Test
+	void jsonHasProgramsFindingsAndWhatWasNotChecked() throws IOException {
+		StringWriter out = new StringWriter();
+		fill(new JsonReport(out), bracket.with(bracket.feedOffPitch()), new Audited.Refused(new Source(Path.of("x"), "x.nc", 0), "binary file"));
+		JsonObject json = JsonParser.parseString(out.toString()).getAsJsonObject();
+		JsonObject finding = json.getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
+		assertThat(finding.get("rule").getAsString()).isEqualTo("feed-off-pitch");
+		assertThat(finding.get("line").getAsInt()).isEqualTo(5);
+		assertThat(json.getAsJsonArray("notChecked").get(0).getAsJsonObject().get("reason").getAsString()).isEqualTo("binary file");
+		assertThat(json.getAsJsonObject("summary").get("exitStatus").getAsInt()).isEqualTo(2);
+	}
+
+	@Test
+	void aCaseFailsForFindingsFromTheLimitOn() throws Exception {
+		Element suite = junit(Severity.WARNING, bracket.finding("hole-missing", Severity.ERROR, "no <hole>", "X30."));
+		assertThat(suite.getAttribute("failures")).isEqualTo("1");
+		assertThat(((Element) suite.getElementsByTagName("failure").item(0)).getAttribute("message")).isEqualTo("no <hole>");
+	}
+
+	@Test
+	void aCaseBelowTheLimitPassesAndTellsTheFinding() throws Exception {
+		Element suite = junit(Severity.ERROR, bracket.finding("start-too-close", Severity.WARNING, "close\u0001", "X30."));
+		assertThat(suite.getAttribute("failures")).isEqualTo("0");
+		assertThat(suite.getElementsByTagName("system-out").item(0).getTextContent()).isEqualTo("bracket.nc:6:5 warning start-too-close close\uFFFD");
+	}
+
+	@Test
+	void whatCouldNotBeFollowedIsAnError() throws Exception {
+		assertThat(junit(Severity.ERROR, bracket.finding("not-followed", Severity.WARNING, "#1 has no value", "X30.")).getAttribute("errors")).isEqualTo("1");
+	}
+
+	@Test
+	void openFindingsBecomeLinesOfAnAcceptFile() throws IOException {
+		Audited.Checked checked = bracket.with(bracket.feedOffPitch());
+		StringWriter out = new StringWriter();
+		fill(new AcceptListReport(out), checked);
+		assertThat(out.toString().lines()).containsExactly("fingerprint,rule,program,reason,person,date",
+				checked.findings().get(0).fingerprint() + ",feed-off-pitch,bracket.nc,,,");
+	}
+
+	private Element junit(Severity limit, truelead.checker.rule.Finding... findings) throws Exception {
+		StringWriter out = new StringWriter();
+		fill(new JunitReport(out, limit), bracket.with(findings));
+		Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+				.parse(new ByteArrayInputStream(out.toString().getBytes(StandardCharsets.UTF_8)));
+		return (Element) document.getElementsByTagName("testsuite").item(0);
+	}
+
+	private static void fill(Report report, Audited... programs) throws IOException {
+		Tally tally = new Tally(Severity.WARNING);
+		for (Audited program : programs) {
+			report.add(program);
+			tally.add(program);
+		}
+		report.finish(tally);
+	}
+}

@@ -1,0 +1,102 @@
+package truelead.audit.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import truelead.audit.Recorded;
+
+/** Pages made of real checks, among them a program that tries to be a page itself. */
+class HtmlReportTest {
+
+	private static final String HOSTILE = """
+			%
+			O0001 (<script>document.title='run'</script>)
+			(--><img src=x onerror=alert(1)>)
+			N1 T1 M6 (<svg onload=alert(2)> DRILL 5.0)
+			N2 G54 G90 G0 X10 Y10 S3000 M3
+			N3 G81 Z-20. R2. F300
+			N4 G80
+			N5 T2 M6 ("><iframe src=javascript:alert(3)> M6X1 TAP)
+			N6 G0 X10 Y10 S520 M3
+			N7 G84 Z-12. R5. F520
+			N8 G80
+			N9 ??? </pre><script>alert(4)</script>
+			M30
+			""";
+
+	@TempDir
+	Path folder;
+
+	private Path program;
+
+	@BeforeEach
+	void aHostileProgram() throws IOException {
+		program = Files.writeString(folder.resolve("a&b'<b onclick=x>.nc"), HOSTILE);
+	}
+
+	@Test
+	void nothingOfAProgramBecomesMarkup() throws IOException {
+		String page = page("html");
+		assertThat(page).contains("&lt;iframe").doesNotContain("<script", "<iframe", "<img", "<svg onload", "<b onclick");
+	}
+
+	@Test
+	void thePageLoadsNothing() throws IOException {
+		assertThat(page("html")).doesNotContainPattern("(?:src|href)=\"(?!#)");
+		assertThat(page("html")).contains("default-src 'none'");
+	}
+
+	@Test
+	void theVerdictComesFirst() throws IOException {
+		String page = page("html");
+		assertThat(page.indexOf("class=\"verdict")).isPositive().isLessThan(page.indexOf("<h2>"));
+	}
+
+	@Test
+	void thePageIsWellFormedApartFromItsHead() throws Exception {
+		String page = page("html");
+		String main = page.substring(page.indexOf("<main>"), page.indexOf("</main>") + 7);
+		javax.xml.parsers.DocumentBuilderFactory.newInstance().newDocumentBuilder()
+				.parse(new java.io.ByteArrayInputStream(main.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+	}
+
+	@Test
+	void theSheetsStandAlone() throws IOException {
+		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
+		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");
+	}
+
+	@Test
+	void aFolderGetsAnIndexAndAPageAProgram() throws IOException {
+		Files.writeString(folder.resolve("plain.nc"), "G21\nM30\n");
+		Path out = folder.resolve("pages");
+		Recorded.run("check", folder, "--report", "html:" + out + "/");
+		try (var pages = Files.list(out)) {
+			assertThat(pages.map(page -> page.getFileName().toString()).sorted()).containsExactly("0001-abbonclickxnc.html", "0002-plainnc.html", "index.html");
+		}
+		assertThat(Files.readString(out.resolve("index.html"))).contains("href=\"0002-plainnc.html\"").doesNotContain("<b onclick");
+	}
+
+	@Test
+	void manyProgramsOnOnePageBeginWithAList() throws IOException {
+		Files.writeString(folder.resolve("plain.nc"), "G21\nM30\n");
+		String page = Files.readString(report("html", folder));
+		assertThat(page).contains("<h1>2 programs</h1>", "href=\"#p2\"", "id=\"p2\"");
+	}
+
+	private String page(String format) throws IOException {
+		return Files.readString(report(format, program));
+	}
+
+	private Path report(String format, Path what) {
+		Path file = folder.resolve("out").resolve(format);
+		Recorded run = Recorded.run("check", what, "--report", format + ":" + file);
+		assertThat(run.err()).isEmpty();
+		return file;
+	}
+}
