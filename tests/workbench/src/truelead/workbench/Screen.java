@@ -68,7 +68,8 @@ final class Screen {
 		press(modifiers, 0, character);
 	}
 
-	private static void press(int modifiers, int keyCode, char character) {
+	/** Presses a key that has both a code and a character. */
+	static void press(int modifiers, int keyCode, char character) {
 		for (int modifier : new int[] { SWT.CTRL, SWT.SHIFT, SWT.ALT }) {
 			if ((modifiers & modifier) != 0) {
 				post(SWT.KeyDown, modifier, (char) 0);

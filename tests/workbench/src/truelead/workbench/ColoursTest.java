@@ -1,0 +1,101 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
+import org.eclipse.core.runtime.IConfigurationElement;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.graphics.RGB;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** Colours can be read in both themes, and say what the words are. */
+class ColoursTest {
+
+	private static final RGB WHITE = new RGB(255, 255, 255);
+	/** Text background of the platform's dark theme. */
+	private static final RGB DARK = new RGB(0x2f, 0x2f, 0x2f);
+	/** Least contrast of text, by WCAG 2.1, success criterion 1.4.3. */
+	private static final double LEAST = 4.5;
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+	}
+
+	@Test
+	void everyColourStandsOutInTheLightTheme() {
+		assertThat(light()).isNotEmpty().allSatisfy((id, colour) -> assertThat(contrast(colour, WHITE)).as(id).isGreaterThanOrEqualTo(LEAST));
+	}
+
+	@Test
+	void everyColourHasADarkOneThatStandsOut() throws IOException {
+		Map<String, RGB> dark = dark();
+		assertThat(dark.keySet()).isEqualTo(light().keySet());
+		assertThat(dark).allSatisfy((id, colour) -> assertThat(contrast(colour, DARK)).as(id).isGreaterThanOrEqualTo(LEAST));
+	}
+
+	@Test
+	void aCycleAndACalloutAreBold() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("colours.nc", "G84 Z-10. F500 (M6X1 TAP)\nG0 X1. (CLEAR)\n/G1 Y2."));
+		Screen.waitUntil("colours", () -> styleAt(program, "G84") != null);
+		assertThat(styleAt(program, "G84").fontStyle).isEqualTo(SWT.BOLD);
+		assertThat(styleAt(program, "G0").fontStyle).isEqualTo(SWT.NORMAL);
+		assertThat(styleAt(program, "(M6X1").fontStyle).isEqualTo(SWT.BOLD | SWT.ITALIC);
+		assertThat(styleAt(program, "(CLEAR").fontStyle).isEqualTo(SWT.ITALIC);
+		assertThat(styleAt(program, "Y2.").fontStyle).as("behind a block delete").isEqualTo(SWT.ITALIC);
+	}
+
+	private static StyleRange styleAt(OpenProgram program, String text) {
+		return program.widget().getStyleRangeAtOffset(program.widget().getText().indexOf(text));
+	}
+
+	private static Map<String, RGB> light() {
+		Map<String, RGB> colours = new TreeMap<>();
+		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.themes")) {
+			String id = element.getAttribute("id");
+			if (element.getName().equals("colorDefinition") && id.startsWith("truelead.")) {
+				int[] parts = Arrays.stream(element.getAttribute("value").split(",")).mapToInt(Integer::parseInt).toArray();
+				colours.put(id, new RGB(parts[0], parts[1], parts[2]));
+			}
+		}
+		return colours;
+	}
+
+	private static Map<String, RGB> dark() throws IOException {
+		Map<String, RGB> colours = new TreeMap<>();
+		try (InputStream sheet = Platform.getBundle("truelead.editor").getEntry("css/dark.css").openStream()) {
+			for (String line : new String(sheet.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+				if (line.startsWith("ColorDefinition#")) {
+					String id = line.substring(line.indexOf('#') + 1, line.indexOf(' ')).replace('-', '.');
+					int at = line.indexOf("color: #") + 8;
+					int value = Integer.parseInt(line.substring(at, at + 6), 16);
+					colours.put(id, new RGB(value >> 16, value >> 8 & 255, value & 255));
+				}
+			}
+		}
+		return colours;
+	}
+
+	private static double contrast(RGB a, RGB b) {
+		double first = luminance(a);
+		double second = luminance(b);
+		return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
+	}
+
+	private static double luminance(RGB colour) {
+		return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
+	}
+
+	private static double linear(int part) {
+		double value = part / 255.0;
+		return value <= 0.03928 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
+	}
+}
