@@ -45,7 +45,11 @@ final class Aim {
 
     /** The blocks that carry the numbers of a threading operation. */
     static List<String> numbers(Op op) {
-        return marks(op, "cycle", "hole-0", "start", "rigid", "stroke-0", "in", "entry", "helix", "call", "place");
+        List<String> marks = marks(op, "cycle", "hole-0", "holes", "start", "rigid", "stroke-0", "in", "entry", "helix", "call", "place");
+        if (op.features.get(0).way == Feature.Way.SUB) {
+            marks.addAll(List.of("sub:hole-0", "sub:hole-1"));
+        }
+        return marks;
     }
 
     static List<String> marks(Op op, String... roles) {

@@ -26,7 +26,7 @@ final class ModeFaults {
             }
             tap.modeAfter = false;
             return Aim.join(Aim.marks(job.ops.get(next), "cycle", "feed", "in", "entry", "on", "hole-0", "holes"), Aim.marks(tap, "mode", "cycle", "minutes"));
-        })));
+        })).beside("feed-in-wrong-mode"));
         all.add(Fault.of("length offset forgotten", "length-offset-missing", Aim.at(Op.class, o -> threads(o), (job, op, dice) -> {
             Aim.edit(job, op, "length", (tape, block) -> {
                 block.drop('G', 43);

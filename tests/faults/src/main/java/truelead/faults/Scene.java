@@ -41,7 +41,7 @@ final class Scene {
     /** A feed whose digits matter: more decimals, as one writes for a thread. */
     Word threadFeed(double mm, boolean perRev) {
         double value = job.inch ? mm / 25.4 : mm;
-        int most = perRev ? 4 : 3;
+        int most = perRev ? value < 0.01 ? 6 : 4 : 3;
         return Word.of('F', value, Figures.decimals(value, 0, most, perRev ? 0.0004 : 0.002));
     }
 }

@@ -99,8 +99,8 @@ final class Tally {
         }
         text.append('\n').append(kind).append(", ").append(name).append(": ").append(verdicts.size()).append('\n');
         for (Verdict v : verdicts.stream().limit(each).toList()) {
-            text.append("  seed ").append(v.trial().seed()).append(", lines ").append(v.trial().lines()).append('\n');
-            for (Said s : kind.equals("extra") ? v.extra() : v.said()) {
+            text.append("  seed ").append(v.trial().seed()).append(", lines ").append(v.trial().lines().stream().limit(8).toList()).append('\n');
+            for (Said s : (kind.equals("extra") ? v.extra() : v.said()).stream().filter(s -> !s.rule().equals("edge-not-broken")).limit(6).toList()) {
                 text.append("    ").append(s.line()).append(' ').append(s.level()).append(' ').append(s.rule()).append(' ').append(s.message()).append('\n');
             }
         }

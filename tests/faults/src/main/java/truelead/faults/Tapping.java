@@ -122,7 +122,7 @@ final class Tapping extends Op {
     private void synchronised(Scene scene) {
         Pen pen = scene.pen;
         double value = scene.job.inch ? advance / 25.4 : advance;
-        Word k = Word.of('K', value, Figures.decimals(value, 1, 4, 0.0004));
+        Word k = Word.of('K', value, Figures.decimals(value, 1, value < 0.01 ? 6 : 4, 0.0004));
         int i = 0;
         for (Place at : places) {
             scene.add(Word.g(0), pen.x(at.x()), pen.y(at.y())).mark(mark("hole-" + i));
