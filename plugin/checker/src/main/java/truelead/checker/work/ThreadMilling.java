@@ -31,13 +31,13 @@ public record ThreadMilling(int index, int group, ToolUse tool, List<MillPass> p
 	@Override
 	public List<Hole> holes() {
 		Map<Place, Hole> holes = new LinkedHashMap<>();
-		passes.forEach(p -> holes.putIfAbsent(p.place(), p.hole()));
+		passes.forEach(p -> holes.putIfAbsent(p.hole().place(), p.hole()));
 		return List.copyOf(holes.values());
 	}
 
-	/** The passes at one hole, in order. */
+	/** The passes at one hole, in order; the middle of a pass may lie a rounding beside that of the hole. */
 	public List<MillPass> passesAt(Hole hole) {
-		return passes.stream().filter(p -> p.place().equals(hole.place())).toList();
+		return passes.stream().filter(p -> p.hole().place().equals(hole.place())).toList();
 	}
 
 	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller. */

@@ -71,6 +71,16 @@ class ThreadMillingsTest {
 	}
 
 	@Test
+	void aPassAHairBesideTheDrilledPlaceIsAtThatHole() {
+		ThreadMilling milling = milling("G21 G17 G90", "T1 M6 (DRILL 29.5)", "G54 G0 X47.5 Y2.5 S300 M3", "G43 H1 Z5.", "G81 X47.5 Y2.5 Z-60. R2. F80", "G80",
+				"T3 M6 (THREAD MILL D21.5 M33X3.5)", "G0 X47.5 Y2.5 S1180 M3", "G43 H3 Z5.", "G0 Z-40.375", "G41 G1 X50.688 Y-11.438 D3 F49.",
+				"G3 X64.626 Y2.5 Z-39.5 I0 J13.938", "G3 I-17.126 J0 Z-36.", "G3 X50.688 Y16.438 Z-35.125 I-13.938 J0", "G40 G1 X47.5 Y2.5", "G0 Z50.", "M30");
+		Hole hole = milling.holes().get(0);
+		assertThat(hole.made()).isTrue();
+		assertThat(milling.finishing(hole)).hasSize(1);
+	}
+
+	@Test
 	void roundAStudItIsAnExternalThread() {
 		ThreadMilling milling = milling("G21 G17 G90", "T7 M6 (THREAD MILL D10. M20X1.5)", "G54 G0 X30. Y0 S2000 M3", "G43 H7 Z5.", "G0 Z-15.",
 				"G1 X14.08 F500.", "G2 I-14.08 J0 Z-16.5", "G1 X30.", "G0 Z50.", "M30");
