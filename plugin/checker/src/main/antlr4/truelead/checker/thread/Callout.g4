@@ -13,7 +13,8 @@ tokens {
 	LETTER_WORD, TYPED
 }
 
-comment : item* EOF ;
+/* One piece of a comment; CommentPhrases hands out the longest run of tokens that is one. */
+only : item EOF ;
 
 item : multiplied | thread | deep | diameter | gauge | angle | code | amount | word | other ;
 
@@ -36,7 +37,7 @@ inch : SERIES inchSize ((DASH | TIMES) tpi=NUMBER TPI?)? extent? tail*
      | SERIES_LETTER inchSize (DASH tpi=NUMBER)? extent? pipeClass=LETTER? tail*
      | inchSize DASH? SERIES extent? tail*
      | inchSize (DASH | TIMES) tpi=NUMBER TPI? (DASH? SERIES)? extent? tail*
-     | mark inchSize tpi=NUMBER SERIES? extent? tail* ;
+     ;
 
 /* M8X1.25X20: how deep */
 extent : TIMES NUMBER (MM | INCH | INCH_MARK)? ;

@@ -1,9 +1,11 @@
 package truelead.checker.thread;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Tells which of the threads in a comment are asked for: not dates, codes in prose, screws, nor what a drill prepares for. */
 final class CalloutJudge {
@@ -15,10 +17,18 @@ final class CalloutJudge {
 	private final List<Part> parts;
 	private final boolean threadWords;
 	private final boolean preparing;
+	private final Set<Meaning> said = EnumSet.noneOf(Meaning.class);
+	private final Optional<Hand> hand;
 
 	CalloutJudge(List<Part> parts, List<ToolDescription> tools) {
 		this.parts = parts;
-		this.threadWords = parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().threading());
+		parts.forEach(p -> {
+			if (p instanceof Part.Word w) {
+				said.add(w.meaning());
+			}
+		});
+		this.hand = new HandWords(parts).hand();
+		this.threadWords = said.stream().anyMatch(Meaning::threading);
 		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
 	}
 
@@ -131,13 +141,13 @@ final class CalloutJudge {
 	}
 
 	private boolean has(Meaning meaning) {
-		return parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning() == meaning);
+		return said.contains(meaning);
 	}
 
 	private Callout callout(int i, Part.Thread t, boolean certain) {
 		ThreadDraft draft = t.draft();
 		ThreadSpec spec = draft.spec().hand() == Hand.LEFT ? draft.spec()
-				: new HandWords(parts).hand().map(draft.spec()::withHand).orElse(draft.spec());
+				: hand.map(draft.spec()::withHand).orElse(draft.spec());
 		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
 				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
 		return new Callout(spec, t.start(), t.end(), draft.assumed(), depth(i, draft), end, t.count().isPresent() ? t.count() : count(),

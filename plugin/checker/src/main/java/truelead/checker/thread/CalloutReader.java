@@ -5,6 +5,8 @@ import java.util.Optional;
 
 /** Reads the threads and tools that a comment names. Any text may come; what is not understood says nothing. */
 public final class CalloutReader {
+	private static final int LONGEST = 4000;
+
 	private CalloutReader() {
 	}
 
@@ -13,19 +15,26 @@ public final class CalloutReader {
 		return readComment(commentText).callouts();
 	}
 
-	/** Threads and tools of a comment; cheap for the many comments that speak of neither. */
+	/**
+	 * Threads and tools of a comment; cheap for the many comments that speak of neither. Of a text longer than 4,000 characters, which no
+	 * person writes into one comment, the first 4,000 are read.
+	 */
 	public static CommentReading readComment(String commentText) {
 		if (!mayHoldCallout(commentText)) {
 			return CommentReading.NOTHING;
 		}
-		List<Part> parts = CommentParts.of(commentText);
+		List<Part> parts = CommentParts.of(shortened(commentText));
 		List<ToolDescription> tools = new ToolWords(parts).read();
 		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools);
 	}
 
 	/** A callout that stands alone, such as an argument of a command: M6, G1 and 10-24 can be nothing else there. Empty when it is none. */
 	public static Optional<Callout> readExactly(String callout) {
-		return CalloutJudge.alone(CommentParts.of(callout), callout);
+		return CalloutJudge.alone(CommentParts.of(shortened(callout)), callout);
+	}
+
+	private static String shortened(String text) {
+		return text.length() <= LONGEST ? text : text.substring(0, LONGEST);
 	}
 
 	/** Whether a comment could name a thread or tool: a look at its words and digits, without reading it. */

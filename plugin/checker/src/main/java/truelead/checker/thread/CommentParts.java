@@ -5,9 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.antlr.v4.runtime.CharStreams;
-import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
 import truelead.checker.machine.LengthUnit;
 
 /** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */
@@ -25,10 +24,14 @@ final class CommentParts {
 
 	/** The parts of a comment's text, in order; positions count in chars of the text. */
 	static List<Part> of(String text) {
-		CalloutParser parser = new CalloutParser(new CommonTokenStream(new CalloutTokens(CharStreams.fromString(text))));
-		parser.removeErrorListeners();
 		CommentParts reading = new CommentParts(text);
-		parser.comment().item().forEach(reading::item);
+		for (List<Token> phrase : CommentPhrases.of(text)) {
+			if (CommentPhrases.isWord(phrase.get(0))) {
+				reading.word(phrase.get(0).getText(), phrase.get(0), phrase.get(0));
+			} else {
+				CommentPhrases.items(phrase).forEach(reading::item);
+			}
+		}
 		return reading.parts;
 	}
 
@@ -50,7 +53,7 @@ final class CommentParts {
 		} else if (item.amount() != null) {
 			add(item, ParsedNumbers.length(item.amount().dimension(), item.amount().unit()), Part.Role.PLAIN);
 		} else {
-			word(item);
+			word(item.getText(), item.getStart(), item.getStop());
 		}
 	}
 
@@ -99,13 +102,11 @@ final class CommentParts {
 		}
 	}
 
-	private void word(CalloutParser.ItemContext item) {
-		Optional<Meaning> meaning = TradeWords.words().meaning(item.getText());
-		if (meaning.isPresent()) {
-			parts.add(new Part.Word(meaning.get(), TradeWords.fold(item.getText()), start(item), end(item)));
-		} else {
-			parts.add(new Part.Other(item.getText(), start(item), end(item)));
-		}
+	private void word(String word, Token first, Token last) {
+		int start = offset(first.getStartIndex());
+		int end = offset(last.getStopIndex() + 1);
+		Optional<Meaning> meaning = TradeWords.words().meaning(word);
+		parts.add(meaning.isPresent() ? new Part.Word(meaning.get(), TradeWords.fold(word), start, end) : new Part.Other(word, start, end));
 	}
 
 	private int start(ParserRuleContext at) {

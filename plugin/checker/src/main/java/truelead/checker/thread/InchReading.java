@@ -50,7 +50,7 @@ final class InchReading {
 	}
 
 	private boolean hasMark() {
-		return inch.mark() != null || inch.inchSize().mark() != null;
+		return inch.inchSize().mark() != null;
 	}
 
 	private double value() {

@@ -37,7 +37,8 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 
 	/** A right-hand inch thread with a measurable diameter; the diameter in inches, the series as in ASME B1.1 or empty. */
 	public static ThreadSpec inch(ThreadSystem system, String series, double inches, double tpi) {
-		return new ThreadSpec(system, series, InchSize.name(inches), inches * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi, tpi, 1,
+		boolean numbered = system == ThreadSystem.UNIFIED || system == ThreadSystem.UNJ;
+		return new ThreadSpec(system, series, numbered ? InchSize.name(inches) : InchSize.fraction(inches), inches * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi, tpi, 1,
 				Hand.RIGHT, Optional.empty());
 	}
 

@@ -1,10 +1,14 @@
 package truelead.checker.thread;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The standards' tables of threads: which there are, and their limits of size. What is not in a table is empty, never guessed. */
 public final class ThreadTable {
@@ -16,12 +20,16 @@ public final class ThreadTable {
 	private final UnifiedTable unified = new UnifiedTable();
 	private final PipeTable pipe = new PipeTable();
 	private final RoundedTable rounded = new RoundedTable();
+	private final Map<ThreadSystem, List<ThreadSpec>> bySystem = new EnumMap<>(ThreadSystem.class);
 
 	private static final class Loaded {
 		static final ThreadTable TABLE = new ThreadTable();
 	}
 
 	private ThreadTable() {
+		for (ThreadSystem system : ThreadSystem.values()) {
+			bySystem.put(system, list(system));
+		}
 	}
 
 	/** The tables of the standards, read once. */
@@ -56,6 +64,10 @@ public final class ThreadTable {
 
 	/** Every thread of one system's series, right-hand, one start, no class said; MJ and UNJ are held by their parents' series. */
 	public List<ThreadSpec> threads(ThreadSystem system) {
+		return bySystem.get(system);
+	}
+
+	private List<ThreadSpec> list(ThreadSystem system) {
 		return switch (system) {
 			case METRIC -> metric.rows().stream().map(r -> ThreadSpec.metric(r.diameter(), r.pitch())).toList();
 			case MJ -> metric.rows().stream().map(r -> ThreadSpec.mj(r.diameter(), r.pitch())).toList();
@@ -150,8 +162,8 @@ public final class ThreadTable {
 		return pipeLength(spec, PipeTable.PipeSize::usefulLength);
 	}
 
-	private OptionalDouble pipeLength(ThreadSpec spec, java.util.function.Function<PipeTable.PipeSize, Optional<java.math.BigDecimal>> length) {
-		Optional<java.math.BigDecimal> value = pipe.find(spec.system(), spec.size()).flatMap(length);
+	private OptionalDouble pipeLength(ThreadSpec spec, Function<PipeTable.PipeSize, Optional<BigDecimal>> length) {
+		Optional<BigDecimal> value = pipe.find(spec.system(), spec.size()).flatMap(length);
 		return value.isPresent() ? OptionalDouble.of(value.get().doubleValue() * spec.unit().mm()) : OptionalDouble.empty();
 	}
 

@@ -58,10 +58,6 @@ final class UnifiedSize {
 	}
 
 	private static List<ThreadSpec> table() {
-		return Loaded.THREADS;
-	}
-
-	private static final class Loaded {
-		static final List<ThreadSpec> THREADS = ThreadTable.standard().threads(ThreadSystem.UNIFIED);
+		return ThreadTable.standard().threads(ThreadSystem.UNIFIED);
 	}
 }
