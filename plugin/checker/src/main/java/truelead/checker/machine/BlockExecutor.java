@@ -11,6 +11,7 @@ final class BlockExecutor {
 
 	private static final int FEED_SPEED = Words.mask("FS");
 	private static final int OFFSETS = Words.mask("HD");
+	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	private final MachineState state;
 	private final Output out;
@@ -72,10 +73,12 @@ final class BlockExecutor {
 		if (words.mCount() > 0) {
 			spindle.before(words);
 		}
+		int ofTheCall = words.mCount() > 0 && spindle.calls(words) ? words.hide(CALL_WORDS) : 0;
 		if (words.any(OFFSETS)) {
 			modes.offsets(words);
 		}
 		move(words, taker);
+		words.show(ofTheCall);
 		if (words.mCount() > 0) {
 			spindle.after(words);
 		}

@@ -24,6 +24,18 @@ final class SpindleCodes {
 		return false;
 	}
 
+	/** Whether one of the block's codes calls or returns, so that P and L are no words of a cycle. */
+	boolean calls(Words words) {
+		for (int i = 0; i < words.mCount(); i++) {
+			for (Meaning meaning : state.profile.mCode(words.mCode(i))) {
+				if (meaning == Meaning.CALL || meaning == Meaning.LOCAL_CALL || meaning == Meaning.RETURN) {
+					return true;
+				}
+			}
+		}
+		return false;
+	}
+
 	/** The tool change, where the block has one. */
 	void changeTool(Words words, Tools tools) {
 		for (int i = 0; i < words.mCount(); i++) {

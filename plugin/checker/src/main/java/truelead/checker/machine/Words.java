@@ -109,6 +109,18 @@ final class Words {
 		return addresses.chars().map(address -> 1 << address - 'A').reduce(0, (a, b) -> a | b);
 	}
 
+	/** Hides words that belong to another code of the block; gives what {@link #show} takes to bring them back. */
+	int hide(int mask) {
+		int hidden = present & mask;
+		present &= ~mask;
+		return hidden;
+	}
+
+	/** Brings hidden words back. */
+	void show(int hidden) {
+		present |= hidden;
+	}
+
 	/** Takes a word out, as one that another code has used. */
 	void remove(int mask) {
 		present &= ~mask;

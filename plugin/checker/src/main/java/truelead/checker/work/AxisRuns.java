@@ -11,8 +11,8 @@ import truelead.checker.machine.Step;
 
 /**
  * Finds runs of moves in and out along one axis among the steps as they come. A run starts with a feed or a synchronised move along the
- * plane's axis or Z, and counts when the tool has come back to where it started or above before it moves aside; a plunge that goes on
- * sideways at depth is none.
+ * plane's axis or Z, and counts when the tool has come back to where it started or above, or by half the way in rapid, before it moves
+ * aside; a plunge that goes on sideways at depth is none.
  */
 final class AxisRuns {
 
@@ -121,12 +121,17 @@ final class AxisRuns {
 		return !((level - top) * direction > SAME);
 	}
 
+	/** Pulled out in rapid by half the way at least: the first plunge of a row often starts higher than the others. */
+	private boolean pulledOut() {
+		return AxisRun.rapid(out.get()) && (deepest - level) * direction >= 0.5 * (deepest - top) * direction;
+	}
+
 	private void close() {
 		if (steps.isEmpty()) {
 			return;
 		}
 		boolean returns = in instanceof Step.Synchronised synchronised && synchronised.returns();
-		if (returns || out.isPresent() && cameBack()) {
+		if (returns || out.isPresent() && (cameBack() || pulledOut())) {
 			found.accept(new AxisRun(inOrder, tool, Places.of(tool.part(), modal, Places.across(axis), AxisRun.to(in)), in, out, top, steps));
 		}
 		steps.clear();

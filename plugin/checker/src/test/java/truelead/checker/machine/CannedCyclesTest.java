@@ -159,4 +159,11 @@ class CannedCyclesTest {
 		assertThat(stroke.modal().tool().value()).isEqualTo(5);
 		assertThat(run.lost()).isEmpty();
 	}
+
+	@Test
+	void theNumberOfACalledPatternIsNoDwell() {
+		Followed run = Followed.milling("O1", START, "G84 X0 Z-10. R2. F100. L0", "M98 P100 L1", "G80", "M30", "O100", "X10.", "M99");
+		assertThat(run.stroke(0).cycle().word('P')).isEmpty();
+		assertThat(run.places()).containsExactly("10,0");
+	}
 }
