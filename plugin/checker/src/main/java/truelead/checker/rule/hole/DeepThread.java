@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
@@ -36,16 +37,21 @@ public final class DeepThread extends HoleRule {
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(false);
 		boolean forming = ToolName.forms(tapping.tool().facts());
 		double limit = forming ? FORMED : through ? THROUGH : BLIND;
-		double deep = (depth.surfaceKnown() ? Math.min(depth.tip(), depth.stroke().travel()) : depth.stroke().travel()) - depth.lead().length(depth.pitch());
+		Optional<Fact<Double>> called = tapping.wanted().depth().filter(Fact::stated);
+		if (called.isEmpty() && !depth.surfaceKnown()) {
+			return;
+		}
+		double deep = called.map(Fact::value).orElseGet(() -> Math.min(depth.tip(), depth.stroke().travel()) - depth.lead().length(depth.pitch()));
 		double ratio = deep / diameter;
 		if (ratio <= limit + 1e-9) {
 			return;
 		}
+		boolean proved = called.isPresent() || depth.surface().stated();
 		Figures figures = depth.figures();
 		String message = figures.length(deep) + " of full thread are " + Figures.number(ratio, 1) + " D, " + Figures.number(limit, 1) + " D is usual "
 				+ (forming ? "for forming" : through ? "for cutting through holes" : "for cutting blind holes")
 				+ ": chips and torque grow with every turn, the screw's strength little past 1.5 D, " + figures.length(1.5 * diameter);
-		found.accept(depth.evidence(Draft.of(this, ratio > FAR * limit ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
+		found.accept(depth.evidence(Draft.of(this, proved && ratio > FAR * limit ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
 				.known("diameter", figures.length(diameter), tapping.wanted().statedThread().orElseThrow())
 				.from("usual depth", Figures.number(limit, 1) + " D", "common practice, no source"));
 	}

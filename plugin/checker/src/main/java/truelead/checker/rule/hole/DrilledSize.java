@@ -50,6 +50,12 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return forming ? FormHole.percent(thread.value(), d()) : TapDrill.percentOfThread(thread.value(), d());
 	}
 
+	/** Whether it is the drill of the tables or the nearest made for forming, which is never wrong even where a limit is rounded the other way. */
+	boolean usual() {
+		Optional<Double> chart = forming ? FormHole.drill(thread.value()).map(DrillSizes.Drill::diameter) : TapDrill.cutting(thread.value()).map(TapDrill::diameter);
+		return chart.filter(x -> Math.abs(x - d()) <= 2 * WRITTEN).isPresent();
+	}
+
 	/** The name of the limits: {@code 6H, assumed}. */
 	String className() {
 		return thread.value().threadClass().orElseGet(() -> ThreadTable.standard().defaultClass(thread.value()) + ", assumed");

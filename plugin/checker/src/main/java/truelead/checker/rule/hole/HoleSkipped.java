@@ -1,11 +1,10 @@
 package truelead.checker.rule.hole;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.function.Consumer;
-import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
@@ -13,11 +12,13 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Hole;
-import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** Holes drilled in one cycle with those that were threaded, by the tap drill to the same depth, and never threaded or touched again. */
+/**
+ * Holes made with those that are threaded, by the same tools in the same blocks to the same depth, and never threaded. Holes that a tool touches
+ * otherwise, to ream or to counterbore them, are another kind of hole.
+ */
 public final class HoleSkipped extends HoleRule {
 
 	public HoleSkipped() {
@@ -27,30 +28,43 @@ public final class HoleSkipped extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
 		boolean first = work.group(operation).get(0) == operation;
-		if (!first || work.operations().stream().anyMatch(o -> !o.notEvaluated().isEmpty()) || !(operation instanceof Tapping t && t.method().taps())) {
+		if (!first || work.operations().stream().anyMatch(o -> !o.notEvaluated().isEmpty())) {
 			return;
 		}
-		Set<Cycle> cycles = new LinkedHashSet<>();
-		int threaded = 0;
-		for (ThreadingOperation member : work.group(operation)) {
-			for (Visit visit : Visit.of(member)) {
-				visit.hole().deepestBefore(visit.order()).filter(c -> c.step() instanceof Step.Stroke).ifPresent(c -> cycles.add(((Step.Stroke) c.step()).cycle()));
-				threaded++;
-			}
+		Map<String, Integer> threaded = new HashMap<>();
+		List<Visit> all = work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).toList();
+		all.stream().filter(v -> v.hole().madeBefore(v.order()))
+				.forEach(v -> threaded.merge(making(v.hole().cuts().stream().filter(c -> c.order() < v.order()).toList()), 1, Integer::sum));
+		if (threaded.size() != 1 || !threaded.values().stream().allMatch(n -> n > 1)) {
+			return;
 		}
 		List<Cut> skipped = new ArrayList<>();
-		if (cycles.size() == 1 && threaded > 1) {
-			for (Hole hole : work.holes()) {
-				List<Cut> making = hole.making();
-				if (making.size() == 1 && work.threading(hole).isEmpty() && making.get(0).step() instanceof Step.Stroke s && cycles.contains(s.cycle())
-						&& work.holesNear(hole.place(), diameter(operation) / 2).stream().allMatch(h -> work.threading(h).isEmpty())) {
-					skipped.add(making.get(0));
-				}
+		for (Hole hole : work.holes()) {
+			if (hole.made() && work.threading(hole).isEmpty() && threaded.containsKey(making(hole.cuts())) && !beside(hole, all, diameter(operation))) {
+				skipped.add(hole.making().get(0));
 			}
 		}
-		if (!skipped.isEmpty() && skipped.size() < threaded) {
-			found.accept(draft(operation, skipped, threaded, new Figures(visits.get(0).modal().unit())));
+		int count = threaded.values().iterator().next();
+		if (!skipped.isEmpty() && skipped.size() < count) {
+			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
 		}
+	}
+
+	/** How a hole was made: tools, blocks of their cycles, depths. */
+	private static String making(List<Cut> cuts) {
+		StringBuilder text = new StringBuilder();
+		for (Cut cut : cuts) {
+			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
+			if (cut.step() instanceof Step.Stroke s) {
+				text.append('@').append(s.cycle().start().line());
+			}
+			text.append(';');
+		}
+		return text.toString();
+	}
+
+	private static boolean beside(Hole hole, List<Visit> all, double diameter) {
+		return all.stream().anyMatch(v -> v.hole().place().distance(hole.place()) < diameter / 2);
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {

@@ -20,6 +20,9 @@ public final class TapThroughFixture extends TappingRule {
 	/** What is left free below a through hole, mm, or as many pitches if that is more (common practice, no source). */
 	private static final double ALLOWANCE = 3;
 
+	/** The longest lead of a tap that nobody names, turns: plug 3 to 5 (ASME B94.9), form B 3.5 to 5.5 (DIN 2197). */
+	private static final double LONGEST = 6;
+
 	public TapThroughFixture() {
 		super("tap-through-fixture");
 	}
@@ -35,7 +38,8 @@ public final class TapThroughFixture extends TappingRule {
 		double pitch = tapping.wanted().thread().get().value().pitch();
 		TapLead lead = TapLead.of(tapping.tool().facts());
 		double allowance = Math.max(ALLOWANCE, ALLOWANCE * pitch);
-		double most = wall.get().value() + lead.length(pitch) + allowance;
+		double longest = lead.turns().stated() ? lead.length(pitch) : Math.max(LONGEST * pitch, lead.length(pitch));
+		double most = wall.get().value() + longest + allowance;
 		double depth = stroke.direction() * (stroke.bottom() - tapping.wanted().surface().value());
 		if (depth > most + 1e-6) {
 			found.accept(draft(tapping, stroke, wall.get(), lead, pitch, depth, allowance));
