@@ -88,7 +88,11 @@ final class FindingsPart {
 			String where = evidence.at().map(at -> ", line " + (at.line() + 1)).orElse("");
 			html.raw("<tr>").element("th", "scope=\"row\"", evidence.name()).element("td", "", evidence.value()).element("td", "", evidence.origin() + where).raw("</tr>");
 		}
+		List<String> said = finding.evidence().stream().filter(evidence -> evidence.at().isPresent()).map(Evidence::name).toList();
 		for (Related related : finding.related()) {
+			if (said.contains(related.what())) {
+				continue;
+			}
 			String line = related.at().line() < related.at().file().text().lineCount() ? related.at().file().text().line(related.at().line()).strip() : "";
 			html.raw("<tr>").element("th", "scope=\"row\"", related.what()).raw("<td colspan=\"2\">").text("line " + (related.at().line() + 1) + " ")
 					.element("code", "", line.length() > 80 ? line.substring(0, 80) + "\u2026" : line).raw("</td></tr>");

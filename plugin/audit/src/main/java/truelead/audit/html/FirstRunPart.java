@@ -80,7 +80,9 @@ final class FirstRunPart {
 		}
 		String start = hole.start() > 0 ? "stop at " + figures.length(hole.start()) + " above the top, " : "";
 		String depth = Double.isNaN(hole.tip()) ? "depth not known." : "then " + figures.length(hole.tip()) + " deep"
-				+ (Double.isNaN(hole.clearance()) ? "." : ", " + figures.length(hole.clearance()) + " clear below.");
+				+ (Double.isNaN(hole.clearance()) || sheet.through().orElse(false) ? "."
+						: hole.clearance() < 0 ? ", which is " + figures.length(-hole.clearance()) + " below the full diameter: settle that first."
+								: ", " + figures.length(hole.clearance()) + " clear below.");
 		return "line " + (hole.block().outermost().line() + 1) + ", " + hole.label() + ": " + start + "look, " + depth;
 	}
 

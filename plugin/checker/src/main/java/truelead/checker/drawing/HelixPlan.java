@@ -18,7 +18,7 @@ import truelead.checker.machine.Point;
  */
 public record HelixPlan(double hole, double major, double cut, double cutter, Point centre, List<Point> path, LengthUnit unit) {
 
-	private static final int WIDTH = 420;
+	private static final int WIDTH = 440;
 	private static final int HEIGHT = 280;
 	private static final double MIDDLE_X = 140;
 	private static final double MIDDLE_Y = 140;
@@ -58,10 +58,10 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 		}
 		svg.line(MIDDLE_X - 6, MIDDLE_Y, MIDDLE_X + 6, MIDDLE_Y, Svg.Line.THIN, false).line(MIDDLE_X, MIDDLE_Y - 6, MIDDLE_X, MIDDLE_Y + 6, Svg.Line.THIN, false);
 		LevelLabels labels = new LevelLabels();
-		label(labels, major, "major diameter (thin)", false, 60);
-		label(labels, cut, "cut (dashed)", wrong, 90);
-		label(labels, hole, "hole (thick)", false, 120);
-		label(labels, cutter, "cutter (faint)", false, 150);
+		label(labels, major, "major, thin", false, 60);
+		label(labels, cut, "cut, dashed", wrong, 90);
+		label(labels, hole, "hole, thick", false, 120);
+		label(labels, cutter, "cutter, faint", false, 150);
 		labels.draw(svg, 268, 284, 20, 260);
 		return new Drawing(svg.build("Thread mill in the hole", text()), text());
 	}

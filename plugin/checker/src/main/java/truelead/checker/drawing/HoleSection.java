@@ -14,12 +14,13 @@ import truelead.checker.machine.LengthUnit;
  * @param fullThread  depth to which the thread is fully formed: tool's end less its lead
  * @param called      depth of thread called out
  * @param wall        thickness of the wall; NaN where not known
+ * @param through    whether the hole goes through, so that the tool may leave it below
  * @param countersink diameter of the countersink at the top; NaN or 0 for none
  * @param start       height of the R plane above the top
  * @param unit        unit the lengths are shown in
  */
 public record HoleSection(double major, double pitch, double drill, double drillFull, double drillTip, double tapTip, double fullThread, double called,
-		double wall, double countersink, double start, LengthUnit unit) {
+		double wall, boolean through, double countersink, double start, LengthUnit unit) {
 
 	private static final int WIDTH = 420;
 	private static final int HEIGHT = 300;
@@ -69,7 +70,7 @@ public record HoleSection(double major, double pitch, double drill, double drill
 
 	/** Whether the tool's end goes below the full diameter. */
 	boolean hits() {
-		return tapTip > drillFull + 1e-6 && !(wall <= drillFull + 1e-6);
+		return !through && tapTip > drillFull + 1e-6 && !(wall <= drillFull + 1e-6);
 	}
 
 	/** What the drawing shows, in sentences. */
@@ -85,7 +86,8 @@ public record HoleSection(double major, double pitch, double drill, double drill
 		text.append(Double.isNaN(tapTip) ? "" : "End of the tap at " + show(tapTip)
 				+ (Double.isNaN(fullThread) ? "" : ", full thread to " + show(fullThread)) + ". ");
 		text.append(Double.isNaN(called) ? "" : "Called out: " + show(called) + " of thread. ");
-		if (!Double.isNaN(tapTip) && !Double.isNaN(drillFull)) {
+		text.append(through ? "The hole goes through. " : "");
+		if (!through && !Double.isNaN(tapTip) && !Double.isNaN(drillFull)) {
 			double clear = drillFull - tapTip;
 			text.append(clear >= 0 ? show(clear) + " clear below the tap. " : "The tap goes " + show(-clear) + " below the full diameter. ");
 		}
