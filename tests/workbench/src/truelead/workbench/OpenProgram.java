@@ -120,7 +120,7 @@ record OpenProgram(ITextEditor editor) {
 
 	/** Waits until no finding's message holds the words. */
 	void waitGone(String words) {
-		Screen.waitUntil("no finding that says " + words, () -> findings().stream().noneMatch(f -> f.message().contains(words)));
+		Screen.waitUntil("no finding that says " + words + " in " + document().get(), () -> findings().stream().noneMatch(f -> f.message().contains(words)));
 	}
 
 	/** Sets the caret behind the first place where the text stands, as a click would. */

@@ -1,0 +1,45 @@
+package truelead.checker.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The README lists every rule as its page has it. {@code -Dreadme.write=true} writes the list anew. */
+class ReadmeTest {
+
+	private static final Path README = Path.of("..", "..", "README.md");
+	private static final String BEGIN = "<!-- rules -->\n";
+	private static final String END = "<!-- end of rules -->\n";
+
+	@Test
+	void theReadmeListsEveryRuleAsItsPageHasIt() throws IOException {
+		String readme = Files.readString(README);
+		int from = readme.indexOf(BEGIN) + BEGIN.length();
+		int to = readme.indexOf(END);
+		if (Boolean.getBoolean("readme.write")) {
+			Files.writeString(README, readme.substring(0, from) + table() + readme.substring(to));
+		}
+		assertThat(Files.readString(README).substring(from)).as("write it anew with -Dreadme.write=true").startsWith(table() + END);
+	}
+
+	private static String table() {
+		StringBuilder table = new StringBuilder();
+		new TreeMap<>(RulePage.all().stream().collect(Collectors.groupingBy(RulePage::group))).forEach((group, pages) -> {
+			table.append("\n### ").append(group).append("\n\n| rule | severity | what it finds |\n|---|---|---|\n");
+			pages.forEach(page -> table.append("| ").append(page.name()).append(" | ").append(severities(page.severities())).append(" | ")
+					.append(page.summary()).append(" |\n"));
+		});
+		return table.append('\n').toString();
+	}
+
+	private static String severities(List<Severity> severities) {
+		return severities.stream().map(severity -> severity.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
+	}
+}
