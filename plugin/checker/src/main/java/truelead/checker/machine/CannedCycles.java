@@ -153,7 +153,7 @@ final class CannedCycles {
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, bottom)).along(axis);
 		double start = place.frame().apply(target.with(axis, initial)).along(axis);
-		double resolution = Math.max(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
+		double resolution = Motion.finer(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
 		if (cycle.kind().taps()) {
 			checkTapping(words, at, end);
 			rigidByCycle = true;

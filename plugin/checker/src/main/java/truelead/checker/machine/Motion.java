@@ -91,19 +91,27 @@ final class Motion {
 		}
 	}
 
-	/** Half of the coarsest last decimal among some words, mm; 0 where one is computed or none is there. */
+	/**
+	 * Half of the finest last decimal among some words, mm: in one block all words are meant to the same decimals, and noughts at the end are
+	 * left out ({@code I-17.126 J0 Z-36.}). Computed words do not count; 0 where no other is there.
+	 */
 	double resolution(Words words, char[] letters) {
-		double coarsest = 0;
+		double finest = 0;
 		for (char letter : letters) {
 			if (words.has(letter)) {
-				coarsest = Math.max(coarsest, state.resolution(words, letter));
+				finest = finer(finest, state.resolution(words, letter));
 			}
 		}
-		return coarsest;
+		return finest;
 	}
 
 	double resolution(Words words) {
-		return Math.max(resolution(words, LETTERS), incrementWords ? resolution(words, INCREMENT_LETTERS) : 0);
+		return incrementWords ? finer(resolution(words, LETTERS), resolution(words, INCREMENT_LETTERS)) : resolution(words, LETTERS);
+	}
+
+	/** The finer of two; 0 stands for none. */
+	static double finer(double one, double other) {
+		return one == 0 || other == 0 ? Math.max(one, other) : Math.min(one, other);
 	}
 
 	/** A straight motion to where the axis words lead. */
@@ -177,7 +185,7 @@ final class Motion {
 		double size = place.frame().scaled() ? ratio(from, centreHere, plane, geometry.startRadius(), factor) : 1;
 		double sweep = place.frame().same() || !place.frame().flips(plane) ? geometry.sweep() : -geometry.sweep();
 		place.moveTo(to);
-		double resolution = Math.max(resolution(words), Math.max(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
+		double resolution = finer(resolution(words), finer(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
 		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
 				byRadius, resolution));
 	}

@@ -16,7 +16,7 @@ public sealed interface Step {
 	 * A straight motion.
 	 *
 	 * @param rapid      G0 as against G1
-	 * @param resolution half of the coarsest last decimal among the axis words written in the block, mm; 0 for computed values
+	 * @param resolution half of the finest last decimal among the axis words written in the block, mm; 0 for computed values
 	 */
 	record Move(BlockRef block, Modal modal, boolean rapid, Point from, Point to, double resolution) implements Step {
 	}

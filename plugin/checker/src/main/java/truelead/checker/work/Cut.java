@@ -18,7 +18,7 @@ import truelead.checker.machine.Step;
  * @param shoulder   level down to which the hole has its full diameter, mm; the tip's level for a flat end; NaN where it cannot be told
  * @param diameter   what it leaves, mm: the tool's own, 2 R + dc for milling; for a spot or a countersink the diameter at the top where
  *                   tip, surface and angle tell it; empty where nothing tells
- * @param resolution half of the coarsest last decimal written in the block, mm
+ * @param resolution half of the finest last decimal written in the block, mm
  */
 public record Cut(int order, Kind kind, Step step, ToolUse tool, Place place, double start, double tip, double shoulder,
 		Optional<Fact<Double>> diameter, double resolution) {

@@ -34,8 +34,8 @@ class MotionTest {
 	}
 
 	@Test
-	void resolutionIsHalfOfTheCoarsestDecimal() {
-		assertThat(Followed.milling("G0 X10.125 Y1.5").moves().get(0).resolution()).isEqualTo(0.05, within(1e-12));
+	void resolutionIsHalfOfTheFinestDecimal() {
+		assertThat(Followed.milling("G0 X10.125 Y1.5").moves().get(0).resolution()).isEqualTo(0.0005, within(1e-12));
 	}
 
 	@Test
