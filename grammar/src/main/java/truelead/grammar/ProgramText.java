@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -73,7 +74,7 @@ public final class ProgramText {
 
 	/** The chunks that the program is made of, in order; at least one. */
 	public List<Chunk> chunks() {
-		return List.of(chunks);
+		return Collections.unmodifiableList(Arrays.asList(chunks));
 	}
 
 	/** First line of a chunk. */

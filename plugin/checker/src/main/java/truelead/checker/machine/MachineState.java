@@ -39,6 +39,7 @@ final class MachineState {
 	Meaning motion = Meaning.RAPID;
 	int motionCode;
 
+	private final boolean leastIncrements;
 	private final Deque<String> unfollowed = new ArrayDeque<>();
 	private Modal modal;
 	private Modal faceModal;
@@ -49,6 +50,7 @@ final class MachineState {
 	MachineState(MachineProfile profile, boolean alone) {
 		this.profile = profile;
 		this.place = new Place(this);
+		this.leastIncrements = profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment");
 		unit = profile.unit();
 		plane = profile.plane();
 		absolute = !profile.is(ProfileKey.DISTANCE, "incremental");
@@ -125,7 +127,7 @@ final class MachineState {
 	/** A programmed length in mm; a number without a point is read as the profile says. */
 	double mm(Words words, char address) {
 		double value = words.value(address);
-		if (words.withoutPoint(address) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment")) {
+		if (words.withoutPoint(address) && leastIncrements) {
 			return value * profile.smallestStep(unit);
 		}
 		return value * unit.mm();
@@ -137,7 +139,7 @@ final class MachineState {
 		if (decimals < 0) {
 			return 0;
 		}
-		if (decimals == 0 && words.withoutPoint(address) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment")) {
+		if (decimals == 0 && words.withoutPoint(address) && leastIncrements) {
 			return profile.smallestStep(unit) / 2;
 		}
 		return 0.5 * TENTHS[Math.min(decimals, TENTHS.length - 1)] * unit.mm();

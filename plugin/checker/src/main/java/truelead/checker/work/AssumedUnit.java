@@ -31,7 +31,11 @@ public final class AssumedUnit {
 			fitsOtherwise += Math.abs(share * factor - 1) < NEAR ? 1 : 0;
 		}
 		String other = assumed == LengthUnit.MM ? "inch" : "mm";
-		return fitsOtherwise > 0 && fits == 0 ? Optional.of(work.shop().profile().with("unit", other)) : Optional.empty();
+		return fitsOtherwise > 0 && fits == 0 ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
+	}
+
+	private static MachineProfile read(MachineProfile profile, String unit) {
+		return profile.with("unit", unit).with("name", profile.name() + " with " + unit + ", which alone fits the taps");
 	}
 
 	private static double leadOverPitch(Tapping tapping) {
