@@ -132,8 +132,13 @@ final class ToolWords {
 				: parts.stream().filter(Part.Thread.class::isInstance).map(p -> ((Part.Thread) p).draft().spec()).findFirst();
 		Set<TapStyle> styles = tool.kind().tap() ? styles() : Set.of();
 		Part at = parts.get(tool.at());
-		return new ToolDescription(tool.kind(), styles, new HandWords(parts).hand(), new ToolSize(parts).of(tool.kind(), tool.at()), angle(),
+		return new ToolDescription(tool.kind(), styles, hand(), new ToolSize(parts).of(tool.kind(), tool.at()), angle(),
 				purpose, at.start(), at.end());
+	}
+
+	private Optional<Hand> hand() {
+		boolean left = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft().spec().hand() == Hand.LEFT);
+		return left ? Optional.of(Hand.LEFT) : new HandWords(parts).hand();
 	}
 
 	private Set<TapStyle> styles() {
@@ -194,7 +199,8 @@ final class ToolWords {
 		return i > 0 && punctuation(i - 1) ? i - 2 : i - 1;
 	}
 
+	/** Signs that join words; a comma or & parts them. */
 	private boolean punctuation(int i) {
-		return parts.get(i) instanceof Part.Other o && o.text().length() == 1 && !Character.isLetterOrDigit(o.text().charAt(0));
+		return parts.get(i) instanceof Part.Other o && (o.text().equals("-") || o.text().equals(".") || o.text().equals("'"));
 	}
 }

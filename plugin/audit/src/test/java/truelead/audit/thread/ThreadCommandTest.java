@@ -1,0 +1,82 @@
+package truelead.audit.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import truelead.audit.Recorded;
+
+class ThreadCommandTest {
+
+	private static JsonArray json(Object... callouts) {
+		Recorded ran = Recorded.run(Stream.concat(Stream.of("thread", "--report", "json"), Stream.of(callouts)).toArray());
+		assertThat(ran.status()).isZero();
+		return JsonParser.parseString(ran.out()).getAsJsonArray();
+	}
+
+	@Test
+	void oneFlatArrayInTheOrderAsked() {
+		assertThat(json("1 1/4-7 UNC-2B", "M4-4H", "#10-32 UNF-2B")).extracting(e -> e.getAsJsonObject().get("designation").getAsString())
+				.containsExactly("1-1/4-7 UNC-2B", "M4x0.7-4H", "#10-32 UNF-2B");
+	}
+
+	@Test
+	void theKeysOfAThread() {
+		JsonObject thread = json("M8-6H").get(0).getAsJsonObject();
+
+		assertThat(thread.keySet()).containsExactly("designation", "nominal", "pitch", "tpi", "class", "minorMin", "minorMax", "pitchMin", "pitchMax",
+				"majorMin", "tapDrill", "formDrill", "unit", "source");
+		assertThat(thread.get("minorMax").getAsBigDecimal()).isEqualByComparingTo("6.912");
+		assertThat(thread.get("tapDrill").getAsBigDecimal()).isEqualByComparingTo("6.8");
+		assertThat(thread.get("unit").getAsString()).isEqualTo("mm");
+	}
+
+	@Test
+	void allClassesWhenNoneIsAsked() {
+		assertThat(json("1/4-20")).extracting(e -> e.getAsJsonObject().get("class").getAsString()).containsExactly("1B", "2B", "3B");
+		assertThat(json("M20")).extracting(e -> e.getAsJsonObject().get("class").getAsString())
+				.containsExactly("4H", "5H", "6H", "7H", "8H", "4G", "5G", "6G", "7G", "8G");
+	}
+
+	@Test
+	void anUnknownCalloutIsToldWithItsNeighboursAndTheOthersArePrinted() {
+		Recorded ran = Recorded.run("thread", "M8x1.25-6H", "M6x12");
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.out()).startsWith("M8x1.25-6H");
+		assertThat(ran.err()).isEqualTo("truelead: \"M6x12\" is no thread that is known here; the nearest spellings: M6x1, M7x1, M8x1\n");
+	}
+
+	@Test
+	void aThreadOutsideTheTableIsNotExtrapolated() {
+		JsonObject thread = json("M20x3-6H").get(0).getAsJsonObject();
+
+		assertThat(thread.get("minorMin").isJsonNull()).isTrue();
+		assertThat(thread.get("source").getAsString()).isEqualTo("not in the table");
+	}
+
+	@Test
+	void whatComesFromMemorySaysSo() {
+		assertThat(json("M8x1.25-8H").get(0).getAsJsonObject().get("source").getAsString()).contains("from memory");
+	}
+
+	@Test
+	void theBenchSheetHasDrillsPinsAndTheShortestBlindHole() {
+		Recorded ran = Recorded.run("thread", "M6-6H", "--depth", "12");
+
+		assertThat(ran.out()).contains("coarse pitch 1 assumed").contains("go 4.917, no-go 5.153").contains("drill for cutting 5 (5.000), 77.0 % thread")
+				.contains("drill for forming 5.6").contains("countersink 6.000 to 6.300")
+				.contains("shortest blind hole for 12.000 of thread, cut: full diameter to 17.000, tip of a 118 degree drill at 18.502");
+	}
+
+	@Test
+	void aDepthThatIsNone() {
+		Recorded ran = Recorded.run("thread", "M6", "--depth", "-1");
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.err()).contains("--depth -1.0 is no depth of a hole");
+	}
+}

@@ -1,0 +1,58 @@
+package truelead.checker.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ToolWordsTest {
+
+	private static ToolDescription tool(String comment) {
+		return CalloutReader.readComment(comment).tool().orElseThrow();
+	}
+
+	@ParameterizedTest
+	@CsvSource({"M8 TAP, TAP", "M5 X 0.8 ROLL TAP, FORM_TAP", "M6 SPIRAL FLUTE TAP, CUTTING_TAP", "DRILL AND TAP M6, DRILL", "CENTER DRILL, CENTRE_DRILL",
+			"SPOT DRILL FOR 10-32 HOLES, SPOT_DRILL", "CHAMFER MILL, COUNTERSINK", "THREAD MILL M30X2, THREAD_MILL", "FLAT END MILL, END_MILL",
+			"1/2 REAMER, REAMER", "BORING BAR, BORING", "TAP DRILL M8, DRILL", "GEWINDEBOHRER M8, TAP", "GEWINDEFORMER M6, FORM_TAP",
+			"GEWINDEFRÄSER M20X1.5, THREAD_MILL", "KERNLOCH M8, DRILL", "NC-ANBOHRER 90 GRAD, SPOT_DRILL", "TARAUD A REFOULER M6, FORM_TAP",
+			"FRAISE A FILETER M20, THREAD_MILL", "FORET A CENTRER, CENTRE_DRILL", "MACHO DE LAMINACION M6, FORM_TAP", "BROCA 6.8 PARA M8, DRILL",
+			"MASCHIO M8X1, TAP", "PUNTA 6.8, DRILL", "MACHO M10, TAP", "BROCA DE CENTRO, CENTRE_DRILL", "GWINTOWNIK M8, TAP", "WYGNIATAK M6, FORM_TAP",
+			"WIERTLO 6.8 POD GWINT M8, DRILL", "МЕТЧИК М8, TAP", "СВЕРЛО 6.8, DRILL", "РАСКАТНИК М6, FORM_TAP", "РЕЗЬБОФРЕЗА М20, THREAD_MILL"})
+	void kindOfTool(String comment, ToolKind kind) {
+		assertThat(tool(comment).kind()).isEqualTo(kind);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"DRILL 5.0, 5.0", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10", "T1 D=10. CR=0. - FLAT END MILL, 10",
+			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "2 FLUTE 12MM ENDMILL, 12", "F DRILL, 0.257", "T=\"DRILL 8.5\", 8.5"})
+	void diameterAsWritten(String comment, double diameter) {
+		assertThat(tool(comment).diameter().orElseThrow().value()).isEqualTo(diameter);
+	}
+
+	@Test
+	void pointAngleInRadians() {
+		assertThat(tool("T3 D=6.8 CR=0. TAPER=118DEG - DRILL").pointAngle()).hasValue(Math.toRadians(118));
+	}
+
+	@Test
+	void leadsAndHandOfTaps() {
+		assertThat(tool("M8 PLUG TAP").styles()).containsExactly(TapStyle.PLUG_LEAD);
+		assertThat(tool("1/4-20 SPIRAL POINT TAP").styles()).containsExactly(TapStyle.SPIRAL_POINT);
+		assertThat(tool("M6 LH TAP").hand()).contains(Hand.LEFT);
+	}
+
+	@Test
+	void severalToolsOfOneComment() {
+		assertThat(CalloutReader.readComment("SPOT, DRILL AND TAP M6").tools()).extracting(ToolDescription::kind)
+				.containsExactly(ToolKind.SPOT_DRILL, ToolKind.DRILL, ToolKind.TAP);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"ROUGH POCKET", "TOOL CHANGE", "FIND CENTER OF PART", "TAPER", "LEFT SIDE", "FINISH WALL", "SET UP SHEET"})
+	void ordinaryCommentsNameNoTool(String comment) {
+		assertThat(CalloutReader.readComment(comment)).isEqualTo(new CommentReading(List.of(), List.of()));
+	}
+}

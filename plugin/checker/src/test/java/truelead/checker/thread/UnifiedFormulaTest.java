@@ -1,0 +1,49 @@
+package truelead.checker.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+
+class UnifiedFormulaTest {
+
+	/** Machinery's Handbook 31, pp. 624 to 637. */
+	@Test
+	void workedExamples() {
+		UnifiedFormula half = new UnifiedFormula(0.5, 28, false);
+
+		assertThat(half.tolerance2A()).isCloseTo(0.003668, within(0.0000005));
+		assertThat(half.minorMin("2B")).isEqualByComparingTo("0.461");
+		assertThat(half.pitchMin()).isEqualByComparingTo("0.4768");
+		assertThat(half.pitchMax("2B")).isEqualByComparingTo("0.4816");
+	}
+
+	/** Of 247 published rows the formula misses two: #6-32 3B, on the edge of a half, and 1-14 UNS, which keeps the tolerances of a fine thread. */
+	@Test
+	void publishedRowsAgainstTheFormula() {
+		List<String> missed = new ArrayList<>();
+		UnifiedTable table = new UnifiedTable();
+		for (CSVRecord row : DataFile.rows("unified-published.csv")) {
+			UnifiedTable.Row thread = table.rows().stream()
+					.filter(r -> r.size().equals(row.get("size")) && r.tpi() == DataFile.number(row, "tpi")).findFirst().orElseThrow();
+			boolean byDiameter = thread.series().equals("UNC") || thread.series().equals("UNF") || thread.series().equals("UN") && thread.tpi() <= 8;
+			UnifiedFormula formula = new UnifiedFormula(thread.diameter(), thread.tpi(), byDiameter);
+			String name = row.get("class");
+			boolean same = same(row, "minorMin", formula.minorMin(name)) && same(row, "minorMax", formula.minorMax(name))
+					&& same(row, "pitchMin", formula.pitchMin()) && same(row, "pitchMax", formula.pitchMax(name));
+			if (!same) {
+				missed.add(row.get("size") + "-" + row.get("tpi") + " " + name);
+			}
+		}
+
+		assertThat(missed).containsExactly("#6-32 3B", "1-14 2B", "1-14 3B");
+	}
+
+	private static boolean same(CSVRecord row, String column, BigDecimal value) {
+		return new BigDecimal(row.get(column)).compareTo(value) == 0;
+	}
+}
