@@ -42,6 +42,7 @@ public final class DeepThread extends HoleRule {
 			return;
 		}
 		double deep = called.map(Fact::value).orElseGet(() -> Math.min(depth.tip(), depth.stroke().travel()) - depth.lead().length(depth.pitch()));
+		deep = through ? Math.min(deep, tapping.wanted().wall().map(Fact::value).orElse(deep)) : deep;
 		double ratio = deep / diameter;
 		if (ratio <= limit + 1e-9) {
 			return;

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.Written;
-import truelead.checker.machine.Step;
+import truelead.checker.thread.DrillPoint;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -44,15 +45,23 @@ public final class DrillTooShallow extends HoleRule {
 				.min(Comparator.comparingDouble(Room::clearance)).ifPresent(room -> draft(room, tapping).ifPresent(found));
 	}
 
-	/** What lies below the tap.
+	/**
+	 * What lies below the tap.
 	 *
 	 * @param depth the tap's depth
 	 * @param cut   the cut that made the hole deepest
 	 */
 	private record Room(TapDepth depth, Cut cut) {
 
+		/** Depth of the full diameter; where nobody says the drill's diameter, with the point of the drill that the thread needs. */
 		double full() {
-			return depth.below(cut.shoulder());
+			return depth.below(cut.tip()) - cone();
+		}
+
+		double cone() {
+			boolean known = !Double.isNaN(cut.shoulder());
+			boolean drilled = cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK;
+			return known ? Math.abs(cut.tip() - cut.shoulder()) : drilled ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
 		}
 
 		/** Free length between the tap's tip and the end of the full diameter, mm. */
@@ -61,7 +70,7 @@ public final class DrillTooShallow extends HoleRule {
 		}
 
 		double diameter() {
-			return cut.diameter().map(Fact::value).orElse(Double.NaN);
+			return cut.diameter().map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElseThrow());
 		}
 
 		/** The tap's front end, mm: as stated, else the drill's diameter less what the lead takes off. */
@@ -73,21 +82,20 @@ public final class DrillTooShallow extends HoleRule {
 
 		/** How far below the full diameter the nose meets the cone, mm; 0 for a flat bottom. */
 		double contact() {
-			double cone = Math.abs(cut.tip() - cut.shoulder());
-			return cone > 0 && diameter() > 0 ? Math.max(0, (diameter() - nose()) / diameter() * cone) : 0;
+			return cone() > 0 && diameter() > 0 ? Math.max(0, (diameter() - nose()) / diameter() * cone()) : 0;
 		}
 	}
 
 	/** The cut that made the hole's full diameter at the thread deepest; empty where it is not known. */
 	private static Optional<Cut> bottom(TapDepth depth) {
 		List<Cut> making = depth.stroke().hole().makingBefore(depth.stroke().order());
-		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()) || Double.isNaN(c.shoulder()))) {
+		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()))) {
 			return Optional.empty();
 		}
 		Optional<Cut> size = depth.stroke().hole().sizedBefore(depth.stroke().order());
 		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
 		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
-				.max(Comparator.comparingDouble(c -> depth.below(c.shoulder())));
+				.max(Comparator.comparingDouble(c -> depth.below(Double.isNaN(c.shoulder()) ? c.tip() : c.shoulder())));
 	}
 
 	private Optional<Draft> draft(Room room, Tapping tapping) {
@@ -98,10 +106,11 @@ public final class DrillTooShallow extends HoleRule {
 		if (clearance >= wanted - slack) {
 			return Optional.empty();
 		}
-		boolean meets = clearance < -room.contact() - slack;
+		boolean assumed = Double.isNaN(room.cut().shoulder());
+		boolean meets = clearance < -(assumed ? room.cone() : room.contact()) - slack;
 		boolean enters = clearance < -slack;
 		Figures figures = room.depth().figures();
-		double needed = Math.ceil((room.depth().tip() + wanted + Math.abs(room.cut().tip() - room.cut().shoulder())) * 10) / 10;
+		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
 		String fact = "the tap goes " + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
 		String what = meets ? "its end meets the drill's cone at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
 				: enters ? figures.length(-clearance) + " into the drill's cone, which it would meet at " + figures.length(room.full() + room.contact())
@@ -112,6 +121,9 @@ public final class DrillTooShallow extends HoleRule {
 				.related(room.cut().block(), "the drill block")
 				.from("room below the tap", Figures.number(wanted / room.depth().pitch(), 1) + " pitches", "common practice, no source");
 		room.cut().diameter().ifPresent(d -> draft.known("drill", figures.fine(d.value()), d));
+		if (assumed) {
+			draft.from("drill", figures.fine(room.diameter()), "not stated; D - P of the thread and a point of 118 degrees assumed");
+		}
 		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));

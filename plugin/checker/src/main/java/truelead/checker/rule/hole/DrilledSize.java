@@ -28,12 +28,12 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	/** What written decimals of a drill leave open, mm: half of 0.01. */
 	static final double WRITTEN = 0.005;
 
-	/** The size at a visit; empty where diameter or thread is not stated, and for taper threads, whose hole is a cone. */
+	/** The size at a visit; empty where diameter or thread is not stated, the diameter belongs to no hole for this thread, and for taper threads, whose hole is a cone. */
 	static Optional<DrilledSize> of(ThreadingOperation operation, Visit visit) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> !t.value().system().taper() && !operation.wanted().wireInsert());
 		Optional<Cut> cut = visit.hole().sizedBefore(visit.order());
 		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated)
-				.map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
+				.filter(d -> d.value() < 2 * t.value().diameter()).map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
 	}
 
 	double d() {

@@ -21,7 +21,7 @@ public final class EdgeNotBroken extends HoleRule {
 				.toList();
 		if (!sharp.isEmpty() && !work.cutsAtUnknownPlaces()) {
 			String count = sharp.size() == 1 ? "1 hole is" : sharp.size() + " holes are";
-			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(sharp.get(0).block()), count + " threaded without a countersink or spot before: "
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), count + " threaded without a countersink or spot before: "
 					+ "the first turn raises a burr and the screw starts hard; countersink a little over the thread's diameter")
 					.from("holes without a countersink", String.valueOf(sharp.size()), "counted"));
 		}

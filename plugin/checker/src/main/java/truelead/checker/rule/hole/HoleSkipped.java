@@ -71,9 +71,9 @@ public final class HoleSkipped extends HoleRule {
 		Cut first = skipped.get(0);
 		String message = "the hole at " + at(first.place(), figures) + " is drilled with the " + threaded + " that " + operation.tool().name()
 				+ " threads, and never threaded" + (skipped.size() > 1 ? ", nor are " + (skipped.size() - 1) + " more" : "")
-				+ "; its position behind the tapping block, or a drilling block of its own";
-		Draft draft = Draft.of(this, Severity.WARNING, Location.of(first.block()), message)
-				.programmed("place", at(first.place(), figures), first.block()).from("threaded holes of the pattern", String.valueOf(threaded), "counted");
+				+ "; its position here, or a drilling block of its own";
+		Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), message)
+				.programmed("place", at(first.place(), figures), first.block()).related(first.block(), "the block that makes the hole").from("threaded holes of the pattern", String.valueOf(threaded), "counted");
 		skipped.stream().skip(1).limit(10).forEach(cut -> draft.related(cut.block(), "also never threaded"));
 		return draft;
 	}

@@ -9,6 +9,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /** Start and end of an arc lie at different distances from its centre, by more than the control takes and the written decimals explain. */
@@ -34,9 +35,15 @@ public final class ArcNotClosed implements Rule {
 		Figures figures = new Figures(arc.modal().unit());
 		String message = "the arc starts " + figures.fine(arc.startRadius()) + " from its centre and ends " + figures.fine(arc.endRadius()) + " from it: "
 				+ figures.fine(difference) + " apart, the control takes " + figures.fine(tolerance) + " and stops or cuts a spiral; see the end point and I, J, K";
-		return Draft.of(this, Severity.ERROR, Location.of(arc.block()), message)
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message)
 				.programmed("radius at the start", figures.fine(arc.startRadius()), arc.block())
 				.programmed("radius at the end", figures.fine(arc.endRadius()), arc.block())
-				.from("tolerance of arcs", figures.fine(tolerance), "machine profile " + work.shop().profile().name()).finding();
+				.from("tolerance of arcs", figures.fine(tolerance), "machine profile " + work.shop().profile().name());
+		work.threadMillings().stream().filter(milling -> uses(milling, arc)).findFirst().ifPresent(draft::on);
+		return draft.finding();
+	}
+
+	private static boolean uses(ThreadMilling milling, Step.Arc arc) {
+		return milling.passes().stream().anyMatch(p -> p.helix().contains(arc) || p.entry().contains(arc) || p.exit().contains(arc));
 	}
 }

@@ -13,8 +13,8 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
+import truelead.grammar.ProgramText;
 
 /** Neither G20 nor G21 (nor G70, G71) stands before the first motion: which unit was assumed, and why. */
 public final class UnitUnstated implements Rule {
@@ -40,10 +40,14 @@ public final class UnitUnstated implements Rule {
 				.finding());
 	}
 
-	/** The first block that changes a tool or makes a thread; the first line of the program where none does. */
+	/** The first line that says more than a program number. */
 	private static BlockRef first(Work work) {
-		Optional<BlockRef> change = work.tools().stream().flatMap(t -> t.change().stream()).findFirst();
-		Optional<BlockRef> thread = work.operations().stream().map(ThreadingOperation::block).findFirst();
-		return change.or(() -> thread).map(BlockRef::outermost).orElse(new BlockRef(work.shop().program(), 0, Optional.empty()));
+		ProgramText text = work.shop().program().text();
+		for (int line = 0; line < text.lineCount(); line++) {
+			if (text.block(line).words().stream().anyMatch(word -> word.address() != 'O' && word.address() != 'N')) {
+				return new BlockRef(work.shop().program(), line, Optional.empty());
+			}
+		}
+		return new BlockRef(work.shop().program(), 0, Optional.empty());
 	}
 }

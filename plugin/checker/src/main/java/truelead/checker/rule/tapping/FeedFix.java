@@ -1,7 +1,10 @@
 package truelead.checker.rule.tapping;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
@@ -40,6 +43,23 @@ final class FeedFix {
 		return Draft.change(word.get(), feed.right(lead), feed.decimals(lead), own,
 				own ? "the word stands in the tapping block, and no other operation needs another value of it"
 						: "the word stands in another block; see what else is fed by it");
+	}
+
+	/** Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one. */
+	static Optional<Fix> of(Work work, List<TapFeed> feeds, double lead) {
+		Map<Location, Fix> fixes = new LinkedHashMap<>();
+		for (TapFeed feed : feeds) {
+			Optional<Location> at = feed.feed().word().map(Location::of);
+			if (at.isPresent() && !fixes.containsKey(at.get())) {
+				Optional<Fix> fix = of(work, feed, lead);
+				if (fix.isEmpty()) {
+					return Optional.empty();
+				}
+				fixes.put(at.get(), fix.get());
+			}
+		}
+		return fixes.values().stream().reduce((one, other) -> new Fix(one.title(), one.safe() && other.safe(), one.safe() ? other.why() : one.why(),
+				Stream.concat(one.edits().stream(), other.edits().stream()).toList()));
 	}
 
 	/** Changes only a feed that is the only one in its block to be judged: the word of every stroke of every operation must want this value. */

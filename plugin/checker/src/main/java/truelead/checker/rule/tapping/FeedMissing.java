@@ -3,11 +3,14 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.FeedMode;
+import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.WordText;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -52,7 +55,7 @@ public final class FeedMissing extends TappingRule {
 		String message = fact + thread.map(t -> ": " + t.value().withoutClass().designation() + " needs " + figures.advance(t.value().lead()) + " "
 				+ figures.symbol() + " a turn").orElse("") + right.map(r -> "; " + r).orElse("");
 		Draft draft = zero ? Draft.of(this, severity, feed, stroke.block(), message)
-				: Draft.of(this, severity, truelead.checker.machine.Location.of(stroke.block()), message);
+				: Draft.of(this, severity, Location.of(tapping.block()), message);
 		if (feed.isSet()) {
 			draft.programmed("feed", feed.word().map(Figures::written).orElse(Figures.number(feed.value(), 4)), feed);
 			feed.word().ifPresent(word -> draft.related(word.block(), "the block that wrote the feed"));
@@ -73,14 +76,14 @@ public final class FeedMissing extends TappingRule {
 
 	private static Optional<String> right(TapStroke stroke, Tapping tapping, double lead) {
 		return like(stroke, tapping).map(f -> (tapping.method().synchronised() ? "K" : "F")
-				+ truelead.checker.rule.WordText.fresh(f.right(lead), f.decimals(lead), false));
+				+ WordText.fresh(f.right(lead), f.decimals(lead), false));
 	}
 
 	/** A feed of 1 in force at the stroke, to work out the right one from mode, unit and speed. */
 	private static Optional<TapFeed> like(TapStroke stroke, Tapping tapping) {
-		boolean perTurn = tapping.method().synchronised() || stroke.modal().feedMode() == truelead.checker.machine.FeedMode.PER_REVOLUTION;
+		boolean perTurn = tapping.method().synchronised() || stroke.modal().feedMode() == FeedMode.PER_REVOLUTION;
 		boolean turns = stroke.speed().known() && stroke.speed().value() > 0 && !stroke.modal().constantSurface();
-		return perTurn || turns && stroke.modal().feedMode() == truelead.checker.machine.FeedMode.PER_MINUTE
+		return perTurn || turns && stroke.modal().feedMode() == FeedMode.PER_MINUTE
 				? Optional.of(new TapFeed(stroke, new Setting(1, Optional.empty(), ""), perTurn, stroke.speed().value(), 1))
 				: Optional.empty();
 	}

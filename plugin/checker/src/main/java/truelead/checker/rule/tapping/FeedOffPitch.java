@@ -37,16 +37,20 @@ public final class FeedOffPitch extends TappingRule {
 		if (thread.isEmpty() || !tapping.method().taps()) {
 			return;
 		}
-		Map<Object, List<TapFeed>> byWord = new LinkedHashMap<>();
+		Map<String, List<TapFeed>> byValue = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes()) {
-			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byWord.computeIfAbsent(
-					feed.feed().word().<Object>map(Location::of).orElse(Location.of(stroke.block())), w -> new ArrayList<>()).add(feed));
+			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byValue
+					.computeIfAbsent(feed.feed().value() + " at " + feed.speed(), w -> new ArrayList<>()).add(feed));
 		}
 		double lead = thread.get().value().lead();
-		byWord.values().forEach(feeds -> {
+		byValue.values().forEach(feeds -> {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = feeds.stream().map(feed -> feed.stroke().place()).distinct().count();
-			found.accept(draft(tapping, work, worst, thread.get(), places));
+			Draft draft = draft(tapping, work, worst, thread.get(), places);
+			FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
+			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
+					.forEach(at -> draft.related(at, "the same feed"));
+			found.accept(draft);
 		});
 	}
 
@@ -87,7 +91,6 @@ public final class FeedOffPitch extends TappingRule {
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("turns", Figures.turns(turns), "depth " + figures.length(Turns.engaged(tapping, feed.stroke())) + " / pitch");
 		draft.from("free travel of the holder", figures.length(holder.value().travel()), holder.origin());
-		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
 		return draft;
 	}
 }

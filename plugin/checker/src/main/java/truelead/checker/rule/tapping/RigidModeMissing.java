@@ -5,7 +5,6 @@ import truelead.checker.machine.Location;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -22,13 +21,13 @@ public final class RigidModeMissing extends TappingRule {
 				|| tapping.wanted().holder().value().floats()) {
 			return;
 		}
-		tapping.strokes().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, stroke)));
+		tapping.strokes().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, tapping)));
 	}
 
-	private Draft draft(Work work, TapStroke stroke) {
+	private Draft draft(Work work, Tapping tapping) {
 		String message = "no rigid-tap code is in force: spindle and feed are not synchronised, and a rigid holder takes no difference; the rigid-tap code "
 				+ "with S before the cycle";
-		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), message).from("rigid-tap code", "asked for before a tapping cycle",
+		return Draft.of(this, Severity.ERROR, Location.of(tapping.block()), message).from("rigid-tap code", "asked for before a tapping cycle",
 				"machine profile " + work.shop().profile().name());
 	}
 }

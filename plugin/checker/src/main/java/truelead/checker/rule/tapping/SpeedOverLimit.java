@@ -42,7 +42,7 @@ public final class SpeedOverLimit extends TappingRule {
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
 			return;
 		}
-		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().thread();
 		if (thread.isPresent()) {
 			double surface = Math.PI * thread.get().value().diameter() * speed / 1000;
 			double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));

@@ -35,7 +35,7 @@ public final class SpindleNotTurning extends TappingRule {
 		boolean rigid = stroke.modal().rigid().map(Setting::known).orElse(false);
 		if (!speed.isSet() && !rigid) {
 			if (!work.course().subprogramAlone()) {
-				found.accept(Draft.of(this, Severity.ERROR, Location.of(stroke.block()),
+				found.accept(Draft.of(this, Severity.ERROR, Location.of(tapping.block()),
 						"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel())));
 			}
 		} else if (speed.known() && speed.value() <= 0) {
@@ -61,7 +61,7 @@ public final class SpindleNotTurning extends TappingRule {
 						? ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
 				+ turn + " before the block";
-		Draft draft = Draft.of(this, severity, Location.of(stroke.block()), message)
+		Draft draft = Draft.of(this, severity, Location.of(tapping.block()), message)
 				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
 		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",

@@ -23,8 +23,10 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 	private static final double COMPUTED = 0.005;
 	/** The most that written decimals excuse, as a part of the lead. */
 	private static final double MOST = 0.01;
+	/** The same for a feed in the other unit, whose last decimal then weighs 25 times as much. */
+	private static final double CONVERTED = 0.04;
 	/** Below this part of the lead nobody could write the feed better. */
-	private static final double EXACT = 0.0002;
+	private static final double EXACT = 0.0005;
 
 	/** The advance of a stroke; empty where feed or speed is not known, is zero, or does not count turns. */
 	static Optional<TapFeed> of(Tapping tapping, TapStroke stroke) {
@@ -60,18 +62,20 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 	 * number must not excuse a wrong pitch.
 	 */
 	boolean fits(double lead) {
-		return Math.abs(error(lead)) <= excused(lead, 1) + 1e-9 * lead;
+		return Math.abs(error(lead)) <= excused(lead) + 1e-9 * lead;
 	}
 
 	/** As {@link #fits}, for the feed read in another unit: multiplied by a factor. */
 	boolean fitsTimes(double factor, double lead) {
-		return Math.abs(advance * factor - lead) <= excused(lead, factor) + COMPUTED * lead;
+		boolean literal = feed.word().map(WordRef::literal).orElse(false);
+		double half = literal ? feed.rounding() * stroke.modal().unit().mm() / (perTurn ? 1 : speed) * factor : 0;
+		return Math.abs(advance * factor - lead) <= Math.min(half, CONVERTED * lead) + COMPUTED * lead;
 	}
 
-	private double excused(double lead, double factor) {
+	private double excused(double lead) {
 		boolean literal = feed.word().map(WordRef::literal).orElse(false);
 		double half = feed.rounding() * stroke.modal().unit().mm() / (perTurn ? 1 : speed);
-		return literal ? Math.min(half * factor, MOST * lead) : COMPUTED * lead;
+		return literal ? Math.min(half, MOST * lead) : COMPUTED * lead;
 	}
 
 	/** The F or K that is right for a lead, program units. */
