@@ -13,6 +13,14 @@ tokens {
 	LETTER_WORD, TYPED
 }
 
+@parser::members {
+	/* The whole part of a mixed number has no decimals: D0.35 1/4-18 is a diameter and a thread. */
+	private boolean integer() {
+		String text = _input.LT(1).getText();
+		return text.indexOf('.') < 0 && text.indexOf(',') < 0;
+	}
+}
+
 /* One piece of a comment; CommentPhrases hands out the longest run of tokens that is one. */
 only : item EOF ;
 
@@ -50,7 +58,7 @@ inchSize : mark? dimension INCH_MARK? INCH? ;
 
 mark : HASH | NO DOT? HASH? ;
 
-dimension : whole=NUMBER DASH? numerator=NUMBER SLASH denominator=NUMBER
+dimension : {integer()}? whole=NUMBER DASH? numerator=NUMBER SLASH denominator=NUMBER
           | numerator=NUMBER SLASH denominator=NUMBER
           | decimal=NUMBER ;
 

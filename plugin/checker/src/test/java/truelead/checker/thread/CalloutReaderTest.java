@@ -41,4 +41,11 @@ class CalloutReaderTest {
 		assertThat(CalloutReader.readComment("#7 DRILL").tool().orElseThrow().diameter()).contains(Dimension.of(0.201, LengthUnit.INCH));
 		assertThat(CalloutReader.readComment("LETTER F").tool().orElseThrow().diameter()).contains(Dimension.of(0.257, LengthUnit.INCH));
 	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT", "THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF"})
+	void aDiameterBeforeAThreadIsNoPartOfIt(String comment, double diameter, String thread) {
+		assertThat(CalloutReader.readComment(comment).tool().orElseThrow().diameter().orElseThrow().value()).isEqualTo(diameter);
+		assertThat(CalloutReader.read(comment)).singleElement().satisfies(c -> assertThat(c.spec().designation()).isEqualTo(thread));
+	}
 }
