@@ -44,11 +44,11 @@ final class ProgramMaker {
 			while (written + text.length() < bytes) {
 				x += random.nextGaussian();
 				y += random.nextGaussian();
+				text.append(String.format(Locale.ROOT, "X%.3f Y%.3f", x, y)).append(random.nextInt(5) == 0 ? String.format(Locale.ROOT, " Z%.3f", -2 - random.nextDouble()) : "").append('\n');
 				if (random.nextInt(8) == 0) {
-					text.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f I%.3f J%.3f\nG1 ", x + 2, y, 1.0, 0.0));
+					text.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f I1. J0.\nG1 ", x + 2, y));
 					x += 2;
 				}
-				text.append(String.format(Locale.ROOT, "X%.3f Y%.3f", x, y)).append(random.nextInt(5) == 0 ? String.format(Locale.ROOT, " Z%.3f", -2 - random.nextDouble()) : "").append('\n');
 				if (text.length() > 1 << 16) {
 					written += text.length();
 					out.append(text);
