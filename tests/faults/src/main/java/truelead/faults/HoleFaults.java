@@ -60,22 +60,22 @@ final class HoleFaults {
             deep(job, tap.feature, tap.tip + 0.4 * POINT * tap.feature.hole());
             return both(job, tap);
         })));
-        all.add(Fault.of("no room for chips below the tap", "drill-too-shallow", Aim.tap(t -> blind(t) && t.feature.method == Feature.Method.CUT, (job, tap, dice) -> {
+        all.add(Fault.of("no room for chips below the tap", "drill-too-shallow", Aim.tap(t -> blind(t) && t.feature.named && t.feature.method == Feature.Method.CUT, (job, tap, dice) -> {
             deep(job, tap.feature, tap.tip + POINT * tap.feature.hole() + 0.8 * tap.feature.size.pitch());
             return both(job, tap);
         })));
-        all.add(Fault.of("thread shorter than called out", "thread-too-short", Aim.tap(t -> t.feature.depthNoted && said(t), (job, tap, dice) -> {
+        all.add(Fault.of("thread shorter than called out", "thread-too-short", Aim.tap(t -> t.feature.depthNoted && said(t) && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.tip = tap.feature.depth + dice.between(-0.6, 0.4) * tap.feature.size.pitch();
             return Aim.numbers(tap);
         })));
-        all.add(Fault.of("thread does not come through", "not-through", Aim.tap(t -> t.feature.wallNoted, (job, tap, dice) -> {
+        all.add(Fault.of("thread does not come through", "not-through", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.tip = tap.feature.wall - dice.between(0.1, 2) * tap.feature.size.pitch();
             return Aim.numbers(tap);
         })));
-        all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.wallNoted, (job, tap, dice) -> {
+        all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.tip = tap.feature.wall + 8 * tap.feature.size.pitch() + 15;
             return Aim.numbers(tap);
-        })));
+        })).beside("deep-thread"));
         all.addAll(OrderFaults.all());
         return all;
     }
@@ -98,7 +98,7 @@ final class HoleFaults {
 
     /** The point of a drill is long enough to run into. */
     private static boolean job(Tapping tap) {
-        return tap.feature.hole() > 4;
+        return tap.feature.hole() > 4 && tap.feature.named;
     }
 
     private static boolean said(Tapping tap) {

@@ -106,13 +106,13 @@ final class HoleMaking extends Op {
         for (Place at : at(feature)) {
             scene.add(Word.g(0), pen.x(at.x()), pen.y(at.y()));
             scene.add(Word.g(0), pen.z(feature.surface + 1)).mark(mark("holes"));
-            scene.add(Word.g(1), pen.x(at.x() + radius), feedWord(scene));
+            scene.add(Word.g(1), pen.x(at.x() + radius), feedWord(scene)).mark(mark("feed"), mark("cycle"));
             double z = feature.surface + 1;
             while (z > bottom + 1e-9) {
                 z = Math.max(bottom, z - pitch);
                 scene.add(Word.g(3), pen.length('I', -radius), Word.of('J', 0, 1), pen.z(z)).mark(mark("cycle"));
             }
-            scene.add(Word.g(3), pen.length('I', -radius), Word.of('J', 0, 1));
+            scene.add(Word.g(3), pen.length('I', -radius), Word.of('J', 0, 1)).mark(mark("cycle"));
             scene.add(Word.g(1), pen.x(at.x()));
             scene.add(Word.g(0), pen.z(feature.surface + clearance(scene)));
         }

@@ -44,7 +44,7 @@ final class OrderFaults {
                 Aim.edit(job, tap, Aim.macro(tap) ? "call" : "cycle", (tape, block) -> block.swap('Z', Word.of('Z', up, job.inch ? 4 : 3)));
                 return Aim.numbers(tap);
             })));
-        all.add(Fault.of("R plane inside the stock", "plane-heights-wrong start-too-close", Aim.tap(t -> Aim.cycle(t) && t.feature.surfaceKnown(), (job, tap, dice) -> {
+        all.add(Fault.of("R plane inside the stock", "plane-heights-wrong start-too-close", Aim.tap(t -> Aim.cycle(t) && t.feature.surfaceNoted, (job, tap, dice) -> {
             tap.plane = -Math.min(3, tap.tip / 3);
             return Aim.numbers(tap);
         })).beside("start-too-close", "plane-heights-wrong"));
@@ -59,7 +59,7 @@ final class OrderFaults {
         all.add(Fault.of("countersink smaller than the thread", "countersink-too-small", Aim.at(HoleMaking.class, o -> o.tool.kind == Tool.Kind.CHAMFER, (job, op, dice) -> {
             Feature f = op.features.get(0);
             op.depth.put(f, op.depth.get(f) * 0.75);
-            if (job.ops.indexOf(op) > job.ops.indexOf(job.threading(f)) || spotted(job, f)) {
+            if (job.ops.indexOf(op) > job.ops.indexOf(job.threading(f)) || spotted(job, f) || !f.surfaceKnown()) {
                 return List.of();
             }
             return Aim.join(Aim.marks(op, "cycle", "hole-0", "change"), Aim.numbers(job.threading(f)));

@@ -55,6 +55,19 @@ final class Tally {
         return rows.get(fault).put;
     }
 
+    /** Of the faults whose rule the checker has, the share found by the right rule at the right block; 1 where there were none. */
+    double share(Set<String> known) {
+        int put = 0;
+        int found = 0;
+        for (Row row : rows.values()) {
+            if (Set.of(row.rules.split(" / ")).stream().anyMatch(known::contains)) {
+                put += row.put;
+                found += row.found;
+            }
+        }
+        return put == 0 ? 1 : (double) found / put;
+    }
+
     int alarmed() {
         return alarmed;
     }

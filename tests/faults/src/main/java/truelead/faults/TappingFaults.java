@@ -29,7 +29,7 @@ final class TappingFaults {
             Aim.edit(job, tap, Aim.macro(tap) ? "call" : "cycle", (tape, block) -> block.swap('F', Word.of('F', 0, 0)));
             return Aim.numbers(tap);
         })));
-        all.add(Fault.of("spindle turns the wrong way", "spindle-wrong-way", Aim.tap(t -> true, (job, tap, dice) -> {
+        all.add(Fault.of("spindle turns the wrong way", "spindle-wrong-way", Aim.tap(Aim::known, (job, tap, dice) -> {
             tap.spindle = 7 - tap.spindle;
             return Aim.numbers(tap);
         })));

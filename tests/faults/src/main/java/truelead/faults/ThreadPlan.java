@@ -40,7 +40,9 @@ final class ThreadPlan {
             return tool;
         }
         f.callout = callouts.thread(f.size, f.left);
-        String text = dice.chance(0.25) ? tool + " " + f.callout : f.callout + " " + tool;
+        // "D11 3/8 NPT" could be read as eleven and three eighths
+        boolean joins = Character.isDigit(f.callout.charAt(0)) && Character.isDigit(tool.charAt(tool.length() - 1));
+        String text = dice.chance(0.25) ? tool + (joins ? " - " : " ") + f.callout : f.callout + " " + tool;
         if (f.depthNoted && dice.chance(0.5)) {
             text += dice.chance(0.5) ? " DEPTH " + callouts.length(f.depth) : " " + callouts.length(f.depth) + " DEEP";
         }
