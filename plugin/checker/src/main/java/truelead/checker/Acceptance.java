@@ -1,5 +1,6 @@
 package truelead.checker;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Allowance;
@@ -20,9 +21,10 @@ final class Acceptance {
 	}
 
 	private static Finding accepted(Finding finding, Work work) {
-		List<Allowance> inForce = finding.operation() >= 0 && finding.operation() < work.operations().size()
-				? work.operations().get(finding.operation()).wanted().allowances()
-				: work.programAllowances();
+		List<Allowance> inForce = new ArrayList<>(work.programAllowances());
+		if (finding.operation() >= 0 && finding.operation() < work.operations().size()) {
+			inForce.addAll(0, work.operations().get(finding.operation()).wanted().allowances());
+		}
 		Optional<String> reason = inForce.stream().filter(a -> a.rule().equals(finding.rule()) && !a.reason().isEmpty())
 				.map(Allowance::reason).findFirst();
 		if (reason.isEmpty() || finding.accepted().isPresent()) {
