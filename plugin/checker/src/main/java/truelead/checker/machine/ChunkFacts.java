@@ -16,7 +16,9 @@ public final class ChunkFacts {
 	private final int[] noted;
 	private final int[] headers;
 	private final boolean changesTool;
-	private final Contour[] contours;
+	private final Contour[][] contours = new Contour[4][];
+	private final boolean plainHead;
+	private final boolean plainTail;
 
 	private ChunkFacts(Chunk chunk) {
 		int lines = chunk.lineEnds() + 1;
@@ -53,7 +55,11 @@ public final class ChunkFacts {
 		noted = Arrays.copyOf(lookAt, looks);
 		headers = Arrays.copyOf(starts, heads);
 		changesTool = change;
-		contours = finder.contours();
+		plainHead = finder.plainHead();
+		plainTail = finder.plainTail();
+		for (int i = 0; i < contours.length; i++) {
+			contours[i] = finder.contours((i & 1) != 0, (i & 2) != 0);
+		}
 	}
 
 	/** The facts of a chunk. */
@@ -93,8 +99,18 @@ public final class ChunkFacts {
 		return changesTool;
 	}
 
-	/** The plain contours, in order. */
-	Contour[] contours() {
-		return contours;
+	/** The plain contours, in order, by whether the chunks before and behind go on plainly. */
+	Contour[] contours(boolean before, boolean behind) {
+		return contours[(before ? 1 : 0) + (behind ? 2 : 0)];
+	}
+
+	/** Whether it begins with plain moves, as many as have to stand beside a contour. */
+	boolean plainHead() {
+		return plainHead;
+	}
+
+	/** Whether it ends with plain moves. */
+	boolean plainTail() {
+		return plainTail;
 	}
 }

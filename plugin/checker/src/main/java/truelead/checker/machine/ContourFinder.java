@@ -93,14 +93,32 @@ final class ContourFinder {
 		return !Double.isNaN(value) && !Double.isNaN(before) && value != before;
 	}
 
-	/** The contours of the lines read. */
-	Contour[] contours() {
+	/** Whether the first moves are plain ones, as many as have to stand beside a contour. */
+	boolean plainHead() {
+		int moves = 0;
+		for (int line = 0; line < kinds.length && kinds[line] != OTHER && moves < AROUND; line++) {
+			moves = moves(moves, line);
+		}
+		return moves == AROUND;
+	}
+
+	/** Whether the last moves are plain ones. */
+	boolean plainTail() {
+		int moves = 0;
+		for (int line = kinds.length - 1; line >= 0 && kinds[line] != OTHER && moves < AROUND; line--) {
+			moves = moves(moves, line);
+		}
+		return moves == AROUND;
+	}
+
+	/** The contours of the lines read; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
+	Contour[] contours(boolean before, boolean behind) {
 		boolean[] inner = new boolean[kinds.length];
-		for (int line = 0, moves = 0; line < kinds.length; line++) {
+		for (int line = 0, moves = before ? AROUND : 0; line < kinds.length; line++) {
 			inner[line] = moves >= AROUND;
 			moves = moves(moves, line);
 		}
-		for (int line = kinds.length - 1, moves = 0; line >= 0; line--) {
+		for (int line = kinds.length - 1, moves = behind ? AROUND : 0; line >= 0; line--) {
 			inner[line] &= moves >= AROUND;
 			moves = moves(moves, line);
 		}
@@ -116,8 +134,8 @@ final class ContourFinder {
 		return found.toArray(Contour[]::new);
 	}
 
-	private int moves(int before, int line) {
-		return kinds[line] == OTHER ? 0 : kinds[line] == MOVE || kinds[line] == CONTOUR ? before + 1 : before;
+	private int moves(int count, int line) {
+		return kinds[line] == OTHER ? 0 : kinds[line] == MOVE || kinds[line] == CONTOUR ? count + 1 : count;
 	}
 
 	/** Line behind the last one that goes on in the same way. */

@@ -1,5 +1,7 @@
 package truelead.checker.machine;
 
+import java.util.List;
+import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 
 /** Goes over the plain contours of a program in one step each, where the state lets their words mean what they say. */
@@ -40,11 +42,14 @@ final class Contours {
 
 	private void enter(Source other, int line) {
 		ProgramText text = other.file().text();
+		List<Chunk> chunks = text.chunks();
 		int chunk = text.chunkOfLine(line);
+		boolean more = chunk + 1 < chunks.size();
 		source = other;
 		base = text.firstLine(chunk);
-		end = chunk + 1 < text.chunks().size() ? text.firstLine(chunk + 1) : text.lineCount();
-		contours = ChunkFacts.of(text.chunks().get(chunk)).contours();
+		end = more ? text.firstLine(chunk + 1) : text.lineCount();
+		contours = ChunkFacts.of(chunks.get(chunk)).contours(chunk > 0 && ChunkFacts.of(chunks.get(chunk - 1)).plainTail(),
+				more && ChunkFacts.of(chunks.get(chunk + 1)).plainHead());
 		index = 0;
 		next = contours.length == 0 ? Integer.MAX_VALUE : base + contours[0].from();
 	}

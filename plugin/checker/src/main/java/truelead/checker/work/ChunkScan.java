@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import truelead.checker.machine.ChunkFacts;
 import truelead.checker.thread.CalloutReader;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
@@ -26,23 +27,28 @@ final class ChunkScan {
 	final List<Remark> remarks = new ArrayList<>();
 	final List<Unread> unread = new ArrayList<>();
 	final List<Integer> programStarts = new ArrayList<>();
-	/** G codes times ten; -1 for one whose number is computed. */
+	/** G codes times ten, plain motions left out; -1 for one whose number is computed. */
 	final Set<Integer> gCodes = new HashSet<>();
-	int blocks;
+	final int blocks;
 
-	ChunkScan(Chunk chunk) {
-		for (int line = 0; line <= chunk.lineEnds(); line++) {
+	private ChunkScan(Chunk chunk, ChunkFacts facts) {
+		blocks = facts.blocks();
+		for (int line : facts.noted()) {
 			read(line, chunk.block(line));
 		}
 	}
 
+	/** The scan of a chunk: only the lines that are no plain motion are looked at. */
+	static ChunkScan of(Chunk chunk) {
+		ChunkFacts facts = ChunkFacts.of(chunk);
+		return chunk.derived(ChunkScan.class, fresh -> new ChunkScan(fresh, facts));
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
-		boolean any = false;
 		int tool = -1;
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
-				any = true;
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
 					tool = (int) number.value();
@@ -52,15 +58,10 @@ final class ChunkScan {
 					gCodes.add(word.value() instanceof Expression.Number number ? (int) Math.round(number.value() * 10) : -1);
 				}
 			} else if (element instanceof Element.OStatement) {
-				any = true;
 				programStarts.add(line);
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
-				any = true;
 				code = true;
 			}
-		}
-		if (any) {
-			blocks++;
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {

@@ -30,7 +30,7 @@ final class ProgramScan {
 		this.profile = profile;
 		ProgramText text = file.text();
 		for (int chunk = 0; chunk < text.chunks().size(); chunk++) {
-			add(text.chunks().get(chunk).derived(ChunkScan.class, ChunkScan::new), text.firstLine(chunk));
+			add(ChunkScan.of(text.chunks().get(chunk)), text.firstLine(chunk));
 		}
 	}
 

@@ -120,6 +120,7 @@ final class Recorder implements StepSink {
 	private void contour(Step.Contour contour, int number) {
 		motion(contour, number);
 		axisTracker.contour(contour.rapid());
+		arcTracker.interrupt();
 		if (!contour.rapid()) {
 			tool.cut(contour, contour.levels(), true);
 		}
