@@ -22,6 +22,37 @@ import truelead.checker.rule.hole.ThreadTooShort;
 import truelead.checker.rule.hole.ThreadedBeforeDrilled;
 import truelead.checker.rule.hole.ThreadedTwice;
 import truelead.checker.rule.hole.WallTooThin;
+import truelead.checker.rule.method.CalloutConflict;
+import truelead.checker.rule.method.CalloutMissing;
+import truelead.checker.rule.method.ClassOutOfReach;
+import truelead.checker.rule.method.CoolantOff;
+import truelead.checker.rule.method.CountDiffers;
+import truelead.checker.rule.method.MethodWrongForStock;
+import truelead.checker.rule.method.NoCheckStop;
+import truelead.checker.rule.method.PitchNotStandard;
+import truelead.checker.rule.method.ReachTooShort;
+import truelead.checker.rule.method.TapLimitAgainstClass;
+import truelead.checker.rule.method.TapWrongForHole;
+import truelead.checker.rule.method.TorqueHigh;
+import truelead.checker.rule.milling.ClimbOrConventional;
+import truelead.checker.rule.milling.CompLeftOn;
+import truelead.checker.rule.milling.CompMissing;
+import truelead.checker.rule.milling.CompStartedOnArc;
+import truelead.checker.rule.milling.CutterHitsBottom;
+import truelead.checker.rule.milling.CutterPitchMismatch;
+import truelead.checker.rule.milling.CutterTooBig;
+import truelead.checker.rule.milling.EdgeFeedHigh;
+import truelead.checker.rule.milling.EntryOffPitch;
+import truelead.checker.rule.milling.EntryStraight;
+import truelead.checker.rule.milling.ExitScarsThread;
+import truelead.checker.rule.milling.HandMirrored;
+import truelead.checker.rule.milling.HelixOffPitch;
+import truelead.checker.rule.milling.HelixOffSize;
+import truelead.checker.rule.milling.HelixTooShort;
+import truelead.checker.rule.milling.HelixUneven;
+import truelead.checker.rule.milling.HelixWrongHand;
+import truelead.checker.rule.milling.PassesTooHeavy;
+import truelead.checker.rule.milling.TaperOff;
 import truelead.checker.rule.program.ArcNotClosed;
 import truelead.checker.rule.program.NotFollowed;
 import truelead.checker.rule.program.NotUnderstood;
@@ -89,6 +120,37 @@ public final class Rules {
 			new CountersinkTooSmall(),
 			new WallTooThin(),
 			new DeepThread(),
+			new TapWrongForHole(),
+			new MethodWrongForStock(),
+			new ClassOutOfReach(),
+			new TapLimitAgainstClass(),
+			new TorqueHigh(),
+			new ReachTooShort(),
+			new CountDiffers(),
+			new CoolantOff(),
+			new NoCheckStop(),
+			new CalloutConflict(),
+			new CalloutMissing(),
+			new PitchNotStandard(),
+			new HelixOffPitch(),
+			new HelixUneven(),
+			new HelixOffSize(),
+			new HelixWrongHand(),
+			new HelixTooShort(),
+			new HandMirrored(),
+			new ClimbOrConventional(),
+			new CutterTooBig(),
+			new CutterPitchMismatch(),
+			new CutterHitsBottom(),
+			new EntryStraight(),
+			new EntryOffPitch(),
+			new ExitScarsThread(),
+			new EdgeFeedHigh(),
+			new CompMissing(),
+			new CompLeftOn(),
+			new CompStartedOnArc(),
+			new PassesTooHeavy(),
+			new TaperOff(),
 			new NotUnderstood(),
 			new NotFollowed(),
 			new ArcNotClosed(),

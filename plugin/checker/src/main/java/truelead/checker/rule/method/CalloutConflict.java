@@ -1,0 +1,65 @@
+package truelead.checker.rule.method;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.FeedMode;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** Two sources name different threads: information where the feed fits one of them, a warning where it fits neither. */
+public final class CalloutConflict extends OperationRule {
+
+	/** A feed within this part of the pitch fits it; real programs round F by up to 0.64 %. */
+	private static final double FITS = 0.0075;
+
+	public CalloutConflict() {
+		super("callout-conflict");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		List<Fact<ThreadSpec>> named = operation.wanted().named();
+		Optional<Fact<ThreadSpec>> other = named.stream().skip(1).filter(fact -> differs(fact.value(), named.get(0).value())).findFirst();
+		if (other.isEmpty() || !firstOfGroup(operation, work)) {
+			return;
+		}
+		ThreadSpec first = named.get(0).value();
+		double advance = operation instanceof Tapping tapping ? advance(tapping) : Double.NaN;
+		boolean fits = Double.isNaN(advance) || fits(advance, first) || fits(advance, other.get().value());
+		String feed = Double.isNaN(advance) ? "" : fits ? fits(advance, first) ? "; the feed fits the first" : "; the feed fits the second"
+				: "; the feed advances " + figures(work).advance(advance) + " a turn and fits neither";
+		found.accept(Draft.of(this, fits ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
+				"Two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("
+						+ other.get().source().words() + ")" + feed + "; the nearest counts, mend the other")
+				.known("first callout", named(first), named.get(0)).known("second callout", named(other.get().value()), other.get()));
+	}
+
+	private static boolean differs(ThreadSpec a, ThreadSpec b) {
+		return Math.abs(a.pitch() - b.pitch()) > 0.002 || Math.abs(a.diameter() - b.diameter()) > 0.02 || a.hand() != b.hand();
+	}
+
+	private static boolean fits(double advance, ThreadSpec thread) {
+		return Math.abs(advance - thread.lead()) <= FITS * thread.lead();
+	}
+
+	/** What the tap advances a turn, mm; NaN where it is not known. */
+	static double advance(Tapping tapping) {
+		if (tapping.strokes().isEmpty()) {
+			return Double.NaN;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		double mm = stroke.modal().unit().mm();
+		if (stroke.lead().isSet()) {
+			return stroke.lead().value() * mm;
+		}
+		return stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() * mm : stroke.feed().value() * mm / stroke.speed().value();
+	}
+}

@@ -1,0 +1,43 @@
+package truelead.checker.rule.method;
+
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Place;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** A callout names a count of holes, {@code 4X M6}, and another number of holes is threaded under it. */
+public final class CountDiffers extends OperationRule {
+
+	public CountDiffers() {
+		super("count-differs");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		if (operation.wanted().count().isEmpty() || !firstOfGroup(operation, work)) {
+			return;
+		}
+		Fact<Integer> count = operation.wanted().count().get();
+		boolean open = work.group(operation).stream()
+				.anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
+		long threaded = work.group(operation).stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
+		if (open || threaded == count.value() || threaded == 0) {
+			return;
+		}
+		found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
+				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the callout says " + count.value() + ": "
+						+ Math.abs(threaded - count.value()) + (threaded < count.value() ? " missing" : " too many")
+						+ "; compare the positions with the drawing, or mend the callout")
+				.known("holes called out", count.value().toString(), count)
+				.programmed("holes threaded", Long.toString(threaded), operation.block()));
+	}
+
+	/** Places that lie within a hundredth of each other are one. */
+	private static Place position(Place place) {
+		return place.at(Math.rint(place.u() * 100), Math.rint(place.v() * 100));
+	}
+}

@@ -1,0 +1,32 @@
+package truelead.checker.rule.method;
+
+import java.util.function.Consumer;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** More holes by one tool than the checking interval, and no stop to gauge one (common practice, no source: 25 cut or milled, 50 formed). */
+public final class NoCheckStop extends OperationRule {
+
+	private static final int CUT = 25;
+	private static final int FORMED = 50;
+
+	public NoCheckStop() {
+		super("no-check-stop");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		int interval = ToolName.forms(operation.tool().facts()) ? FORMED : CUT;
+		int holes = work.group(operation).stream().mapToInt(o -> o.holes().size()).sum();
+		if (firstOfGroup(operation, work) && holes > interval && operation.tool().summary().optionalStops() == 0) {
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
+					holes + " holes by one tool and no stop to gauge one; M1 after " + interval
+							+ " holes: the hole by pin, the thread by go and no-go")
+					.programmed("holes", Integer.toString(holes), operation.block()).from("interval", Integer.toString(interval), "common practice, no source"));
+		}
+	}
+}

@@ -1,0 +1,65 @@
+package truelead.checker.rule.method;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.job.Stock;
+import truelead.checker.job.StockGroup;
+import truelead.checker.machine.Location;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.ToolName;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/**
+ * The tap wants more torque than the spindle gives: M = kc P² D / 8000 in N m with kc in N/mm², P and D in mm, cutting; 2.5 times as much
+ * forming (formula and kc from memory). Without a spindle torque in the profile, forming above M16 says so (common practice).
+ */
+public final class TorqueHigh extends OperationRule {
+
+	/** Specific cutting force, N/mm², from memory. */
+	private static final Map<StockGroup, Integer> FORCE = Map.ofEntries(Map.entry(StockGroup.STEEL, 2100), Map.entry(StockGroup.STAINLESS, 2600),
+			Map.entry(StockGroup.CAST_IRON, 1600), Map.entry(StockGroup.ALUMINIUM, 800), Map.entry(StockGroup.BRASS, 900), Map.entry(StockGroup.BRONZE, 1000),
+			Map.entry(StockGroup.COPPER, 1100), Map.entry(StockGroup.TITANIUM, 2000), Map.entry(StockGroup.NICKEL_ALLOY, 3000),
+			Map.entry(StockGroup.MAGNESIUM, 500), Map.entry(StockGroup.ZINC, 700));
+	private static final double FORMING = 2.5;
+	private static final double LARGE = 16;
+
+	public TorqueHigh() {
+		super("torque-high");
+	}
+
+	@Override
+	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().thread();
+		if (!(operation instanceof Tapping tapping) || !tapping.method().taps() || thread.isEmpty() || !firstOfGroup(operation, work)) {
+			return;
+		}
+		ThreadSpec spec = thread.get().value();
+		boolean forms = ToolName.forms(operation.tool().facts());
+		OptionalDouble limit = work.shop().profile().number(ProfileKey.SPINDLE_TORQUE);
+		Optional<Fact<Stock>> stock = operation.wanted().stock().filter(s -> FORCE.containsKey(s.value().group()));
+		if (limit.isPresent() && stock.isPresent()) {
+			double torque = FORCE.get(stock.get().value().group()) * spec.pitch() * spec.pitch() * spec.diameter() / 8000 * (forms ? FORMING : 1);
+			if (torque > limit.getAsDouble()) {
+				found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), spec.designation() + " in " + stock.get().value().words() + " takes about "
+						+ Figures.number(torque, 0) + " N m" + (forms ? " to form" : "") + ", the spindle gives " + Figures.number(limit.getAsDouble(), 0)
+						+ " N m: it stalls in the hole; " + (forms ? "a cutting tap or a thread mill" : "a lower gear or a thread mill"))
+						.known("thread", spec.designation(), thread.get()).known("stock", stock.get().value().words(), stock.get())
+						.from("torque", Figures.number(torque, 1) + " N m", "kc P^2 D / 8000, from memory")
+						.from("spindle torque", Figures.number(limit.getAsDouble(), 1) + " N m", "machine profile"));
+			}
+		} else if (forms && spec.diameter() > LARGE && limit.isEmpty()) {
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
+					"Forming " + spec.designation() + " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, or put spindle-torque in the machine profile")
+					.known("thread", spec.designation(), thread.get()).from("limit", "M16", "common practice, no source"));
+		}
+	}
+}

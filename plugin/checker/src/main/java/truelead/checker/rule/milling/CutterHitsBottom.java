@@ -1,0 +1,66 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Cut;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/** The cutter's end goes below the level down to which the hole has its full diameter, so that it cuts into the cone or the bottom. */
+public final class CutterHitsBottom implements Rule {
+
+	@Override
+	public String name() {
+		return "cutter-hits-bottom";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			for (MillPass pass : operation.passes()) {
+				Optional<Cut> deepest = pass.hole().deepestBefore(pass.order());
+				boolean through = operation.wanted().through().map(f -> f.value()).orElse(false);
+				if (deepest.isPresent() && !pass.external() && !through && !Double.isNaN(deepest.get().shoulder())) {
+					look(work, operation, pass, deepest.get(), found);
+				}
+			}
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Finding> found) {
+		int axis = pass.axis();
+		Step.Arc lowest = pass.helix().get(0);
+		double level = pass.startLevel();
+		for (Step.Arc arc : pass.helix()) {
+			if (arc.to().along(axis) < level) {
+				level = arc.to().along(axis);
+				lowest = arc;
+			}
+		}
+		for (Step step : pass.entry()) {
+			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
+			level = Math.min(level, to);
+		}
+		double below = drilled.shoulder() - level;
+		if (!(below > 2 * HelixForm.of(pass).open() + 2 * HelixForm.open(drilled.step(), drilled.resolution()) + 1e-6)) {
+			return;
+		}
+		Figures figures = new Figures(work.shop().unit().value());
+		double surface = operation.wanted().surface().value();
+		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
+				"The cutter's end goes " + figures.length(surface - level) + " deep, the hole has its full diameter down to "
+						+ figures.length(surface - drilled.shoulder()) + ": " + figures.length(below)
+						+ " into the bottom; drill " + figures.length(below) + " deeper or stay above "
+						+ MillFacts.axisLetter(axis) + Figures.number(drilled.shoulder() / figures.unit().mm(), 3)).on(operation)
+				.programmed("depth of the cutter", figures.length(surface - level), lowest.block())
+				.programmed("full diameter depth of the hole", figures.length(surface - drilled.shoulder()), drilled.block())
+				.related(drilled.block(), "the drill block").finding());
+	}
+}

@@ -1,0 +1,89 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Hole;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * The cutter does not go into the hole, or is so big that its flanks cut away from the profile before and behind the point they should cut.
+ * At a radius r of the thread the tooth is deepest not where it touches radially but an angle P (r − e) / (2 pi tan 30 r e) further on, e being
+ * the radius of the helix; there it takes s = P² (r − e) / (8 pi² tan 30 r e) more off each flank, worth 2 s / tan 30 on the pitch diameter
+ * (geometry, for small angles). The limits 0.7 D coarse and 0.8 D fine are those of the catalogue of rules: they keep s small.
+ */
+public final class CutterTooBig implements Rule {
+
+	private static final double COARSE = 0.7;
+	private static final double FINE = 0.8;
+	private static final double TAN_30 = Math.tan(Math.PI / 6);
+
+	@Override
+	public String name() {
+		return "cutter-too-big";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			OptionalDouble cutter = MillFacts.cutter(operation);
+			if (thread.isPresent() && cutter.isPresent()) {
+				operation.passes().stream().filter(pass -> !pass.external()).findFirst()
+						.ifPresent(pass -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), found));
+			}
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, double cutter, Consumer<Finding> found) {
+		Figures figures = new Figures(work.shop().unit().value());
+		Fact<Double> said = operation.tool().facts().diameter().orElseThrow();
+		for (Hole hole : operation.holes()) {
+			Optional<Cut> drilled = hole.sizedBefore(operation.firstOrder());
+			if (drilled.isPresent() && cutter >= drilled.get().diameter().orElseThrow().value() - 1e-6) {
+				Fact<Double> size = drilled.get().diameter().orElseThrow();
+				found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), "The cutter, " + figures.length(cutter)
+						+ ", does not go into the hole, " + figures.length(size.value()) + ": it hits the edge on the way down; a cutter of at most "
+						+ figures.length(limit(thread.value()) * thread.value().diameter())).on(operation)
+						.known("cutter diameter", figures.length(cutter), said).known("hole diameter", figures.length(size.value()), size)
+						.related(drilled.get().block(), "the drill block").finding());
+				return;
+			}
+		}
+		double most = limit(thread.value()) * thread.value().diameter();
+		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0) {
+			double overcut = overcut(thread.value(), cutter);
+			found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(pass.block(), "G"),
+					"The cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
+							+ thread.value().designation() + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "
+							+ figures.fine(overcut) + " on the pitch diameter; a cutter of at most " + figures.length(most)).on(operation)
+					.known("cutter diameter", figures.length(cutter), said).known("the callout", thread.value().designation(), thread)
+					.from("overcut", figures.fine(overcut), "geometry of the cutter in the helix").finding());
+		}
+	}
+
+	/** What the flanks take off too much, worth on the pitch diameter; mm. */
+	static double overcut(ThreadSpec thread, double cutter) {
+		double helix = (thread.diameter() - cutter) / 2;
+		double pitchRadius = (thread.diameter() - 0.6495190 * thread.pitch()) / 2;
+		double flank = thread.pitch() * thread.pitch() * (pitchRadius - helix) / (8 * Math.PI * Math.PI * TAN_30 * pitchRadius * helix);
+		return 2 * flank / TAN_30;
+	}
+
+	private static double limit(ThreadSpec thread) {
+		OptionalDouble coarse = ThreadTable.standard().coarsePitch(thread.diameter());
+		boolean fine = coarse.isPresent() && thread.tpi() == 0 ? thread.pitch() < coarse.getAsDouble() - 1e-6 : !thread.series().startsWith("UNC");
+		return fine ? FINE : COARSE;
+	}
+}

@@ -1,0 +1,68 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * The lead-in arc does not climb with the thread. Exact is P times its angle about the hole over a full turn (P/4 for a half arc from the
+ * centre, whose tooth turns a quarter about the hole); customary is P times its own angle over a full turn. Either is taken as right.
+ */
+public final class EntryOffPitch implements Rule {
+
+	private static final double ALLOWED = 0.05;
+
+	@Override
+	public String name() {
+		return "entry-off-pitch";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			thread.ifPresent(wanted -> operation.passes().stream().filter(pass -> pass.startLevel() < operation.wanted().surface().value())
+					.forEach(pass -> look(work, operation, pass, wanted, found)));
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, Consumer<Finding> found) {
+		if (!(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()) {
+			return;
+		}
+		double lead = thread.value().lead();
+		double own = lead * Math.abs(arc.sweep()) / (2 * Math.PI);
+		double about = lead * aboutHole(pass, arc) / (2 * Math.PI);
+		int axis = pass.axis();
+		double sense = Math.signum(pass.lead());
+		double climbs = sense * (arc.to().along(axis) - arc.from().along(axis));
+		double open = 2 * HelixForm.open(arc, arc.resolution()) + ALLOWED * lead + 1e-9;
+		if (Double.isNaN(climbs) || climbs > Math.min(own, about) - open && climbs < Math.max(own, about) + open
+				&& (Math.abs(climbs - own) <= open || Math.abs(climbs - about) <= open)) {
+			return;
+		}
+		Figures figures = new Figures(work.shop().unit().value());
+		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(arc.block(), MillFacts.axisLetter(axis)),
+				"The lead-in arc climbs " + figures.fine(climbs) + ", with the thread it is " + figures.fine(about) + " (" + figures.fine(own)
+						+ " by its own angle is customary): the tooth enters beside its groove; climb " + figures.fine(about)).on(operation)
+				.programmed("climb of the lead-in", figures.fine(climbs), arc.block()).known("the callout", thread.value().designation(), thread)
+				.from("climb with the thread", figures.fine(about), "geometry: lead times the arc's angle about the hole over a full turn").finding());
+	}
+
+	/** The angle the lead-in turns about the hole: from the centre it is the part in which the tooth is near the wall, half of its own. */
+	private static double aboutHole(MillPass pass, Step.Arc arc) {
+		HelixForm form = HelixForm.of(pass);
+		double own = Math.abs(arc.sweep());
+		return form.fromAxis(arc.from()) < 0.05 * form.pathDiameter() ? own / 2 : form.angle(arc) > own ? own : form.angle(arc);
+	}
+}

@@ -1,0 +1,59 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/** The cutter goes straight into the wall at depth, or its lead-in arc meets the wall at an angle: it grabs there and leaves a dwell mark. */
+public final class EntryStraight implements Rule {
+
+	/** An arc that ends within this of the helix's direction runs into the wall smoothly; the rest is rounding of the coordinates. */
+	private static final double SMOOTH = Math.toRadians(10);
+	/** A straight move along the wall, as it is written to start compensation, is no plunge. */
+	private static final double ALONG = Math.toRadians(30);
+
+	@Override
+	public String name() {
+		return "entry-straight";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			if (operation.wanted().statedThread().isPresent()) {
+				operation.passes().stream().filter(pass -> !pass.external() && HelixForm.of(pass).deepest() < operation.wanted().surface().value())
+						.forEach(pass -> look(operation, pass, startsInTheMaterial(operation, pass), found));
+			}
+		}
+	}
+
+	/** A pass that begins above the surface and works down meets the wall from above, without an entry at depth. */
+	private static boolean startsInTheMaterial(ThreadMilling operation, MillPass pass) {
+		return pass.startLevel() < operation.wanted().surface().value() - 1e-6;
+	}
+
+	private void look(ThreadMilling operation, MillPass pass, boolean atDepth, Consumer<Finding> found) {
+		Optional<Step> last = Approach.last(pass);
+		if (!atDepth || last.isEmpty()) {
+			return;
+		}
+		double kink = Approach.kink(last.get(), pass);
+		boolean arc = last.get() instanceof Step.Arc;
+		if (Double.isNaN(kink) || kink <= (arc ? SMOOTH : ALONG)) {
+			return;
+		}
+		String degrees = Figures.number(Math.toDegrees(kink), 0);
+		String message = arc ? "The lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
+				: "The cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
+		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
+				.programmed("angle of entry", degrees + " degrees", last.get().block()).finding());
+	}
+}

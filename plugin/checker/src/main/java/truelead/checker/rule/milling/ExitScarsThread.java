@@ -1,0 +1,71 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/** The cutter is pulled out along the axis while its teeth still stand in the thread: it must come back inside the minor diameter first (geometry). */
+public final class ExitScarsThread implements Rule {
+
+	@Override
+	public String name() {
+		return "exit-scars-thread";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			OptionalDouble cutter = MillFacts.cutter(operation);
+			if (thread.isPresent() && cutter.isPresent()) {
+				operation.passes().stream().filter(pass -> !pass.external())
+						.forEach(pass -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), found));
+			}
+		}
+	}
+
+	/** The last step before the cutter moves away along the axis alone. */
+	private static Step lastInTheHole(MillPass pass) {
+		Step last = pass.last();
+		for (Step step : pass.exit()) {
+			if (step instanceof Step.Move move && move.from().distanceInPlane(move.to(), pass.place().plane()) < 1e-4) {
+				return last;
+			}
+			last = step;
+		}
+		return last;
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, double cutter, Consumer<Finding> found) {
+		Step last = lastInTheHole(pass);
+		Point leaves = last instanceof Step.Arc arc ? arc.to() : last instanceof Step.Move move ? move.to() : pass.last().to();
+		HelixForm form = HelixForm.of(pass);
+		double level = leaves.along(pass.axis());
+		double surface = operation.wanted().surface().value();
+		boolean contour = form.onContour(thread.value().diameter(), cutter) && last.modal().compensation() == pass.compensation();
+		double reach = 2 * form.fromAxis(leaves) + (contour ? 0 : cutter);
+		double minor = MillFacts.minor(thread.value());
+		if (Double.isNaN(reach) || level >= surface || reach <= minor + form.diameterRounding() || work.cutsAtUnknownPlaces()) {
+			return;
+		}
+		Figures figures = new Figures(work.shop().unit().value());
+		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
+				"The cutter leaves along the axis " + figures.length(surface - level) + " below the surface while its teeth still reach a diameter of "
+						+ figures.length(reach) + ", the hole is " + figures.length(minor) + ": it scars " + figures.length((reach - minor) / 2)
+						+ " of the thread; lead out to the centre first").on(operation)
+				.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)
+				.from("minor diameter", figures.length(minor), "table of the thread's limits").finding());
+	}
+}

@@ -1,0 +1,121 @@
+package truelead.checker.rule.milling;
+
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.work.MillPass;
+
+/**
+ * The geometry of one pass of a thread mill, measured about the hole's centre. Two half arcs whose R is a hair larger than half the chord sweep
+ * less than a turn about their own centres and still come back to where they began, so turns are counted by the angle about the hole, not by the
+ * sum of sweeps. Lengths mm, angles radians.
+ */
+final class HelixForm {
+
+	private static final double FULL = 2 * Math.PI;
+
+	private final MillPass pass;
+
+	private HelixForm(MillPass pass) {
+		this.pass = pass;
+	}
+
+	static HelixForm of(MillPass pass) {
+		return new HelixForm(pass);
+	}
+
+	/** The angle an arc goes round the hole's centre, without sign; the sweep itself where an end lies on the centre. */
+	double angle(Step.Arc arc) {
+		double swept = Math.abs(arc.sweep());
+		Plane plane = pass.place().plane();
+		double from = bearing(arc.from(), plane);
+		double to = bearing(arc.to(), plane);
+		if (Double.isNaN(from) || Double.isNaN(to)) {
+			return swept;
+		}
+		double turned = arc.sweep() > 0 ? to - from : from - to;
+		return turned + FULL * Math.round((swept - turned) / FULL);
+	}
+
+	/** Turns round the hole's centre. */
+	double turns() {
+		return pass.helix().stream().mapToDouble(this::angle).sum() / FULL;
+	}
+
+	/** Advance along the axis in a full turn, mm, without sign. */
+	double lead() {
+		return Math.abs(pass.endLevel() - pass.startLevel()) / turns();
+	}
+
+	/** What an arc advances along the axis, mm, without sign. */
+	double advance(Step.Arc arc) {
+		return Math.abs(arc.to().along(pass.axis()) - arc.from().along(pass.axis()));
+	}
+
+	/**
+	 * Half of the last decimal of a step, mm, but no more than half of the second one in mm and of the third in inch: whole numbers are written
+	 * without decimals and meant exactly.
+	 */
+	static double open(Step step, double resolution) {
+		double most = step.modal().unit() == LengthUnit.INCH ? 0.0005 * LengthUnit.INCH.mm() : 0.005;
+		return Math.min(resolution, most);
+	}
+
+	/** How far the decimals of the helix's blocks leave a coordinate open, mm. */
+	double open() {
+		return open(pass.first(), pass.resolution());
+	}
+
+	/** How far the decimals written leave the lead open, mm a turn: two ends in absolute distances, every arc in incremental ones. */
+	double leadRounding() {
+		double ends = pass.modal().absolute() ? 2 : pass.helix().size();
+		return ends * open() / turns() + 1e-9;
+	}
+
+	/** How far the decimals written leave a diameter open, mm: both coordinates of the radius at both sides. */
+	double diameterRounding() {
+		return 4 * open() + 1e-6;
+	}
+
+	/** Diameter of the programmed path, mm. */
+	double pathDiameter() {
+		return 2 * pass.radius();
+	}
+
+	/**
+	 * Whether the path is the thread's wall with compensation moving the cutter off it, as against the cutter's centre: with compensation on,
+	 * the reading that comes nearer to the diameter wanted.
+	 */
+	boolean onContour(double wanted, double cutter) {
+		return pass.compensation() != Compensation.OFF && Math.abs(pathDiameter() - wanted) <= Math.abs(pathDiameter() + cutter - wanted);
+	}
+
+	/** The major diameter that is cut, mm. */
+	double cutDiameter(double wanted, double cutter) {
+		return onContour(wanted, cutter) ? pathDiameter() : pathDiameter() + cutter;
+	}
+
+	/** The lower of the helix's two ends along the axis seen from where the tool comes, mm. */
+	double deepest() {
+		return Math.min(pass.startLevel(), pass.endLevel());
+	}
+
+	/** The higher of the helix's two ends. */
+	double highest() {
+		return Math.max(pass.startLevel(), pass.endLevel());
+	}
+
+	/** Distance of a point from the hole's axis, mm. */
+	double fromAxis(Point point) {
+		Plane plane = pass.place().plane();
+		return Math.hypot(point.along(plane.first()) - pass.place().u(), point.along(plane.second()) - pass.place().v());
+	}
+
+	private double bearing(Point point, Plane plane) {
+		double u = point.along(plane.first()) - pass.place().u();
+		double v = point.along(plane.second()) - pass.place().v();
+		return Math.hypot(u, v) < 1e-6 ? Double.NaN : Math.atan2(v, u);
+	}
+}

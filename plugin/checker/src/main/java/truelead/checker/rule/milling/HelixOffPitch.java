@@ -1,0 +1,67 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * The helix does not advance one lead a turn. A single-form cutter cuts every turn at its place, so the error adds up over the thread's length:
+ * delta = |e| L / P; a comb cutter cuts in one turn and leaves a seam of e. Either is worth 1.732 times as much on the pitch diameter a gauge
+ * feels (geometry of the 60 degree flank) and is judged against the pitch diameter's tolerance.
+ */
+public final class HelixOffPitch implements Rule {
+
+	/** Under this part of the tolerance no gauge tells. */
+	private static final double UNFELT = 0.1;
+
+	@Override
+	public String name() {
+		return "helix-off-pitch";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			operation.wanted().statedThread().map(Fact::value)
+					.ifPresent(thread -> operation.passes().forEach(pass -> look(work, operation, pass, thread, found)));
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, Consumer<Finding> found) {
+		HelixForm form = HelixForm.of(pass);
+		double lead = form.lead();
+		double error = lead - thread.lead();
+		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
+			return;
+		}
+		boolean comb = MillFacts.comb(operation);
+		double length = Math.abs(pass.endLevel() - pass.startLevel());
+		double off = comb ? Math.abs(error) : Math.abs(error) * length / thread.lead();
+		double felt = MillFacts.FLANK * off;
+		double tolerance = MillFacts.pitchTolerance(thread);
+		if (felt < UNFELT * tolerance) {
+			return;
+		}
+		Figures figures = new Figures(work.shop().unit().value());
+		String effect = comb ? "a seam of " + figures.fine(off) + " where the turn closes"
+				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
+		String message = "The helix advances " + figures.advance(lead) + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
+				+ ": " + effect + ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance) + "; step "
+				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn";
+		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
+		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
+		found.accept(Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
+				.programmed("advance a turn", figures.fine(lead), pass.block()).known("the callout", thread.designation(), wanted.orElseThrow())
+				.from("turns", Figures.number(form.turns(), 2), "geometry: angle about the hole's centre")
+				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread").finding());
+	}
+}

@@ -1,0 +1,92 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Compensation;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Hole;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * The helix and the cutter together cut another diameter than the thread's. The major diameter cut is 2 R + dc, or 2 R where compensation takes
+ * the cutter's radius off; the pitch diameter is that less 1.732 (P/2 − tip flat) (geometry of the 60 degree flank). Without a stated tip flat
+ * only what no flat can mend is judged: below D too small, above D + 0.2165 P and the class's tolerance too large.
+ */
+public final class HelixOffSize implements Rule {
+
+	/** A sharp tip instead of the flat of P/8 cuts this much of the pitch more on the major diameter for the same pitch diameter: 1.732 / 8. */
+	private static final double SHARP = Math.sqrt(3) / 8;
+
+	@Override
+	public String name() {
+		return "helix-off-size";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
+			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
+				for (Hole hole : operation.holes()) {
+					operation.finishing(hole).stream().findFirst().filter(pass -> !pass.external() && !pass.modal().scaled())
+							.ifPresent(pass -> look(work, operation, pass, thread.get(), found));
+				}
+			}
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, Consumer<Finding> found) {
+		Fact<Double> cutter = operation.tool().facts().diameter().orElseThrow();
+		HelixForm form = HelixForm.of(pass);
+		double wanted = thread.diameter();
+		double cut = form.cutDiameter(wanted, cutter.value());
+		double open = form.diameterRounding() + cutterRounding(cutter);
+		double tolerance = MillFacts.pitchTolerance(thread);
+		double smallest = wanted;
+		double largest = wanted + SHARP * thread.pitch() + tolerance;
+		Optional<Fact<Double>> flat = operation.tool().facts().tipFlat();
+		if (flat.isPresent()) {
+			double height = MillFacts.FLANK * (thread.pitch() / 2 - flat.get().value());
+			double basic = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).filter(d -> d.isPresent()).map(d -> d.getAsDouble())
+					.orElse(wanted - 0.6495190 * thread.pitch());
+			smallest = basic + height;
+			largest = smallest + tolerance;
+		}
+		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
+		if (error == 0 || Double.isNaN(cut)) {
+			return;
+		}
+		boolean contour = form.onContour(wanted, cutter.value());
+		Figures figures = new Figures(work.shop().unit().value());
+		double aim = flat.isPresent() ? (smallest + largest) / 2 : wanted;
+		double radius = (aim - (contour ? 0 : cutter.value())) / 2;
+		String how = contour ? "2 x R" + figures.fine(pass.radius()) + " with compensation"
+				: "2 x R" + figures.fine(pass.radius()) + " + cutter " + figures.fine(cutter.value());
+		String message = how + " cuts " + figures.fine(cut) + ", " + thread.designation() + (error < 0 ? " needs at least " : " allows at most ")
+				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
+				+ "; radius " + figures.fine(radius);
+		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
+		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), "RIJK"), message).on(operation)
+				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
+				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
+				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
+		flat.ifPresent(f -> draft.known("tip flat", figures.fine(f.value()), f));
+		found.accept(draft.finding());
+	}
+
+	/** Half of the last decimal a shop writes of a cutter's diameter, mm; inch fractions are exact. */
+	private static double cutterRounding(Fact<Double> cutter) {
+		double tenths = cutter.value() * 100;
+		return Math.abs(tenths - Math.rint(tenths)) < 1e-6 ? 0.005 : 0.0005 * 25.4 / 2;
+	}
+}

@@ -1,0 +1,80 @@
+package truelead.checker.rule.milling;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Hole;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * The helix does not cut the whole thread. A single-form cutter cuts only where it goes, so it must travel from the depth called out to the
+ * surface; a comb cutter covers the depth by its length and must close one full turn at depth (geometry).
+ */
+public final class HelixTooShort implements Rule {
+
+	/** Turns that count as a comb cutter's one turn where nobody says what cutter it is: one, and a little overlap. */
+	private static final double ONE_TURN = 1.6;
+	private static final double CLOSED = 0.99;
+
+	@Override
+	public String name() {
+		return "helix-too-short";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			if (operation.wanted().statedThread().isPresent()) {
+				for (Hole hole : operation.holes()) {
+					look(work, operation, operation.finishing(hole), found);
+				}
+			}
+		}
+	}
+
+	private void look(Work work, ThreadMilling operation, List<MillPass> passes, Consumer<Finding> found) {
+		double turns = passes.stream().mapToDouble(pass -> HelixForm.of(pass).turns()).max().orElse(1);
+		Optional<Boolean> comb = operation.tool().facts().comb().map(Fact::value);
+		MillPass pass = passes.get(0);
+		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
+		Figures figures = new Figures(work.shop().unit().value());
+		if (turns < CLOSED && passes.size() == 1) {
+			found.accept(draft(operation, pass, "The helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
+					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
+			return;
+		}
+		Optional<Fact<Double>> depth = operation.wanted().depth();
+		if (depth.isEmpty() || comb.orElse(turns < ONE_TURN)) {
+			return;
+		}
+		double surface = operation.wanted().surface().value();
+		double deepest = passes.stream().mapToDouble(p -> HelixForm.of(p).deepest()).min().orElse(Double.NaN);
+		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
+		double short1 = depth.get().value() - (surface - deepest);
+		double short2 = highest - (surface - pitch);
+		double open = 2 * HelixForm.of(pass).open() + 1e-6;
+		if (short1 > open) {
+			found.accept(draft(operation, pass, "The helix reaches " + figures.length(surface - deepest) + " deep, the thread is called out "
+					+ figures.length(depth.get().value()) + ": " + figures.length(short1) + " too short; "
+					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - depth.get().value()) / figures.unit().mm(), 4), figures)
+					.known("depth called out", figures.length(depth.get().value()), depth.get()).finding());
+		} else if (short2 < -open && operation.wanted().surface().stated()) {
+			found.accept(draft(operation, pass, "The helix ends " + figures.length(surface - highest) + " below the surface: the first "
+					+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
+					.known("surface", figures.length(surface), operation.wanted().surface()).finding());
+		}
+	}
+
+	private Draft draft(ThreadMilling operation, MillPass pass, String message, Figures figures) {
+		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
+				.programmed("range of the helix", figures.length(Math.abs(pass.endLevel() - pass.startLevel())), pass.block());
+	}
+}

@@ -1,0 +1,48 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/** Turn sense and axis sense of the helix make the other hand: counter-clockwise and rising, or clockwise and falling, is right-handed (geometry). */
+public final class HelixWrongHand implements Rule {
+
+	@Override
+	public String name() {
+		return "helix-wrong-hand";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		for (ThreadMilling operation : work.threadMillings()) {
+			Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
+			wanted.ifPresent(thread -> operation.passes().stream().filter(pass -> wrong(pass, thread.value()) && !pass.modal().mirrored())
+					.forEach(pass -> found.accept(finding(operation, pass, thread))));
+		}
+	}
+
+	/** Whether the pass cuts the hand that is not wanted; a pass without advance has no hand. */
+	static boolean wrong(MillPass pass, ThreadSpec thread) {
+		return Math.abs(pass.lead()) > 0.2 * thread.lead() && pass.rightHand() != (thread.hand() == Hand.RIGHT);
+	}
+
+	private Finding finding(ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
+		String sense = pass.counterclockwise() ? "counter-clockwise" : "clockwise";
+		String way = pass.lead() > 0 ? "up" : "down";
+		String cut = pass.rightHand() ? "right" : "left";
+		String needed = pass.rightHand() ? "left" : "right";
+		String message = "The helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
+				+ needed + "-hand; cut it " + sense + " and " + (pass.lead() > 0 ? "down" : "up") + ", or turn the arcs round";
+		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
+				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread).finding();
+	}
+}

@@ -1,0 +1,70 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Location;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.ThreadMilling;
+import truelead.grammar.Element;
+
+/** What the rules on thread milling ask of an operation again and again. */
+final class MillFacts {
+
+	/** Width of a sharp V for a depth of one on both flanks: 2 cos 30; a change of 1 on the flat is worth this on the pitch diameter. */
+	static final double FLANK = Math.sqrt(3);
+
+	private MillFacts() {
+	}
+
+	/** The thread a person named, where it is cylindrical. */
+	static Optional<ThreadSpec> parallelThread(ThreadMilling operation) {
+		return operation.wanted().statedThread().map(Fact::value).filter(t -> t.taperOnDiameter() == 0);
+	}
+
+	/** The cutter's diameter, mm. */
+	static OptionalDouble cutter(ThreadMilling operation) {
+		Optional<Fact<Double>> diameter = operation.tool().facts().diameter();
+		return diameter.isPresent() ? OptionalDouble.of(diameter.get().value()) : OptionalDouble.empty();
+	}
+
+	/** Whether the cutter is known to have several rows of teeth. */
+	static boolean comb(ThreadMilling operation) {
+		return operation.tool().facts().comb().map(Fact::value).orElse(false);
+	}
+
+	/** Tolerance of the pitch diameter by class, mm; where no table gives it, that of the grade 6 formula: 90 P^0.4 d^0.1 micrometres, widened by 1.32 for internal threads (ISO 965-1). */
+	static double pitchTolerance(ThreadSpec thread) {
+		Optional<Limits> limits = ThreadTable.standard().limits(thread);
+		if (limits.isPresent() && limits.get().pitchMinMm().isPresent() && limits.get().pitchMaxMm().isPresent()) {
+			return limits.get().pitchMaxMm().getAsDouble() - limits.get().pitchMinMm().getAsDouble();
+		}
+		return 1.32 * 0.090 * Math.pow(thread.pitch(), 0.4) * Math.pow(thread.diameter(), 0.1);
+	}
+
+	/** The smallest minor diameter, mm; the basic one, D − 1.0825 P, where no table gives it. */
+	static double minor(ThreadSpec thread) {
+		return ThreadTable.standard().limits(thread).map(Limits::minorMinMm).filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble)
+				.orElse(thread.diameter() - 1.0825318 * thread.pitch());
+	}
+
+	/** The first word of a block with one of the addresses, in the order of the addresses; the block where it has none. */
+	static Location word(BlockRef block, String addresses) {
+		for (char address : addresses.toCharArray()) {
+			for (Element.Word word : block.file().text().block(block.line()).words()) {
+				if (word.address() == address) {
+					return new Location(block.file(), block.line(), word.span());
+				}
+			}
+		}
+		return Location.of(block);
+	}
+
+	/** The letter of an axis: 0 X, 1 Y, 2 Z. */
+	static String axisLetter(int axis) {
+		return "XYZ".substring(axis, axis + 1);
+	}
+}
