@@ -64,7 +64,7 @@ public final class Precedence {
 					"an F of another tool cannot be judged"),
 			new Order("per-rev-left-on", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch"),
 					"the mode was forgotten, not the value"),
-			new Order("spindle-not-turning", Scope.OPERATION, List.of("feed-off-pitch", "feed-in-wrong-mode", "inch-metric-mixup"),
+			new Order("spindle-not-turning", Scope.OPERATION, List.of("feed-off-pitch", "feed-in-wrong-mode", "inch-metric-mixup", "cycle-left-on"),
 					"without a speed there is no pitch to judge"),
 			new Order("speed-changed", Scope.OPERATION, List.of("feed-off-pitch"), "the two speeds contradict each other before the feed does"),
 			new Order("inch-metric-mixup", Scope.OPERATION,

@@ -32,7 +32,8 @@ public final class CountersinkTooSmall extends HoleRule {
 			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.diameter().isPresent());
 			if (thread.isPresent() && known) {
 				Cut widest = sinks.stream().max((a, b) -> Double.compare(a.diameter().get().value(), b.diameter().get().value())).orElseThrow();
-				if (widest.diameter().get().value() < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
+				double wide = widest.diameter().get().value();
+				if (wide > thread.get().value().diameter() / 2 && wide < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
 					found.accept(draft(visit, widest, thread.get()));
 					return;
 				}

@@ -21,7 +21,7 @@ enum HoleState {
 	/** The state of a visit; {@code diameter} is the thread's nominal one, mm, NaN where not known. */
 	static HoleState of(Work work, Visit visit, double diameter) {
 		if (visit.hole().madeBefore(visit.order())) {
-			return MADE;
+			return visit.off() > work.shop().profile().positionTolerance() ? BESIDE : MADE;
 		}
 		if (!visit.hole().place().known() || work.cutsAtUnknownPlaces()) {
 			return UNKNOWN;
@@ -34,6 +34,9 @@ enum HoleState {
 
 	/** The nearest hole made beside a place and not threaded itself. */
 	static Optional<Hole> beside(Work work, Visit visit, double diameter) {
+		if (visit.off() > 0) {
+			return Optional.of(visit.hole());
+		}
 		double reach = Double.isNaN(diameter) ? 0 : diameter / 2;
 		List<Hole> near = reach > 0 ? work.holesNear(visit.hole().place(), reach) : List.of();
 		return near.stream().filter(hole -> !hole.place().equals(visit.hole().place()) && hole.madeBefore(visit.order())).findFirst();

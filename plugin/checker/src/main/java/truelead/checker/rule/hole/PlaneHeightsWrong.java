@@ -54,7 +54,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ level(mouth.getAsDouble(), figures) + ", and the tap is driven there in rapid; R above the surface", figures));
 		}
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
-		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - cut.get().start()) <= 1e-6) {
+		double surface = tapping.wanted().surface().stated() ? tapping.wanted().surface().value() : 0;
+		boolean level = cut.isPresent() && into * (cut.get().start() - surface) <= 0 && into * (cut.get().tip() - surface) > 0;
+		double mouthLevel = level ? surface : cut.map(Cut::start).orElse(Double.NaN);
+		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - mouthLevel) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
 					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the distance mode of the heights", figures)
 					.related(cut.get().block(), "the drill block"));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Written;
 import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
@@ -18,24 +20,45 @@ import truelead.checker.work.ThreadingOperation;
  * @param order number of the step in the order of execution
  * @param block the block that goes in
  * @param modal state in force
+ * @param off   distance of the tool's centre from the hole's, mm, where it is more than rounding; else 0
  */
-record Visit(Hole hole, int order, BlockRef block, Modal modal) {
+record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
+
+	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
+	private static final double OPEN = 0.1;
 
 	/** The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts and for tools that make no thread. */
 	static List<Visit> of(ThreadingOperation operation) {
 		List<Visit> visits = new ArrayList<>();
 		if (operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL) {
 			for (TapStroke stroke : tapping.strokes()) {
-				visits.add(new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal()));
+				visits.add(new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0));
 			}
 		} else if (operation instanceof ThreadMilling milling) {
 			for (Hole hole : milling.holes()) {
 				MillPass first = milling.passesAt(hole).get(0);
 				if (!first.external()) {
-					visits.add(new Visit(first.hole(), first.order(), first.block(), first.modal()));
+					visits.add(new Visit(first.hole(), first.order(), first.block(), first.modal(), off(first)));
 				}
 			}
 		}
 		return visits;
+	}
+
+	/** How far the mean centre of a helix lies from the hole. */
+	private static double off(MillPass pass) {
+		double turns = 0;
+		double u = 0;
+		double v = 0;
+		for (Step.Arc arc : pass.helix()) {
+			double share = Math.abs(arc.sweep());
+			turns += share;
+			u += share * arc.centre().along(pass.place().plane().first());
+			v += share * arc.centre().along(pass.place().plane().second());
+		}
+		double distance = Math.hypot(u / turns - pass.place().u(), v / turns - pass.place().v());
+		boolean whole = pass.turns() > 0.99;
+		double open = pass.helix().stream().anyMatch(Step.Arc::byRadius) ? OPEN : 3 * Written.open(pass.resolution());
+		return whole && distance > open ? distance : 0;
 	}
 }
