@@ -46,6 +46,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			boolean speed = false;
 			boolean contour = false;
 			boolean axes = false;
+			boolean increments = false;
+			boolean feed = false;
 			double code = Double.NaN;
 			double tool = 0;
 			for (Element element : block.elements()) {
@@ -54,12 +56,17 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 					switch (word.address()) {
 						case 'Y', 'J', 'H' -> milling = true;
 						case 'G' -> {
-							milling |= value == 43 || value == 17 || value == 81 || value == 73 && code != 70;
+							milling |= value == 43 || value == 17 || value == 81;
 							code = turningCode(value) ? value : code;
 						}
 						case 'M' -> milling |= value == 6;
 						case 'S' -> speed = true;
-						case 'P', 'Q', 'U', 'W' -> contour = true;
+						case 'F' -> feed = true;
+						case 'P', 'Q' -> contour = true;
+						case 'U', 'W' -> {
+							contour = true;
+							increments = true;
+						}
 						case 'X', 'Z' -> axes = true;
 						case 'T' -> tool = value;
 						default -> {
@@ -68,14 +75,14 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 					}
 				}
 			}
-			weigh(code, speed, contour, axes, tool);
+			weigh(code, speed, contour, axes, increments, feed, tool);
 		}
 
 		private static boolean turningCode(double code) {
-			return code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
+			return code == 28 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
 		}
 
-		private void weigh(double code, boolean speed, boolean contour, boolean axes, double tool) {
+		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {
 			boolean limit = (code == 50 || code == 92) && speed && !axes;
 			boolean surface = code == 96 && speed;
 			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
@@ -83,8 +90,12 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 				say("G" + (int) code, 2);
 			} else if (code == 97 && speed || code == 99) {
 				say("G" + (int) code, 1);
+			} else if (code == 28 && increments) {
+				say("G28 U or W", 2);
+			} else if (code == 92 && axes && feed) {
+				say("G92 with F", 1);
 			} else if (tool >= 100 && tool == Math.rint(tool)) {
-				say("T" + (tool < 1000 ? "0" : "") + (int) tool, 1);
+				say("T" + (tool < 1000 ? "0" : "") + (int) tool, (int) tool / 100 == (int) tool % 100 ? 2 : 1);
 			}
 		}
 

@@ -19,8 +19,18 @@ class ProfileGuessTest {
 	}
 
 	@Test
-	void oneTurretWordAloneIsNoEvidence() {
-		assertThat(guess("T0101\nG0 X42. Z2.\n").assumed()).isEmpty();
+	void aTurretWordWithOffsetOfTheToolsNumberTellsTurning() {
+		assertThat(guess("T0303\nS300 M3\nG0 X0 Z5.\nG84 Z-12. F1.\n").profile().name()).isEqualTo("turning");
+	}
+
+	@Test
+	void homingByIncrementsTellsTurning() {
+		assertThat(guess("G28 U0\nG0 X0 Z5.\n").profile().name()).isEqualTo("turning");
+	}
+
+	@Test
+	void aToolOfThreeDigitsAloneIsNoEvidence() {
+		assertThat(guess("T123\nG0 X42. Z2.\n").assumed()).isEmpty();
 	}
 
 	@Test
