@@ -45,6 +45,10 @@ final class ModeFaults {
             return Aim.join(Aim.numbers(tap), Aim.marks(tap, "change", "length"));
         })));
         all.add(Fault.of("another plane left on", "plane-wrong", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t), (job, tap, dice) -> {
+            job.edits.add(tape -> {
+                List<Block> ends = tape.marked(tap.mark("cancel"));
+                tape.after(ends.get(ends.size() - 1), new Block(Word.g(17)));
+            });
             Aim.edit(job, tap, "change", (tape, block) -> {
                 if (block.has('M')) {
                     tape.after(block, new Block(Word.g(dice.pick(18, 19))).mark(tap.mark("plane-word")));
@@ -65,7 +69,9 @@ final class ModeFaults {
 
     /** G80 is forgotten, the tool goes home by G28, and the cycle is still on at the tool change or the end. */
     private static List<String> leftOn(Job job, Tapping tap, Dice dice) {
-        if (tap.feature.offsets.size() > 1 || tap.form == Tapping.Form.RIGID && dice.chance(0.5)) {
+        // a G0 of the program's end would end the cycle too
+        boolean last = job.ops.indexOf(tap) == job.ops.size() - 1;
+        if (last || tap.feature.offsets.size() > 1) {
             return List.of();
         }
         job.edits.add(tape -> {
@@ -78,7 +84,7 @@ final class ModeFaults {
         });
         List<String> marks = Aim.marks(tap, "cycle", "hole-0", "holes", "home", "off", "call");
         int next = job.ops.indexOf(tap) + 1;
-        marks.add(next < job.ops.size() ? job.ops.get(next).mark("change") : "end");
+        marks.add(job.ops.get(next).mark("change"));
         return marks;
     }
 }

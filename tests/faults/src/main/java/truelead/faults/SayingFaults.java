@@ -26,7 +26,7 @@ final class SayingFaults {
                 tap.notes.add("THREAD: " + size.name());
                 tap.tool.name = "M" + Figures.trim(size.diameter(), 1) + "X" + Figures.trim(other, 2) + tool(job, tap);
                 List<String> marks = told(tap);
-                marks.addAll(List.of("list"));
+                marks.add("list");
                 return marks;
             })).beside("feed-off-pitch", "drill-too-big", "drill-too-small"));
         all.add(Fault.of("nothing names the thread", "callout-missing", Aim.tap(t -> true, (job, tap, dice) -> {
@@ -57,12 +57,6 @@ final class SayingFaults {
             job.stock = "STEEL, " + dice.pick("54 HRC", "58 HRC");
             return job.features.size() == 1 ? Aim.join(told(tap), List.of("stock")) : List.of();
         })).beside("speed-over-limit", "tap-wrong-for-hole"));
-        all.add(Fault.of("class that a cutting tap hardly holds", "class-out-of-reach", Aim.tap(t -> t.feature.size.series().unified() && t.feature.method == Feature.Method.CUT
-            && !t.feature.callout.isEmpty(), (job, tap, dice) -> {
-            tap.notes.removeIf(n -> n.startsWith("THREAD"));
-            tap.tool.name = tap.feature.size.name() + " " + tap.feature.size.series() + "-3B" + (tap.feature.left ? " LH" : "") + " TAP";
-            return told(tap);
-        })).beside("drill-too-big"));
         all.add(Fault.of("much deeper than it pays", "deep-thread", Aim.tap(t -> !t.feature.through && t.feature.method == Feature.Method.CUT && !t.feature.depthNoted
             && t.feature.known(), (job, tap, dice) -> {
             double more = 3.5 * tap.feature.size.diameter();
@@ -90,6 +84,6 @@ final class SayingFaults {
     }
 
     private static List<String> told(Op op) {
-        return Aim.join(Aim.numbers(op), Aim.marks(op, "title", "change", "note"));
+        return Aim.join(Aim.join(Aim.numbers(op), Aim.marks(op, "title", "change", "note")), List.of("list"));
     }
 }

@@ -13,7 +13,7 @@ final class TextFaults {
         all.add(typed("the letter O for a nought", "1O."));
         all.add(typed("two decimal points", "1..5"));
         all.add(typed("a bracket never closed", "[1+2"));
-        all.add(typed("a word without its number", ""));
+        all.add(typed("a word without its number", " "));
         all.add(Fault.of("depth from a variable without a value", "not-followed", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t), (job, tap, dice) -> {
             Aim.edit(job, tap, "cycle", (tape, block) -> block.swap('Z', Word.said('Z', job.rs274 ? "#<tap_depth>" : "#514")));
             return Aim.numbers(tap);
@@ -58,6 +58,7 @@ final class TextFaults {
                 block.marks.add(mark);
             });
             return List.of(mark);
-        })).beside("not-followed", "hole-missing", "hole-skipped", "hole-off-position", "count-differs", "length-offset-missing");
+        })).beside("not-followed", "hole-missing", "hole-skipped", "hole-off-position", "count-differs", "length-offset-missing",
+            "entry-off-pitch", "cutter-hits-bottom");
     }
 }
