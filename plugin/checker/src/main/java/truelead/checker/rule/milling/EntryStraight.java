@@ -42,7 +42,8 @@ public final class EntryStraight implements Rule {
 
 	private void look(ThreadMilling operation, MillPass pass, boolean atDepth, Consumer<Finding> found) {
 		Optional<Step> last = Approach.last(pass);
-		if (!atDepth || last.isEmpty()) {
+		// with a path of a few hundredths the angle is rounding
+		if (!atDepth || last.isEmpty() || pass.radius() < 10 * HelixForm.of(pass).open()) {
 			return;
 		}
 		double kink = Approach.kink(last.get(), pass);

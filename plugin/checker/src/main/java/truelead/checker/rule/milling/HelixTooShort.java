@@ -51,22 +51,26 @@ public final class HelixTooShort implements Rule {
 					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;
 		}
-		Optional<Fact<Double>> depth = operation.wanted().depth();
+		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value).flatMap(through -> operation.wanted().wall()));
 		if (depth.isEmpty() || comb.orElse(turns < ONE_TURN)) {
 			return;
 		}
 		double surface = operation.wanted().surface().value();
 		double deepest = passes.stream().mapToDouble(p -> HelixForm.of(p).deepest()).min().orElse(Double.NaN);
 		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
-		double short1 = depth.get().value() - (surface - deepest);
-		double short2 = highest - (surface - pitch);
+		double wanted = depth.get().value();
 		double open = 2 * HelixForm.of(pass).open() + 1e-6;
-		if (short1 > open) {
+		if (highest - deepest + pitch < wanted - open) {
+			// wherever the surface lies, this helix is shorter than the thread
+			found.accept(draft(operation, pass, "The helix travels " + figures.length(highest - deepest) + ", the thread is " + figures.length(wanted)
+					+ " deep: " + figures.length(wanted - (highest - deepest)) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
+					figures).known("depth", figures.length(wanted), depth.get()).finding());
+		} else if (surface - deepest < wanted - open) {
 			found.accept(draft(operation, pass, "The helix reaches " + figures.length(surface - deepest) + " deep, the thread is called out "
-					+ figures.length(depth.get().value()) + ": " + figures.length(short1) + " too short; "
-					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - depth.get().value()) / figures.unit().mm(), 4), figures)
-					.known("depth called out", figures.length(depth.get().value()), depth.get()).finding());
-		} else if (short2 < -open && operation.wanted().surface().stated()) {
+					+ figures.length(wanted) + ": " + figures.length(wanted - (surface - deepest)) + " too short; "
+					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - wanted) / figures.unit().mm(), 4), figures)
+					.known("depth called out", figures.length(wanted), depth.get()).finding());
+		} else if (highest < surface - pitch - open && operation.wanted().surface().stated()) {
 			found.accept(draft(operation, pass, "The helix ends " + figures.length(surface - highest) + " below the surface: the first "
 					+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
 					.known("surface", figures.length(surface), operation.wanted().surface()).finding());
