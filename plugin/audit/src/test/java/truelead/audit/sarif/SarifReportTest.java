@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import truelead.audit.Recorded;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Sample;
 import truelead.audit.source.Source;
@@ -26,6 +29,25 @@ class SarifReportTest {
 		SarifLog full = SarifLog.of(bracket.with(bracket.feedOffPitch(), plain, accepted),
 				new Audited.Refused(new Source(Path.of("x"), "b \u00e4/x.nc", 0), "binary"));
 		assertThat(full.schemaProblems()).isEmpty();
+	}
+
+	@Test
+	void aCheckOfAProgramWithFaultsIsValidAndTellsItsRules(@TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("bracket.nc"), Sample.BRACKET);
+		SarifLog checked = new SarifLog(Recorded.run("check", program, "--report", "sarif").out());
+		assertThat(checked.schemaProblems()).isEmpty();
+		assertThat(checked.text()).contains("\"ruleId\": \"feed-off-pitch\"", "\"ruleIndex\"", "\"shortDescription\"", "\"markdown\"");
+	}
+
+	@Test
+	void everythingIsKnownAgainWhenLinesAreInsertedAndRenumbered(@TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("bracket.nc"), Sample.BRACKET);
+		Path log = folder.resolve("then.sarif");
+		assertThat(Recorded.run("check", program, "--report", "sarif:" + log).status()).isOne();
+		Files.writeString(program, Sample.BRACKET.replace("\nN", "\nN1").replace("N140 X30.", "(HALF WAY)\n\nN140 X30."));
+		Recorded again = Recorded.run("check", program, "--baseline", log);
+		assertThat(again.status()).isZero();
+		assertThat(again.out()).contains("0 errors, 0 warnings, 0 information").doesNotContain("gone since");
 	}
 
 	@Test
