@@ -15,6 +15,7 @@ import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 
 /** Writes a thread for the person at the bench: limits, pins, drills, leads, countersink and hole, with the source of each. */
@@ -96,8 +97,14 @@ final class ThreadText {
 		sheet.tapDrill().ifPresentOrElse(d -> {
 			line("  drill for cutting %s (%s)%s; %s", d.name(), length(d.diameter()), percent(d), d.source());
 		}, () -> line("  drill for cutting: not in the table"));
-		sheet.formDrill().ifPresent(d -> line("  drill for forming %s (%s), %.0f %% thread, formed minor diameter about %s; Machinery's Handbook, 65 %% recommended",
-				d.name(), length(d.diameter()), FormHole.percent(spec, d.diameter()), length(FormHole.formedMinorDiameter(spec, d.diameter()))));
+		sheet.formDrill().ifPresent(d -> line("  drill for forming %s (%s), %.0f %% thread, formed minor diameter about %s; Machinery's Handbook: 65 %% recommended, 60 %% the least%s",
+				d.name(), length(d.diameter()), FormHole.percent(spec, d.diameter()), length(FormHole.formedMinorDiameter(spec, d.diameter())), formedLimit()));
+	}
+
+	/** A formed crest is not full, so that the minor diameter is commonly let go to the limit of 7H. */
+	private String formedLimit() {
+		return spec.system() != ThreadSystem.METRIC ? "" : ThreadTable.standard().limits(spec, "7H").flatMap(Limits::minorMax)
+				.map(l -> "; minor diameter commonly accepted up to 7H, " + l.toPlainString() + " (from memory)").orElse("");
 	}
 
 	private String percent(TapDrill drill) {

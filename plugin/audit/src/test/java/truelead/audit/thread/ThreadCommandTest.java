@@ -68,7 +68,7 @@ class ThreadCommandTest {
 		Recorded ran = Recorded.run("thread", "M6-6H", "--depth", "12");
 
 		assertThat(ran.out()).contains("coarse pitch 1 assumed").contains("go 4.917, no-go 5.153").contains("drill for cutting 5 (5.000), 77.0 % thread")
-				.contains("drill for forming 5.6").contains("countersink 6.000 to 6.300")
+				.contains("drill for forming 5.55 (5.550), 66 % thread").contains("countersink 6.000 to 6.300")
 				.contains("shortest blind hole for 12.000 of thread, cut: full diameter to 17.000, tip of a 118 degree drill at 18.502");
 	}
 

@@ -54,7 +54,7 @@ tail : DASH? (METRIC_CLASS | UNIFIED_CLASS) | DASH? hand ;
 
 hand : (LEFT | RIGHT) DASH? HAND? ;
 
-inchSize : mark? dimension INCH_MARK? INCH? ;
+inchSize : mark? dimension (INCH_MARK | INCH | MM)? ;
 
 mark : HASH | NO DOT? HASH? ;
 
@@ -91,6 +91,7 @@ NUMBER        : [0-9]+ ([.,] [0-9]*)? | [.,] [0-9]+ ;
 METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? {!Character.isLetterOrDigit(_input.LA(1))}? ;
 UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
 DIA_SIGN      : [ØΦ⌀] ;
+HAND_DOTTED   : [LR] '.' 'H' '.'? ;
 WORD          : LETTERS+ ;
 HASH          : [#№] ;
 DASH          : [-\u2010-\u2015\u2212] ;

@@ -75,8 +75,16 @@ final class CalloutJudge {
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft))) {
 			return false;
 		}
-		boolean code = metric && draft.bare() && !draft.named();
-		return !code || beside(i, Meaning.TAP) || !codeAt(i - 1) && !codeAt(i + 1);
+		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
+			return false;
+		}
+		return !codeInProse(parts, i) || beside(i, Meaning.TAP);
+	}
+
+	/** Whether a bare M size stands among other words of a block, as in T5 M6 and M3 S200. */
+	static boolean codeInProse(List<Part> parts, int i) {
+		return parts.get(i) instanceof Part.Thread t && t.draft().spec().system().metric() && t.draft().bare() && !t.draft().named()
+				&& (i > 0 && parts.get(i - 1) instanceof Part.Code || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Code);
 	}
 
 	/** An inch thread that says no series: of everyday series, or with a word of threads beside an odd but plausible size. */
@@ -146,12 +154,25 @@ final class CalloutJudge {
 
 	private Callout callout(int i, Part.Thread t, boolean certain) {
 		ThreadDraft draft = t.draft();
-		ThreadSpec spec = draft.spec().hand() == Hand.LEFT ? draft.spec()
-				: hand.map(draft.spec()::withHand).orElse(draft.spec());
+		ThreadSpec pitched = withPitchBehind(i, draft);
+		ThreadSpec spec = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
+		OptionalInt written = draft.count().isPresent() ? draft.count() : t.count();
 		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
 				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
-		return new Callout(spec, t.start(), t.end(), draft.assumed(), depth(i, draft), end, t.count().isPresent() ? t.count() : count(),
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end,
+				written.isPresent() ? written : count(),
 				has(Meaning.WIRE_INSERT), certain);
+	}
+
+	/** M8 1.0 TAP: the X was left out, but the number behind is a pitch of that size. */
+	private ThreadSpec withPitchBehind(int i, ThreadDraft draft) {
+		if (!draft.bare() || !draft.spec().system().metric() || i + 1 == parts.size() || !(parts.get(i + 1) instanceof Part.Amount a)
+				|| a.role() != Part.Role.PLAIN || a.dimension().unit().isPresent()) {
+			return draft.spec();
+		}
+		ThreadSpec s = draft.spec();
+		ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
+		return ThreadTable.standard().isStandard(pitched) ? pitched : s;
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft) {

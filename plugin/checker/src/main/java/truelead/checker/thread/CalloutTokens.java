@@ -22,7 +22,7 @@ final class CalloutTokens extends CalloutLexer {
 	public Token nextToken() {
 		WritableToken token = (WritableToken) super.nextToken();
 		switch (token.getType()) {
-			case WORD -> token.setType(typeOf(token.getText()));
+			case WORD, HAND_DOTTED -> token.setType(typeOf(token.getText()));
 			case QUOTE -> quote(token);
 			default -> { }
 		}

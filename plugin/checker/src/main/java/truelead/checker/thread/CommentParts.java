@@ -42,6 +42,8 @@ final class CommentParts {
 			thread(item.thread(), OptionalInt.empty());
 		} else if (item.deep() != null) {
 			add(item, ParsedNumbers.length(item.deep().dimension(), item.deep().unit()), Part.Role.DEPTH);
+		} else if (item.diameter() != null && offsetNumber(item.diameter())) {
+			parts.add(new Part.Code("D", start(item), end(item)));
 		} else if (item.diameter() != null) {
 			add(item, ParsedNumbers.length(item.diameter().dimension(), item.diameter().unit()), Part.Role.DIAMETER);
 		} else if (item.gauge() != null) {
@@ -55,6 +57,13 @@ final class CommentParts {
 		} else {
 			word(item.getText(), item.getStart(), item.getStop());
 		}
+	}
+
+	/** In H5 D5 the D is the number of an offset. */
+	private boolean offsetNumber(CalloutParser.DiameterContext diameter) {
+		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
+		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code
+				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
 	}
 
 	private void multiplied(CalloutParser.MultipliedContext m) {

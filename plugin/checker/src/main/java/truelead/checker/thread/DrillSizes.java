@@ -22,10 +22,11 @@ public final class DrillSizes {
 	static {
 		DataFile.rows("drill-gauges.csv").forEach(r -> GAUGES.put(r.get("name"), DataFile.number(r, "inch")));
 		steps(0.3, 3.0, 0.05);
-		steps(3.1, 14.0, 0.1);
+		steps(3.1, 20.0, 0.1);
 		steps(14.25, 32.0, 0.25);
 		steps(32.5, 76.0, 0.5);
 		steps(77, 100.0, 1.0);
+		METRIC.sort(Comparator.comparingDouble(Drill::diameter));
 		GAUGES.forEach((name, inch) -> INCH.add(new Drill(name, inch * LengthUnit.INCH.mm(), LengthUnit.INCH)));
 		for (int parts = 1; parts <= LARGEST_INCH_64THS; parts++) {
 			INCH.add(new Drill(InchSize.fraction(parts / 64.0), parts / 64.0 * LengthUnit.INCH.mm(), LengthUnit.INCH));
@@ -78,7 +79,10 @@ public final class DrillSizes {
 	private static void steps(double from, double to, double step) {
 		for (int i = 0; from + i * step <= to + 1e-9; i++) {
 			double diameter = Decimals.round(from + i * step, 2).doubleValue();
-			METRIC.add(new Drill(Decimals.plain(diameter, 2), diameter, LengthUnit.MM));
+			Drill drill = new Drill(Decimals.plain(diameter, 2), diameter, LengthUnit.MM);
+			if (!METRIC.contains(drill)) {
+				METRIC.add(drill);
+			}
 		}
 	}
 }

@@ -1,6 +1,9 @@
 package truelead.checker.thread;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import truelead.checker.machine.LengthUnit;
 
 /**
  * The hole for a formed thread. Machinery's Handbook, cold form tapping: hole = D − 0.0068 × percent × P, 65 percent recommended, 60
@@ -10,6 +13,12 @@ public final class FormHole {
 	/** The percentage that Machinery's Handbook recommends. */
 	public static final double RECOMMENDED_PERCENT = 65;
 	private static final double SHARE = 0.0068;
+	private static final Map<ThreadSpec, Double> PRACTICE = new HashMap<>();
+
+	static {
+		DataFile.rows("form-drill-metric.csv").forEach(r -> PRACTICE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")),
+				DataFile.number(r, "drill")));
+	}
 
 	private FormHole() {
 	}
@@ -24,8 +33,15 @@ public final class FormHole {
 		return (spec.diameter() - hole) / (SHARE * spec.pitch());
 	}
 
-	/** The drill that is made nearest to the recommended hole; empty for taper threads and pipe threads, which are not formed to this rule. */
+	/**
+	 * The drill for forming: of practice (form-drill-metric.csv), else that which is made nearest to the recommended hole; empty for pipe
+	 * and Whitworth threads, which are not formed to this rule.
+	 */
 	public static Optional<DrillSizes.Drill> drill(ThreadSpec spec) {
+		Double practice = spec.system() == ThreadSystem.METRIC ? PRACTICE.get(ThreadSpec.metric(spec.diameter(), spec.pitch())) : null;
+		if (practice != null) {
+			return Optional.of(new DrillSizes.Drill(Decimals.plain(practice, 2), practice, LengthUnit.MM));
+		}
 		return spec.system().pipe() || spec.system().whitworthForm() ? Optional.empty()
 				: Optional.of(DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), spec.unit()));
 	}

@@ -25,7 +25,7 @@ final class HandWords {
 	}
 
 	private boolean meant(int i, Part.Word word) {
-		return word.text().length() == 2 || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1);
+		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1);
 	}
 
 	private boolean speaksOfThread(int i) {

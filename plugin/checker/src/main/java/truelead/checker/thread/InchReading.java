@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import truelead.checker.machine.LengthUnit;
 
 /** Makes an inch thread of a size, threads per inch, and the letters of a series. */
@@ -14,6 +15,7 @@ final class InchReading {
 
 	private final CalloutParser.InchContext inch;
 	private final List<String> assumed = new ArrayList<>();
+	private boolean counted;
 
 	private InchReading(CalloutParser.InchContext inch) {
 		this.inch = inch;
@@ -27,20 +29,25 @@ final class InchReading {
 	private Optional<ThreadDraft> draft() {
 		String series = inch.SERIES() != null ? TradeWords.fold(inch.SERIES().getText())
 				: inch.SERIES_LETTER() != null ? TradeWords.fold(inch.SERIES_LETTER().getText()) : "";
+		if (inch.inchSize().MM() != null || series.isEmpty() && metricNumbers()) {
+			return metric();
+		}
 		OptionalDouble tpi = inch.tpi == null ? OptionalDouble.empty() : OptionalDouble.of(ParsedNumbers.value(inch.tpi));
 		if (tpi.isPresent() && !(tpi.getAsDouble() >= 2 && tpi.getAsDouble() <= MOST_TPI)) {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> spec = switch (series) {
-			case "NPT", "NPTF", "G", "BSPP", "PF", "BSP", "BSPT", "RC", "RP", "R" -> pipe(series, tpi);
+			case "NPT", "PIPE", "NPTF", "G", "BSPP", "PF", "BSP", "BSPT", "RC", "RP", "R" -> pipe(series, tpi);
 			case "BSW", "W", "WW", "WHITWORTH", "BSF" -> whitworth(series, tpi);
 			case "NPSM" -> Optional.empty();
 			default -> unified(series, tpi);
 		};
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
-		boolean named = inch.SERIES() != null || marks.said() || hasMark();
+		boolean pipe = series.equals("PIPE");
+		boolean named = inch.SERIES() != null && !pipe || marks.said() || hasMark();
 		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent()), tpi.isEmpty(), named,
-				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.SERIES() != null)));
+				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.SERIES() != null),
+				pipe || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
 	}
 
 	/** G 1/2 A: the class of an external thread, ISO 228-1. */
@@ -60,19 +67,45 @@ final class InchReading {
 		return glued ? Double.parseDouble(size.decimal.getText().substring(1)) : ParsedNumbers.value(size);
 	}
 
+	private double whole() {
+		return inch.inchSize().dimension().whole == null ? 0 : ParsedNumbers.value(inch.inchSize().dimension().whole);
+	}
+
+	/** 8X1.25: numbers of a metric thread whose M was left out. */
+	private boolean metricNumbers() {
+		return inch.tpi != null && !fraction() && !hasMark() && inch.SERIES_LETTER() == null
+				&& ThreadTable.standard().isStandard(metricSpec(ParsedNumbers.value(inch.tpi)));
+	}
+
+	private ThreadSpec metricSpec(double pitch) {
+		return pitch > 0 && value() > 0 ? ThreadSpec.metric(value(), pitch) : ThreadSpec.metric(1, 1);
+	}
+
+	private Optional<ThreadDraft> metric() {
+		if (!metricNumbers()) {
+			return Optional.empty();
+		}
+		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(ParsedNumbers.value(inch.tpi)));
+		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent()), false,
+				false, true, true, OptionalInt.empty()));
+	}
+
 	private boolean fraction() {
 		return inch.inchSize().dimension().decimal == null;
 	}
 
 	private Optional<ThreadSpec> pipe(String series, OptionalDouble tpi) {
 		ThreadSystem system = switch (series) {
-			case "NPT" -> ThreadSystem.NPT;
+			case "NPT", "PIPE" -> ThreadSystem.NPT;
 			case "NPTF" -> ThreadSystem.NPTF;
 			case "RC", "BSPT" -> ThreadSystem.RC;
 			case "RP" -> ThreadSystem.RP;
 			case "R" -> ThreadSystem.R;
 			default -> ThreadSystem.G;
 		};
+		if (series.equals("PIPE")) {
+			assumed.add("pipe thread taken as NPT");
+		}
 		if (series.equals("BSP")) {
 			assumed.add("BSP taken as parallel, G of ISO 228-1");
 		}
@@ -105,6 +138,12 @@ final class InchReading {
 		}
 		ThreadSystem system = series.startsWith("UNJ") ? ThreadSystem.UNJ : ThreadSystem.UNIFIED;
 		String wanted = wanted(series);
+		if (series.isEmpty() && tpi.isPresent() && fraction() && ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).isEmpty()) {
+			Optional<ThreadSpec> other = withoutWhole(tpi.getAsDouble()).or(() -> pipeNumbers(tpi.getAsDouble()));
+			if (other.isPresent()) {
+				return other;
+			}
+		}
 		Optional<ThreadSpec> spec = tpi.isPresent() ? UnifiedSize.withTpi(value(), tpi.getAsDouble(), fraction(), hasMark())
 				: UnifiedSize.ofSeries(value(), wanted, fraction(), hasMark());
 		if (spec.isEmpty() || !plausible(UnifiedTable.inches(spec.get()), spec.get().tpi())) {
@@ -119,6 +158,20 @@ final class InchReading {
 		}
 		return Optional.of(system == ThreadSystem.UNJ
 				? ThreadSpec.inch(system, ThreadTable.unj(found.series()), UnifiedTable.inches(found), found.tpi()) : found);
+	}
+
+	/** 4 1/4-20: no thread of 4-1/4 in, but four holes of 1/4-20. */
+	private Optional<ThreadSpec> withoutWhole(double tpi) {
+		double part = value() - whole();
+		counted = whole() > 0 && ThreadTable.standard().unifiedSeries(part, tpi).filter(s -> !s.equals("UNS")).isPresent();
+		return counted ? Optional.of(ThreadSpec.unified(part, tpi)) : Optional.empty();
+	}
+
+	/** 1/8-27 is in no series of Unified threads, but in NPT. */
+	private Optional<ThreadSpec> pipeNumbers(double tpi) {
+		Optional<ThreadSpec> npt = ThreadTable.standard().pipeThread(ThreadSystem.NPT, InchSize.fraction(value())).filter(s -> s.tpi() == tpi);
+		npt.ifPresent(s -> assumed.add("taken as NPT, for no Unified series has it"));
+		return npt;
 	}
 
 	/** NC, UNRC and UNJC are the sizes of UNC. */

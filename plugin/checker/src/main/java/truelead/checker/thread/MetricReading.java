@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.machine.LengthUnit;
 
@@ -44,12 +45,12 @@ final class MetricReading {
 	/** M6X12: no pitch of a 6 mm thread, so its depth. */
 	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm) {
 		Dimension extent = new Dimension(ParsedNumbers.value(number), mm ? Optional.of(LengthUnit.MM) : Optional.empty());
-		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), true, draft.named(), draft.standard());
+		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), true, draft.named(), draft.standard(), false, OptionalInt.empty());
 	}
 
 	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {
 		return new ThreadDraft(marks.onto(spec), assumed, ThreadMarks.extent(m.extent()), bare, marks.said() || m.MJ() != null,
-				ThreadTable.standard().isStandard(spec));
+				ThreadTable.standard().isStandard(spec), false, OptionalInt.empty());
 	}
 
 	private static Optional<ThreadSpec> multiStart(boolean mj, double size, double lead, double each) {

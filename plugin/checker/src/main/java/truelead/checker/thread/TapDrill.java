@@ -63,10 +63,14 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		Optional<Limits> limits = table.limits(spec.withoutClass());
 		double wanted = spec.diameter() - spec.pitch();
 		OptionalDouble least = limits.isPresent() ? limits.get().minorMinMm() : OptionalDouble.empty();
+		if (least.isEmpty() && table.isStandard(spec) && spec.system() == ThreadSystem.METRIC) {
+			least = OptionalDouble.of(MetricTable.basicMinor(spec).doubleValue());
+		}
 		if (least.isEmpty()) {
 			return Optional.empty();
 		}
-		double most = limits.get().minorMaxMm().orElse(least.getAsDouble() + 0.2 * spec.pitch());
+		OptionalDouble largest = limits.isPresent() ? limits.get().minorMaxMm() : OptionalDouble.empty();
+		double most = largest.orElse(least.getAsDouble() + 0.2 * spec.pitch());
 		double target = Math.min(Math.max(wanted, least.getAsDouble()), most);
 		String rule = spec.unit() == LengthUnit.MM ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
 		return DrillSizes.nearest(target, least.getAsDouble(), most, spec.unit())

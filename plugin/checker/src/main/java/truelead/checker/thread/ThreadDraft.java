@@ -2,6 +2,7 @@ package truelead.checker.thread;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A thread as far as its own characters tell, before the words around it are judged.
@@ -12,6 +13,9 @@ import java.util.Optional;
  * @param bare     only a size was written, the pitch was assumed
  * @param named    the system or a class was written, so that it can be nothing else
  * @param standard it is in a series of everyday use
+ * @param guessed  the system was guessed from the numbers, so that only a word of threads beside it makes it one
+ * @param count    the number of holes written before it
  */
-record ThreadDraft(ThreadSpec spec, List<String> assumed, Optional<Dimension> extent, boolean bare, boolean named, boolean standard) {
+record ThreadDraft(ThreadSpec spec, List<String> assumed, Optional<Dimension> extent, boolean bare, boolean named, boolean standard,
+		boolean guessed, OptionalInt count) {
 }

@@ -47,7 +47,9 @@ final class ToolSize {
 						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
 				return !counts(i) && (!whole || wholeNumbers && !label(i)) ? Optional.of(a.dimension()) : Optional.empty();
 			}
-			if (!(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()))) {
+			// the fit of a reamer: 8H7
+			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
+			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()))) {
 				return Optional.empty();
 			}
 		}

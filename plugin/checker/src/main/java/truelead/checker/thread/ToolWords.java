@@ -128,12 +128,21 @@ final class ToolWords {
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {
-		Optional<ThreadSpec> purpose = threading || tool.kind().threading() ? Optional.empty()
-				: parts.stream().filter(Part.Thread.class::isInstance).map(p -> ((Part.Thread) p).draft().spec()).findFirst();
+		Optional<ThreadSpec> purpose = threading || tool.kind().threading() || has(Meaning.CLEARANCE) ? Optional.empty() : purpose();
 		Set<TapStyle> styles = tool.kind().tap() ? styles() : Set.of();
 		Part at = parts.get(tool.at());
 		return new ToolDescription(tool.kind(), styles, hand(), new ToolSize(parts).of(tool.kind(), tool.at()), angle(),
 				purpose, at.start(), at.end());
+	}
+
+	/** The thread that a hole is made for. */
+	private Optional<ThreadSpec> purpose() {
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Thread t && !CalloutJudge.codeInProse(parts, i)) {
+				return Optional.of(t.draft().spec());
+			}
+		}
+		return Optional.empty();
 	}
 
 	private Optional<Hand> hand() {

@@ -48,4 +48,44 @@ class CalloutReaderTest {
 		assertThat(CalloutReader.readComment(comment).tool().orElseThrow().diameter().orElseThrow().value()).isEqualTo(diameter);
 		assertThat(CalloutReader.read(comment)).singleElement().satisfies(c -> assertThat(c.spec().designation()).isEqualTo(thread));
 	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"TAP 4 1/4-20 HOLES; 1/4-20 UNC", "TAP 1/8-27; 1/8-27 NPT", "1/8 PIPE TAP; 1/8-27 NPT", "TAP 8X1.25; M8x1.25",
+			"M8 1.0 TAP; M8x1", "L.H. TAP M8; M8x1.25-LH", "TOOL 5 - 1/2-13 TAP; 1/2-13 UNC", "M6 X 12 DEEP; M6x1", "5/16-18NC TAP; 5/16-18 UNC",
+			"M8X1.25X20; M8x1.25"})
+	void readsSlovenlyCallouts(String comment, String thread) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M10 FINE TAP", "8X1.25", "3/4-14", "1/8 PIPE", "R1/4 RADIUS", "G1 MOVE", "N50 T4 M6 (#7 DRILL)"})
+	void doesNotGuessWhereTheEvidenceIsThin(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
+	}
+
+	@Test
+	void countDepthAndEndOfTheHole() {
+		Callout callout = CalloutReader.read("TAP 4X M6 12MM DEEP BLIND").get(0);
+
+		assertThat(callout.count()).hasValue(4);
+		assertThat(callout.depth()).contains(Dimension.of(12, LengthUnit.MM));
+		assertThat(callout.holeEnd()).contains(HoleEnd.BLIND);
+	}
+
+	@Test
+	void aNumberBeforeADashIsNoCount() {
+		assertThat(CalloutReader.read("TOOL 5 - 1/2-13 TAP").get(0).count()).isEmpty();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M6", "COOLANT M8", "DATE 10-24", "REV 1-8"})
+	void whatCouldBeSomethingElseIsUncertain(String comment) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::certain).isEqualTo(false);
+	}
+
+	@Test
+	void oneLongCommentIsNotReadToTheEnd() {
+		assertThat(CalloutReader.read("1-1/".repeat(100_000))).isEmpty();
+		assertThat(CalloutReader.read("M8X1.25 TAP ".repeat(10_000))).hasSizeBetween(1, 400);
+	}
 }
