@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import truelead.grammar.Block;
@@ -151,7 +152,7 @@ final class Flow {
 			if (element instanceof Element.BlockDelete delete && skipLevels.contains(delete.level())) {
 				last = i;
 			} else if (element instanceof Element.Conditional conditional) {
-				if (!holds(conditional.condition())) {
+				if (forgets(conditional, elements.subList(i + 1, last)) || !holds(conditional.condition())) {
 					last = i;
 				}
 			} else if (element instanceof Element.Assignment assignment && !assignAfterBlock) {
@@ -173,6 +174,26 @@ final class Flow {
 				}
 			}
 		}
+	}
+
+	/** Where a condition is not known and only variables would be set, they are not known from here on; that is all. */
+	private boolean forgets(Element.Conditional conditional, List<Element> behind) {
+		Value condition = evaluator.value(conditional.condition()).inArithmetic();
+		boolean assignments = !condition.known()
+				&& behind.stream().allMatch(element -> element instanceof Element.Assignment || element instanceof Element.Comment);
+		if (assignments) {
+			for (Element element : behind) {
+				if (element instanceof Element.Assignment assignment && !isAlarm(assignment)) {
+					assign(assignment.target(), Value.unknown(condition.why()));
+				}
+			}
+		}
+		return assignments;
+	}
+
+	private static boolean isAlarm(Element.Assignment assignment) {
+		return assignment.target() instanceof Expression.NumberedVariable variable && variable.index() instanceof Expression.Number number
+				&& number.value() == ALARM;
 	}
 
 	private boolean goesElsewhere(CallFrame frame, Element element) {
@@ -209,15 +230,18 @@ final class Flow {
 	}
 
 	private void assign(Element.Assignment assignment) {
-		Value value = evaluator.value(assignment.value());
-		if (assignment.target() instanceof Expression.NumberedVariable variable) {
+		assign(assignment.target(), evaluator.value(assignment.value()));
+	}
+
+	private void assign(Expression target, Value value) {
+		if (target instanceof Expression.NumberedVariable variable) {
 			Value index = evaluator.value(variable.index());
 			if (index.known()) {
 				assign((int) Math.round(index.number()), value);
 			} else {
 				out.notFollowed(block, "which variable is set here is not known: " + index.why(), Optional.empty());
 			}
-		} else if (assignment.target() instanceof Expression.NamedVariable variable) {
+		} else if (target instanceof Expression.NamedVariable variable) {
 			variables.set(variable.name(), value);
 		}
 	}
@@ -233,28 +257,43 @@ final class Flow {
 	}
 
 	private void jump(CallFrame frame, Element.Jump jump) {
-		if (jump.condition().isPresent() && !holds(jump.condition().get())) {
+		Value condition = jump.condition().map(evaluator::value).orElse(Value.ONE).inArithmetic();
+		if (condition.known() && condition.number() == 0) {
 			return;
 		}
-		OptionalInt line = OptionalInt.empty();
-		if (jump.target() instanceof Expression.NamedVariable label) {
-			line = frame.source.outline().label(label.name().toUpperCase(java.util.Locale.ROOT), frame.line, true);
-		}
-		if (line.isEmpty()) {
+		OptionalInt line = target(frame, jump.target());
+		if (!condition.known()) {
+			unknownJump(frame, line, condition.why());
+		} else if (line.isPresent()) {
+			goTo(frame, line.getAsInt());
+		} else {
 			Value target = evaluator.value(jump.target());
-			if (!target.known()) {
-				out.stopped(block, "where the program jumps to is not known: " + target.why(), Optional.empty());
-				ended = true;
-				return;
-			}
-			line = frame.source.outline().blockNumber((int) Math.round(target.number()), frame.line - 1);
-		}
-		if (line.isEmpty()) {
-			out.stopped(block, "the block that the program jumps to is not in this file", Optional.empty());
+			boolean label = jump.target() instanceof Expression.NamedVariable;
+			out.stopped(block, target.known() || label ? "the block that the program jumps to is not in this file"
+					: "where the program jumps to is not known: " + target.why(), Optional.empty());
 			ended = true;
-			return;
 		}
-		goTo(frame, line.getAsInt());
+	}
+
+	private OptionalInt target(CallFrame frame, Expression target) {
+		if (target instanceof Expression.NamedVariable label) {
+			OptionalInt line = frame.source.outline().label(label.name().toUpperCase(Locale.ROOT), frame.line, true);
+			if (line.isPresent()) {
+				return line;
+			}
+		}
+		Value number = evaluator.value(target);
+		return number.known() ? frame.source.outline().blockNumber((int) Math.round(number.number()), frame.line - 1) : OptionalInt.empty();
+	}
+
+	/** A jump on something that is not known is not made; worth a warning only where it may matter to a thread. */
+	private void unknownJump(CallFrame frame, OptionalInt line, String why) {
+		String message = "which way the program goes here is not known: " + why;
+		if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), state.profile)) {
+			out.remark(block, message, message, Optional.empty());
+		} else {
+			out.notFollowed(block, message, Optional.empty());
+		}
 	}
 
 	/** Goes on at a line of the same program. */

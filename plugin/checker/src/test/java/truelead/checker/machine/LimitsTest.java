@@ -71,4 +71,23 @@ class LimitsTest {
 		Followed run = Followed.on(MachineProfile.generic().with("budget", "900000"), "#1=1000", "N1 #[#1]=1", "#1=#1+1", "GOTO1");
 		assertThat(run.lost()).hasSize(1);
 	}
+
+	@Test
+	void aBranchToAnAlarmIsNotTakenAndOnlyRemarked() {
+		Followed run = Followed.milling("IF [#5021 LT 0] GOTO 900", "G84 X0 Y0 Z-9. R2. F100", "M30", "N900 (NOT CLEAR)", "#3000=1");
+		assertThat(run.lost()).isEmpty();
+		assertThat(run.remarks()).hasSize(1);
+		assertThat(run.strokes()).hasSize(1);
+	}
+
+	@Test
+	void aBranchOverAStopMattersToNoThread() {
+		assertThat(Followed.milling("IF [#500 EQ 1] GOTO 10", "M0 (CHECK)", "N10 G0 X1.").lost()).isEmpty();
+	}
+
+	@Test
+	void aVariableSetOnAnUnknownConditionIsNotKnown() {
+		Followed run = Followed.milling("#1=5.", "IF [#500 EQ 1] THEN #1=7.", "G0 X#1");
+		assertThat(run.lost()).containsExactly("X is not known: #500 is not set in the program");
+	}
 }
