@@ -1,7 +1,7 @@
 /*
  * One block (one line) of a word-address program, as turning and milling controls and RS-274 read it, with room for the statements of
- * richer control languages. Nothing here can fail: every token can begin a part, and brackets, values and closing marks are optional in
- * the grammar, so that the tree builder can say exactly what is missing and where.
+ * richer control languages. Nothing here can fail: every token can begin a part, closing marks are optional, and a token MISSING stands
+ * where a value is left out, so that the tree builder can say exactly what is missing and where.
  *
  * Tokens: letters in a row make a NAME ("GOTO", "SUPA", "_X_HOME"), a letter alone is an address. Words run together ("GOTO100",
  * "1AND#2") are cut by GluedName. A parenthesis is a comment unless it follows a name, an equals sign or an operator; Parentheses decides.
@@ -9,6 +9,9 @@
 grammar GCode;
 
 options { caseInsensitive = true; }
+
+/* Stands where a value is expected and none begins; put in by Gaps. */
+tokens { MISSING }
 
 @lexer::members {
 	private Token before;
@@ -72,9 +75,10 @@ part
     | LETTER operand?                                       # word
     | COMMA (LETTER operand?)?                              # corner
     | group                                                 # strayGroup
+    | MISSING                                               # gap
     | (NAME | THEN | O_KEYWORD)                             # keyword
     | (NUMBER | DOT | RBRACK | LPAREN | RPAREN | EQUALS | PLUS | MINUS | STAR | POWER | SIGN_COMPARE | WORD_COMPARE | LOGIC | MOD | NOT
-      | FUNCTION | ATAN | HASH | MANY_POINTS | EXPONENT | OTHER)                     # stray
+      | FUNCTION | ATAN | MANY_POINTS | EXPONENT | OTHER)                     # stray
     ;
 
 oTarget
@@ -108,13 +112,13 @@ atom
     | group                                                 # groupValue
     | ATAN group (SLASH group)?                             # arcTangent
     | (FUNCTION | ATAN) (list | call)                       # function
-    | (FUNCTION | ATAN) (NUMBER | variable)                 # bareFunction
+    | (FUNCTION | ATAN) (NUMBER | variable)?                # bareFunction
     | STRING                                                # string
     ;
 
 variable
     : VARIABLE_NAME
-    | HASH (NUMBER | variable | group)?
+    | HASH+ (NUMBER | VARIABLE_NAME | group)?
     ;
 
 group
@@ -133,7 +137,7 @@ expression
     | LPAREN expression RPAREN?                             # parenthesized
     | NAME (list | call)?                                   # name
     | LETTER NUMBER?                                        # letterName
-    |                                                       # missing
+    | MISSING                                               # missing
     ;
 
 list

@@ -32,7 +32,7 @@ public final class BlockReader {
 			String repaired = Damage.repaired(line, parse.tokens());
 			if (!repaired.equals(line)) {
 				Parse better = Parse.of(repaired, size);
-				if (better.faults() < parse.faults() && better.explains(line, repaired)) {
+				if (better.faults() < parse.faults() && better.explains(parse.tokens(), line, repaired)) {
 					return new BlockBuilder(line, better).repaired(repaired);
 				}
 			}

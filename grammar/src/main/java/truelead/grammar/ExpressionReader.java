@@ -92,6 +92,10 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	@Override
 	public Expression visitBareFunction(GCodeParser.BareFunctionContext tree) {
 		String name = tree.getStart().getText();
+		if (tree.getChildCount() == 1) {
+			problems.add(new Problem(span(tree), name + " needs its value in brackets. Type it as " + name + "[...]."));
+			return new Expression.Function(name.toUpperCase(Locale.ROOT), List.of(), span(tree));
+		}
 		Expression value = tree.NUMBER() != null ? Numbers.read(tree.NUMBER().getSymbol()) : visit(tree.variable());
 		String argument = tree.getChild(1).getText();
 		problems.add(new Problem(span(tree), name + " needs its value in brackets. Type " + name + "[" + argument + "]."));
@@ -100,22 +104,27 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 
 	@Override
 	public Expression visitVariable(GCodeParser.VariableContext tree) {
+		Expression index = index(tree);
+		for (int i = tree.HASH().size() - 1; i >= 0; i--) {
+			index = new Expression.NumberedVariable(index, new Span(tree.HASH(i).getSymbol().getStartIndex(), index.span().end()));
+		}
+		return index;
+	}
+
+	private Expression index(GCodeParser.VariableContext tree) {
 		if (tree.VARIABLE_NAME() != null) {
-			String text = tree.getText();
-			String name = text.substring(text.indexOf('<') + 1, text.length() - 1);
-			return new Expression.NamedVariable(plainName(name), span(tree));
+			String text = tree.VARIABLE_NAME().getText();
+			return new Expression.NamedVariable(plainName(text.substring(text.indexOf('<') + 1, text.length() - 1)), span(tree.VARIABLE_NAME().getSymbol()));
 		}
 		if (tree.NUMBER() != null) {
-			return new Expression.NumberedVariable(Numbers.read(tree.NUMBER().getSymbol()), span(tree));
-		}
-		if (tree.variable() != null) {
-			return new Expression.NumberedVariable(visit(tree.variable()), span(tree));
+			return Numbers.read(tree.NUMBER().getSymbol());
 		}
 		if (tree.group() != null) {
-			return new Expression.NumberedVariable(visit(tree.group()), span(tree));
+			return visit(tree.group());
 		}
+		int end = span(tree).end();
 		problems.add(new Problem(span(tree), "# has no number behind it. Type the number of the variable, as in #100."));
-		return new Expression.NumberedVariable(new Expression.Missing(new Span(span(tree).end(), span(tree).end())), span(tree));
+		return new Expression.Missing(new Span(end, end));
 	}
 
 	/** A name without its blanks, in lower case, as RS-274 compares names. */
@@ -128,7 +137,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	@Override
 	public Expression visitGroup(GCodeParser.GroupContext tree) {
 		Expression inner = visit(tree.expression());
-		if (inner instanceof Expression.Missing) {
+		if (inner instanceof Expression.Missing && tree.RBRACK() != null) {
 			problems.add(new Problem(span(tree), "These brackets are empty. Type the value between [ and ]."));
 		} else if (tree.RBRACK() == null) {
 			problems.add(new Problem(span(tree.LBRACK().getSymbol()), "This [ is never closed. Type ] behind the value."));

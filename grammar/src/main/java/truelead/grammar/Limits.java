@@ -11,7 +11,7 @@ final class Limits {
 		int end = Math.min(line.length(), BlockReader.MAX_LENGTH);
 		int depth = 0;
 		int operators = 0;
-		for (int i = 0; i < end; i++) {
+		for (int i = behindRemarks(line, end); i < end; i++) {
 			switch (line.charAt(i)) {
 				case '[', '(' -> depth++;
 				case ']', ')' -> depth = Math.max(0, depth - 1);
@@ -25,6 +25,22 @@ final class Limits {
 			}
 			if (depth > BlockReader.MAX_DEPTH || operators > BlockReader.MAX_OPERATORS) {
 				return i;
+			}
+		}
+		return end;
+	}
+
+	/** Where the first thing stands that is neither white space nor a comment; percent lines are a remark as a whole. */
+	private static int behindRemarks(CharSequence line, int end) {
+		int depth = 0;
+		for (int i = 0; i < end; i++) {
+			char c = line.charAt(i);
+			if (c == '(') {
+				depth++;
+			} else if (c == ')') {
+				depth = Math.max(0, depth - 1);
+			} else if (depth == 0 && c > ' ') {
+				return c == '%' ? end : i;
 			}
 		}
 		return end;

@@ -15,7 +15,7 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 		Caches caches = Caches.current();
 		GCodeLexer lexer = caches.use(new GCodeLexer(new LineChars(line, size)));
 		lexer.removeErrorListeners();
-		CommonTokenStream tokens = new CommonTokenStream(lexer);
+		CommonTokenStream tokens = new CommonTokenStream(new Gaps(lexer));
 		GCodeParser parser = caches.use(new GCodeParser(tokens));
 		parser.removeErrorListeners();
 		parser.setErrorHandler(new BailErrorStrategy());
@@ -44,8 +44,12 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 		return count;
 	}
 
-	/** Whether no name stands alone and every place where the two texts of one length differ is in a word with a plain number. */
-	boolean explains(String written, String repaired) {
+	/**
+	 * Whether no name stands alone and every one of the tokens that the repair has changed is made of words with plain numbers.
+	 *
+	 * @param before the tokens of the text as written; the repaired text is of the same length
+	 */
+	boolean explains(List<Token> before, String written, String repaired) {
 		boolean[] literal = new boolean[written.length()];
 		for (Part part : parts) {
 			if (part instanceof Part.Keyword) {
@@ -55,9 +59,13 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 				Arrays.fill(literal, word.span().start(), word.span().end(), true);
 			}
 		}
-		for (int i = 0; i < literal.length; i++) {
-			if (written.charAt(i) != repaired.charAt(i) && !literal[i]) {
-				return false;
+		for (Token token : before) {
+			int start = token.getStartIndex();
+			int end = token.getStopIndex() + 1;
+			for (int i = start; i < end; i++) {
+				if (!written.regionMatches(start, repaired, start, end - start) && !literal[i]) {
+					return false;
+				}
 			}
 		}
 		return true;

@@ -17,7 +17,9 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	/** Reads a whole block. */
 	PartReader(GCodeParser.BlockContext block) {
 		for (GCodeParser.PartContext part : block.part()) {
-			add(visit(part));
+			if (!(part instanceof GCodeParser.GapContext)) {
+				add(visit(part));
+			}
 		}
 	}
 

@@ -42,12 +42,21 @@ public final class ProgramText {
 		return new ProgramText(text, StandardCharsets.UTF_8);
 	}
 
-	/** A program from bytes: UTF-8 where they are valid UTF-8, else one character a byte, so that {@link #bytes()} gives the same bytes again. */
+	/**
+	 * A program from bytes: UTF-16 where a byte order mark says so, UTF-8 where they are valid UTF-8, else one character a byte, so that
+	 * {@link #bytes()} gives the same bytes again.
+	 */
 	public static ProgramText read(byte[] bytes) {
+		Charset likely = StandardCharsets.UTF_8;
+		if (bytes.length > 1 && bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) {
+			likely = StandardCharsets.UTF_16LE;
+		} else if (bytes.length > 1 && bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF) {
+			likely = StandardCharsets.UTF_16BE;
+		}
 		try {
-			CharBuffer decoded = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
-			return new ProgramText(decoded.toString(), StandardCharsets.UTF_8);
-		} catch (CharacterCodingException notUtf8) {
+			CharBuffer decoded = likely.newDecoder().decode(ByteBuffer.wrap(bytes));
+			return new ProgramText(decoded.toString(), likely);
+		} catch (CharacterCodingException otherEncoding) {
 			return new ProgramText(new String(bytes, StandardCharsets.ISO_8859_1), StandardCharsets.ISO_8859_1);
 		}
 	}

@@ -1,0 +1,12 @@
+(PLATE 40 X 60)
+G0 X1. (TO THE SIDE) Y2. (AND UP)
+S1127(note)
+S300()
+(2D Contour2 (2))
+G1 X5. ; behind a semicolon
+G0 Z5.;
+//TOOLS ARE IN THE CRIB
+(M51)
+(G0X11.9Y355.4)
+(M8X1.25 TAP
+M30

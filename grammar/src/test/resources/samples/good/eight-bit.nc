@@ -1,0 +1,2 @@
+(GEWINDE FÜR HALTER)
+G0 X1. (MAß 12)

@@ -1,0 +1,2 @@
+(ГАЙКА М8) (ねじ) (tornillo de fijación)
+G0 X1.
