@@ -26,7 +26,7 @@ final class CompensationFaults {
             int next = job.ops.indexOf(mill) + 1;
             marks.addAll(next < job.ops.size() ? Aim.marks(job.ops.get(next), "change", "place", "start", "length") : List.of("end"));
             return marks;
-        })));
+        })).beside("cutter-too-big", "drill-too-big", "drill-too-small"));
         all.add(Fault.of("compensation begun on the arc", "comp-started-on-arc", Aim.mill(m -> m.compensation != ThreadMilling.Compensation.NONE, (job, mill, dice) -> {
             mill.compensationOnArc = true;
             return MillingFaults.helix(mill);

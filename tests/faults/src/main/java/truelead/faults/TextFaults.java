@@ -38,7 +38,7 @@ final class TextFaults {
         }));
         all.add(Fault.of("a note with a slip in it", "note-not-understood", Aim.at(Op.class, o -> o instanceof Tapping || o instanceof ThreadMilling, (job, op, dice) -> {
             String slip = dice.pick("THREAD: " + op.features.get(0).size.name() + ", DEPHT 12", "HOLE: BOTTUM 18", "STOCK: STEEL, 28 XRC", "SURFACE: 5 UP OR SO",
-                "TOOL: T5, FORM TAP, LEED 2.5", "ALLOW: feed-off-pitch");
+                "TOOL: T" + op.tool.number + ", LEED 2.5", "ALLOW: feed-off-pitch");
             op.notes.add(slip);
             return Aim.marks(op, "note");
         })));
