@@ -14,10 +14,14 @@ tokens {
 }
 
 @parser::members {
-	/* The whole part of a mixed number has no decimals: D0.35 1/4-18 is a diameter and a thread. */
+	/* The whole part of a mixed number has no decimals, and as a diameter no dash apart: D0.35 1/4-18 and D=11 - 3/8 NPT are a diameter and a thread. */
 	private boolean integer() {
 		String text = _input.LT(1).getText();
-		return text.indexOf('.') < 0 && text.indexOf(',') < 0;
+		Token before = _input.LT(-1);
+		int mark = before == null ? Token.EOF : before.getType();
+		boolean diameter = mark == DIA || mark == D || mark == DIA_SIGN || mark == DOT || mark == EQUALS || mark == COLON;
+		boolean apart = _input.LA(2) == DASH && _input.LT(1).getStopIndex() + 1 < _input.LT(2).getStartIndex();
+		return text.indexOf('.') < 0 && text.indexOf(',') < 0 && !(diameter && apart);
 	}
 }
 

@@ -51,6 +51,11 @@ public final class FreeText {
 				facts.leadTurns = Optional.of(Fact.of(LeadForm.typical(tool.kind(), tool.styles()).typicalThreads(), source, at, said));
 			}
 		});
+		if (named.map(t -> t.kind() == ToolKind.THREAD_MILL).orElse(false)) {
+			MillWords teeth = MillWords.read(text, unit);
+			facts.comb = teeth.comb().map(comb -> Fact.of(comb, source, at, said));
+			facts.pitch = teeth.pitch().map(pitch -> Fact.of(pitch, source, at, said));
+		}
 		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())

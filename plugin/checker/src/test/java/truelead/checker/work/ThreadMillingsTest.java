@@ -86,4 +86,14 @@ class ThreadMillingsTest {
 				"G1 X14.08 F500.", "G2 I-14.08 J0 Z-16.5", "G1 X30.", "G0 Z50.", "M30");
 		assertThat(milling.passes()).singleElement().satisfies(p -> assertThat(p.external()).isTrue());
 	}
+
+	@Test
+	void aCombAndItsPitchAreInItsName() {
+		String[] blocks = HALF_ARCS.clone();
+		blocks[1] = "T7 M6 (M20X1.5 COMB THREAD MILL D16. P2.0)";
+		ThreadMilling milling = milling(blocks);
+		assertThat(milling.tool().facts().comb().orElseThrow().value()).isTrue();
+		assertThat(milling.tool().facts().pitch().orElseThrow().value()).isEqualTo(2);
+		assertThat(milling.wanted().thread().orElseThrow().value().pitch()).isEqualTo(1.5);
+	}
 }

@@ -1,0 +1,62 @@
+package truelead.checker.job;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.Token;
+import truelead.checker.machine.LengthUnit;
+
+/**
+ * What a thread mill's name says of its teeth: {@code COMB THREAD MILL P1.5}, {@code SINGLE POINT THREAD MILL}.
+ *
+ * @param comb  several rows of teeth (true) or one (false)
+ * @param pitch distance of its rows, mm
+ */
+record MillWords(Optional<Boolean> comb, Optional<Double> pitch) {
+
+	/** Reads a name; lengths without a unit are in the one given. */
+	static MillWords read(String name, LengthUnit unit) {
+		NoteLexer lexer = new NoteLexer(CharStreams.fromString(name));
+		lexer.removeErrorListeners();
+		CommonTokenStream tokens = new CommonTokenStream(lexer);
+		tokens.fill();
+		Optional<Boolean> comb = Optional.empty();
+		Optional<Double> pitch = Optional.empty();
+		for (int i = 0; i < tokens.size(); i++) {
+			Token token = tokens.get(i);
+			if (token.getType() == NoteLexer.COMB) {
+				comb = Optional.of(true);
+			} else if (token.getType() == NoteLexer.SINGLE) {
+				comb = Optional.of(false);
+			} else if (isPitch(token) && !follows(tokens, i)) {
+				pitch = length(tokens, i + 1, unit).or(previous(pitch));
+			}
+		}
+		return new MillWords(comb, pitch);
+	}
+
+	private static Supplier<Optional<Double>> previous(Optional<Double> pitch) {
+		return () -> pitch;
+	}
+
+	private static boolean isPitch(Token token) {
+		return token.getType() == NoteLexer.PITCH || token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("P");
+	}
+
+	/** The P of M20x4P2 stands right behind a number. */
+	private static boolean follows(CommonTokenStream tokens, int at) {
+		return at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex() + 1 == tokens.get(at).getStartIndex();
+	}
+
+	private static Optional<Double> length(CommonTokenStream tokens, int at, LengthUnit unit) {
+		int number = tokens.get(at).getType() == NoteLexer.EQUALS ? at + 1 : at;
+		if (number >= tokens.size() || tokens.get(number).getType() != NoteLexer.NUMBER) {
+			return Optional.empty();
+		}
+		int behind = number + 1 < tokens.size() ? tokens.get(number + 1).getType() : Token.EOF;
+		LengthUnit stated = behind == NoteLexer.MM ? LengthUnit.MM : behind == NoteLexer.INCH ? LengthUnit.INCH : unit;
+		double value = Double.parseDouble(tokens.get(number).getText()) * stated.mm();
+		return value > 0 && value < 20 ? Optional.of(value) : Optional.empty();
+	}
+}
