@@ -11,6 +11,18 @@ package truelead.audit.source;
  */
 record ByteCensus(int strange, boolean visible, int longestLine, int lineOfLongest, int length) {
 
+	private static final byte ORDINARY = 0;
+	private static final byte LINE_END = 1;
+	private static final byte STRANGE = 2;
+	/** What each byte is; a table, since every byte of every program goes through here. */
+	private static final byte[] KIND = new byte[256];
+
+	static {
+		for (int b = 0; b < ' '; b++) {
+			KIND[b] = b == '\n' || b == '\r' ? LINE_END : strange(b) ? STRANGE : ORDINARY;
+		}
+	}
+
 	static ByteCensus of(byte[] bytes) {
 		int head = 0;
 		while (head < bytes.length && bytes[head] == 0) {
@@ -21,27 +33,37 @@ record ByteCensus(int strange, boolean visible, int longestLine, int lineOfLonge
 			tail--;
 		}
 		int strange = 0;
-		boolean visible = false;
 		int longest = 0;
 		int lineOfLongest = 1;
 		int line = 1;
 		int lineStart = head;
 		for (int i = head; i <= tail; i++) {
-			int b = i < tail ? bytes[i] & 0xFF : '\n';
-			if (b > ' ') {
-				visible |= b != 0x7F;
-			} else if (b == '\n' || b == '\r') {
-				if (i - lineStart > longest) {
-					longest = i - lineStart;
-					lineOfLongest = line;
-				}
-				lineStart = i + 1;
-				line += b == '\r' && i + 1 < tail && bytes[i + 1] == '\n' ? 0 : 1;
-			} else if (strange(b)) {
+			byte kind = i < tail ? KIND[bytes[i] & 0xFF] : LINE_END;
+			if (kind == ORDINARY) {
+				continue;
+			}
+			if (kind == STRANGE) {
 				strange++;
+				continue;
+			}
+			if (i - lineStart > longest) {
+				longest = i - lineStart;
+				lineOfLongest = line;
+			}
+			lineStart = i + 1;
+			line += i + 1 < tail && bytes[i] == '\r' && bytes[i + 1] == '\n' ? 0 : 1;
+		}
+		return new ByteCensus(strange, visible(bytes, head, tail), longest, lineOfLongest, tail - head);
+	}
+
+	private static boolean visible(byte[] bytes, int head, int tail) {
+		for (int i = head; i < tail; i++) {
+			int b = bytes[i] & 0xFF;
+			if (b > ' ' && b != 0x7F) {
+				return true;
 			}
 		}
-		return new ByteCensus(strange, visible, longest, lineOfLongest, tail - head);
+		return false;
 	}
 
 	/** More than one byte in fifty is a control character no program has. Pictures and compressed files have one in ten, programs none. */
