@@ -46,7 +46,7 @@ public final class Precedence {
 					"what is no tap makes no thread"),
 			new Order("not-understood", Scope.BLOCK,
 					List.of("not-followed", "feed-missing", "feed-off-pitch", "spindle-not-turning", "hole-missing", "plane-heights-wrong", "cycle-left-on",
-							"drill-too-shallow", "thread-too-short", "not-through", "deep-thread", "threaded-twice"),
+							"drill-too-shallow", "thread-too-short", "not-through", "deep-thread", "threaded-twice", "inch-metric-mixup"),
 					"what is missing in the block stands in the part that could not be read"),
 			new Order("cycle-left-on", Scope.BLOCK,
 					List.of("hole-missing", "hole-off-position", "feed-missing", "feed-off-pitch", "threaded-twice", "spindle-not-turning",

@@ -70,7 +70,7 @@ public final class DrillTooShallow extends HoleRule {
 		}
 
 		double diameter() {
-			return cut.diameter().map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElseThrow());
+			return cut.diameter().map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
 		}
 
 		/** The tap's front end, mm: as stated, else the drill's diameter less what the lead takes off. */

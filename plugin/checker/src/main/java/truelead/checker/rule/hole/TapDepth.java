@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.machine.FeedMode;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.WordRef;
@@ -24,11 +25,21 @@ import truelead.checker.work.Tapping;
  */
 record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double pitch, TapLead lead) {
 
-	/** The depth of a stroke of a tapping operation; empty where thread or levels are not known. */
+	/** The depth of a stroke of a tapping operation; empty where levels or pitch are not known. */
 	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
 		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
-		return tapping.wanted().thread().filter(t -> known).map(
-				t -> new TapDepth(tapping, stroke, tapping.wanted().surface(), t.value().pitch(), TapLead.of(tapping.tool().facts())));
+		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(() -> fed(stroke));
+		return known && pitch > 0 ? Optional.of(new TapDepth(tapping, stroke, tapping.wanted().surface(), pitch, TapLead.of(tapping.tool().facts())))
+				: Optional.empty();
+	}
+
+	/** The advance a turn, where no thread is named: K, F per revolution, or F / S; NaN where it is not known. */
+	private static double fed(TapStroke stroke) {
+		double unit = stroke.modal().unit().mm();
+		if (stroke.lead().known()) {
+			return stroke.lead().value() * unit;
+		}
+		return stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() * unit : stroke.feed().value() * unit / stroke.speed().value();
 	}
 
 	/** The deepest stroke of an operation. */
@@ -78,8 +89,9 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	/** Adds depth, surface and lead to a finding. */
 	Draft evidence(Draft draft) {
 		Figures figures = figures();
-		return draft.programmed("depth of the tap's tip", figures.length(tip()), depthWord()).known("surface", figures.length(surface.value()), surface)
-				.known("lead of the tap", figures.length(lead.length(pitch)), lead.turns())
-				.known("pitch", figures.advance(pitch) + " " + figures.symbol(), tapping.wanted().thread().orElseThrow());
+		draft.programmed("depth of the tap's tip", figures.length(tip()), depthWord()).known("surface", figures.length(surface.value()), surface)
+				.known("lead of the tap", figures.length(lead.length(pitch)), lead.turns());
+		String shown = figures.advance(pitch) + " " + figures.symbol();
+		return tapping.wanted().thread().map(t -> draft.known("pitch", shown, t)).orElseGet(() -> draft.from("pitch", shown, "the feed a turn, no thread is named"));
 	}
 }

@@ -68,7 +68,8 @@ public final class StartTooClose extends TappingRule {
 		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 		return stroke.hole().madeBefore(stroke.order()) && stroke.hole().cuts().stream().filter(c -> c.order() < stroke.order())
 				.allMatch(c -> stroke.direction() * c.start() <= 0
-						&& (!c.kind().makesHole() || c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
+						&& (!c.kind().makesHole() || stroke.hole().makingBefore(stroke.order()).size() == 1
+								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
 	}
 
 	private Draft draft(TapStroke stroke, Fact<ThreadSpec> thread, Fact<Double> surface, double room, double needed, Severity severity, String why) {
