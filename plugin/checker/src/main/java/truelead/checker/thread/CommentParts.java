@@ -53,7 +53,7 @@ final class CommentParts {
 		} else if (item.code() != null) {
 			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
 		} else if (item.amount() != null) {
-			add(item, ParsedNumbers.length(item.amount().dimension(), item.amount().unit()), Part.Role.PLAIN);
+			amount(item.amount());
 		} else {
 			word(item.getText(), item.getStart(), item.getStop());
 		}
@@ -64,6 +64,21 @@ final class CommentParts {
 		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
 		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code
 				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
+	}
+
+	/** 1-1/8 is one length, but in TOOL 1 - 1/8 INCH the dash parts two numbers. */
+	private void amount(CalloutParser.AmountContext amount) {
+		CalloutParser.DimensionContext d = amount.dimension();
+		boolean parted = d.DASH() != null && d.whole.getStopIndex() + 2 != d.numerator.getStartIndex();
+		if (!parted) {
+			add(amount, ParsedNumbers.length(d, amount.unit()), Part.Role.PLAIN);
+			return;
+		}
+		double whole = ParsedNumbers.value(d.whole);
+		Dimension part = Dimension.of(ParsedNumbers.value(d) - whole, LengthUnit.INCH);
+		parts.add(new Part.Amount(new Dimension(whole, Optional.empty()), Part.Role.PLAIN, offset(d.whole.getStartIndex()),
+				offset(d.whole.getStopIndex() + 1)));
+		parts.add(new Part.Amount(part, Part.Role.PLAIN, offset(d.numerator.getStartIndex()), end(amount)));
 	}
 
 	private void multiplied(CalloutParser.MultipliedContext m) {

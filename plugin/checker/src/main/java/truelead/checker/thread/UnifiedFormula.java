@@ -13,7 +13,7 @@ import java.math.RoundingMode;
  * Checked against 247 published rows: all but #6-32 3B and 1-14 UNS agree to the last digit. Two things are not in the formula's text and were
  * found from the tables: the sums are made of numbers already rounded to 4 decimals (7/8-14 minor diameter 0.7977 + 0.0158 =
  * 0.8135, printed 0.814), and the tolerance of a thread whose length of engagement is 9 pitches is computed not for its own
- * diameter but for the nearest step of 1/8 in to 3/4, 1/4 in to 2 and 1/2 in above, halves down (15/16-16 has that of 1-16).
+ * diameter but, in the tables, for the nearest step of 1/8 in to 3/4, 1/4 in to 2 and 1/2 in above, halves down (15/16-16 has that of 1-16).
  */
 final class UnifiedFormula {
 	private static final BigDecimal PITCH_DIAMETER = new BigDecimal("0.64951905");
@@ -22,14 +22,24 @@ final class UnifiedFormula {
 	private final double diameter;
 	private final double tpi;
 	private final BigDecimal pitch;
-	private final boolean engagedByDiameter;
+	private final Engagement engagement;
 
-	/** A thread, diameter in inches; engaged over its diameter (UNC, UNF, 4-, 6-, 8-UN) or over 9 pitches (the others). */
-	UnifiedFormula(double diameter, double tpi, boolean engagedByDiameter) {
+	/** The length over which a thread is engaged, which its tolerance grows with. */
+	enum Engagement {
+		/** One diameter: UNC, UNF, 4-, 6- and 8-UN. */
+		DIAMETER,
+		/** Nine pitches: the other series, with the tables' steps of diameter. */
+		NINE_PITCHES_TABULATED,
+		/** Nine pitches: threads of no series, by their own diameter. */
+		NINE_PITCHES
+	}
+
+	/** A thread, diameter in inches. */
+	UnifiedFormula(double diameter, double tpi, Engagement engagement) {
 		this.diameter = diameter;
 		this.tpi = tpi;
 		this.pitch = BigDecimal.ONE.divide(BigDecimal.valueOf(tpi), 8, RoundingMode.HALF_UP);
-		this.engagedByDiameter = engagedByDiameter;
+		this.engagement = engagement;
 	}
 
 	/** Basic pitch diameter, the smallest of every class. */
@@ -49,8 +59,9 @@ final class UnifiedFormula {
 
 	/** 0.0015 ∛D + 0.0015 √LE + 0.015 ∛P² (ASME B1.1 clause 5.8.1). 1/2-28 UNEF: 0.003668. */
 	double tolerance2A() {
-		double engagement = engagedByDiameter ? diameter : 9 * pitch.doubleValue();
-		return 0.0015 * Math.cbrt(engagedByDiameter ? diameter : step(diameter)) + 0.0015 * Math.sqrt(engagement)
+		double length = engagement == Engagement.DIAMETER ? diameter : 9 * pitch.doubleValue();
+		double reckoned = engagement == Engagement.NINE_PITCHES_TABULATED ? step(diameter) : diameter;
+		return 0.0015 * Math.cbrt(reckoned) + 0.0015 * Math.sqrt(length)
 				+ 0.015 * Math.pow(pitch.doubleValue(), 2.0 / 3);
 	}
 

@@ -55,7 +55,8 @@ final class UnifiedTable {
 			return Optional.empty();
 		}
 		Optional<Row> row = row(inches, spec.tpi());
-		UnifiedFormula formula = new UnifiedFormula(inches, spec.tpi(), row.map(UnifiedTable::engagedByDiameter).orElse(false));
+		UnifiedFormula formula = new UnifiedFormula(inches, spec.tpi(),
+				row.map(UnifiedTable::engagement).orElse(UnifiedFormula.Engagement.NINE_PITCHES));
 		String source = row.isPresent() ? "computed by ASME B1.1 clause 8.3, rounded in stages"
 				: "computed by ASME B1.1 clause 8.3 with 9 pitches of engagement; not in the series, so UNS";
 		return Optional.of(new Limits(threadClass, LengthUnit.INCH, Optional.of(formula.minorMin(threadClass)),
@@ -73,9 +74,9 @@ final class UnifiedTable {
 		return Decimals.round(spec.diameter() / LengthUnit.INCH.mm(), 6).doubleValue();
 	}
 
-	private static boolean engagedByDiameter(Row row) {
-		return row.series().equals("UNC") || row.series().equals("UNF")
-				|| row.series().equals("UN") && row.tpi() <= 8;
+	static UnifiedFormula.Engagement engagement(Row row) {
+		boolean diameter = row.series().equals("UNC") || row.series().equals("UNF") || row.series().equals("UN") && row.tpi() <= 8;
+		return diameter ? UnifiedFormula.Engagement.DIAMETER : UnifiedFormula.Engagement.NINE_PITCHES_TABULATED;
 	}
 
 	private static Limits published(Row row, CSVRecord r) {

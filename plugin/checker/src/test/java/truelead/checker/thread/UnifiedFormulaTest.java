@@ -14,12 +14,22 @@ class UnifiedFormulaTest {
 	/** Machinery's Handbook 31, pp. 624 to 637. */
 	@Test
 	void workedExamples() {
-		UnifiedFormula half = new UnifiedFormula(0.5, 28, false);
+		UnifiedFormula half = new UnifiedFormula(0.5, 28, UnifiedFormula.Engagement.NINE_PITCHES_TABULATED);
 
 		assertThat(half.tolerance2A()).isCloseTo(0.003668, within(0.0000005));
 		assertThat(half.minorMin("2B")).isEqualByComparingTo("0.461");
 		assertThat(half.pitchMin()).isEqualByComparingTo("0.4768");
 		assertThat(half.pitchMax("2B")).isEqualByComparingTo("0.4816");
+	}
+
+	/** 19/64-36, which no series has: 0.003126 by its own diameter, so 0.2788 + 0.0041. */
+	@Test
+	void aThreadOfNoSeriesIsReckonedByItsOwnDiameter() {
+		Limits limits = ThreadTable.standard().limits(ThreadSpec.unified(0.296875, 36), "2B").orElseThrow();
+
+		assertThat(limits.pitchMin()).contains(new BigDecimal("0.2788"));
+		assertThat(limits.pitchMax()).contains(new BigDecimal("0.2829"));
+		assertThat(limits.origin()).isEqualTo(Origin.COMPUTED);
 	}
 
 	/** Of 247 published rows the formula misses two: #6-32 3B, on the edge of a half, and 1-14 UNS, which keeps the tolerances of a fine thread. */
@@ -30,8 +40,7 @@ class UnifiedFormulaTest {
 		for (CSVRecord row : DataFile.rows("unified-published.csv")) {
 			UnifiedTable.Row thread = table.rows().stream()
 					.filter(r -> r.size().equals(row.get("size")) && r.tpi() == DataFile.number(row, "tpi")).findFirst().orElseThrow();
-			boolean byDiameter = thread.series().equals("UNC") || thread.series().equals("UNF") || thread.series().equals("UN") && thread.tpi() <= 8;
-			UnifiedFormula formula = new UnifiedFormula(thread.diameter(), thread.tpi(), byDiameter);
+			UnifiedFormula formula = new UnifiedFormula(thread.diameter(), thread.tpi(), UnifiedTable.engagement(thread));
 			String name = row.get("class");
 			boolean same = same(row, "minorMin", formula.minorMin(name)) && same(row, "minorMax", formula.minorMax(name))
 					&& same(row, "pitchMin", formula.pitchMin()) && same(row, "pitchMax", formula.pitchMax(name));
