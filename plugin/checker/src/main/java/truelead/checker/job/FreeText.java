@@ -19,6 +19,8 @@ public final class FreeText {
 	private static final Set<TapStyle> LEADS = Set.of(TapStyle.TAPER_LEAD, TapStyle.PLUG_LEAD, TapStyle.MODIFIED_BOTTOMING_LEAD,
 			TapStyle.BOTTOMING_LEAD);
 
+	private static final Set<Double> COUNTERSINK_ANGLES = Set.of(60.0, 82.0, 90.0, 100.0, 120.0);
+
 	private FreeText() {
 	}
 
@@ -43,7 +45,11 @@ public final class FreeText {
 			if (!tool.styles().isEmpty()) {
 				facts.styles = Optional.of(Fact.of(tool.styles(), source, at, said));
 			}
-			facts.diameter = tool.diameter().map(d -> Fact.of(d.mm(unit), source, at, said));
+			if (bareAngle(tool)) {
+				facts.pointAngle = tool.diameter().map(d -> Fact.of(Math.toRadians(d.value()), source, at, said));
+			} else {
+				facts.diameter = tool.diameter().map(d -> Fact.of(d.mm(unit), source, at, said));
+			}
 			if (tool.pointAngle().isPresent()) {
 				facts.pointAngle = Optional.of(Fact.of(tool.pointAngle().getAsDouble(), source, at, said));
 			}
@@ -72,6 +78,12 @@ public final class FreeText {
 		Optional<ToolDescription> first = reading.tool();
 		boolean several = first.isPresent() && reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()));
 		return several ? Optional.empty() : first;
+	}
+
+	/** COUNTERSINK 90 says its angle, not its diameter (60, 82, 90, 100 and 120 degrees are made; common practice, no source). */
+	private static boolean bareAngle(ToolDescription tool) {
+		return tool.kind() == ToolKind.COUNTERSINK && tool.pointAngle().isEmpty()
+				&& tool.diameter().filter(d -> d.unit().isEmpty() && COUNTERSINK_ANGLES.contains(d.value())).isPresent();
 	}
 
 	/** Whether two names can be of one tool: the same kind, or one of them says no kind, or both are taps of some kind. */

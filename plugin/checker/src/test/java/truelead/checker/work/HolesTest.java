@@ -109,4 +109,14 @@ class HolesTest {
 		assertThat(work.holeAt(place.at(594.01, 594), 0.02)).isPresent();
 		assertThat(work.holesNear(place.at(300, 300), 7)).hasSize(5);
 	}
+
+	@Test
+	void aCountersinkNamedByItsAngleLeavesACone() {
+		Work work = work("G21 G90", "T1 M6 (COUNTERSINK 90)", "G54 G0 X10. Y10. S800 M3", "G43 H1 Z50.", "G82 Z-3. R2. F100.", "G80", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.made()).isFalse();
+			// 2 x 3 mm x tan 45 degrees
+			assertThat(hole.cuts().get(0).diameter().orElseThrow().value()).isCloseTo(6, within(1e-9));
+		});
+	}
 }
