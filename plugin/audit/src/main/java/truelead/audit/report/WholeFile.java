@@ -21,8 +21,18 @@ public final class WholeFile implements AutoCloseable {
 
 	private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
 
+	private static boolean stopping;
+
 	static {
-		Runtime.getRuntime().addShutdownHook(new Thread(() -> UNFINISHED.forEach(WholeFile::remove), "truelead unfinished files"));
+		Runtime.getRuntime().addShutdownHook(new Thread(WholeFile::stop, "truelead unfinished files"));
+	}
+
+	/** The process ends: removes what is not finished, and lets nothing new be started meanwhile. */
+	private static void stop() {
+		synchronized (UNFINISHED) {
+			stopping = true;
+			UNFINISHED.forEach(WholeFile::remove);
+		}
 	}
 
 	private final Path target;
@@ -46,8 +56,13 @@ public final class WholeFile implements AutoCloseable {
 		Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
 		Files.createDirectories(place.getParent());
 		Path temporary = place.resolveSibling(".truelead-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".part");
-		UNFINISHED.add(temporary);
-		return new WholeFile(place, temporary, writer(Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW)));
+		synchronized (UNFINISHED) {
+			if (stopping) {
+				throw new IOException("interrupted");
+			}
+			UNFINISHED.add(temporary);
+			return new WholeFile(place, temporary, writer(Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW)));
+		}
 	}
 
 	private static Writer writer(java.io.OutputStream stream) {
