@@ -70,7 +70,7 @@ deep  : dimension unit? DEPTH
       | DEPTH (EQUALS | COLON)? dimension unit?
       | DEPTH_SIGN dimension unit? ;
 
-diameter : (DIA | DIA_SIGN | D) (EQUALS | COLON)? dimension unit?
+diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?
          | dimension unit? (DIA | DIA_SIGN) ;
 
 /* #7, NO. 7, LETTER F */

@@ -43,7 +43,8 @@ class CalloutReaderTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT", "THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF",
+	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT", "THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF", "THREAD MILL DIA. 0.65 - 1-8 UNC-2B; 0.65; 1-8 UNC-2B",
+			"THREAD MILL DIA. 0.55 - 3/4-16 UNF; 0.55; 3/4-16 UNF",
 		"thread mill d=11 - 3/8 npt; 11; 3/8-18 NPT"})
 	void aDiameterBeforeAThreadIsNoPartOfIt(String comment, double diameter, String thread) {
 		assertThat(CalloutReader.readComment(comment).tool().orElseThrow().diameter().orElseThrow().value()).isEqualTo(diameter);
