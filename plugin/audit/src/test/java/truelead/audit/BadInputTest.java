@@ -69,6 +69,13 @@ class BadInputTest {
 	}
 
 	@Test
+	void aRowOfTheToolListIsShownInItsOwnFile() throws IOException {
+		Path program = Files.writeString(folder.resolve("a.nc"), "G21\nM30\n");
+		Path tools = Files.writeString(Files.createDirectory(folder.resolve("lists")).resolve("tools.csv"), "TOOL,KIND\nxx,DRILL\n");
+		assertThat(Recorded.run("check", program, "--tools", tools).out()).startsWith(tools + ":2:1 ");
+	}
+
+	@Test
 	void unknownReport() {
 		assertComplaint(Recorded.run("check", "--report", "pdf", "a.nc"), "no report \"pdf\"");
 	}

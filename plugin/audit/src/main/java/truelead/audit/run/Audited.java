@@ -31,9 +31,13 @@ public sealed interface Audited {
 			return new Checked(source, file, sha256, result, judged, nowGone);
 		}
 
-		/** The name of the file of a location as reports show it: the program itself, or one beside it. */
+		/** The name of the file of a location as reports show it: the program itself, one beside it, or a file named with its folder. */
 		public String shown(Location at) {
-			return at.file().name().equals(file.name()) ? source.shown() : source.shownFolder() + at.file().name();
+			String name = at.file().name();
+			if (name.indexOf('/') >= 0) {
+				return name.startsWith("./") ? name.substring(2) : name;
+			}
+			return name.equals(file.name()) ? source.shown() : source.shownFolder() + name;
 		}
 	}
 

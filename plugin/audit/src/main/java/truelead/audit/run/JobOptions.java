@@ -10,6 +10,7 @@ import truelead.audit.source.Reading;
 import truelead.checker.job.Holder;
 import truelead.checker.job.HolderKind;
 import truelead.checker.job.Job;
+import truelead.checker.machine.ProgramFile;
 
 /** Options that say what is known of the job and the machine from outside the programs. */
 public final class JobOptions {
@@ -39,7 +40,9 @@ public final class JobOptions {
 			if (reading instanceof Reading.Refused refused) {
 				throw new Complaint(tools.get() + ": " + refused.reason());
 			}
-			job = job.withToolList(((Reading.Program) reading).file());
+			// A name with a folder tells reports that the file does not stand beside the programs.
+			String name = tools.get().contains("/") ? tools.get() : "./" + tools.get();
+			job = job.withToolList(new ProgramFile(name, ((Reading.Program) reading).file().text()));
 		}
 		if (stock.isPresent()) {
 			int before = job.remarks().size();
