@@ -11,6 +11,7 @@ final class BlockExecutor {
 
 	private static final int FEED_SPEED = Words.mask("FS");
 	private static final int OFFSETS = Words.mask("HD");
+	private static final int ARC = Words.mask("IJKR");
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	private final MachineState state;
@@ -164,7 +165,7 @@ final class BlockExecutor {
 
 	/** A full circle needs no axis words. */
 	private boolean arcWords(Words words) {
-		return (state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE) && words.any(Words.mask("IJKR"));
+		return (state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE) && words.any(ARC);
 	}
 
 	/** Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is made. */

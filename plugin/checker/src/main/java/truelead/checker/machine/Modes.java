@@ -6,6 +6,9 @@ import java.util.Optional;
 /** The G codes of a block that set modes, and the one that takes the block's axis words for something other than a motion. */
 final class Modes {
 
+	private static final int CONTOUR = Words.mask("PQR");
+	private static final int NUMBER = Words.mask("P");
+
 	private final MachineState state;
 	private final Motion motion;
 	private final Shifts shifts;
@@ -39,7 +42,7 @@ final class Modes {
 			return motion.linearWords(words);
 		}
 		if (meaning == Meaning.TURNING_CYCLE) {
-			return words.gCount() > 0 && (motion.linearWords(words) || words.any(Words.mask("PQR")));
+			return words.gCount() > 0 && (motion.linearWords(words) || words.any(CONTOUR));
 		}
 		return meaning.takesAxisWords();
 	}
@@ -141,7 +144,7 @@ final class Modes {
 	private void extendedOffset(Words words, int index) {
 		if (words.has('P') && words.value('P') >= 1) {
 			workOffset(words, 5400 + (int) words.value('P'), index);
-			words.remove(Words.mask("P"));
+			words.hide(NUMBER);
 		} else {
 			workOffset(words, 5400, index);
 		}
@@ -153,7 +156,7 @@ final class Modes {
 		if (motion.linearWords(words)) {
 			out.remark(words.block(), word.written(), word.written() + " is not a code this machine profile knows: where its block ends is not known", Optional.of(word));
 			motion.toUnknown(words, false);
-			words.remove(-1);
+			words.hide(-1);
 		} else if (known) {
 			out.remark(words.block(), word.written(), word.written() + " is not a code this machine profile knows: it is taken to change nothing here", Optional.of(word));
 		}

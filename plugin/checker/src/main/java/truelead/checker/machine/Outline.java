@@ -23,10 +23,12 @@ final class Outline {
 	record Mark(int line, Element element) {
 	}
 
-	private final Map<Integer, List<Integer>> programs = new HashMap<>();
+	private static final TreeSet<Integer> NOWHERE = new TreeSet<>();
+
+	private final Map<Integer, TreeSet<Integer>> programs = new HashMap<>();
 	private final TreeSet<Integer> programLines = new TreeSet<>();
-	private final Map<Integer, List<Integer>> numbers = new HashMap<>();
-	private final Map<String, List<Integer>> labels = new HashMap<>();
+	private final Map<Integer, TreeSet<Integer>> numbers = new HashMap<>();
+	private final Map<String, TreeSet<Integer>> labels = new HashMap<>();
 	private final TreeMap<Integer, Mark> marks = new TreeMap<>();
 	private final Map<String, Integer> subs = new HashMap<>();
 	private final TreeSet<Integer> ends = new TreeSet<>();
@@ -60,7 +62,7 @@ final class Outline {
 			} else if (element instanceof Element.Percent) {
 				percents.add(line);
 			} else if (element instanceof Element.Label label) {
-				labels.computeIfAbsent(label.name(), fresh -> new ArrayList<>()).add(line);
+				labels.computeIfAbsent(label.name(), fresh -> new TreeSet<>()).add(line);
 			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
 				mark(line, element);
 			}
@@ -81,10 +83,10 @@ final class Outline {
 	private void word(int line, char address, double number) {
 		switch (address) {
 			case 'O' -> {
-				programs.computeIfAbsent((int) number, fresh -> new ArrayList<>()).add(line);
+				programs.computeIfAbsent((int) number, fresh -> new TreeSet<>()).add(line);
 				programLines.add(line);
 			}
-			case 'N' -> numbers.computeIfAbsent((int) number, fresh -> new ArrayList<>()).add(line);
+			case 'N' -> numbers.computeIfAbsent((int) number, fresh -> new TreeSet<>()).add(line);
 			case 'M' -> {
 				if (number == 2 || number == 30) {
 					ends.add(line);
@@ -100,7 +102,7 @@ final class Outline {
 
 	/** Line of the program with that number. */
 	OptionalInt program(int number) {
-		return first(programs.getOrDefault(number, List.of()), 0, lines);
+		return first(programs.getOrDefault(number, NOWHERE), 0, lines);
 	}
 
 	/** Lines at which programs begin. */
@@ -140,14 +142,14 @@ final class Outline {
 
 	/** Line of a block number, in the same program if it is there, else anywhere in the file. */
 	OptionalInt blockNumber(int number, int from) {
-		List<Integer> found = numbers.getOrDefault(number, List.of());
+		TreeSet<Integer> found = numbers.getOrDefault(number, NOWHERE);
 		OptionalInt near = first(found, programStart(from), programEnd(from));
 		return near.isPresent() ? near : first(found, 0, lines);
 	}
 
 	/** Line of a label; {@code forward} looks behind the line first, else before it. */
 	OptionalInt label(String name, int from, boolean forward) {
-		List<Integer> found = labels.getOrDefault(name, List.of());
+		TreeSet<Integer> found = labels.getOrDefault(name, NOWHERE);
 		OptionalInt near = forward ? first(found, from, lines) : first(found, 0, from);
 		return near.isPresent() ? near : first(found, 0, lines);
 	}
@@ -185,7 +187,8 @@ final class Outline {
 		return line == null ? OptionalInt.empty() : OptionalInt.of(line);
 	}
 
-	private static OptionalInt first(List<Integer> found, int from, int to) {
-		return found.stream().filter(line -> line >= from && line < to).mapToInt(line -> line).findFirst();
+	private static OptionalInt first(TreeSet<Integer> found, int from, int to) {
+		Integer line = found.ceiling(from);
+		return line == null || line >= to ? OptionalInt.empty() : OptionalInt.of(line);
 	}
 }

@@ -10,6 +10,7 @@ final class Shifts {
 
 	private static final char[] LETTERS = {'X', 'Y', 'Z'};
 	private static final char[] FACTORS = {'I', 'J', 'K'};
+	private static final int AXIS_OF_TURN = Words.mask("IJK");
 
 	private final MachineState state;
 	private final Place place;
@@ -56,7 +57,7 @@ final class Shifts {
 		for (int axis = 0; axis < 3; axis++) {
 			centre[axis] = words.has(LETTERS[axis]) ? state.mm(words, LETTERS[axis]) : now.along(axis);
 		}
-		if (words.any(Words.mask("IJK"))) {
+		if (words.any(AXIS_OF_TURN)) {
 			tilt(words);
 			return;
 		}

@@ -121,11 +121,6 @@ final class Words {
 		present |= hidden;
 	}
 
-	/** Takes a word out, as one that another code has used. */
-	void remove(int mask) {
-		present &= ~mask;
-	}
-
 	/** The value of a word that is there, in program units; NaN where not known. */
 	double value(char address) {
 		return values[address - 'A'];
