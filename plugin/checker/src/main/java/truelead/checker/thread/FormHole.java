@@ -12,6 +12,9 @@ import truelead.checker.machine.LengthUnit;
 public final class FormHole {
 	/** The percentage that Machinery's Handbook recommends. */
 	public static final double RECOMMENDED_PERCENT = 65;
+	/** Beyond these a drill is no drill for forming the thread (common practice, no source). */
+	private static final double LEAST_PERCENT = 50;
+	private static final double MOST_PERCENT = 80;
 	private static final double SHARE = 0.0068;
 	private static final Map<ThreadSpec, Double> PRACTICE = new HashMap<>();
 
@@ -34,16 +37,19 @@ public final class FormHole {
 	}
 
 	/**
-	 * The drill for forming: of practice (form-drill-metric.csv), else that which is made nearest to the recommended hole; empty for pipe
-	 * and Whitworth threads, which are not formed to this rule.
+	 * The drill for forming: of practice (form-drill-metric.csv), else that which is made nearest to the recommended hole; empty where
+	 * none is made near it, and for pipe and Whitworth threads, which are not formed to this rule.
 	 */
 	public static Optional<DrillSizes.Drill> drill(ThreadSpec spec) {
 		Double practice = spec.system() == ThreadSystem.METRIC ? PRACTICE.get(ThreadSpec.metric(spec.diameter(), spec.pitch())) : null;
 		if (practice != null) {
 			return Optional.of(new DrillSizes.Drill(Decimals.plain(practice, 2), practice, LengthUnit.MM));
 		}
-		return spec.system().pipe() || spec.system().whitworthForm() ? Optional.empty()
-				: Optional.of(DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), spec.unit()));
+		if (spec.system().pipe() || spec.system().whitworthForm()) {
+			return Optional.empty();
+		}
+		// the hole grows smaller with the percentage
+		return DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), diameter(spec, MOST_PERCENT), diameter(spec, LEAST_PERCENT), spec.unit());
 	}
 
 	/**

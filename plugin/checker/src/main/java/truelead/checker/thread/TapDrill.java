@@ -70,7 +70,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 			return Optional.empty();
 		}
 		OptionalDouble largest = limits.isPresent() ? limits.get().minorMaxMm() : OptionalDouble.empty();
-		double most = largest.orElse(least.getAsDouble() + 0.2 * spec.pitch());
+		double most = largest.orElse(least.getAsDouble() + 0.3 * spec.pitch());
 		double target = Math.min(Math.max(wanted, least.getAsDouble()), most);
 		String rule = spec.unit() == LengthUnit.MM ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
 		return DrillSizes.nearest(target, least.getAsDouble(), most, spec.unit())
