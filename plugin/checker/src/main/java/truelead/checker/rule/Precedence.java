@@ -79,7 +79,7 @@ public final class Precedence {
 					"an arc that does not close has no one centre and no one radius"),
 			new Order("drill-too-shallow", Scope.OPERATION, List.of("wall-too-thin"), "the depth is to be changed anyway"),
 			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
-			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "edge-feed-high"), "a cutter that does not go in has no entry"),
+			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high"), "a cutter that does not go in has no way in or out"),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch"), "the lead-in keeps the helix's lead"),
 			new Order("helix-uneven", Scope.OPERATION, List.of("helix-off-pitch"), "an uneven helix has no one lead to judge"),
 			new Order("hand-mirrored", Scope.OPERATION, List.of("helix-wrong-hand", "spindle-wrong-way"), "the mirror explains the hand"),
