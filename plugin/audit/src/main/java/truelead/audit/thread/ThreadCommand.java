@@ -19,6 +19,7 @@ import truelead.checker.thread.NearestSpelling;
 				"Exit status: 0 all callouts read; 2 one was not."})
 public final class ThreadCommand implements Callable<Integer> {
 	private static final int SUGGESTIONS = 3;
+	private static final int LONGEST_QUOTE = 60;
 
 	/** How the result is written. */
 	enum Report {
@@ -41,6 +42,10 @@ public final class ThreadCommand implements Callable<Integer> {
 		this.terminal = terminal;
 	}
 
+	private static String shortened(String text) {
+		return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
+	}
+
 	@Override
 	public Integer call() {
 		if (depth.isPresent() && !(depth.get() > 0 && depth.get() < 10_000)) {
@@ -50,7 +55,7 @@ public final class ThreadCommand implements Callable<Integer> {
 		List<Callout> read = new ArrayList<>();
 		for (String text : callouts) {
 			Optional<Callout> callout = CalloutReader.readExactly(text);
-			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + text + "\" is no thread that is known here; the nearest spellings: "
+			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" is no thread that is known here; the nearest spellings: "
 					+ String.join(", ", NearestSpelling.of(text, SUGGESTIONS))));
 		}
 		List<ThreadSheet> sheets = read.stream().map(ThreadSheet::of).toList();

@@ -97,6 +97,11 @@ final class ThreadText {
 		sheet.tapDrill().ifPresentOrElse(d -> {
 			line("  drill for cutting %s (%s)%s; %s", d.name(), length(d.diameter()), percent(d), d.source());
 		}, () -> line("  drill for cutting: not in the table"));
+		boolean formed = !spec.system().pipe() && !spec.system().whitworthForm();
+		if (formed && sheet.formDrill().isEmpty()) {
+			line("  hole for forming %s; no drill is made near it; Machinery's Handbook, 65 %% of thread",
+					length(FormHole.diameter(spec, FormHole.RECOMMENDED_PERCENT)));
+		}
 		sheet.formDrill().ifPresent(d -> line("  drill for forming %s (%s), %.0f %% thread, formed minor diameter about %s; Machinery's Handbook: 65 %% recommended, 60 %% the least%s",
 				d.name(), length(d.diameter()), FormHole.percent(spec, d.diameter()), length(FormHole.formedMinorDiameter(spec, d.diameter())), formedLimit()));
 	}
@@ -135,7 +140,7 @@ final class ThreadText {
 	private void blindHole(String how, double threads, boolean forming, double drill) {
 		LeadForm lead = LeadForm.of("C", forming).orElseThrow();
 		BlindHole hole = BlindHole.shortest(spec, threads, lead.most(), forming, drill, DrillPoint.ORDINARY);
-		line("  shortest blind hole for %s of thread, %s: full diameter to %s, tip of a 118 degree drill at %s (lead %s threads, %s of pitch left below; common practice, no source)",
+		line("  shortest blind hole for %s of thread, %s: full diameter to %s, tip of a 118 degree drill at %s (lead %s threads; pitches left below the tap: %s; common practice, no source)",
 				length(threads), how, length(hole.fullDiameterDepth()), length(hole.drillTipDepth()), trim(lead.most()),
 				trim(forming ? BlindHole.CLEARANCE_FORM : BlindHole.CLEARANCE_CUT));
 	}

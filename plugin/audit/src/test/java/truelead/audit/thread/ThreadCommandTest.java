@@ -79,4 +79,13 @@ class ThreadCommandTest {
 		assertThat(ran.status()).isEqualTo(2);
 		assertThat(ran.err()).contains("--depth -1.0 is no depth of a hole");
 	}
+
+	@Test
+	void aTextThatIsNoThreadAtAll() {
+		Recorded ran = Recorded.run("thread", "M8x", "~".repeat(5000));
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.out()).isEmpty();
+		assertThat(ran.err()).contains("\"M8x\" is no thread").contains("~...\" is no thread").contains("M8x1.25-6H, 1/4-20 UNC-2B, 1/4-18 NPT");
+	}
 }

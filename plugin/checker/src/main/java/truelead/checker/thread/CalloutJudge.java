@@ -50,7 +50,8 @@ final class CalloutJudge {
 	static Optional<Callout> alone(List<Part> parts, String text) {
 		CalloutJudge judge = new CalloutJudge(parts, List.of());
 		List<Part> others = parts.stream().filter(p -> !(p instanceof Part.Thread)).toList();
-		boolean words = others.stream().allMatch(p -> p instanceof Part.Word || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		// in M8x and 1/4 NPT NPT a letter or series is left over
+		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
 		if (parts.size() - others.size() != 1 || !words || text.isBlank()) {
 			return Optional.empty();
 		}

@@ -15,6 +15,8 @@ public final class FormHole {
 	/** Beyond these a drill is no drill for forming the thread (common practice, no source). */
 	private static final double LEAST_PERCENT = 50;
 	private static final double MOST_PERCENT = 80;
+	/** Machinery's Handbook: the lower bound. */
+	private static final double LOWER_BOUND_PERCENT = 60;
 	private static final double SHARE = 0.0068;
 	private static final Map<ThreadSpec, Double> PRACTICE = new HashMap<>();
 
@@ -48,8 +50,12 @@ public final class FormHole {
 		if (spec.system().pipe() || spec.system().whitworthForm()) {
 			return Optional.empty();
 		}
-		// the hole grows smaller with the percentage
-		return DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), diameter(spec, MOST_PERCENT), diameter(spec, LEAST_PERCENT), spec.unit());
+		return near(spec, LOWER_BOUND_PERCENT).or(() -> near(spec, LEAST_PERCENT));
+	}
+
+	/** The hole grows smaller with the percentage. */
+	private static Optional<DrillSizes.Drill> near(ThreadSpec spec, double leastPercent) {
+		return DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), diameter(spec, MOST_PERCENT), diameter(spec, leastPercent), spec.unit());
 	}
 
 	/**

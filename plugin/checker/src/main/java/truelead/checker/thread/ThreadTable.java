@@ -114,7 +114,8 @@ public final class ThreadTable {
 		List<String> names = switch (spec.system()) {
 			case METRIC -> MetricClass.NAMES;
 			case MJ -> List.of("4H5H", "4H6H");
-			case UNIFIED, UNJ -> unified.classes(spec);
+			case UNIFIED -> unified.classes(spec);
+			case UNJ -> List.of("3B");
 			default -> List.of("");
 		};
 		return names.stream().filter(name -> limits(spec, name).isPresent()).toList();

@@ -37,7 +37,7 @@ class CalloutPropertyTest {
 		return Arbitraries.of(SPELLINGS);
 	}
 
-	@Property(tries = 4000)
+	@Property(tries = 2000)
 	void readsBackAsItself(@ForAll("threads") ThreadSpec spec, @ForAll("spellings") Function<ThreadSpec, String> spelling) {
 		String text = spelling.apply(spec);
 
@@ -75,7 +75,7 @@ class CalloutPropertyTest {
 				"LH", "(", ")", "DEEP", "Ø", "\"", "G", "NPT", ".", "THRU", "P", "№").list().ofMaxSize(24).map(parts -> String.join("", parts));
 	}
 
-	@Property(tries = 3000)
+	@Property(tries = 1500)
 	void anyMixtureOfShopWordsIsRead(@ForAll("shopText") String text) {
 		CommentReading reading = CalloutReader.readComment(text);
 
