@@ -19,7 +19,7 @@ public final class Interpreter {
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink) {
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
-		Meter meter = new Meter(budget);
+		Meter meter = new Meter(budget, source.lines());
 		Optional<String> foreign = ForeignLanguage.complaint(program.text());
 		if (foreign.isPresent()) {
 			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(), Optional.empty());

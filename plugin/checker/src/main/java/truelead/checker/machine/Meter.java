@@ -6,18 +6,21 @@ final class Meter {
 	private static final int ASK_EVERY = 1 << 12;
 
 	private final Budget budget;
+	private final long limit;
 	private long executed;
 	private boolean spent;
 	private boolean cancelled;
 
-	Meter(Budget budget) {
+	/** A program without loops and calls is followed to its end, however long it is. */
+	Meter(Budget budget, int lines) {
 		this.budget = budget;
+		this.limit = Math.max(budget.blocks(), lines);
 	}
 
 	/** One more block; false where it may not be executed any more. */
 	boolean next() {
 		executed++;
-		if (executed > budget.blocks()) {
+		if (executed > limit) {
 			spent = true;
 		} else if (executed % ASK_EVERY == 0 && budget.cancelled().getAsBoolean()) {
 			spent = true;
@@ -28,7 +31,7 @@ final class Meter {
 
 	/** So many more blocks at once; false, and none counted, where they may not all be executed. */
 	boolean next(int blocks) {
-		if (spent || executed + blocks > budget.blocks()) {
+		if (spent || executed + blocks > limit) {
 			return false;
 		}
 		boolean ask = (executed & -ASK_EVERY) != (executed + blocks & -ASK_EVERY);
@@ -49,6 +52,6 @@ final class Meter {
 	}
 
 	long blocks() {
-		return budget.blocks();
+		return limit;
 	}
 }

@@ -90,4 +90,13 @@ class LimitsTest {
 		Followed run = Followed.milling("#1=5.", "IF [#500 EQ 1] THEN #1=7.", "G0 X#1");
 		assertThat(run.lost()).containsExactly("X is not known: #500 is not set in the program");
 	}
+
+	@Test
+	void aLongProgramWithoutLoopsIsFollowedBeyondTheBudget() {
+		String[] lines = new String[100];
+		java.util.Arrays.setAll(lines, i -> "G1 X" + i + ".");
+		Followed run = Followed.on(MachineProfile.generic().with("budget", "10"), lines);
+		assertThat(run.lost()).isEmpty();
+		assertThat(run.end().x()).isEqualTo(99);
+	}
 }
