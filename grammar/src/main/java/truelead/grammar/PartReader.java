@@ -151,8 +151,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	public Part visitNamedAssignment(GCodeParser.NamedAssignmentContext tree) {
 		String name = tree.NAME().getText();
 		if (tree.EQUALS() == null) {
-			values.arguments(tree.list(), null);
-			return new Part.Misfit(tree.NAME().getText() + "[...] stands alone. Type = and its value behind it.", span(tree));
+			return new Part.Keyword(name, span(tree)); // a statement such as DPRNT[X#1[35]], whose text has rules of its own
 		}
 		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), span(tree.NAME().getSymbol()))
 				: new Expression.Function(name.toUpperCase(Locale.ROOT), values.arguments(tree.list(), null), span(tree.NAME().getSymbol()).to(span(tree.list())));
@@ -246,7 +245,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	@Override
 	public Part visitCorner(GCodeParser.CornerContext tree) {
 		if (tree.operand() == null) {
-			return new Part.Misfit("A comma stands before a corner's chamfer or radius, as in ,C2. or ,R2. only. Take it away, or type the word behind it.", span(tree));
+			return new Part.Misfit("A comma cannot stand here. Type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma.", span(tree));
 		}
 		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), span(tree)));
 	}

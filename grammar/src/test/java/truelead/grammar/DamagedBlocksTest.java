@@ -29,6 +29,7 @@ class DamagedBlocksTest {
 		"#1=5+              | +       | + has no value behind it. Type the value that is missing.",
 		"#1=SIN 30          | SIN 30  | SIN needs its value in brackets. Type SIN[30].",
 		"X5+3               | +3      | + cannot stand outside brackets here. Put the whole value into [ and ].",
+		"X1,5 Y2            | ,5      | A comma cannot stand here. Type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma.",
 		"#5                 | #5      | #5 stands alone. Type = and its value behind it, or an address letter before it.",
 		"G0 X1) Y2          | )       | This ) has no ( before it. Type ( before the comment, or take ) away.",
 		"01000              | 01000   | A program number begins with the letter O. Type O1000, or take the number away.",
