@@ -80,7 +80,8 @@ final class Contours {
 		state.place.moveTo(to);
 		frame.line = base + contour.to();
 		BlockRef last = frame.source.ref(frame.line - 1, frame.caller, skippable);
-		out.step(new Step.Contour(last, state.modal(), state.motion == Meaning.RAPID, from, to, contour.moves(), contour.levels()));
+		out.step(new Step.Contour(last, state.modal(), state.motion == Meaning.RAPID, from, to, contour.moves(),
+				contour.levels() || Double.compare(from.z(), to.z()) != 0));
 		return true;
 	}
 }

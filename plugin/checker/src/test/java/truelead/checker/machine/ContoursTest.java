@@ -82,7 +82,7 @@ class ContoursTest {
 				boolean same = moves.stream().allMatch(move -> move instanceof Step.Move one && one.rapid() == contour.rapid())
 						&& Followed.text(((Step.Move) moves.get(0)).from()).equals(Followed.text(contour.from()))
 						&& Followed.text(((Step.Move) moves.get(moves.size() - 1)).to()).equals(Followed.text(contour.to()))
-						&& moves.stream().map(Step.Move.class::cast).anyMatch(move -> move.from().z() != move.to().z()) == contour.levels();
+						&& moves.stream().map(Step.Move.class::cast).anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0) == contour.levels();
 				if (!same) {
 					return false;
 				}
