@@ -31,7 +31,8 @@ final class CompensationFaults {
             mill.compensationOnArc = true;
             return MillingFaults.helix(mill);
         })));
-        all.add(Fault.of("pipe thread milled straight", "taper-off", Aim.mill(m -> m.feature.known() && m.feature.size.taper(), (job, mill, dice) -> {
+        // a comb cutter carries the taper in its own form
+        all.add(Fault.of("pipe thread milled straight", "taper-off", Aim.mill(m -> m.feature.known() && m.feature.size.taper() && m.turns > 2, (job, mill, dice) -> {
             mill.taperOff = true;
             return MillingFaults.helix(mill);
         })));

@@ -103,7 +103,8 @@ public final class DrillTooShallow extends HoleRule {
 		double wanted = (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch();
 		double slack = Written.open(room.depth().stroke().resolution()) + Written.open(room.cut().resolution()) + 1e-6;
 		double clearance = room.clearance();
-		if (clearance >= wanted - slack) {
+		// also where the pitch, and so the room wanted, is not known
+		if (!(clearance < wanted - slack)) {
 			return Optional.empty();
 		}
 		boolean assumed = Double.isNaN(room.cut().shoulder());
