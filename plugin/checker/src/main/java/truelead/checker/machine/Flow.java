@@ -3,9 +3,7 @@ package truelead.checker.machine;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -198,7 +196,7 @@ final class Flow {
 
 	private boolean goesElsewhere(CallFrame frame, Element element) {
 		if (element instanceof Element.Jump jump) {
-			jump(frame, jump);
+			Jumps.jump(this, frame, jump, state.profile);
 		} else if (element instanceof Element.LoopStart loop) {
 			MacroLoops.start(this, frame, loop);
 		} else if (element instanceof Element.LoopEnd end) {
@@ -253,46 +251,6 @@ final class Flow {
 			ended = true;
 		} else if (variable >= FIRST_OFFSET && variable <= LAST_OFFSET) {
 			state.place.offsetVariable(variable, value.number());
-		}
-	}
-
-	private void jump(CallFrame frame, Element.Jump jump) {
-		Value condition = jump.condition().map(evaluator::value).orElse(Value.ONE).inArithmetic();
-		if (condition.known() && condition.number() == 0) {
-			return;
-		}
-		OptionalInt line = target(frame, jump.target());
-		if (!condition.known()) {
-			unknownJump(frame, line, condition.why());
-		} else if (line.isPresent()) {
-			goTo(frame, line.getAsInt());
-		} else {
-			Value target = evaluator.value(jump.target());
-			boolean label = jump.target() instanceof Expression.NamedVariable;
-			out.stopped(block, target.known() || label ? "the block that the program jumps to is not in this file"
-					: "where the program jumps to is not known: " + target.why(), Optional.empty());
-			ended = true;
-		}
-	}
-
-	private OptionalInt target(CallFrame frame, Expression target) {
-		if (target instanceof Expression.NamedVariable label) {
-			OptionalInt line = frame.source.outline().label(label.name().toUpperCase(Locale.ROOT), frame.line, true);
-			if (line.isPresent()) {
-				return line;
-			}
-		}
-		Value number = evaluator.value(target);
-		return number.known() ? frame.source.outline().blockNumber((int) Math.round(number.number()), frame.line - 1) : OptionalInt.empty();
-	}
-
-	/** A jump on something that is not known is not made; worth a warning only where it may matter to a thread. */
-	private void unknownJump(CallFrame frame, OptionalInt line, String why) {
-		String message = "which way the program goes here is not known: " + why;
-		if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), state.profile)) {
-			out.remark(block, message, message, Optional.empty());
-		} else {
-			out.notFollowed(block, message, Optional.empty());
 		}
 	}
 

@@ -1,0 +1,55 @@
+package truelead.checker.machine;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+
+/** Jumps to block numbers and labels, with and without a condition. */
+final class Jumps {
+
+	private Jumps() {
+	}
+
+	/** Makes the jump where its condition holds; a place that is not there, or not known, ends the program. */
+	static void jump(Flow flow, CallFrame frame, Element.Jump jump, MachineProfile profile) {
+		Value condition = jump.condition().map(flow.evaluator()::value).orElse(Value.ONE).inArithmetic();
+		if (condition.known() && condition.number() == 0) {
+			return;
+		}
+		OptionalInt line = target(flow, frame, jump.target());
+		if (!condition.known()) {
+			unknown(flow, frame, line, condition.why(), profile);
+		} else if (line.isPresent()) {
+			flow.goTo(frame, line.getAsInt());
+		} else {
+			Value target = flow.evaluator().value(jump.target());
+			boolean label = jump.target() instanceof Expression.NamedVariable;
+			flow.out().stopped(flow.block(), target.known() || label ? "the block that the program jumps to is not in this file"
+					: "where the program jumps to is not known: " + target.why(), Optional.empty());
+			flow.stop();
+		}
+	}
+
+	private static OptionalInt target(Flow flow, CallFrame frame, Expression target) {
+		if (target instanceof Expression.NamedVariable label) {
+			OptionalInt line = frame.source.outline().label(label.name().toUpperCase(Locale.ROOT), frame.line, true);
+			if (line.isPresent()) {
+				return line;
+			}
+		}
+		Value number = flow.evaluator().value(target);
+		return number.known() ? frame.source.outline().blockNumber((int) Math.round(number.number()), frame.line - 1) : OptionalInt.empty();
+	}
+
+	/** A jump on something that is not known is not made; worth a warning only where it may matter to a thread. */
+	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, String why, MachineProfile profile) {
+		String message = "which way the program goes here is not known: " + why;
+		if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {
+			flow.out().remark(flow.block(), message, message, Optional.empty());
+		} else {
+			flow.out().notFollowed(flow.block(), message, Optional.empty());
+		}
+	}
+}
