@@ -9,6 +9,7 @@ import java.util.Set;
 
 /** Finds the tools that the parts of a comment name: TAP DRILL is a drill, SPOT DRILL FOR 10-32 HOLES no tap. */
 final class ToolWords {
+	private static final Set<Double> BARE_ANGLES = Set.of(60.0, 82.0, 90.0, 100.0, 118.0, 120.0, 135.0, 140.0, 142.0, 145.0);
 	private static final double SHARPEST = Math.toRadians(30);
 	private static final double FLATTEST = Math.toRadians(180);
 
@@ -131,8 +132,19 @@ final class ToolWords {
 		Optional<ThreadSpec> purpose = threading || tool.kind().threading() || has(Meaning.CLEARANCE) ? Optional.empty() : purpose();
 		Set<TapStyle> styles = tool.kind().tap() ? styles() : Set.of();
 		Part at = parts.get(tool.at());
-		return new ToolDescription(tool.kind(), styles, hand(), new ToolSize(parts).of(tool.kind(), tool.at()), angle(),
-				purpose, at.start(), at.end());
+		Optional<Dimension> size = new ToolSize(parts).of(tool.kind(), tool.at());
+		OptionalDouble angle = angle();
+		if (angle.isEmpty() && size.filter(d -> bareAngle(tool.kind(), d)).isPresent()) {
+			angle = OptionalDouble.of(Math.toRadians(size.get().value()));
+			size = Optional.empty();
+		}
+		return new ToolDescription(tool.kind(), styles, hand(), size, angle, purpose, at.start(), at.end());
+	}
+
+	/** COUNTERSINK 90, NC SPOT DRILL 120: the number of a tool for edges that is one of their angles, without a unit (common practice, no source). */
+	private static boolean bareAngle(ToolKind kind, Dimension size) {
+		boolean edges = kind == ToolKind.COUNTERSINK || kind == ToolKind.SPOT_DRILL || kind == ToolKind.CENTRE_DRILL;
+		return edges && size.unit().isEmpty() && BARE_ANGLES.contains(size.value());
 	}
 
 	/** The thread that a hole is made for. */

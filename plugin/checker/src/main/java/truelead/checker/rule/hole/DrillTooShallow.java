@@ -100,7 +100,8 @@ public final class DrillTooShallow extends HoleRule {
 
 	private Optional<Draft> draft(Room room, Tapping tapping) {
 		boolean forming = ToolName.forms(tapping.tool().facts());
-		double wanted = (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch();
+		boolean named = tapping.wanted().thread().isPresent();
+		double wanted = named ? (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch() : 0;
 		double slack = Written.open(room.depth().stroke().resolution()) + Written.open(room.cut().resolution()) + 1e-6;
 		double clearance = room.clearance();
 		// also where the pitch, and so the room wanted, is not known

@@ -62,6 +62,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the distance mode of the heights", figures)
 					.related(cut.get().block(), "the drill block"));
 		}
+		if (!step.modal().absolute() && into * (step.rLevel() - step.initial()) < -1e-3) {
+			return Optional.of(draft(step, 'R', levels + incremental + ": R lies above the level before, "
+					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
+		}
 		return Optional.empty();
 	}
 

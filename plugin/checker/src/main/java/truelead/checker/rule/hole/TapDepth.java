@@ -25,11 +25,14 @@ import truelead.checker.work.Tapping;
  */
 record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double pitch, TapLead lead) {
 
+	/** No tap is coarser than this, mm: M64 has 6. */
+	private static final double COARSEST = 8;
+
 	/** The depth of a stroke of a tapping operation; empty where levels or pitch are not known. */
 	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
 		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
 		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(() -> fed(stroke));
-		return known && pitch > 0 ? Optional.of(new TapDepth(tapping, stroke, tapping.wanted().surface(), pitch, TapLead.of(tapping.tool().facts())))
+		return known && pitch > 0 && pitch <= COARSEST ? Optional.of(new TapDepth(tapping, stroke, tapping.wanted().surface(), pitch, TapLead.of(tapping.tool().facts())))
 				: Optional.empty();
 	}
 
