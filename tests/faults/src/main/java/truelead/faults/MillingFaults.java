@@ -60,7 +60,7 @@ final class MillingFaults {
         all.add(Fault.of("comb cutter of another pitch", "cutter-pitch-mismatch", Aim.mill(m -> m.feature.known() && m.comb && m.feature.size.series().metric(), (job, mill, dice) -> {
             double other = mill.feature.size.pitch() == 1.5 ? 2 : 1.5;
             Callouts words = new Callouts(dice, job.inch);
-            mill.tool.name = mill.feature.size.name() + " COMB THREAD MILL " + words.diameter(mill.cutter) + (job.inch ? " PITCH " + other + "MM" : " P" + other);
+            mill.tool.name = mill.feature.size.name() + (mill.feature.left ? " LH" : "") + " COMB THREAD MILL " + words.diameter(mill.cutter) + (job.inch ? " PITCH " + other + "MM" : " P" + other);
             mill.feature.callout = mill.feature.size.name();
             return Aim.join(helix(mill), Aim.marks(mill, "title"));
         })));
