@@ -32,7 +32,7 @@ public final class PerRevLeftOn extends TappingRule {
 		if (tapping.strokes().isEmpty()) {
 			return;
 		}
-		Optional<WordRef> word = tapping.strokes().get(0).modal().feedModeStated();
+		Optional<WordRef> word = tapping.strokes().get(tapping.strokes().size() - 1).modal().feedModeStated();
 		if (word.isEmpty() || usedBefore(tapping.tool(), word.get(), work) || !setForIt(tapping, word.get())) {
 			return;
 		}
