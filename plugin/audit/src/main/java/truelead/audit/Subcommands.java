@@ -2,6 +2,7 @@ package truelead.audit;
 
 import picocli.CommandLine;
 import truelead.audit.compare.CompareCommand;
+import truelead.audit.plan.PlanCommand;
 import truelead.audit.run.CheckCommand;
 import truelead.audit.thread.ThreadCommand;
 
@@ -15,5 +16,6 @@ final class Subcommands {
 		line.addSubcommand(new CheckCommand(terminal));
 		line.addSubcommand(new CompareCommand(terminal));
 		line.addSubcommand(new ThreadCommand(terminal));
+		line.addSubcommand(new PlanCommand(terminal));
 	}
 }

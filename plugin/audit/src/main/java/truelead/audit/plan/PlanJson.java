@@ -1,0 +1,79 @@
+package truelead.audit.plan;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.plan.Figure;
+import truelead.checker.plan.HolePlan;
+import truelead.checker.plan.Plan;
+import truelead.checker.plan.SpeedBand;
+import truelead.checker.plan.Weighing;
+
+/** Writes a plan as one JSON object, lengths in the unit that {@code unit} names; {@code blocks} is the program, empty where no way makes the thread. */
+final class PlanJson {
+	private static final Gson GSON = new GsonBuilder().serializeNulls().setPrettyPrinting().disableHtmlEscaping().create();
+
+	private PlanJson() {
+	}
+
+	static String write(Plan plan) {
+		LengthUnit unit = plan.request().unit();
+		JsonObject object = new JsonObject();
+		object.addProperty("designation", plan.request().thread().designation());
+		object.addProperty("unit", unit == LengthUnit.MM ? "mm" : "inch");
+		object.addProperty("depth", length(plan.request().depth(), unit));
+		object.addProperty("through", plan.request().through());
+		object.addProperty("count", plan.request().count());
+		object.addProperty("recommended", plan.chosen().map(c -> name(c)).orElse(null));
+		object.addProperty("why", plan.why());
+		JsonArray methods = new JsonArray();
+		plan.weighings().forEach(weighing -> methods.add(method(plan, weighing)));
+		object.add("methods", methods);
+		object.add("blocks", strings(plan.blocks()));
+		return GSON.toJson(object) + "\n";
+	}
+
+	private static JsonObject method(Plan plan, Weighing weighing) {
+		JsonObject object = new JsonObject();
+		object.addProperty("method", name(weighing));
+		object.addProperty("title", weighing.method().title());
+		object.add("for", strings(weighing.pros()));
+		object.add("against", strings(weighing.cons()));
+		object.add("ruledOut", strings(weighing.ruledOut()));
+		object.addProperty("source", "common practice, no source");
+		weighing.hole().ifPresent(hole -> hole(object, hole, plan.request().unit()));
+		SpeedBand band = SpeedBand.of(weighing.method(), plan.request());
+		object.addProperty("speedLow", band.low());
+		object.addProperty("speedHigh", band.high());
+		object.addProperty("speedSource", "m/min, from memory; sources differ by two to three times");
+		return object;
+	}
+
+	private static void hole(JsonObject object, HolePlan hole, LengthUnit unit) {
+		object.addProperty("drill", hole.drill().name());
+		object.addProperty("drillDiameter", length(hole.drill().diameter(), unit));
+		object.addProperty("drillSource", hole.source());
+		object.addProperty("toolDepth", length(hole.toolTip(), unit));
+		object.addProperty("fullDiameterDepth", length(hole.full(), unit));
+		object.addProperty("drillTipDepth", length(hole.drillTip(), unit));
+	}
+
+	private static String name(Weighing weighing) {
+		return weighing.method().name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
+	private static BigDecimal length(double mm, LengthUnit unit) {
+		return new BigDecimal(Figure.plain(mm / unit.mm(), unit == LengthUnit.MM ? 3 : 4));
+	}
+
+	private static JsonArray strings(List<String> lines) {
+		JsonArray array = new JsonArray();
+		lines.forEach(array::add);
+		return array;
+	}
+}

@@ -1,0 +1,56 @@
+package truelead.audit.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import truelead.audit.Recorded;
+
+class PlanCommandTest {
+
+	private static JsonObject plan(Object... arguments) {
+		return JsonParser.parseString(Recorded.run(arguments).out()).getAsJsonObject();
+	}
+
+	@Test
+	void steelThatFlowsIsFormed() {
+		JsonObject plan = plan("plan", "M8", "--stock", "steel", "--hardness", "28HRC", "--depth", "12", "--report", "json");
+
+		assertThat(plan.get("recommended").getAsString()).isEqualTo("form-tap");
+		assertThat(plan.get("blocks").getAsJsonArray().toString()).contains("G84 Z-15.75 R3.8 F587.5");
+	}
+
+	@Test
+	void hardSteelIsMilledAndBrassIsNotFormed() {
+		assertThat(plan("plan", "M8", "--stock", "steel", "--hardness", "55HRC", "--report", "json").get("recommended").getAsString()).isEqualTo("thread-mill");
+		assertThat(plan("plan", "M8", "--stock", "brass", "--report", "json").get("recommended").getAsString()).isEqualTo("straight-flute");
+	}
+
+	@Test
+	void littleRoomBelowLeavesTheThreadMill() {
+		JsonObject plan = plan("plan", "M8", "--depth", "12mm", "--bottom", "16", "--report", "json");
+
+		assertThat(plan.get("recommended").getAsString()).isEqualTo("thread-mill");
+	}
+
+	@Test
+	void whereNothingFitsItSaysHowDeepEachCouldGo() {
+		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--bottom", "13");
+
+		assertThat(ran.status()).isEqualTo(1);
+		assertThat(ran.out()).contains("of full thread at most").contains("no method makes this thread as asked").doesNotContain("M30");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none"})
+	void badOptionsAreOneClearLine(String option) {
+		Recorded ran = Recorded.run("plan", "M8", option);
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.out()).isEmpty();
+		assertThat(ran.err()).startsWith("truelead: ").doesNotContain("Exception").doesNotContain("fault of Truelead");
+	}
+}

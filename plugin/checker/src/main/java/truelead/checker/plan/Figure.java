@@ -1,0 +1,36 @@
+package truelead.checker.plan;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import truelead.checker.machine.LengthUnit;
+
+/** Numbers as a program writes them: mm with three decimals, inches with four. */
+public record Figure(LengthUnit unit) {
+
+	/** A length in mm, with its decimal point: {@code 12.}, {@code -0.5}. */
+	public String word(double mm) {
+		String plain = plain(mm / unit.mm(), places());
+		return plain.contains(".") ? plain : plain + ".";
+	}
+
+	/** A length in mm for people: {@code 12 mm}. */
+	public String said(double mm) {
+		return plain(mm / unit.mm(), places()) + (unit == LengthUnit.MM ? " mm" : " in");
+	}
+
+	/** A number with at most so many decimals. */
+	public static String plain(double value, int places) {
+		BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+		return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+	}
+
+	/** Rounded up to an even last decimal, so that its half is written exactly too; mm. */
+	public double even(double mm) {
+		double step = 2 * Math.pow(10, -places()) * unit.mm();
+		return Math.ceil(mm / step - 1e-6) * step;
+	}
+
+	private int places() {
+		return unit == LengthUnit.MM ? 3 : 4;
+	}
+}

@@ -1,0 +1,60 @@
+package truelead.checker.plan;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+
+/** The tapping cycle: speed, feed by the pitch, R plane with run-up, depth with the lead. */
+final class TapBlocks {
+	private static final double RUN_UP = 3;
+	private static final double FASTEST = 3000;
+	private final Request request;
+	private final Method method;
+	private final HolePlan hole;
+
+	TapBlocks(Request request, Method method, HolePlan hole) {
+		this.request = request;
+		this.method = method;
+		this.hole = hole;
+	}
+
+	String toolComment() {
+		return method.tool() + " " + request.thread().designation().toUpperCase(Locale.ROOT);
+	}
+
+	/** rev/min: a multiple of 10, in inch programs of the threads per inch, so that F is written exactly. */
+	double speed() {
+		ThreadSpec spec = request.thread();
+		double most = Math.min(FASTEST, request.profile().number(ProfileKey.TAPPING_SPEED_LIMIT).orElse(FASTEST));
+		double wanted = Math.min(most, SpeedBand.speed(SpeedBand.of(method, request).start(), spec.diameter()));
+		double tpi = spec.tpi();
+		double step = spec.unit() == LengthUnit.MM || tpi <= 0 ? 10 : tpi == Math.rint(tpi) ? tpi : 2 * tpi;
+		return Math.max(step, Math.floor(wanted / step) * step);
+	}
+
+	String spindle() {
+		return left() ? "M4" : "M3";
+	}
+
+	/** Run-up: 3 P, or (S/60)^2 P / (2 a) with the profile's acceleration a in rev/s^2, whichever is more; mm. */
+	double plane() {
+		double pitch = request.thread().lead();
+		OptionalDouble acceleration = request.profile().number(ProfileKey.SPINDLE_ACCELERATION);
+		double turns = acceleration.isPresent() ? Math.pow(speed() / 60, 2) / (2 * acceleration.getAsDouble()) : 0;
+		return Math.ceil(Math.max(RUN_UP, 1.1 * turns) * pitch * 10 + 1e-9) / 10;
+	}
+
+	String cycle() {
+		Figure figure = new Figure(request.unit());
+		String feed = Figure.plain(speed() * request.thread().lead() / request.unit().mm(), 4);
+		return (left() ? "G74" : "G84") + " Z-" + figure.word(hole.toolTip()) + " R" + figure.word(plane()) + " F" + (feed.contains(".") ? feed : feed + ".")
+				+ " (" + request.thread().designation().toUpperCase(Locale.ROOT) + " TAP)";
+	}
+
+	private boolean left() {
+		return request.thread().hand() == Hand.LEFT;
+	}
+}

@@ -1,0 +1,49 @@
+package truelead.checker.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import truelead.checker.Checker;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.ThreadSpec;
+import truelead.grammar.ProgramText;
+
+/** What the plan writes, our own check takes: coarse and fine, metric and inch, every way, blind and through. */
+class PlanProgramTest {
+	private static final List<String> THREADS = List.of("M3", "M4", "M5", "M6", "M8", "M8x1", "M10", "M10x1.25", "M10x1", "M12", "M12x1.5", "M12x1.25", "M14", "M14x1.5",
+			"M16", "M16x1.5", "M18", "M18x1.5", "M20", "M20x1.5", "M22", "M22x1.5", "M24", "M24x2", "#4-40", "#4-48", "#5-40", "#6-32", "#6-40", "#8-32", "#8-36", "#10-24",
+			"#10-32", "#12-24", "#12-28", "1/4-20", "1/4-28", "5/16-18", "5/16-24", "3/8-16", "3/8-24", "7/16-14", "7/16-20", "1/2-13", "1/2-20", "9/16-12", "9/16-18",
+			"5/8-11", "5/8-18", "3/4-10", "3/4-16", "7/8-9", "7/8-14", "1-8", "1-12");
+
+	@ParameterizedTest
+	@EnumSource(Method.class)
+	void theProgramPassesTheCheck(Method method) {
+		for (String thread : THREADS) {
+			ThreadSpec spec = CalloutReader.readExactly(thread).orElseThrow().spec();
+			for (double depth : new double[] { 0.8, 1, 1.5, 2, 2.5 }) {
+				boolean through = method == Method.SPIRAL_POINT || depth == 2.5;
+				Request request = new Request(spec, Optional.empty(), depth * spec.diameter(), OptionalDouble.empty(), through, 3, MachineProfile.generic());
+				List<String> program = Plan.program(method, request);
+				assertThat(alarms(program)).as(() -> thread + " " + method + " " + depth + "\n" + String.join("\n", program)).isEmpty();
+			}
+		}
+	}
+
+	private static List<String> alarms(List<String> program) {
+		ProgramFile file = new ProgramFile("plan.nc", ProgramText.of(String.join("\n", program) + "\n"));
+		var result = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		assertThat(result.work().operations()).hasSize(1);
+		assertThat(result.work().operations().get(0).wanted().statedThread()).isPresent();
+		return result.findings().stream().filter(f -> f.severity() != Severity.INFORMATION).map(f -> f.rule() + ": " + f.message()).toList();
+	}
+}
