@@ -16,7 +16,7 @@ import truelead.checker.work.Work;
 
 /**
  * A tap whose limit mark cannot gauge in the class called out: an H or D limit n ends n x 0.0005 in above the basic pitch diameter (ASME B94.9,
- * from memory); a tap of position G against a class of position H is made for plating. Said only where no plating is called out.
+ * from memory); a tap of position G ends where the standard's class of that name ends. Said only where no plating is called out.
  */
 public final class TapLimitAgainstClass extends OperationRule {
 
@@ -34,7 +34,7 @@ public final class TapLimitAgainstClass extends OperationRule {
 			return;
 		}
 		Optional<Limits> limits = ThreadTable.standard().limits(thread.get().value());
-		OptionalDouble over = limits.isPresent() ? over(limit.get().value(), limits.get()) : OptionalDouble.empty();
+		OptionalDouble over = limits.isPresent() ? over(limit.get().value(), thread.get().value(), limits.get()) : OptionalDouble.empty();
 		if (over.isPresent() && over.getAsDouble() > 1e-6) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					"A tap of limit " + limit.get().value() + " can cut " + figures(work).fine(over.getAsDouble()) + " above the largest pitch diameter of "
@@ -46,7 +46,7 @@ public final class TapLimitAgainstClass extends OperationRule {
 	}
 
 	/** How far the tap's largest pitch diameter lies above the class's, mm; empty for a mark that says nothing here. */
-	private static OptionalDouble over(String mark, Limits limits) {
+	private static OptionalDouble over(String mark, ThreadSpec thread, Limits limits) {
 		if (limits.pitchMinMm().isEmpty() || limits.pitchMaxMm().isEmpty()) {
 			return OptionalDouble.empty();
 		}
@@ -56,7 +56,9 @@ public final class TapLimitAgainstClass extends OperationRule {
 		if (inchMark) {
 			return OptionalDouble.of(Integer.parseInt(mark.substring(1)) * STEP - room);
 		}
-		boolean forPlating = mark.endsWith("G") && limits.threadClass().endsWith("H");
-		return forPlating ? OptionalDouble.of(room * 0.3) : OptionalDouble.empty();
+		Optional<Limits> cut = mark.endsWith("G") ? ThreadTable.standard().limits(thread, mark) : Optional.empty();
+		return cut.isPresent() && cut.get().pitchMaxMm().isPresent()
+				? OptionalDouble.of(cut.get().pitchMaxMm().getAsDouble() - limits.pitchMaxMm().getAsDouble())
+				: OptionalDouble.empty();
 	}
 }
