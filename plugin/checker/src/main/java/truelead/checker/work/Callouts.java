@@ -1,8 +1,12 @@
 package truelead.checker.work;
 
 import java.util.List;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.Location;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
+import truelead.grammar.Span;
 
 /** Free callouts in comments. */
 final class Callouts {
@@ -26,5 +30,15 @@ final class Callouts {
 	static List<Callout> read(LineComment comment, double implied) {
 		return CalloutReader.read(comment.text()).stream()
 				.filter(c -> c.certain() || Math.abs(c.spec().lead() - implied) <= FITS * c.spec().lead()).toList();
+	}
+
+	/** A fact that a callout states, with the callout's own words and place. */
+	static <T> Fact<T> fact(LineComment comment, Callout callout, FactSource source, T value) {
+		Location at = comment.comment().at();
+		String text = comment.text();
+		int start = Math.min(callout.start(), text.length());
+		int end = Math.max(start, Math.min(callout.end(), text.length()));
+		Location exact = new Location(at.file(), at.line(), new Span(at.span().start() + start, at.span().start() + end));
+		return Fact.of(value, source, exact, text.substring(start, end).strip());
 	}
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -22,7 +23,6 @@ import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.HoleEnd;
 import truelead.checker.thread.ThreadSpec;
-import truelead.grammar.Span;
 
 /** Finds out what is wanted at the holes of an operation: notes, callouts, tool, tool list, project, and what the numbers imply. */
 final class WantedReader {
@@ -40,6 +40,7 @@ final class WantedReader {
 	private final ToolBook book;
 	private final Job job;
 	private final MachineProfile profile;
+	private final TitleThreads title;
 
 	WantedReader(Commentary commentary, Stays stays, ToolBook book, Job job, MachineProfile profile) {
 		this.commentary = commentary;
@@ -47,6 +48,7 @@ final class WantedReader {
 		this.book = book;
 		this.job = job;
 		this.profile = profile;
+		this.title = new TitleThreads(commentary.free(commentary.main().file(), 0, stays.firstChange() - 1));
 	}
 
 	/**
@@ -54,9 +56,10 @@ final class WantedReader {
 	 *
 	 * @param after   the operation before it by the same tool, where there is one
 	 * @param implied lead that S and F make, mm; NaN where not known
+	 * @param drill   diameter of the hole, mm, where it is known
 	 * @param surface level of the surface where no note says it
 	 */
-	Result read(Draft draft, Optional<Draft> after, double implied, Fact<Double> surface, Optional<Fact<ThreadSpec>> impliedThread) {
+	Result read(Draft draft, Optional<Draft> after, double implied, Optional<Double> drill, Fact<Double> surface) {
 		ProgramFile main = commentary.main().file();
 		int start = Math.max(0, commentary.mainLine(draft.block));
 		int end = Math.max(start, commentary.mainLine(draft.lastBlock()));
@@ -78,18 +81,18 @@ final class WantedReader {
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		return result(draft, notes, all, called, surface, impliedThread);
+		return result(draft, notes, all, called, surface, () -> title.of(drill, implied).or(() -> Implied.thread(implied, drill)));
 	}
 
 	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
-			Optional<Fact<ThreadSpec>> impliedThread) {
+			Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
 		Optional<Note.OfThread> thread = first(all, Note.OfThread.class);
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
 		all.stream().filter(Note.OfThread.class::isInstance).map(n -> ((Note.OfThread) n).thread()).flatMap(Optional::stream).forEach(named::add);
 		called.forEach(c -> named.add(fact(c, c.callout().spec())));
 		draft.tool.facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
 		Optional<Called> nearest = called.stream().findFirst();
-		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> impliedThread);
+		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(elsewhere);
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
 		Optional<Note.OfHole> hole = first(all, Note.OfHole.class);
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> pick(hole, Note.OfHole::through))
@@ -157,12 +160,7 @@ final class WantedReader {
 	}
 
 	private static <T> Fact<T> fact(Called called, T value) {
-		Location at = called.comment().comment().at();
-		String text = called.comment().text();
-		int start = Math.min(called.callout().start(), text.length());
-		int end = Math.max(start, Math.min(called.callout().end(), text.length()));
-		Location exact = new Location(at.file(), at.line(), new Span(at.span().start() + start, at.span().start() + end));
-		return Fact.of(value, called.source(), exact, text.substring(start, end).strip());
+		return Callouts.fact(called.comment(), called.callout(), called.source(), value);
 	}
 
 	private static boolean sameComment(Fact<ThreadSpec> one, Fact<ThreadSpec> other) {

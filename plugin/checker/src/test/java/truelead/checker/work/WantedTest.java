@@ -62,6 +62,21 @@ class WantedTest {
 		assertThat(tapping(tapped(List.of(comment.strip()), "520", "520")).wanted().named()).isEmpty();
 	}
 
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			(FLANGE, 12X M6 AND 4X M10) | M6x1 | the hole of 5.0 suits one of them
+			(COVER M10)                 | none | the hole of 5.0 is for no M10
+			(M6 X 1 OR M6 X 0.8)        | none | both would suit
+			(T7 - M6 TAP)               | none | another tool's
+			""")
+	void theTitleNamesTheThreadOfTheHoleThatSuitsItAlone(String title, String expected, String why) {
+		List<String> blocks = new ArrayList<>(List.of(title.strip()));
+		blocks.addAll(List.of(tapped(List.of(), "500", "480")));
+		Tapping tapping = tapping(blocks.toArray(String[]::new));
+		assertThat(tapping.wanted().statedThread().map(t -> t.value().designation()).orElse("none")).as(why).isEqualTo(expected);
+		assertThat(tapping.wanted().count()).as("counts of the title speak of the part").isEmpty();
+	}
+
 	@Test
 	void whatADrillIsForIsNotWhatTheTapMakes() {
 		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 6.8 FOR M8 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",

@@ -19,6 +19,12 @@ import truelead.checker.work.Work;
 /** The heights of a tapping cycle cannot be meant: the bottom not below R, R inside the stock, or the tap turning in the air above its hole. */
 public final class PlaneHeightsWrong extends HoleRule {
 
+	/**
+	 * How far above level 0 a drill may start for level 0 to be taken for the top of the hole, mm (common practice, no source): where zero is the
+	 * table or the centre of a rotary axis, R stands much higher.
+	 */
+	private static final double CLEARANCE = 6;
+
 	public PlaneHeightsWrong() {
 		super("plane-heights-wrong");
 	}
@@ -54,8 +60,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ level(mouth.getAsDouble(), figures) + ", and the tap is driven there in rapid; R above the surface", figures));
 		}
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
-		double surface = tapping.wanted().surface().stated() ? tapping.wanted().surface().value() : 0;
-		boolean level = cut.isPresent() && into * (cut.get().start() - surface) <= 0 && into * (cut.get().tip() - surface) > 0;
+		boolean stated = tapping.wanted().surface().stated();
+		double surface = stated ? tapping.wanted().surface().value() : 0;
+		boolean level = cut.isPresent() && into * (cut.get().start() - surface) <= 0 && into * (cut.get().tip() - surface) > 0
+				&& (stated || Math.abs(cut.get().start() - surface) <= CLEARANCE);
 		double mouthLevel = level ? surface : cut.map(Cut::start).orElse(Double.NaN);
 		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - mouthLevel) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
