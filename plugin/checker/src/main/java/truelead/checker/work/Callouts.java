@@ -11,9 +11,6 @@ import truelead.grammar.Span;
 /** Free callouts in comments. */
 final class Callouts {
 
-	/** How far an uncertain callout's pitch may be from the pitch that is cut, a share of it. */
-	private static final double FITS = 0.05;
-
 	private Callouts() {
 	}
 
@@ -25,11 +22,10 @@ final class Callouts {
 	/**
 	 * The threads that a comment names; a bare size that could be something else counts only where it fits what is cut.
 	 *
-	 * @param implied lead that the operation cuts, mm; NaN where it is not known
+	 * @param cut lead and hole of the operation
 	 */
-	static List<Callout> read(LineComment comment, double implied) {
-		return CalloutReader.read(comment.text()).stream()
-				.filter(c -> c.certain() || Math.abs(c.spec().lead() - implied) <= FITS * c.spec().lead()).toList();
+	static List<Callout> read(LineComment comment, Evidence cut) {
+		return CalloutReader.read(comment.text()).stream().filter(c -> c.certain() || cut.speaksFor(c.spec())).toList();
 	}
 
 	/** A fact that a callout states, with the callout's own words and place. */

@@ -28,7 +28,8 @@ final class Implied {
 		return draft.strokes.isEmpty() ? Double.NaN : lead(draft.strokes.get(0));
 	}
 
-	private static double lead(Draft.Stroke stroke) {
+	/** Advance in a turn that S and F of a stroke make, mm; NaN where it is not known. */
+	static double lead(Draft.Stroke stroke) {
 		LengthUnit unit = stroke.step().modal().unit();
 		if (stroke.lead().isSet()) {
 			return stroke.lead().value() * unit.mm();
@@ -39,11 +40,12 @@ final class Implied {
 	}
 
 	/** The standard thread of that pitch which the hole's drill is right for; empty where none or several fit. */
-	static Optional<Fact<ThreadSpec>> thread(double lead, Optional<Double> drill) {
-		if (drill.isEmpty() || !(lead > 0.1) || !(lead < 10)) {
+	static Optional<Fact<ThreadSpec>> thread(Evidence cut) {
+		double lead = cut.lead();
+		if (cut.drill().isEmpty() || !(lead > 0.1) || !(lead < 10)) {
 			return Optional.empty();
 		}
-		List<ThreadSpec> fitting = ThreadTable.standard().threadsFor(lead, lead * SHARE, drill.get());
+		List<ThreadSpec> fitting = ThreadTable.standard().threadsFor(lead, lead * SHARE, cut.drill().get());
 		return fitting.stream().findFirst().map(spec -> Fact.of(spec, FactSource.IMPLIED, "feed, speed and drill would make " + spec.designation()));
 	}
 }

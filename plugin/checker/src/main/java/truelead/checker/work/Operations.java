@@ -37,11 +37,10 @@ final class Operations {
 	private ThreadingOperation operation(int index, Draft draft, Optional<Draft> before) {
 		List<TapStroke> strokes = draft.strokes.stream().map(s -> s.at(sorting.hole(s.place(), 0))).toList();
 		List<MillPass> passes = draft.passes.stream().map(p -> p.at(sorting.hole(p.place(), p.resolution()))).toList();
-		double lead = Implied.lead(draft);
 		Optional<Hole> first = strokes.stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
-		WantedReader.Result result = wanted.read(draft, before, lead, drill, surface(strokes, passes));
+		WantedReader.Result result = wanted.read(draft, before, new Evidence(Implied.lead(draft), drill), surface(strokes, passes));
 		int group = groups.computeIfAbsent(new Group(draft.tool, result.governing()), g -> groups.size());
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());

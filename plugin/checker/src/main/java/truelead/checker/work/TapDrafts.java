@@ -13,6 +13,7 @@ import truelead.checker.machine.Plane;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ToolKind;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
@@ -23,6 +24,12 @@ final class TapDrafts {
 
 	/** Lines between a tool change and a comment that surely names that tool. */
 	private static final int NAME_AT_CHANGE = 3;
+
+	/** What a drill of a size that is threaded is fed in a turn at most, mm (common practice, no source). */
+	private static final double DRILLS_FEED = 0.45;
+
+	/** How far F may be rounded, a part of itself. */
+	private static final double ROUNDED = 0.007;
 
 	/** A cycle's block under one stay of a tool: run again by a loop or another call, it is the same operation. */
 	private record Key(ToolLog log, Tapping.Method method, String file, int line) {
@@ -48,12 +55,15 @@ final class TapDrafts {
 	boolean cycle(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {
 		Cycle.Kind kind = stroke.cycle().kind();
 		boolean drills = kind == Cycle.Kind.DRILL || kind == Cycle.Kind.PECK_DRILL || kind == Cycle.Kind.BORE_FEED_OUT || kind == Cycle.Kind.BORE;
-		if (!kind.taps() && !(drills && tool.facts().isTap())) {
+		if (!kind.taps() && !drills) {
+			return false;
+		}
+		Draft.Stroke made = stroke(order, log, tool, stroke);
+		if (!kind.taps() && !tool.facts().isTap() && !turnsLikeATap(made)) {
 			return false;
 		}
 		Tapping.Method method = !kind.taps() ? Tapping.Method.DRILLING_CYCLE
 				: surelyNoTap(log, tool) ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
-		Draft.Stroke made = stroke(order, log, tool, stroke);
 		if (cycleDraft != null && cycleDraft.log != log && !stroke.positioned() && cycleDraft.block.sameBlock(stroke.cycle().start())) {
 			cycleDraft.strays.add(made);
 			return true;
@@ -109,6 +119,14 @@ final class TapDrafts {
 		if (cycleDraft != null) {
 			cycleDraft.leftOn.add(new Tapping.LeftOn(met, event.block(), order));
 		}
+	}
+
+	/** Whether a tool that nobody calls anything advances in a turn just what the thread in its comments does, as no drill would. */
+	private static boolean turnsLikeATap(Draft.Stroke stroke) {
+		double advance = Implied.lead(stroke);
+		return advance > DRILLS_FEED && stroke.tool().facts().kind().isEmpty() && stroke.tool().comments().stream()
+				.flatMap(comment -> CalloutReader.read(comment.text()).stream())
+				.anyMatch(callout -> Math.abs(callout.spec().lead() - advance) <= ROUNDED * advance);
 	}
 
 	private boolean newCallout(Draft before, Step next) {

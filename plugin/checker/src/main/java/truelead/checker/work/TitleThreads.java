@@ -16,40 +16,23 @@ import truelead.checker.thread.ThreadSpec;
  */
 final class TitleThreads {
 
-	/** How far a hole may be below the largest, or above the smallest, that a thread is cut or formed in, a part of the pitch. */
-	private static final double AMISS = 0.25;
-
 	private final List<LineComment> comments;
 
 	TitleThreads(List<LineComment> comments) {
 		this.comments = comments.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
 	}
 
-	/**
-	 * The one thread that suits a hole.
-	 *
-	 * @param drill   diameter of the hole before threading, mm, where it is known; where it is not, nothing is taken
-	 * @param implied lead that the operation cuts, mm; NaN where it is not known
-	 */
-	Optional<Fact<ThreadSpec>> of(Optional<Double> drill, double implied) {
-		if (drill.isEmpty()) {
-			return Optional.empty();
-		}
+	/** The one thread that suits the hole of an operation; none where the hole is not known. */
+	Optional<Fact<ThreadSpec>> of(Evidence cut) {
 		Map<String, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
-			for (Callout callout : Callouts.read(comment, implied)) {
-				if (suits(callout.spec(), drill.get())) {
+			for (Callout callout : Callouts.read(comment, cut)) {
+				if (cut.suitsHole(callout.spec())) {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(),
 							Callouts.fact(comment, callout, FactSource.CALLOUT, callout.spec()));
 				}
 			}
 		}
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
-	}
-
-	/** Between a hole for a full thread and one for half of it, and a little beyond for a drill that is wrong. */
-	private static boolean suits(ThreadSpec spec, double hole) {
-		double fullDepth = 1.0825 * spec.pitch();
-		return hole > spec.diameter() - fullDepth - AMISS * spec.pitch() && hole < spec.diameter() - fullDepth / 2 + AMISS * spec.pitch();
 	}
 }

@@ -55,11 +55,10 @@ final class WantedReader {
 	 * What is wanted.
 	 *
 	 * @param after   the operation before it by the same tool, where there is one
-	 * @param implied lead that S and F make, mm; NaN where not known
-	 * @param drill   diameter of the hole, mm, where it is known
+	 * @param cut     lead that S and F make, and the hole
 	 * @param surface level of the surface where no note says it
 	 */
-	Result read(Draft draft, Optional<Draft> after, double implied, Optional<Double> drill, Fact<Double> surface) {
+	Result read(Draft draft, Optional<Draft> after, Evidence cut, Fact<Double> surface) {
 		ProgramFile main = commentary.main().file();
 		int start = Math.max(0, commentary.mainLine(draft.block));
 		int end = Math.max(start, commentary.mainLine(draft.lastBlock()));
@@ -67,21 +66,21 @@ final class WantedReader {
 		int free = Math.max(own, stays.freeFrom(draft.log));
 		List<Note> notes = new ArrayList<>(inside(draft));
 		notes.addAll(reversed(commentary.notes(main, own, end)));
-		List<Called> called = called(insideFree(draft), implied, draft);
-		called.addAll(called(commentary.free(main, free, start), implied, draft));
+		List<Called> called = called(insideFree(draft), cut, draft);
+		called.addAll(called(commentary.free(main, free, start), cut, draft));
 		List<Note> tool = List.of();
 		if (called.isEmpty() && first(notes, Note.OfThread.class).isEmpty() && after.isPresent()) {
-			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), implied, draft));
+			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), cut, draft));
 			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
 		}
 		for (LineComment line : book.listed(draft.tool.number())) {
 			if (called.stream().noneMatch(c -> c.comment() == line)) {
-				Callouts.read(line, implied).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
+				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		return result(draft, notes, all, called, surface, () -> title.of(drill, implied).or(() -> Implied.thread(implied, drill)));
+		return result(draft, notes, all, called, surface, () -> title.of(cut).or(() -> Implied.thread(cut)));
 	}
 
 	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
@@ -135,7 +134,7 @@ final class WantedReader {
 	}
 
 	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */
-	private List<Called> called(List<LineComment> comments, double implied, Draft draft) {
+	private List<Called> called(List<LineComment> comments, Evidence cut, Draft draft) {
 		int number = draft.tool.number();
 		List<Called> called = new ArrayList<>();
 		for (int i = comments.size() - 1; i >= 0; i--) {
@@ -143,7 +142,7 @@ final class WantedReader {
 			boolean others = comment.ofAnotherTool(number)
 					|| ToolListLine.read(comment.text()).map(l -> l.number() != number).orElse(false);
 			if (!others) {
-				Callouts.read(comment, implied).forEach(c -> called.add(new Called(c, comment, FactSource.CALLOUT)));
+				Callouts.read(comment, cut).forEach(c -> called.add(new Called(c, comment, FactSource.CALLOUT)));
 			}
 		}
 		return called;

@@ -37,12 +37,12 @@ public final class HoleSkipped extends HoleRule {
 				.forEach(v -> threaded.merge(making(v.hole().cuts().stream().filter(c -> c.order() < v.order()).toList()), 1, Integer::sum));
 		List<Cut> skipped = new ArrayList<>();
 		for (Hole hole : work.holes()) {
-			if (hole.made() && work.threading(hole).isEmpty() && threaded.getOrDefault(making(hole.cuts()), 0) > 1 && !beside(hole, all, diameter(operation))) {
+			if (hole.made() && work.threading(hole).isEmpty() && threaded.containsKey(making(hole.cuts())) && !beside(hole, all, diameter(operation))) {
 				skipped.add(hole.making().get(0));
 			}
 		}
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
-		if (!skipped.isEmpty() && skipped.size() < count) {
+		if (!skipped.isEmpty() && skipped.size() < count && count > 1) {
 			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
 		}
 	}

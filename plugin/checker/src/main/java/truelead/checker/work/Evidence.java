@@ -1,0 +1,31 @@
+package truelead.checker.work;
+
+import java.util.Optional;
+import truelead.checker.thread.ThreadSpec;
+
+/**
+ * What the numbers of an operation tell of its thread, to weigh words against that could mean something else.
+ *
+ * @param lead  advance in a turn, mm; NaN where it is not known
+ * @param drill diameter of the hole before it is threaded, mm, where it is known
+ */
+record Evidence(double lead, Optional<Double> drill) {
+
+	/** How far a thread's lead may be from the advance, a part of it. */
+	private static final double FITS = 0.05;
+
+	/** How far a hole may be beyond those that a thread is cut or formed in, a part of the pitch. */
+	private static final double AMISS = 0.25;
+
+	/** Whether lead or hole are that of a thread. */
+	boolean speaksFor(ThreadSpec thread) {
+		return Math.abs(thread.lead() - lead) <= FITS * thread.lead() || suitsHole(thread);
+	}
+
+	/** Whether the hole is known, and is between one for a full thread and one for half of it, or a little beyond, as a wrong drill is. */
+	boolean suitsHole(ThreadSpec thread) {
+		double fullDepth = 1.0825 * thread.pitch();
+		return drill.filter(hole -> hole > thread.diameter() - fullDepth - AMISS * thread.pitch()
+				&& hole < thread.diameter() - fullDepth / 2 + AMISS * thread.pitch()).isPresent();
+	}
+}
