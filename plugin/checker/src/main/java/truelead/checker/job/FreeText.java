@@ -48,7 +48,7 @@ public final class FreeText {
 			if (bareAngle(tool)) {
 				facts.pointAngle = tool.diameter().map(d -> Fact.of(Math.toRadians(d.value()), source, at, said));
 			} else {
-				facts.diameter = tool.diameter().map(d -> Fact.of(d.mm(unit), source, at, said));
+				facts.diameter = tool.diameter().map(d -> Fact.of(d.toolMm(unit), source, at, said));
 			}
 			if (tool.pointAngle().isPresent()) {
 				facts.pointAngle = Optional.of(Fact.of(tool.pointAngle().getAsDouble(), source, at, said));
@@ -70,6 +70,13 @@ public final class FreeText {
 		if (facts.diameter.isEmpty() && named.map(t -> t.kind().tap()).orElse(false)) {
 			facts.diameter = facts.thread.map(t -> t.map(ThreadSpec::diameter));
 		}
+		return facts.build();
+	}
+
+	/** The size of a tool that a text says nothing else of. */
+	public static ToolFacts bareSize(String text, FactSource source, Location at, LengthUnit unit) {
+		ToolFacts.Builder facts = new ToolFacts.Builder();
+		facts.diameter = CalloutReader.bareSize(text).map(d -> Fact.of(d.toolMm(unit), source, at, text.strip()));
 		return facts.build();
 	}
 

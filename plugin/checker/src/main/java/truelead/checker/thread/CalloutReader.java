@@ -33,6 +33,11 @@ public final class CalloutReader {
 		return CalloutJudge.alone(CommentParts.of(shortened(callout)), callout);
 	}
 
+	/** The size that is all that a comment at a tool says of it, such as 3.3 HSS; empty where it says more, or none. */
+	public static Optional<Dimension> bareSize(String commentText) {
+		return BareSize.of(CommentParts.of(shortened(commentText)));
+	}
+
 	private static String shortened(String text) {
 		return text.length() <= LONGEST ? text : text.substring(0, LONGEST);
 	}

@@ -117,7 +117,7 @@ final class CommentParts {
 	}
 
 	private void gauge(CalloutParser.GaugeContext gauge) {
-		String name = gauge.letter() != null ? gauge.letter().getText() : gauge.NUMBER().getText();
+		String name = gauge.letter() != null ? gauge.letter().getText() : ParsedNumbers.withoutPointOf(gauge.NUMBER().getText());
 		OptionalDouble drill = DrillSizes.gauge(gauge.letter() != null ? name : "#" + name);
 		if (drill.isPresent()) {
 			add(gauge, Dimension.of(drill.getAsDouble(), LengthUnit.INCH), gauge.letter() != null ? Part.Role.LETTER_GAUGE : Part.Role.GAUGE);

@@ -64,7 +64,7 @@ final class InchReading {
 		CalloutParser.DimensionContext size = inch.inchSize().dimension();
 		// in NO.10-32 the point belongs to NO
 		boolean glued = hasMark() && size.decimal != null && size.decimal.getText().startsWith(".");
-		return glued ? Double.parseDouble(size.decimal.getText().substring(1)) : ParsedNumbers.value(size);
+		return glued ? Double.parseDouble(ParsedNumbers.withoutPointOf(size.decimal.getText())) : ParsedNumbers.value(size);
 	}
 
 	private double whole() {
@@ -138,7 +138,8 @@ final class InchReading {
 		}
 		ThreadSystem system = series.startsWith("UNJ") ? ThreadSystem.UNJ : ThreadSystem.UNIFIED;
 		String wanted = wanted(series);
-		if (series.isEmpty() && tpi.isPresent() && fraction() && ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).isEmpty()) {
+		if (series.isEmpty() && tpi.isPresent() && fraction()
+				&& ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).filter(s -> !s.equals("UNS")).isEmpty()) {
 			Optional<ThreadSpec> other = withoutWhole(tpi.getAsDouble()).or(() -> pipeNumbers(tpi.getAsDouble()));
 			if (other.isPresent()) {
 				return other;
@@ -167,10 +168,10 @@ final class InchReading {
 		return counted ? Optional.of(ThreadSpec.unified(part, tpi)) : Optional.empty();
 	}
 
-	/** 1/8-27 is in no series of Unified threads, but in NPT. */
+	/** 1/8-27 is in no series of Unified threads, but in NPT; 1/2-14 and 3/8-18 are special there and common here (common practice, no source). */
 	private Optional<ThreadSpec> pipeNumbers(double tpi) {
 		Optional<ThreadSpec> npt = ThreadTable.standard().pipeThread(ThreadSystem.NPT, InchSize.fraction(value())).filter(s -> s.tpi() == tpi);
-		npt.ifPresent(s -> assumed.add("taken as NPT, for no Unified series has it"));
+		npt.ifPresent(s -> assumed.add("taken as NPT, for no common Unified series has it"));
 		return npt;
 	}
 

@@ -14,6 +14,11 @@ final class ParsedNumbers {
 		return Double.parseDouble(token.getText().replace(',', '.'));
 	}
 
+	/** A number behind NO: in NO.10 the point belongs to NO. */
+	static String withoutPointOf(String number) {
+		return number.startsWith(".") ? number.substring(1) : number;
+	}
+
 	/** A decimal, a fraction or a mixed number. */
 	static double value(CalloutParser.DimensionContext dimension) {
 		if (dimension.decimal != null) {

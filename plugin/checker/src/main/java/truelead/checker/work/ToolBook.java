@@ -61,6 +61,10 @@ final class ToolBook {
 		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
 		facts = join(facts, list.getOrDefault(number, ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
+		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
+			facts = own.stream().map(c -> FreeText.bareSize(c.text(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
+					.reduce(facts, ToolFacts::or);
+		}
 		List<ProgramComment> comments = commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).stream()
 				.map(LineComment::comment).toList();
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), comments, defaults(facts), log.summary());

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import truelead.checker.machine.LengthUnit;
 
 class ToolWordsTest {
 
@@ -27,9 +28,29 @@ class ToolWordsTest {
 
 	@ParameterizedTest
 	@CsvSource({"DRILL 5.0, 5.0", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10", "T1 D=10. CR=0. - FLAT END MILL, 10",
-			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125", "2 FLUTE 12MM ENDMILL, 12", "F DRILL, 0.257", "T=\"DRILL 8.5\", 8.5"})
+			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125", "2 FLUTE 12MM ENDMILL, 12", "F DRILL, 0.257", "NO.30 DRILL, 0.1285", "9/64 JOBBER, 0.140625", "T=\"DRILL 8.5\", 8.5"})
 	void diameterAsWritten(String comment, double diameter) {
 		assertThat(tool(comment).diameter().orElseThrow().value()).isEqualTo(diameter);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"3.3 HSS, 3.3", "3.3, 3.3", "#30, 0.1285", "1/8, 0.125", "DIA 3.3, 3.3", "D3.3, 3.3", "3.3MM STUB, 3.3", "T4 VHM 10.2, 10.2"})
+	void sizeIsAllThatIsSaid(String comment, double size) {
+		assertThat(CalloutReader.bareSize(comment).orElseThrow().value()).isEqualTo(size);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"REV 2.1", "0.5 STEP", "3.5 DEEP", "X20.5", "2 X 3.3", "M8", "END", "1/4-20"})
+	void whatIsNoBareSize(String comment) {
+		assertThat(CalloutReader.bareSize(comment)).isEmpty();
+	}
+
+	@Test
+	void aSizeThatWouldBeAbsurdIsInTheOtherUnit() {
+		assertThat(tool("6.8 DRILL").diameter().orElseThrow().toolMm(LengthUnit.INCH)).isEqualTo(6.8);
+		assertThat(tool(".1285 DRILL").diameter().orElseThrow().toolMm(LengthUnit.MM)).isEqualTo(0.1285 * 25.4);
+		assertThat(tool("0.85 DRILL").diameter().orElseThrow().toolMm(LengthUnit.MM)).isEqualTo(0.85);
+		assertThat(tool("2. DRILL").diameter().orElseThrow().toolMm(LengthUnit.INCH)).isEqualTo(50.8);
 	}
 
 	@Test
