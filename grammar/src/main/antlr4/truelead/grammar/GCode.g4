@@ -22,7 +22,7 @@ tokens { MISSING }
 	public void emit(Token token) {
 		super.emit(token);
 		before = token;
-		assigned |= token.getType() == EQUALS || token.getType() == IF || token.getType() == WHILE;
+		assigned |= token.getType() > 0 && Parentheses.OPENS_VALUES.get(token.getType());
 	}
 
 	@Override
@@ -42,9 +42,9 @@ tokens { MISSING }
 	}
 
 	private void name() {
-		boolean variable = assigned || before != null && before.getType() == GOTO;
-		GluedName cut = GluedName.of(_input, _tokenStartCharIndex, _input.index(), variable);
-		setType(cut.type());
+		boolean target = before != null && before.getType() == GOTO;
+		GluedName cut = GluedName.of(_input, _tokenStartCharIndex, _input.index(), assigned || target);
+		setType(target && GluedName.mayNameLabel(cut.type()) ? NAME : cut.type());
 		_input.seek(_tokenStartCharIndex + cut.length());
 	}
 }
@@ -71,12 +71,18 @@ part
     | DO operand?                                           # loopAlone
     | END operand?                                          # loopEnd
     | GOTO expression                                       # jump
-    | LETTER NUMBER? EQUALS expression                      # assignedWord
-    | LETTER operand?                                       # word
+    | control=(ELSEIF | UNTIL) expression                   # conditionalControl
+    | FOR expression (TO expression)?                       # countedLoop
+    | REPEAT (NAME NAME? (LETTER (EQUALS expression | NUMBER)?)?)?  # repetition
+    | CASE expression (OF choice*)?                         # choices
+    | DEF declared (COMMA declared)*                        # definition
+    | PROC (NAME (LPAREN declared (COMMA declared)* RPAREN?)? NAME*)?   # procedure
+    | called=(CALL | MCALL) (STRING | NAME call?)?          # calling
+    | LETTER operand? (EQUALS expression)?                  # word
     | COMMA (LETTER operand?)?                              # corner
     | group                                                 # strayGroup
     | MISSING                                               # gap
-    | (NAME | THEN | O_KEYWORD)                             # keyword
+    | (NAME | THEN | TO | OF | O_KEYWORD | CONTROL)         # keyword
     | (NUMBER | DOT | RBRACK | LPAREN | RPAREN | EQUALS | PLUS | MINUS | STAR | POWER | SIGN_COMPARE | WORD_COMPARE | LOGIC | MOD | NOT
       | FUNCTION | ATAN | MANY_POINTS | EXPONENT | OTHER)                     # stray
     ;
@@ -88,9 +94,22 @@ oTarget
 
 oKeyword
     : O_KEYWORD
+    | CALL
+    | ELSEIF
+    | REPEAT
     | IF
     | WHILE
     | DO
+    ;
+
+/* A value and where to go where the CASE has it. */
+choice
+    : expression (GOTO expression)?
+    ;
+
+/* What a DEF or PROC statement declares: words of its type, then its name or name = value. */
+declared
+    : expression+
     ;
 
 /* What may stand behind an address letter: a signed number, variable, bracket or function. */
@@ -136,7 +155,7 @@ expression
     | atom                                                  # value
     | LPAREN expression RPAREN?                             # parenthesized
     | NAME (list | call)?                                   # name
-    | LETTER NUMBER?                                        # letterName
+    | LETTER (NUMBER | group)?                              # letterName
     | MISSING                                               # missing
     ;
 
@@ -165,7 +184,19 @@ WHILE         : 'WHILE' ;
 DO            : 'DO' ;
 END           : 'END' ;
 GOTO          : 'GOTO' [FBCS]? ;
-O_KEYWORD     : 'SUB' | 'ENDSUB' | 'CALL' | 'ELSEIF' | 'ELSE' | 'ENDIF' | 'ENDWHILE' | 'REPEAT' | 'ENDREPEAT' | 'BREAK' | 'CONTINUE' | 'RETURN' ;
+FOR           : 'FOR' { name(); } ;
+TO            : 'TO' { name(); } ;
+ELSEIF        : 'ELSEIF' { name(); } ;
+UNTIL         : 'UNTIL' { name(); } ;
+CASE          : 'CASE' { name(); } ;
+OF            : 'OF' { name(); } ;
+DEF           : 'DEF' { name(); } ;
+PROC          : 'PROC' { name(); } ;
+CALL          : 'CALL' { name(); } ;
+MCALL         : 'MCALL' { name(); } ;
+REPEAT        : 'REPEAT' { name(); } ;
+CONTROL       : ('LOOP' | 'ENDLOOP' | 'ENDFOR') { name(); } ;
+O_KEYWORD     : ('SUB' | 'ENDSUB' | 'ELSE' | 'ENDIF' | 'ENDWHILE' | 'ENDREPEAT' | 'BREAK' | 'CONTINUE' | 'RETURN') { name(); } ;
 WORD_COMPARE  : 'EQ' | 'NE' | 'GT' | 'GE' | 'LT' | 'LE' ;
 LOGIC         : 'AND' | 'OR' | 'XOR' ;
 MOD           : 'MOD' ;

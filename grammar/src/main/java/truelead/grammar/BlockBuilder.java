@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Decides what the parts of a block are that do not stand as they are: a statement of a richer language, prose for the operator, or damage.
@@ -80,7 +81,7 @@ final class BlockBuilder {
 	private static String lookAlike(String written, String meant, String word) {
 		String kind = written.charAt(0) == '$' ? "A dollar sign" : "The letter " + written;
 		String wanted = written.charAt(0) == '$' ? "the letter S" : "the digit " + meant;
-		return kind + " stands where " + wanted + " is meant. Type " + word + ".";
+		return kind + " stands where " + wanted + " is meant. Type " + word + (word.endsWith(".") ? " instead." : ".");
 	}
 
 	private String wordAround(String repaired, int at) {
@@ -100,8 +101,15 @@ final class BlockBuilder {
 			return index;
 		}
 		int end = stretchEnd(index);
+		if (part instanceof Part.Leading statement) {
+			if (leading(index) && end == index + 1) {
+				elements.add(statement.element());
+				return index;
+			}
+			return takeKeyword(new Part.Keyword(statement.text(), part.span()), index, end);
+		}
 		if (part instanceof Part.Keyword keyword) {
-			return takeKeyword(keyword, index, end);
+			return repeatedCall(keyword, index, end) ? end - 1 : takeKeyword(keyword, index, end);
 		}
 		if (anyKeyword(index, end) || pathMark(part, index, end)) {
 			return opaque(index, end);
@@ -119,12 +127,24 @@ final class BlockBuilder {
 		return index;
 	}
 
+	/** A name alone with a count of P, {@code HOLES P3}, is a call. */
+	private boolean repeatedCall(Part.Keyword keyword, int index, int end) {
+		boolean call = leading(index) && end == index + 2 && word(parts.get(index + 1)) != null && word(parts.get(index + 1)).address() == 'P';
+		if (call) {
+			Element.Word count = word(parts.get(index + 1));
+			elements.add(new Element.Statement(keyword.text().toUpperCase(Locale.ROOT), List.of(), Optional.of(count.value()), keyword.span().to(count.span())));
+		}
+		return call;
+	}
+
 	private int opaque(int index, int end) {
 		Span span = parts.get(index).span().to(parts.get(end - 1).span());
 		String name = line.substring(parts.get(index).span().start(), parts.get(index).span().end());
 		for (int i = end - 1; i >= index; i--) {
 			if (parts.get(i) instanceof Part.Keyword keyword) {
 				name = keyword.text();
+			} else if (parts.get(i) instanceof Part.Leading statement) {
+				name = statement.text();
 			}
 		}
 		elements.add(new Element.Opaque(name.toUpperCase(Locale.ROOT), span));
@@ -161,7 +181,7 @@ final class BlockBuilder {
 	}
 
 	private boolean anyKeyword(int from, int to) {
-		return parts.subList(from, to).stream().anyMatch(part -> part instanceof Part.Keyword
+		return parts.subList(from, to).stream().anyMatch(part -> part instanceof Part.Keyword || part instanceof Part.Leading
 				|| part instanceof Part.Whole whole && whole.element() instanceof Element.Statement);
 	}
 

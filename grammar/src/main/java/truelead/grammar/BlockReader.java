@@ -28,7 +28,7 @@ public final class BlockReader {
 	static Block readByGrammar(String line) {
 		int size = Limits.readable(line);
 		Parse parse = Parse.of(line, size);
-		if (size == line.length() && !parse.whole()) {
+		if (size == line.length() && !parse.whole() && !parse.speaksToOperator()) {
 			String repaired = Damage.repaired(line, parse.tokens());
 			if (!repaired.equals(line)) {
 				Parse better = Parse.of(repaired, size);

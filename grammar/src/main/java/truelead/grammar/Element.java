@@ -84,12 +84,50 @@ public sealed interface Element {
 	record OStatement(OKeyword keyword, String name, Optional<Expression> number, List<Expression> arguments, Span span) implements Element {
 	}
 
+	/** Keywords of statements that open, divide and close branches and loops, one inside the other. */
+	enum ControlKeyword {
+		IF, ELSEIF, ELSE, ENDIF, FOR, ENDFOR, WHILE, ENDWHILE, LOOP, ENDLOOP, REPEAT, UNTIL
+	}
+
+	/**
+	 * A statement of a branch or loop that ends by a statement of its own: {@code IF R1 > 5}, {@code FOR R1 = 1 TO 8}, {@code UNTIL R1 == 3}.
+	 *
+	 * @param values the condition; for FOR the variable, its first and its last value
+	 */
+	record Control(ControlKeyword keyword, List<Expression> values, Span span) implements Element {
+	}
+
+	/** {@code REPEAT FIRST LAST P=3}: again from a label on, to another label's block or to this one; names in upper case, empty for none. */
+	record Repetition(String from, String to, Optional<Expression> count, Span span) implements Element {
+	}
+
+	/** {@code CASE R1 OF 1 GOTOF ONE 2 GOTOF TWO DEFAULT GOTOF REST}: jumps to the target of the value that fits. */
+	record Choice(Expression value, List<Expression> values, List<Expression> targets, Optional<Expression> otherwise, Span span) implements Element {
+	}
+
+	/** {@code DEF REAL DEPTH=5, PITCH}: variables of this program, each with its value, or a {@link Expression.Missing}. */
+	record Definition(List<Expression> variables, List<Expression> values, Span span) implements Element {
+	}
+
+	/** {@code PROC HOLES(REAL DEPTH, INT COUNT=4)}: the head of a subprogram with what its arguments are called and are if left out. */
+	record Procedure(String name, List<Expression> parameters, List<Expression> values, Span span) implements Element {
+	}
+
+	/** {@code MCALL HOLE(5)}: the subprogram runs behind every block that moves, until MCALL alone, which has an empty name; names in upper case. */
+	record ModalCall(String name, List<Expression> arguments, Span span) implements Element {
+	}
+
 	/** A label to jump to: {@code AGAIN:}; the name in upper case. */
 	record Label(String name, Span span) implements Element {
 	}
 
-	/** A statement of a richer control language written as a call: {@code MSG("..")}, {@code CYCLE800()}; the name in upper case. */
-	record Statement(String name, List<Expression> arguments, Span span) implements Element {
+	/**
+	 * A statement of a richer control language written as a call: {@code MSG("..")}, {@code CYCLE800()}, {@code HOLES P3}; the name in upper case.
+	 *
+	 * @param arguments in the order written; {@link Expression.Missing} for one left out
+	 * @param repeats   how often, where it is said
+	 */
+	record Statement(String name, List<Expression> arguments, Optional<Expression> repeats, Span span) implements Element {
 	}
 
 	/** Text of a richer control language that is kept as it is and not understood: {@code DEF REAL _X}, {@code TRAFOOF}; first word in upper case as name. */

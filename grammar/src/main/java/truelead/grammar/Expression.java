@@ -22,8 +22,12 @@ public sealed interface Expression {
 	record NumberedVariable(Expression index, Span span) implements Expression {
 	}
 
-	/** A named variable: {@code #<depth>}, {@code #<_global>}, {@code R1}, {@code _X_HOME}; the name without the brackets, in lower case. */
-	record NamedVariable(String name, Span span) implements Expression {
+	/**
+	 * A named variable: {@code #<depth>}, {@code #<_global>}, {@code R1}, {@code _X_HOME}; the name without the brackets, in lower case.
+	 *
+	 * @param bare whether it stands without {@code #<} and {@code >}
+	 */
+	record NamedVariable(String name, boolean bare, Span span) implements Expression {
 	}
 
 	/** A sign or a logical negation before a value; {@code operator} is {@code "-"} or {@code "+"}. */

@@ -114,7 +114,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	private Expression index(GCodeParser.VariableContext tree) {
 		if (tree.VARIABLE_NAME() != null) {
 			String text = tree.VARIABLE_NAME().getText();
-			return new Expression.NamedVariable(plainName(text.substring(text.indexOf('<') + 1, text.length() - 1)), span(tree.VARIABLE_NAME().getSymbol()));
+			return new Expression.NamedVariable(plainName(text.substring(text.indexOf('<') + 1, text.length() - 1)), false, span(tree.VARIABLE_NAME().getSymbol()));
 		}
 		if (tree.NUMBER() != null) {
 			return Numbers.read(tree.NUMBER().getSymbol());
@@ -161,7 +161,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		return new Expression.Function("ATAN", arguments, span(tree));
 	}
 
-	private static Expression inner(Expression value) {
+	static Expression inner(Expression value) {
 		return value instanceof Expression.Group group ? group.inner() : value;
 	}
 
@@ -189,13 +189,16 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		if (tree.list() != null || tree.call() != null) {
 			return new Expression.Function(tree.NAME().getText().toUpperCase(Locale.ROOT), arguments(tree.list(), tree.call()), span(tree));
 		}
-		return new Expression.NamedVariable(plainName(tree.NAME().getText()), span(tree));
+		return new Expression.NamedVariable(plainName(tree.NAME().getText()), true, span(tree));
 	}
 
 	@Override
 	public Expression visitLetterName(GCodeParser.LetterNameContext tree) {
+		if (tree.group() != null) {
+			return new Expression.Function(tree.LETTER().getText().toUpperCase(Locale.ROOT), List.of(inner(visit(tree.group()))), span(tree));
+		}
 		String number = tree.NUMBER() == null ? "" : tree.NUMBER().getText();
-		return new Expression.NamedVariable(plainName(tree.LETTER().getText() + number), span(tree));
+		return new Expression.NamedVariable(plainName(tree.LETTER().getText() + number), true, span(tree));
 	}
 
 	@Override

@@ -17,7 +17,8 @@ final class Gaps implements TokenSource {
 
 	private static final BitSet EXPECTING = set(GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.POWER, GCodeLexer.SIGN_COMPARE,
 			GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD, GCodeLexer.NOT, GCodeLexer.EQUALS, GCodeLexer.LBRACK, GCodeLexer.LPAREN, GCodeLexer.COMMA, GCodeLexer.IF,
-			GCodeLexer.WHILE, GCodeLexer.GOTO, GCodeLexer.DO);
+			GCodeLexer.WHILE, GCodeLexer.GOTO, GCodeLexer.DO, GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE,
+			GCodeLexer.DEF);
 	private static final BitSet VALUES = set(GCodeLexer.NUMBER, GCodeLexer.MANY_POINTS, GCodeLexer.EXPONENT, GCodeLexer.VARIABLE_NAME, GCodeLexer.HASH, GCodeLexer.LBRACK,
 			GCodeLexer.LPAREN, GCodeLexer.ATAN, GCodeLexer.FUNCTION, GCodeLexer.STRING, GCodeLexer.NAME, GCodeLexer.LETTER, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.NOT);
 
@@ -29,7 +30,7 @@ final class Gaps implements TokenSource {
 		this.lexer = lexer;
 	}
 
-	private static BitSet set(int... types) {
+	static BitSet set(int... types) {
 		BitSet set = new BitSet();
 		for (int type : types) {
 			set.set(type);

@@ -1,5 +1,6 @@
 package truelead.grammar;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -20,7 +21,13 @@ record GluedName(int type, int length) {
 	private static final Set<String> FUNCTIONS = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "SQRT", "SQR", "ABS", "ROUND", "RND", "FIX", "FUP", "LN",
 			"EXP", "BIN", "BCD", "ADP", "POW", "EXISTS");
 
+	private static final BitSet LABELS = new BitSet();
+
 	static {
+		for (int type : new int[] { GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.OF, GCodeLexer.UNTIL, GCodeLexer.CASE, GCodeLexer.CALL, GCodeLexer.REPEAT, GCodeLexer.CONTROL,
+				GCodeLexer.O_KEYWORD }) {
+			LABELS.set(type);
+		}
 		KEYWORDS.put("IF", GCodeLexer.IF);
 		KEYWORDS.put("THEN", GCodeLexer.THEN);
 		KEYWORDS.put("WHILE", GCodeLexer.WHILE);
@@ -37,6 +44,20 @@ record GluedName(int type, int length) {
 		}
 		for (String logic : new String[] { "AND", "OR", "XOR" }) {
 			KEYWORDS.put(logic, GCodeLexer.LOGIC);
+		}
+		KEYWORDS.put("FOR", GCodeLexer.FOR);
+		KEYWORDS.put("TO", GCodeLexer.TO);
+		KEYWORDS.put("ELSEIF", GCodeLexer.ELSEIF);
+		KEYWORDS.put("UNTIL", GCodeLexer.UNTIL);
+		KEYWORDS.put("CASE", GCodeLexer.CASE);
+		KEYWORDS.put("OF", GCodeLexer.OF);
+		KEYWORDS.put("DEF", GCodeLexer.DEF);
+		KEYWORDS.put("PROC", GCodeLexer.PROC);
+		KEYWORDS.put("CALL", GCodeLexer.CALL);
+		KEYWORDS.put("MCALL", GCodeLexer.MCALL);
+		KEYWORDS.put("REPEAT", GCodeLexer.REPEAT);
+		for (String control : new String[] { "LOOP", "ENDLOOP", "ENDFOR" }) {
+			KEYWORDS.put(control, GCodeLexer.CONTROL);
 		}
 		for (Element.OKeyword keyword : Element.OKeyword.values()) {
 			KEYWORDS.putIfAbsent(keyword.name(), GCodeLexer.O_KEYWORD);
@@ -87,10 +108,18 @@ record GluedName(int type, int length) {
 		return run.substring(2).chars().allMatch(Character::isDigit) && !Damage.looksLikeWord(run) && "=:([".indexOf(next(line)) < 0;
 	}
 
-	/** A function's name is one only where a value follows; {@code RND=2} and ROUND in prose are other names. */
+	/** Whether a keyword is one that programs take for a label or a variable too: {@code LOOP:}, {@code GOTOB REPEAT}. */
+	static boolean mayNameLabel(int type) {
+		return LABELS.get(type);
+	}
+
+	/** A function's name is one only where a value follows; {@code RND=2} and ROUND in prose are other names, and so is {@code LOOP:}. */
 	private static int type(String run, int next) {
 		int type = KEYWORDS.getOrDefault(run, GCodeLexer.NAME);
 		boolean function = type == GCodeLexer.FUNCTION || type == GCodeLexer.ATAN;
+		if (LABELS.get(type) && (next == ':' || next == '=')) {
+			return GCodeLexer.NAME;
+		}
 		return function && "[(#+-.0123456789".indexOf(next) < 0 ? GCodeLexer.NAME : type;
 	}
 

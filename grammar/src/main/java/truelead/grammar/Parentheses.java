@@ -1,5 +1,6 @@
 package truelead.grammar;
 
+import java.util.BitSet;
 import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.IntStream;
 import org.antlr.v4.runtime.Token;
@@ -7,12 +8,15 @@ import org.antlr.v4.runtime.Token;
 /** Tells a comment in parentheses from the arguments of a call, and finds where a comment ends. */
 final class Parentheses {
 
+	/** Tokens behind which values may stand in parentheses. */
+	static final BitSet OPENS_VALUES = Gaps.set(GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE);
+
 	private Parentheses() {
 	}
 
 	/**
 	 * Whether the parenthesis just read opens a value: right behind a name ({@code MSG(}), or behind an equals sign or an operator once an
-	 * equals sign, IF or WHILE has been read ({@code R1=(R2+1)*2}). Everywhere else it opens a comment.
+	 * equals sign or a word such as IF has been read ({@code R1=(R2+1)*2}). Everywhere else it opens a comment.
 	 */
 	static boolean openValue(CharStream line, Token before, boolean assigned) {
 		if (before == null) {
@@ -22,8 +26,8 @@ final class Parentheses {
 		return switch (before.getType()) {
 			case GCodeLexer.NAME -> adjacent ? !Damage.looksLikeWord(before.getText()) : line.LA(1) == '"';
 			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> adjacent;
-			case GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE -> true;
-			case GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
+			case GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE -> true;
+			case GCodeLexer.TO, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
 					GCodeLexer.NOT, GCodeLexer.MOD, GCodeLexer.POWER -> assigned;
 			default -> false;
 		};

@@ -44,6 +44,18 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 		return count;
 	}
 
+	/** Whether letters stand right behind a code that shows the rest of the block to the operator: {@code M0 NO GO}. */
+	boolean speaksToOperator() {
+		for (int i = 1; i < parts.size(); i++) {
+			boolean shows = parts.get(i - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word word && word.address() == 'M'
+					&& word.value() instanceof Expression.Number number && (number.value() == 0 || number.value() == 1 || number.value() == 117);
+			if (shows && parts.get(i) instanceof Part.Keyword name && name.text().chars().noneMatch(Character::isDigit)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	/**
 	 * Whether no name stands alone and every one of the tokens that the repair has changed is made of words with plain numbers.
 	 *
@@ -52,7 +64,7 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 	boolean explains(List<Token> before, String written, String repaired) {
 		boolean[] literal = new boolean[written.length()];
 		for (Part part : parts) {
-			if (part instanceof Part.Keyword) {
+			if (part instanceof Part.Keyword || part instanceof Part.Leading) {
 				return false;
 			}
 			if (part instanceof Part.Whole whole && whole.element() instanceof Element.Word word && word.literal()) {

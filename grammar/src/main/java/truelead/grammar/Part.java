@@ -17,6 +17,14 @@ sealed interface Part {
 	record Keyword(String text, Span span) implements Part {
 	}
 
+	/** A statement that must have its block to itself; elsewhere its first word, {@code text}, is a name as in prose. */
+	record Leading(Element element, String text) implements Part {
+		@Override
+		public Span span() {
+			return element.span();
+		}
+	}
+
 	/** An address letter without a value. */
 	record Bare(Element.Word word) implements Part {
 		@Override

@@ -12,6 +12,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	private final List<Problem> problems = new ArrayList<>();
 	private final ExpressionReader values = new ExpressionReader(problems);
+	private final StatementReader statements = new StatementReader(values);
 	private final List<Part> parts = new ArrayList<>();
 
 	/** Reads a whole block. */
@@ -153,14 +154,14 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (tree.EQUALS() == null) {
 			return new Part.Keyword(name, span(tree)); // a statement such as DPRNT[X#1[35]], whose text has rules of its own
 		}
-		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), span(tree.NAME().getSymbol()))
+		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), true, span(tree.NAME().getSymbol()))
 				: new Expression.Function(name.toUpperCase(Locale.ROOT), values.arguments(tree.list(), null), span(tree.NAME().getSymbol()).to(span(tree.list())));
 		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
 	}
 
 	@Override
 	public Part visitStatement(GCodeParser.StatementContext tree) {
-		return whole(new Element.Statement(tree.NAME().getText().toUpperCase(Locale.ROOT), values.arguments(null, tree.call()), span(tree)));
+		return whole(new Element.Statement(tree.NAME().getText().toUpperCase(Locale.ROOT), values.arguments(null, tree.call()), Optional.empty(), span(tree)));
 	}
 
 	@Override
@@ -170,25 +171,18 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 			return new Part.Keyword(tree.getText(), span(tree));
 		}
 		if (tree.GOTO() != null) {
-			return whole(new Element.Jump(Optional.of(condition), target(tree.expression(1), tree.GOTO().getSymbol()), span(tree)));
+			return whole(new Element.Jump(Optional.of(condition), statements.target(tree.expression(1), tree.GOTO()), span(tree)));
 		}
 		if (tree.THEN() == null && !(condition instanceof Expression.Group && tree.expression(0).getStart().getType() == GCodeLexer.LBRACK)) {
-			return new Part.Keyword("IF", span(tree));
+			return statements.condition(Element.ControlKeyword.IF, condition, tree);
 		}
 		return whole(new Element.Conditional(condition, span(tree)));
-	}
-
-	private Expression target(GCodeParser.ExpressionContext tree, Token jump) {
-		Expression target = values.part(tree, jump);
-		boolean blockNumber = target instanceof Expression.NamedVariable name && name.name().length() > 1 && name.name().charAt(0) == 'n'
-				&& name.name().chars().skip(1).allMatch(c -> c >= '0' && c <= '9');
-		return blockNumber ? Numbers.read(tree.getStop()) : target;
 	}
 
 	@Override
 	public Part visitLoop(GCodeParser.LoopContext tree) {
 		if (tree.DO() == null) {
-			return new Part.Keyword("WHILE", span(tree));
+			return statements.condition(Element.ControlKeyword.WHILE, values.visit(tree.expression(0)), tree);
 		}
 		Expression condition = values.part(tree.expression(0), tree.WHILE().getSymbol());
 		return whole(new Element.LoopStart(Optional.of(condition), values.part(tree.expression(1), tree.DO().getSymbol()), span(tree)));
@@ -207,31 +201,71 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitJump(GCodeParser.JumpContext tree) {
-		return whole(new Element.Jump(Optional.empty(), target(tree.expression(), tree.GOTO().getSymbol()), span(tree)));
+		return whole(new Element.Jump(Optional.empty(), statements.target(tree.expression(), tree.GOTO()), span(tree)));
 	}
 
 	@Override
-	public Part visitAssignedWord(GCodeParser.AssignedWordContext tree) {
-		char address = letter(tree.LETTER().getText());
-		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
-		if (tree.NUMBER() == null) {
-			return whole(new Element.Word(address, -1, value, span(tree)));
-		}
-		String number = tree.NUMBER().getText();
-		if ("RQVEL".indexOf(address) >= 0) {
-			Span name = span(tree.LETTER().getSymbol()).to(span(tree.NUMBER().getSymbol()));
-			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), name), value, span(tree)));
-		}
-		int extension = number.length() < 5 && number.indexOf('.') < 0 ? Integer.parseInt(number) : -1;
-		if (extension < 0) {
-			return new Part.Misfit("Between " + address + " and = a whole number of up to four digits may stand. Correct " + number + ".", span(tree));
-		}
-		return whole(new Element.Word(address, extension, value, span(tree)));
+	public Part visitConditionalControl(GCodeParser.ConditionalControlContext tree) {
+		return statements.condition(Element.ControlKeyword.valueOf(tree.control.getText().toUpperCase(Locale.ROOT)), values.visit(tree.expression()), tree);
+	}
+
+	@Override
+	public Part visitCountedLoop(GCodeParser.CountedLoopContext tree) {
+		return statements.countedLoop(tree);
+	}
+
+	@Override
+	public Part visitRepetition(GCodeParser.RepetitionContext tree) {
+		return statements.repetition(tree);
+	}
+
+	@Override
+	public Part visitChoices(GCodeParser.ChoicesContext tree) {
+		return statements.choices(tree);
+	}
+
+	@Override
+	public Part visitDefinition(GCodeParser.DefinitionContext tree) {
+		return statements.definition(tree);
+	}
+
+	@Override
+	public Part visitProcedure(GCodeParser.ProcedureContext tree) {
+		return statements.procedure(tree);
+	}
+
+	@Override
+	public Part visitCalling(GCodeParser.CallingContext tree) {
+		return statements.calling(tree);
 	}
 
 	@Override
 	public Part visitWord(GCodeParser.WordContext tree) {
-		return word(tree, letter(tree.LETTER().getText()), tree.operand());
+		char address = letter(tree.LETTER().getText());
+		return tree.EQUALS() == null ? word(tree, address, tree.operand()) : assignedWord(tree, address);
+	}
+
+	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}. */
+	private Part assignedWord(GCodeParser.WordContext tree, char address) {
+		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
+		if (tree.operand() == null) {
+			return whole(new Element.Word(address, -1, value, span(tree)));
+		}
+		Span name = span(tree.LETTER().getSymbol()).to(span(tree.operand()));
+		Expression index = values.visit(tree.operand());
+		boolean variable = "RQVEL".indexOf(address) >= 0;
+		if (variable && index instanceof Expression.Group group) {
+			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value, span(tree)));
+		}
+		String number = tree.operand().getText();
+		boolean digits = number.chars().allMatch(c -> c >= '0' && c <= '9');
+		if (variable && digits) {
+			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, span(tree)));
+		}
+		if (!digits || number.length() > 4) {
+			return new Part.Misfit("Between " + address + " and = a whole number of up to four digits may stand. Correct " + number + ".", span(tree));
+		}
+		return whole(new Element.Word(address, Integer.parseInt(number), value, span(tree)));
 	}
 
 	private Part word(ParserRuleContext tree, char address, GCodeParser.OperandContext operand) {
@@ -266,7 +300,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitKeyword(GCodeParser.KeywordContext tree) {
-		return new Part.Keyword(tree.getText(), span(tree));
+		return statements.keyword(tree);
 	}
 
 	@Override

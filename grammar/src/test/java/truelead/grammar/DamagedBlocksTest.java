@@ -15,6 +15,7 @@ class DamagedBlocksTest {
 		"G1XO.5             | O       | The letter O stands where the digit 0 is meant. Type X0.5.",
 		"G1X1O.5            | O       | The letter O stands where the digit 0 is meant. Type X10.5.",
 		"Z-O.5              | O       | The letter O stands where the digit 0 is meant. Type Z-0.5.",
+		"F52O.              | O       | The letter O stands where the digit 0 is meant. Type F520. instead.",
 		"S12OO M3           | OO      | The letter OO stands where the digit 00 is meant. Type S1200.",
 		"N1l G0             | l       | The letter l stands where the digit 1 is meant. Type N11.",
 		"M3 $1200           | $       | A dollar sign stands where the letter S is meant. Type S1200.",

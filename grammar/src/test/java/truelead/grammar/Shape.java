@@ -46,7 +46,19 @@ final class Shape {
 		} else if (element instanceof Element.Label label) {
 			return label.name() + ":";
 		} else if (element instanceof Element.Statement statement) {
-			return statement.name() + of(statement.arguments());
+			return statement.name() + of(statement.arguments()) + statement.repeats().map(count -> "*" + of(count)).orElse("");
+		} else if (element instanceof Element.Control control) {
+			return control.keyword().name().toLowerCase(Locale.ROOT) + of(control.values());
+		} else if (element instanceof Element.Repetition again) {
+			return "repeat{" + again.from() + ">" + again.to() + "}*" + of(again.count());
+		} else if (element instanceof Element.Choice choice) {
+			return "case(" + of(choice.value()) + ")" + of(choice.values()) + "->" + of(choice.targets()) + "else" + of(choice.otherwise());
+		} else if (element instanceof Element.Definition definition) {
+			return "def" + of(definition.variables()) + of(definition.values());
+		} else if (element instanceof Element.Procedure procedure) {
+			return "proc{" + procedure.name() + "}" + of(procedure.parameters()) + of(procedure.values());
+		} else if (element instanceof Element.ModalCall call) {
+			return "modal{" + call.name() + "}" + of(call.arguments());
 		} else if (element instanceof Element.Opaque opaque) {
 			return "opaque{" + opaque.name() + "}";
 		}

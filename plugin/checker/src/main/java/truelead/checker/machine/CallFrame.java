@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import truelead.grammar.Element;
 
@@ -32,6 +33,8 @@ final class CallFrame {
 	/** Whether an o-word ends it, so that program numbers do not. */
 	final boolean oWord;
 	final Deque<Loop> loops = new ArrayDeque<>();
+	/** What a call has given to a subprogram with a head of its own. */
+	List<Value> arguments = List.of();
 	int line;
 	int repeatsLeft;
 

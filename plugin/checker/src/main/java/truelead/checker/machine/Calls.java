@@ -2,7 +2,6 @@ package truelead.checker.machine;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,7 +11,7 @@ import truelead.grammar.Element;
 final class Calls {
 
 	/** Where a called program is. */
-	private record Found(Source source, int start, int end, int repeats) {
+	record Found(Source source, int start, int end, int repeats) {
 	}
 
 	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
@@ -24,6 +23,7 @@ final class Calls {
 	private final MachineState state;
 	private final Output out;
 	private final Map<String, Optional<Source>> neighbours = new HashMap<>();
+	private final RicherCalls richer;
 	private final int deepest;
 	private Map<Integer, Value> modalArguments;
 	private int modalProgram;
@@ -35,6 +35,7 @@ final class Calls {
 		this.folder = folder;
 		this.state = state;
 		this.out = out;
+		this.richer = new RicherCalls(flow, this);
 		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
 	}
 
@@ -69,9 +70,14 @@ final class Calls {
 		return false;
 	}
 
-	/** Whether every motion calls a macro. */
-	boolean modalMacro() {
-		return modalArguments != null;
+	/** Whether every motion calls a macro or a subprogram. */
+	boolean modal() {
+		return modalArguments != null || richer.modal();
+	}
+
+	/** Calls of richer languages. */
+	RicherCalls richer() {
+		return richer;
 	}
 
 	private static double number(Words words, char letter, double otherwise) {
@@ -108,12 +114,15 @@ final class Calls {
 					case CALL -> call(words, words.mRef(i));
 					case LOCAL_CALL -> localCall(words, words.mRef(i));
 					case RETURN -> returned(words, words.mRef(i));
-					case PROGRAM_END -> flow.end(Optional.of(words.mRef(i)));
+					case PROGRAM_END -> end(words.mRef(i));
 					default -> {
 						// Done with the motion.
 					}
 				}
 			}
+		}
+		if (moved) {
+			richer.moved();
 		}
 		if (moved && modalArguments != null && !flow.frames().contains(modalFrame)) {
 			Map<Integer, Value> arguments = modalArguments;
@@ -162,12 +171,6 @@ final class Calls {
 		}
 	}
 
-	/** A statement that is the name of a neighbouring program calls it; false where none has the name. */
-	boolean statementCall(String name) {
-		Optional<Source> source = neighbour(name).or(() -> neighbour(name.toLowerCase(Locale.ROOT)));
-		source.ifPresent(found -> enter(new Found(found, 0, found.lines(), 1), true, false, Optional.empty()));
-		return source.isPresent();
-	}
 
 	private void localCall(Words words, WordRef word) {
 		CallFrame frame = flow.frames().peek();
@@ -215,11 +218,13 @@ final class Calls {
 		});
 	}
 
-	private Optional<Source> neighbour(String name) {
+	/** A program beside the main one. */
+	Optional<Source> neighbour(String name) {
 		return neighbours.computeIfAbsent(name, unread -> folder.find(unread).map(Source::new));
 	}
 
-	private boolean enter(Found found, boolean ownLocals, boolean oWord, Optional<WordRef> word) {
+	/** Goes into a program; false where calls are too deep, or it is to be passed no times. */
+	boolean enter(Found found, boolean ownLocals, boolean oWord, Optional<WordRef> word) {
 		if (flow.frames().size() > deepest) {
 			out.notFollowed(flow.block(), "calls are more than " + deepest + " deep: this one is not followed", word);
 			return false;
@@ -232,10 +237,38 @@ final class Calls {
 		return true;
 	}
 
+	/** The end of the program; not inside a branch that the machine may leave out. */
+	private void end(WordRef word) {
+		if (flow.doubts().statement().isPresent()) {
+			doubtful("whether the program ends here", Optional.of(word));
+		} else {
+			flow.end(Optional.of(word));
+		}
+	}
+
+	private void doubtful(String what, Optional<WordRef> word) {
+		out.remark(flow.block(), what + flow.block().line(), what + " depends on " + flow.doubts().statement().orElse("") + ", which is not followed: taken not to", word);
+	}
+
+	/** A return statement without a word of its own. */
+	void returned() {
+		if (flow.doubts().inside(flow.frames().peek()).isPresent()) {
+			doubtful("whether the program returns here", Optional.empty());
+		} else if (flow.frames().peek().caller.isPresent()) {
+			flow.leave();
+		} else {
+			flow.end(Optional.empty());
+		}
+	}
+
 	/** M99: back to the caller, with P to a block of it; in a main program to a block, else the machine would begin again. */
 	private void returned(Words words, WordRef word) {
 		CallFrame frame = flow.frames().peek();
 		boolean called = frame.caller.isPresent();
+		if (flow.doubts().inside(frame).isPresent()) {
+			doubtful("whether the program returns here", Optional.of(word));
+			return;
+		}
 		if (!called && words.block().skippable() && !words.has('P')) {
 			return;
 		}
@@ -288,6 +321,6 @@ final class Calls {
 		}
 		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty() : Optional.of(flow.evaluator().value(statement.arguments().get(0)));
 		flow.leave();
-		result.ifPresent(value -> flow.variables().set("_value", value));
+		result.ifPresent(value -> flow.variables().set("_value", false, value));
 	}
 }

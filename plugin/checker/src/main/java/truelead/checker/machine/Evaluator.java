@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import truelead.grammar.Expression;
 
 /** Works out expressions. What depends on something not known is not known; brackets deeper than {@value #DEPTH} are not followed. */
@@ -38,7 +40,7 @@ final class Evaluator {
 			Value index = value(variable.index());
 			return index.known() ? variables.get((int) Math.round(index.number())) : Value.unknown("the number of a variable is not known: " + index.why());
 		} else if (expression instanceof Expression.NamedVariable variable) {
-			return variables.get(variable.name());
+			return variables.get(variable.name(), variable.bare());
 		} else if (expression instanceof Expression.Unary unary) {
 			Value operand = value(unary.operand()).inArithmetic();
 			return operand.known() && unary.operator().equals("-") ? Value.of(-operand.number()) : operand;
@@ -98,7 +100,7 @@ final class Evaluator {
 	}
 
 	/** Controls compare to within their last digits: a loop that counts 0.1 up to 1 ends. */
-	private static boolean same(double a, double b) {
+	static boolean same(double a, double b) {
 		return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
 	}
 
@@ -114,6 +116,10 @@ final class Evaluator {
 		if (arguments.isEmpty()) {
 			return Value.unknown(function.name() + " has no argument");
 		}
+		Optional<String> array = Functions.NAMES.contains(function.name()) ? Optional.empty() : arrayName(function);
+		if (array.isPresent() && (function.name().length() == 1 || variables.set(array.get(), true))) {
+			return variables.get(array.get(), true);
+		}
 		Value first = value(arguments.get(0)).inArithmetic();
 		Value second = arguments.size() > 1 ? value(arguments.get(1)).inArithmetic() : Value.ONE;
 		if (!first.known() || !second.known()) {
@@ -122,11 +128,25 @@ final class Evaluator {
 		return Functions.value(function.name(), first.number(), second.number(), arguments.size());
 	}
 
+	/** The name of a variable that is one of many: R[3] is R3, A[1,2] is a name of its own; empty where the place is not known. */
+	Optional<String> arrayName(Expression.Function array) {
+		StringBuilder name = new StringBuilder(array.name().toLowerCase(Locale.ROOT));
+		boolean parameter = array.arguments().size() == 1 && name.length() == 1;
+		for (Expression argument : array.arguments()) {
+			Value index = value(argument).inArithmetic();
+			if (!index.known()) {
+				return Optional.empty();
+			}
+			name.append(parameter ? "" : "[").append(Math.round(index.number()));
+		}
+		return Optional.of(name.toString());
+	}
+
 	private Value exists(Expression variable) {
 		if (variable instanceof Expression.Group group) {
 			return exists(group.inner());
 		} else if (variable instanceof Expression.NamedVariable named) {
-			return Value.of(variables.set(named.name()));
+			return Value.of(variables.set(named.name(), named.bare()));
 		}
 		return Value.of(value(variable).known());
 	}

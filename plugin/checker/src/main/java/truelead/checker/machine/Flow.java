@@ -11,11 +11,6 @@ import truelead.grammar.Expression;
 /** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
 final class Flow {
 
-	/** System variable that raises an alarm, and those that hold work offsets, as the usual macro languages number them. */
-	private static final int ALARM = 3000;
-	private static final int FIRST_OFFSET = 5201;
-	private static final int LAST_OFFSET = 5326;
-
 	private final MachineState state;
 	private final Output out;
 	private final Meter meter;
@@ -27,6 +22,9 @@ final class Flow {
 	private final Contours contours;
 	private final OWords oWords;
 	private final RicherStatements richer;
+	private final Doubts doubts;
+	private final Controls controls;
+	private final Assignments assignments;
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
 	private final boolean assignAfterBlock;
 	private final java.util.Set<Integer> skipLevels;
@@ -45,7 +43,10 @@ final class Flow {
 		this.contours = new Contours(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
 		this.oWords = new OWords(this, calls);
+		this.doubts = new Doubts(state);
 		this.richer = new RicherStatements(this, calls, state);
+		this.controls = new Controls(this, doubts);
+		this.assignments = new Assignments(this, variables, state, doubts);
 		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
 		this.skipLevels = state.profile.blockDelete();
 	}
@@ -64,6 +65,11 @@ final class Flow {
 
 	Deque<CallFrame> frames() {
 		return frames;
+	}
+
+	/** Branches and loops that are passed once, as their conditions are not known. */
+	Doubts doubts() {
+		return doubts;
 	}
 
 	/** The block being executed. */
@@ -97,7 +103,7 @@ final class Flow {
 	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
 	private boolean contour(CallFrame frame) {
 		boolean skippable = frame.caller.isPresent() && frame.caller.get().skippable();
-		return !calls.modalMacro() && !executor.readsOtherwise() && contours.follow(frame, skippable);
+		return !calls.modal() && !executor.readsOtherwise() && contours.follow(frame, skippable);
 	}
 
 	private void spent() {
@@ -150,15 +156,19 @@ final class Flow {
 			if (element instanceof Element.BlockDelete delete && skipLevels.contains(delete.level())) {
 				last = i;
 			} else if (element instanceof Element.Conditional conditional) {
-				if (forgets(conditional, elements.subList(i + 1, last)) || !holds(conditional.condition())) {
+				List<Element> behind = elements.subList(i + 1, last);
+				if (commentsOnly(behind) && controls.statement(frame, conditional)) {
+					return;
+				}
+				if (assignments.forgets(conditional, behind) || !holds(conditional.condition())) {
 					last = i;
 				}
 			} else if (element instanceof Element.Assignment assignment && !assignAfterBlock) {
-				assign(assignment);
+				assignments.assign(assignment);
 			} else if (goesElsewhere(frame, element)) {
 				return;
-			} else {
-				richer.follow(element, read.text());
+			} else if (!forTheOperator(elements, i)) {
+				richer.follow(frame, element, read.text());
 				machine |= RicherStatements.machineCoordinates(element);
 			}
 		}
@@ -168,30 +178,19 @@ final class Flow {
 		if (assignAfterBlock) {
 			for (Element element : elements.subList(first, last)) {
 				if (element instanceof Element.Assignment assignment) {
-					assign(assignment);
+					assignments.assign(assignment);
 				}
 			}
 		}
 	}
 
-	/** Where a condition is not known and only variables would be set, they are not known from here on; that is all. */
-	private boolean forgets(Element.Conditional conditional, List<Element> behind) {
-		Value condition = evaluator.value(conditional.condition()).inArithmetic();
-		boolean assignments = !condition.known()
-				&& behind.stream().allMatch(element -> element instanceof Element.Assignment || element instanceof Element.Comment);
-		if (assignments) {
-			for (Element element : behind) {
-				if (element instanceof Element.Assignment assignment && !isAlarm(assignment)) {
-					assign(assignment.target(), Value.unknown(condition.why()));
-				}
-			}
-		}
-		return assignments;
+	/** Text right behind an M word is shown to the operator. */
+	private static boolean forTheOperator(List<Element> elements, int index) {
+		return index > 0 && elements.get(index) instanceof Element.Opaque && elements.get(index - 1) instanceof Element.Word word && word.address() == 'M';
 	}
 
-	private static boolean isAlarm(Element.Assignment assignment) {
-		return assignment.target() instanceof Expression.NumberedVariable variable && variable.index() instanceof Expression.Number number
-				&& number.value() == ALARM;
+	private static boolean commentsOnly(List<Element> elements) {
+		return elements.stream().allMatch(element -> element instanceof Element.Comment);
 	}
 
 	private boolean goesElsewhere(CallFrame frame, Element element) {
@@ -203,8 +202,10 @@ final class Flow {
 			MacroLoops.end(this, frame, end);
 		} else if (element instanceof Element.OStatement statement) {
 			oWords.statement(frame, statement);
+		} else if (element instanceof Element.Choice choice) {
+			Jumps.choose(this, frame, choice, state.profile);
 		} else {
-			return false;
+			return controls.statement(frame, element);
 		}
 		return true;
 	}
@@ -227,31 +228,9 @@ final class Flow {
 		return value.known() && value.number() != 0;
 	}
 
-	private void assign(Element.Assignment assignment) {
-		assign(assignment.target(), evaluator.value(assignment.value()));
-	}
-
-	private void assign(Expression target, Value value) {
-		if (target instanceof Expression.NumberedVariable variable) {
-			Value index = evaluator.value(variable.index());
-			if (index.known()) {
-				assign((int) Math.round(index.number()), value);
-			} else {
-				out.notFollowed(block, "which variable is set here is not known: " + index.why(), Optional.empty());
-			}
-		} else if (target instanceof Expression.NamedVariable variable) {
-			variables.set(variable.name(), value);
-		}
-	}
-
-	private void assign(int variable, Value value) {
-		variables.set(variable, value);
-		if (variable == ALARM) {
-			out.stopped(block, "the program stops here with an alarm of its own", Optional.empty());
-			ended = true;
-		} else if (variable >= FIRST_OFFSET && variable <= LAST_OFFSET) {
-			state.place.offsetVariable(variable, value.number());
-		}
+	/** Sets a variable. */
+	void assign(Expression target, Value value) {
+		assignments.assign(target, value);
 	}
 
 	/** Goes on at a line of the same program. */
@@ -283,6 +262,7 @@ final class Flow {
 			return;
 		}
 		frames.pop();
+		doubts.leave(frame);
 		if (frame.ownLocals) {
 			variables.leave();
 		}

@@ -1,9 +1,14 @@
 package truelead.checker.machine;
 
 import java.math.BigDecimal;
+import java.util.Set;
 
 /** The functions of control languages; angles in degrees, as controls have them. */
 final class Functions {
+
+	/** All that is a function and no array of variables. */
+	static final Set<String> NAMES = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "ATAN", "ATAN2", "ATN", "SQRT", "SQR", "ABS", "ROUND", "RND", "FIX", "TRUNC", "INT", "FUP",
+			"LN", "EXP", "POW", "POT", "BIN", "BCD", "NOT", "IC", "AC");
 
 	private Functions() {
 	}

@@ -15,17 +15,35 @@ final class Jumps {
 	/** Makes the jump where its condition holds; a place that is not there, or not known, ends the program. */
 	static void jump(Flow flow, CallFrame frame, Element.Jump jump, MachineProfile profile) {
 		Value condition = jump.condition().map(flow.evaluator()::value).orElse(Value.ONE).inArithmetic();
-		if (condition.known() && condition.number() == 0) {
-			return;
+		if (!condition.known() || condition.number() != 0) {
+			go(flow, frame, jump.target(), condition, profile);
 		}
-		OptionalInt line = target(flow, frame, jump.target());
-		if (!condition.known()) {
-			unknown(flow, frame, line, condition.why(), profile);
+	}
+
+	/** Jumps to the target of the first value that fits, else to the one for all others. */
+	static void choose(Flow flow, CallFrame frame, Element.Choice choice, MachineProfile profile) {
+		Value value = flow.evaluator().value(choice.value()).inArithmetic();
+		for (int i = 0; i < choice.values().size(); i++) {
+			Value one = flow.evaluator().value(choice.values().get(i)).inArithmetic();
+			Value fits = value.known() && one.known() ? Value.of(Evaluator.same(value.number(), one.number())) : value.known() ? one : value;
+			if (!fits.known() || fits.number() != 0) {
+				go(flow, frame, choice.targets().get(i), fits, profile);
+				return;
+			}
+		}
+		choice.otherwise().ifPresent(target -> go(flow, frame, target, Value.ONE, profile));
+	}
+
+	private static void go(Flow flow, CallFrame frame, Expression to, Value condition, MachineProfile profile) {
+		OptionalInt line = target(flow, frame, to);
+		Optional<String> doubt = line.isPresent() ? flow.doubts().leaving(frame, line.getAsInt()) : Optional.empty();
+		if (!condition.known() || doubt.isPresent()) {
+			unknown(flow, frame, line, condition.known() ? "it depends on " + doubt.get() + ", which is not followed" : condition.why(), profile);
 		} else if (line.isPresent()) {
 			flow.goTo(frame, line.getAsInt());
 		} else {
-			Value target = flow.evaluator().value(jump.target());
-			boolean label = jump.target() instanceof Expression.NamedVariable;
+			Value target = flow.evaluator().value(to);
+			boolean label = to instanceof Expression.NamedVariable;
 			flow.out().stopped(flow.block(), target.known() || label ? "the block that the program jumps to is not in this file"
 					: "where the program jumps to is not known: " + target.why(), Optional.empty());
 			flow.stop();

@@ -1,7 +1,5 @@
 package truelead.checker.machine;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.Optional;
 
 /** The modal state while a program runs. Whoever changes a field calls {@link #changed()}; {@link #modal()} is shared until then. */
@@ -40,7 +38,7 @@ final class MachineState {
 	int motionCode;
 
 	private final boolean leastIncrements;
-	private final Deque<String> unfollowed = new ArrayDeque<>();
+	private Optional<String> unfollowed = Optional.empty();
 	private Modal modal;
 	private Modal faceModal;
 	private Modal sideModal;
@@ -66,19 +64,13 @@ final class MachineState {
 		}
 	}
 
-	/** A branch or loop begins that is not followed, but passed once. */
-	void open(String statement) {
-		unfollowed.push(statement);
-	}
-
-	/** It ends. */
-	void close() {
-		unfollowed.poll();
-	}
-
-	/** The innermost branch or loop that is not followed. */
+	/** The innermost branch or loop that is not followed, but passed once. */
 	Optional<String> unfollowed() {
-		return Optional.ofNullable(unfollowed.peek());
+		return unfollowed;
+	}
+
+	void unfollowed(Optional<String> statement) {
+		unfollowed = statement;
 	}
 
 	/** The state has changed: the next step gets a new value. */

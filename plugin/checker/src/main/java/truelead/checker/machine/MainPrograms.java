@@ -54,7 +54,7 @@ final class MainPrograms {
 	}
 
 	private static Part part(Outline outline, int from, int to) {
-		return new Part(from, to, outline.hasReturn(from, to) && !outline.hasEnd(from, to));
+		return new Part(from, to, (outline.hasReturn(from, to) || outline.hasProcedure(from, to)) && !outline.hasEnd(from, to));
 	}
 
 	private static boolean called(Source source, int from, int to, Outline outline) {
@@ -94,6 +94,11 @@ final class MainPrograms {
 	private static boolean endsWithReturn(ProgramText text) {
 		for (int line = text.lineCount() - 1; line >= Math.max(0, text.lineCount() - NEAR); line--) {
 			Block block = text.block(line);
+			for (Element element : block.elements()) {
+				if (element instanceof Element.Opaque opaque && opaque.name().equals("RET")) {
+					return true;
+				}
+			}
 			for (Element.Word word : block.words()) {
 				double code = word.address() == 'M' && word.value() instanceof Expression.Number number ? number.value() : -1;
 				if (code == 2 || code == 30 || code == 99 || code == 17) {

@@ -31,6 +31,8 @@ final class Outline {
 	private final Map<String, TreeSet<Integer>> labels = new HashMap<>();
 	private final TreeMap<Integer, Mark> marks = new TreeMap<>();
 	private final Map<String, Integer> subs = new HashMap<>();
+	private final Map<String, Integer> procedures = new HashMap<>();
+	private Structures structures;
 	private final TreeSet<Integer> ends = new TreeSet<>();
 	private final TreeSet<Integer> returns = new TreeSet<>();
 	private final Set<Integer> called = new HashSet<>();
@@ -65,12 +67,28 @@ final class Outline {
 				labels.computeIfAbsent(label.name(), fresh -> new TreeSet<>()).add(line);
 			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
 				mark(line, element);
+			} else if (Structures.keyword(element).isPresent() && alone(block, element)) {
+				mark(line, element);
+			} else if (element instanceof Element.Procedure procedure) {
+				procedures.putIfAbsent(procedure.name(), line);
 			}
 		}
 		if (calls > 0 && target >= 0) {
 			called.add(target);
 			called.add(target > 9999 ? target % 10_000 : target);
 		}
+	}
+
+	/** Whether nothing but comments stands behind an element. */
+	private static boolean alone(Block block, Element element) {
+		boolean behind = false;
+		for (Element other : block.elements()) {
+			if (behind && !(other instanceof Element.Comment)) {
+				return false;
+			}
+			behind |= other == element;
+		}
+		return true;
 	}
 
 	private void mark(int line, Element element) {
@@ -179,6 +197,25 @@ final class Outline {
 	/** Statements that open or close a part, in order, from a line on. */
 	Collection<Mark> marks(int from) {
 		return marks.tailMap(from).values();
+	}
+
+	/** Which statements open, divide and close the same branch or loop. */
+	Structures structures() {
+		if (structures == null) {
+			structures = new Structures(marks.values());
+		}
+		return structures;
+	}
+
+	/** Line of the head of the subprogram of that name, in capitals. */
+	OptionalInt procedure(String name) {
+		Integer line = procedures.get(name);
+		return line == null ? OptionalInt.empty() : OptionalInt.of(line);
+	}
+
+	/** Whether any subprogram has a head of its own. */
+	boolean hasProcedure(int from, int to) {
+		return procedures.values().stream().anyMatch(line -> line >= from && line < to);
 	}
 
 	/** Line of the o-word subprogram of that name. */

@@ -5,23 +5,21 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.Span;
 
 /**
  * Statements of richer control languages. Frames are followed as frames of their own; a name that a neighbouring file has is a call; those
- * that move nothing are passed over; a branch or loop is passed once, and a thread inside it is said not to be followed; the others are
- * reported once a program.
+ * that move nothing are passed over; the others are reported once a program.
  */
 final class RicherStatements {
 
-	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC", "SOFT", "BRISK", "FFWON", "FFWOF",
-			"WORKPIECE", "EXTERN", "RET", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS", "CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES",
+	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "SAVE", "DISPLOF", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC", "SOFT", "BRISK", "FFWON", "FFWOF",
+			"WORKPIECE", "EXTERN", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS", "CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES",
 			"ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON", "DIAMOF", "LIMS", "STOPATEND");
 	private static final Set<String> FRAMES = Set.of("TRANS", "ROT", "SCALE", "MIRROR", "ROTS", "CYCLE800");
 	private static final Set<String> ADDED_FRAMES = Set.of("ATRANS", "AROT", "ASCALE", "AMIRROR", "AROTS");
-	private static final Set<String> OPENING = Set.of("IF", "FOR", "WHILE", "LOOP", "REPEAT", "CASE");
-	private static final Set<String> CLOSING = Set.of("ENDIF", "ENDFOR", "ENDWHILE", "ENDLOOP", "UNTIL");
-	private static final Set<String> BETWEEN = Set.of("ELSE");
+	private static final Set<String> RETURNS = Set.of("RET");
 
 	private final Flow flow;
 	private final Calls calls;
@@ -36,11 +34,21 @@ final class RicherStatements {
 	}
 
 	/** Does what can be done for one element; text is the block's. */
-	void follow(Element element, String text) {
+	void follow(CallFrame frame, Element element, String text) {
 		if (element instanceof Element.Statement statement) {
-			follow(statement.name(), statement.span(), text);
+			follow(statement.name(), statement.arguments(), statement.repeats(), statement.span(), text);
 		} else if (element instanceof Element.Opaque opaque) {
-			follow(opaque.name(), opaque.span(), text);
+			follow(opaque.name(), List.of(), Optional.empty(), opaque.span(), text);
+		} else if (element instanceof Element.ModalCall call) {
+			modal(call, text);
+		} else if (element instanceof Element.Repetition again) {
+			calls.richer().repeat(frame, again);
+		} else if (element instanceof Element.Definition definition) {
+			calls.richer().define(definition);
+		} else if (element instanceof Element.Procedure procedure) {
+			calls.richer().head(frame, procedure);
+		} else if (element instanceof Element.Control control) {
+			flow.out().notFollowed(flow.block(), control.keyword() + " has no statement here that it belongs to", Optional.empty());
 		}
 	}
 
@@ -49,30 +57,36 @@ final class RicherStatements {
 		return element instanceof Element.Opaque opaque && (opaque.name().equals("SUPA") || opaque.name().equals("G153"));
 	}
 
-	private void follow(String name, Span span, String text) {
+	private void follow(String name, List<Expression> arguments, Optional<Expression> repeats, Span span, String text) {
 		String written = text.substring(span.start(), span.end());
 		if (FRAMES.contains(name)) {
 			boolean off = written.chars().noneMatch(c -> c >= '1' && c <= '9');
 			state.place.tilt(off ? List.of() : List.of(written));
 		} else if (ADDED_FRAMES.contains(name)) {
 			state.place.tiltFurther(written);
-		} else if (OPENING.contains(name)) {
-			state.open(name + " in line " + (flow.block().line() + 1));
-		} else if (CLOSING.contains(name)) {
-			state.close();
-		} else if (threads(name, written)) {
-			flow.out().notFollowed(flow.block(), written + " makes threads in a way that is not followed: check them by hand", Optional.empty());
-		} else if (!SILENT.contains(name) && !BETWEEN.contains(name) && !calls.statementCall(name)) {
-			flow.out().remark(flow.block(), "statement",
-					name + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked", Optional.empty());
+		} else if (RETURNS.contains(name)) {
+			calls.returned();
+		} else if (threading.contains(name)) {
+			threads(written);
+		} else if (!SILENT.contains(name) && !calls.richer().call(name, arguments, repeats)) {
+			notFollowed(name);
 		}
 	}
 
-	private boolean threads(String name, String written) {
-		if (threading.contains(name)) {
-			return true;
+	private void modal(Element.ModalCall call, String text) {
+		if (threading.contains(call.name())) {
+			threads(text.substring(call.span().start(), call.span().end()));
+		} else if (!calls.richer().modal(call)) {
+			notFollowed(call.name());
 		}
-		String rest = written.toUpperCase(Locale.ROOT);
-		return name.equals("MCALL") && threading.stream().anyMatch(cycle -> !cycle.isEmpty() && rest.contains(cycle + "("));
+	}
+
+	private void threads(String written) {
+		flow.out().notFollowed(flow.block(), written + " makes threads in a way that is not followed: check them by hand", Optional.empty());
+	}
+
+	private void notFollowed(String name) {
+		flow.out().remark(flow.block(), "statement",
+				name + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked", Optional.empty());
 	}
 }

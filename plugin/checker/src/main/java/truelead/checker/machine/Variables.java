@@ -3,7 +3,10 @@ package truelead.checker.machine;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntFunction;
 
 /**
@@ -20,6 +23,7 @@ final class Variables {
 	private static final class Level {
 		final Map<Integer, Value> numbered = new HashMap<>();
 		final Map<String, Value> named = new HashMap<>();
+		final Set<String> defined = new HashSet<>();
 		final Value unset;
 
 		Level(Value unset) {
@@ -70,17 +74,29 @@ final class Variables {
 		return told != null ? told : Value.unknown("#" + number + (number >= 1000 ? " is known at the machine only" : " is not set in the program"));
 	}
 
-	Value get(String name) {
-		Value value = name.startsWith("_") ? global.get(name) : levels.peek().named.get(name);
-		if (value == null && name.startsWith("_")) {
-			value = global.get(name);
-		}
-		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(spoken(name) + " is not set in the program");
+	/** The value of a named one; {@code bare} without the marks of RS-274, so that R1 is common to all programs. */
+	Value get(String name, boolean bare) {
+		Value value = common(name, bare) ? global.get(name) : levels.peek().named.get(name);
+		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(spoken(name, bare) + " is not set in the program");
 	}
 
 	/** Whether a name has been set. */
-	boolean set(String name) {
-		return name.startsWith("_") ? global.containsKey(name) : levels.peek().named.containsKey(name);
+	boolean set(String name, boolean bare) {
+		return common(name, bare) ? global.containsKey(name) : levels.peek().named.containsKey(name);
+	}
+
+	/** Whether a name is one for all programs: RS-274's with an underscore, R1 and its like, but for what a program has defined for itself. */
+	private boolean common(String name, boolean bare) {
+		boolean shared = name.startsWith("_") || bare && name.charAt(0) == 'r' && name.length() > 1 && name.chars().skip(1).allMatch(Character::isDigit);
+		return shared && !levels.peek().defined.contains(name);
+	}
+
+	/** A name is one of the program in hand alone. */
+	void define(String name, Value value) {
+		if (levels.peek().named.size() < MOST) {
+			levels.peek().defined.add(name);
+			levels.peek().named.put(name, value);
+		}
 	}
 
 	void set(int number, Value value) {
@@ -90,19 +106,29 @@ final class Variables {
 		}
 	}
 
-	void set(String name, Value value) {
-		Map<String, Value> variables = name.startsWith("_") ? global : levels.peek().named;
+	void set(String name, boolean bare, Value value) {
+		Map<String, Value> variables = common(name, bare) ? global : levels.peek().named;
 		if (variables.size() < MOST || variables.containsKey(name)) {
 			variables.put(name, value);
 		}
 	}
 
-	private static boolean local(int number) {
+	/** How many levels of local variables there are. */
+	int depth() {
+		return levels.size();
+	}
+
+	/** Whether a name is one of the level in force. */
+	boolean local(String name, boolean bare) {
+		return !common(name, bare);
+	}
+
+	/** Whether a number is one of the level in force. */
+	static boolean local(int number) {
 		return number >= 1 && number <= LOCALS;
 	}
 
-	private static String spoken(String name) {
-		boolean letterNumber = name.length() > 1 && name.chars().skip(1).allMatch(Character::isDigit);
-		return letterNumber ? name.toUpperCase(java.util.Locale.ROOT) : "#<" + name + ">";
+	private static String spoken(String name, boolean bare) {
+		return bare ? name.toUpperCase(Locale.ROOT) : "#<" + name + ">";
 	}
 }
