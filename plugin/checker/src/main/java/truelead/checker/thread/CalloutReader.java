@@ -6,6 +6,9 @@ import java.util.Optional;
 /** Reads the threads and tools that a comment names. Any text may come; what is not understood says nothing. */
 public final class CalloutReader {
 	private static final int LONGEST = 4000;
+	/** Comments up to this length are read once; people write the same ones again and again. */
+	private static final int SHORT = 200;
+	private static final Remembered<String, CommentReading> READ = new Remembered<>(4000, CalloutReader::readFresh);
 
 	private CalloutReader() {
 	}
@@ -23,6 +26,10 @@ public final class CalloutReader {
 		if (!mayHoldCallout(commentText)) {
 			return CommentReading.NOTHING;
 		}
+		return commentText.length() <= SHORT ? READ.of(commentText) : readFresh(commentText);
+	}
+
+	private static CommentReading readFresh(String commentText) {
 		List<Part> parts = CommentParts.of(shortened(commentText));
 		List<ToolDescription> tools = new ToolWords(parts).read();
 		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools);

@@ -11,6 +11,11 @@ import java.util.Optional;
  */
 public record CommentReading(List<Callout> callouts, List<ToolDescription> tools) {
 
+	public CommentReading {
+		callouts = List.copyOf(callouts);
+		tools = List.copyOf(tools);
+	}
+
 	/** A comment that says nothing of the kind. */
 	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of());
 

@@ -17,6 +17,7 @@ import truelead.checker.machine.LengthUnit;
  */
 public record TapDrill(String name, double diameter, LengthUnit unit, Origin origin, String source) {
 	private static final Map<String, TapDrill> TABLE = new HashMap<>();
+	private static final Remembered<ThreadSpec, Optional<TapDrill>> CUTTING = new Remembered<>(1000, TapDrill::chosen);
 
 	static {
 		DataFile.rows("tap-drill-metric.csv").forEach(r -> TABLE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")).designation(),
@@ -32,6 +33,10 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 	 * within the limits of the minor diameter; empty where neither gives one.
 	 */
 	public static Optional<TapDrill> cutting(ThreadSpec spec) {
+		return CUTTING.of(spec);
+	}
+
+	private static Optional<TapDrill> chosen(ThreadSpec spec) {
 		TapDrill ruling = TABLE.get(key(spec));
 		if (ruling != null) {
 			return Optional.of(ruling);

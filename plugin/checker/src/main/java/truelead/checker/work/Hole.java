@@ -1,6 +1,6 @@
 package truelead.checker.work;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,22 +22,33 @@ public record Hole(Place place, List<Cut> cuts) {
 
 	/** The cuts that make the hole. */
 	public List<Cut> making() {
-		return cuts.stream().filter(c -> c.kind().makesHole()).toList();
+		return makingBefore(Integer.MAX_VALUE);
 	}
 
 	/** The cuts that make the hole before a step. */
 	public List<Cut> makingBefore(int order) {
-		return cuts.stream().filter(c -> c.kind().makesHole() && c.order() < order).toList();
+		List<Cut> making = new ArrayList<>(cuts.size());
+		for (Cut cut : cuts) {
+			if (cut.kind().makesHole() && cut.order() < order) {
+				making.add(cut);
+			}
+		}
+		return making;
 	}
 
 	/** Whether anything made a hole. */
 	public boolean made() {
-		return cuts.stream().anyMatch(c -> c.kind().makesHole());
+		return madeBefore(Integer.MAX_VALUE);
 	}
 
 	/** Whether anything made a hole before a step. */
 	public boolean madeBefore(int order) {
-		return cuts.stream().anyMatch(c -> c.kind().makesHole() && c.order() < order);
+		for (Cut cut : cuts) {
+			if (cut.kind().makesHole() && cut.order() < order) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/**
@@ -55,20 +66,28 @@ public record Hole(Place place, List<Cut> cuts) {
 	 * @param level mm along the axis
 	 */
 	public Optional<Cut> sizedBefore(int order, double level) {
-		List<Cut> reaching = makingBefore(order).stream().filter(c -> c.direction() * (c.tip() - level) >= 0).toList();
-		if (reaching.stream().anyMatch(c -> c.diameter().isEmpty())) {
-			return Optional.empty();
+		Cut widest = null;
+		for (Cut cut : makingBefore(order)) {
+			if (cut.direction() * (cut.tip() - level) >= 0) {
+				if (cut.diameter().isEmpty()) {
+					return Optional.empty();
+				}
+				widest = widest == null || cut.diameter().get().value() > widest.diameter().orElseThrow().value() ? cut : widest;
+			}
 		}
-		return reaching.stream().max(Comparator.comparingDouble(c -> c.diameter().orElseThrow().value()));
+		return Optional.ofNullable(widest);
 	}
 
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
 	public Optional<Cut> deepestBefore(int order) {
-		List<Cut> making = makingBefore(order);
-		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()))) {
-			return Optional.empty();
+		Cut deepest = null;
+		for (Cut cut : makingBefore(order)) {
+			if (Double.isNaN(cut.tip())) {
+				return Optional.empty();
+			}
+			deepest = deepest == null || cut.direction() * cut.tip() > deepest.direction() * deepest.tip() ? cut : deepest;
 		}
-		return making.stream().max(Comparator.comparingDouble(c -> c.direction() * c.tip()));
+		return Optional.ofNullable(deepest);
 	}
 
 	/** The countersink or spot cuts before a step. */

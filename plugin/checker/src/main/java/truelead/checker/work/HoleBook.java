@@ -12,6 +12,11 @@ final class HoleBook {
 	private static final double CELL = 1.0;
 
 	private record Key(Place frame, long u, long v) {
+
+		@Override
+		public int hashCode() {
+			return Place.scatter(u + frame.hashCode(), v);
+		}
 	}
 
 	/** A hole that is still being gathered. */

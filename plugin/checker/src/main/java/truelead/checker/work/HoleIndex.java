@@ -14,6 +14,11 @@ final class HoleIndex {
 	private static final double CELL = 5.0;
 
 	private record Key(Place frame, long u, long v) {
+
+		@Override
+		public int hashCode() {
+			return Place.scatter(u + frame.hashCode(), v);
+		}
 	}
 
 	private final List<Hole> all;

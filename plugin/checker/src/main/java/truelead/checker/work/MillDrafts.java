@@ -1,7 +1,8 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +19,7 @@ final class MillDrafts {
 	private final Commentary commentary;
 	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
-	private final Set<ArcRun> leads = new HashSet<>();
+	private final Set<ArcRun> leads = Collections.newSetFromMap(new IdentityHashMap<>());
 	private Draft current;
 
 	MillDrafts(Commentary commentary, Stays stays) {

@@ -15,6 +15,23 @@ import truelead.checker.machine.Rotary;
  */
 public record Place(int frame, int workOffset, Rotary rotary, Plane plane, double u, double v) {
 
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof Place place && Double.compare(u, place.u) == 0 && Double.compare(v, place.v) == 0 && comparable(place);
+	}
+
+	/** Coordinates are round numbers, of which an ordinary hash makes the same few again and again. */
+	@Override
+	public int hashCode() {
+		return scatter(Double.doubleToLongBits(u) * 31 + frame, Double.doubleToLongBits(v) * 31 + workOffset);
+	}
+
+	/** A hash of two numbers that spreads the cells of a grid too. */
+	static int scatter(long one, long other) {
+		long mixed = (one * 0x9E3779B97F4A7C15L ^ other) * 0xC2B2AE3D27D4EB4FL;
+		return (int) (mixed >>> 32);
+	}
+
 	/** Whether both coordinates are known. */
 	public boolean known() {
 		return !Double.isNaN(u) && !Double.isNaN(v);

@@ -1,21 +1,57 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import truelead.checker.machine.BlockRef;
 
-/**
- * Thread milling by one tool under one callout; a helix counts as threading only where a callout or the tool says so.
- *
- * @param passes every pass in the order of execution: roughing and finishing, several starts, one after another; never empty
- */
-public record ThreadMilling(int index, int group, ToolUse tool, List<MillPass> passes, Wanted wanted, int lastOrder,
-		List<NotEvaluated> notEvaluated) implements ThreadingOperation {
+/** Thread milling by one tool under one callout; a helix counts as threading only where a callout or the tool says so. */
+public final class ThreadMilling implements ThreadingOperation {
 
-	public ThreadMilling {
-		passes = List.copyOf(passes);
-		notEvaluated = List.copyOf(notEvaluated);
+	private final int index;
+	private final int group;
+	private final ToolUse tool;
+	private final List<MillPass> passes;
+	private final Wanted wanted;
+	private final int lastOrder;
+	private final List<NotEvaluated> notEvaluated;
+	private final Map<Place, List<MillPass>> byPlace = new LinkedHashMap<>();
+
+	ThreadMilling(int index, int group, ToolUse tool, List<MillPass> passes, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
+		this.index = index;
+		this.group = group;
+		this.tool = tool;
+		this.passes = List.copyOf(passes);
+		this.wanted = wanted;
+		this.lastOrder = lastOrder;
+		this.notEvaluated = List.copyOf(notEvaluated);
+		passes.forEach(pass -> byPlace.computeIfAbsent(pass.hole().place(), place -> new ArrayList<>(1)).add(pass));
+	}
+
+	@Override
+	public int index() {
+		return index;
+	}
+
+	@Override
+	public int group() {
+		return group;
+	}
+
+	@Override
+	public ToolUse tool() {
+		return tool;
+	}
+
+	/** Every pass in the order of execution: roughing and finishing, several starts, one after another; never empty. */
+	public List<MillPass> passes() {
+		return passes;
+	}
+
+	@Override
+	public Wanted wanted() {
+		return wanted;
 	}
 
 	@Override
@@ -29,21 +65,38 @@ public record ThreadMilling(int index, int group, ToolUse tool, List<MillPass> p
 	}
 
 	@Override
+	public int lastOrder() {
+		return lastOrder;
+	}
+
+	@Override
+	public List<NotEvaluated> notEvaluated() {
+		return notEvaluated;
+	}
+
+	@Override
 	public List<Hole> holes() {
-		Map<Place, Hole> holes = new LinkedHashMap<>();
-		passes.forEach(p -> holes.putIfAbsent(p.hole().place(), p.hole()));
-		return List.copyOf(holes.values());
+		return byPlace.values().stream().map(here -> here.get(0).hole()).toList();
 	}
 
 	/** The passes at one hole, in order; the middle of a pass may lie a rounding beside that of the hole. */
 	public List<MillPass> passesAt(Hole hole) {
-		return passes.stream().filter(p -> p.hole().place().equals(hole.place())).toList();
+		return List.copyOf(byPlace.getOrDefault(hole.place(), List.of()));
 	}
 
 	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller. */
 	public List<MillPass> finishing(Hole hole) {
-		List<MillPass> here = passesAt(hole);
-		double largest = here.stream().mapToDouble(MillPass::radius).max().orElse(0);
-		return here.stream().filter(p -> p.radius() > largest - 0.001).toList();
+		List<MillPass> here = byPlace.getOrDefault(hole.place(), List.of());
+		double largest = 0;
+		for (MillPass pass : here) {
+			largest = Math.max(largest, pass.radius());
+		}
+		List<MillPass> finishing = new ArrayList<>(here.size());
+		for (MillPass pass : here) {
+			if (here.size() == 1 || pass.radius() > largest - 0.001) {
+				finishing.add(pass);
+			}
+		}
+		return finishing;
 	}
 }

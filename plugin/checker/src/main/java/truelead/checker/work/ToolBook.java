@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,7 @@ final class ToolBook {
 	private final Commentary commentary;
 	private final Stays stays;
 	private final Job job;
+	/** Comments beside T words by number; one that is written again says nothing new and is left out. */
 	private final Map<Integer, List<LineComment>> byToolWord = new HashMap<>();
 	private final Map<Integer, ToolFacts> list = new HashMap<>();
 	private final Map<Integer, List<LineComment>> listed = new HashMap<>();
@@ -34,8 +36,9 @@ final class ToolBook {
 		this.commentary = commentary;
 		this.stays = stays;
 		this.job = job;
+		Set<String> said = new HashSet<>();
 		for (LineComment comment : commentary.main().comments()) {
-			if (comment.tool() >= 0) {
+			if (comment.tool() >= 0 && said.add(comment.tool() + " " + comment.text())) {
 				byToolWord.computeIfAbsent(comment.tool(), t -> new ArrayList<>()).add(comment);
 			}
 			ToolListLine.read(comment.text()).ifPresent(line -> {

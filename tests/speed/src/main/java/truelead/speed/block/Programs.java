@@ -26,6 +26,54 @@ final class Programs {
 		return program.text.toString();
 	}
 
+	/** A program of a kind: surfacing, holes, mills or mixed. */
+	static String of(String kind, int blocks, long seed) {
+		return switch (kind) {
+			case "surfacing" -> surfacing(blocks, seed);
+			case "holes" -> pattern(blocks, seed);
+			case "mills" -> mills(blocks, seed);
+			case "mixed" -> mixed(blocks, seed);
+			default -> throw new IllegalArgumentException("no such kind of program: " + kind);
+		};
+	}
+
+	/** One drill and one tap over all holes of a plate, a hole a block. */
+	private static String pattern(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		program.plate("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", (blocks - 20) / 2);
+		program.plate("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", (blocks - 20) / 2);
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	private void plate(String tool, String cycle, int holes) {
+		int row = (int) Math.ceil(Math.sqrt(holes));
+		line(tool);
+		line("S500 M3");
+		line("G43 H2 Z25.");
+		line(cycle);
+		for (int i = 1; i < holes; i++) {
+			line("X%.3f Y%.3f", i % row * 12.5, i / row * 12.5);
+		}
+		line("G80");
+	}
+
+	/** Threads milled one beside the other, ten blocks each. */
+	private static String mills(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		program.line("T4 M6 (THREAD MILL 12, M20X1.5)");
+		program.line("S2500 M3");
+		program.line("G43 H4 Z25.");
+		int row = (int) Math.ceil(Math.sqrt(blocks / 10.0));
+		for (int i = 0; program.blocks < blocks - 20; i++) {
+			program.thread(i % row * 30, i / row * 30);
+		}
+		program.line("M30");
+		return program.text.toString();
+	}
+
 	/** Surfacing, hole patterns and thread milling by turns. */
 	static String mixed(int blocks, long seed) {
 		Programs program = new Programs(seed);
@@ -93,13 +141,17 @@ final class Programs {
 		line("T4 M6 (THREAD MILL 12, M20X1.5)");
 		line("S2500 M3");
 		line("G43 H4 Z25.");
-		line("G0 X50. Y50.");
+		thread(50, 50);
+	}
+
+	private void thread(int x, int y) {
+		line("G0 X%d. Y%d.", x, y);
 		line("G1 Z-12. F800.");
-		line("G41 D4 X54. Y50.");
+		line("G41 D4 X%d. Y%d.", x + 4, y);
 		for (int turn = 0; turn < 4; turn++) {
-			line("G3 X54. Y50. Z%.3f I-4. J0. F150.", -12 + 1.5 * (turn + 1));
+			line("G3 X%d. Y%d. Z%.3f I-4. J0. F150.", x + 4, y, -12 + 1.5 * (turn + 1));
 		}
-		line("G40 G1 X50.");
+		line("G40 G1 X%d.", x);
 		line("G0 Z25.");
 	}
 }

@@ -26,8 +26,8 @@ public final class DrillTooSmall extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		for (Visit visit : visits) {
-			Optional<Draft> draft = DrilledSize.of(operation, visit).filter(size -> !size.usual()).flatMap(size -> size.forming() ? formed(operation, size) : cut(operation, size));
+		for (DrilledSize size : DrilledSize.all(operation, visits)) {
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size) : cut(operation, size);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;

@@ -1,5 +1,8 @@
 package truelead.checker.rule.hole;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.LengthUnit;
@@ -34,6 +37,13 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		Optional<Cut> cut = visit.hole().sizedBefore(visit.order());
 		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated)
 				.filter(d -> d.value() < 2 * t.value().diameter()).map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
+	}
+
+	/** The different sizes that an operation finds, in the order it comes to them: a pattern of ten thousand holes has one. */
+	static List<DrilledSize> all(ThreadingOperation operation, List<Visit> visits) {
+		Map<Double, DrilledSize> sizes = new LinkedHashMap<>();
+		visits.forEach(visit -> of(operation, visit).ifPresent(size -> sizes.putIfAbsent(size.d(), size)));
+		return List.copyOf(sizes.values());
 	}
 
 	double d() {
