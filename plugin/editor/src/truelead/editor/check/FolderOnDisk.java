@@ -3,6 +3,7 @@ package truelead.editor.check;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +25,7 @@ record FolderOnDisk(Path program) implements ProgramFolder {
 		}
 		try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, file -> isCalled(file, called))) {
 			for (Path file : files) {
-				if (!file.equals(program.toAbsolutePath()) && Files.isRegularFile(file) && Files.size(file) <= LARGEST) {
+				if (!file.equals(program.toAbsolutePath()) && readable(file)) {
 					return Optional.of(new ProgramFile(file.getFileName().toString(), ProgramText.read(Files.readAllBytes(file))));
 				}
 			}
@@ -32,6 +33,21 @@ record FolderOnDisk(Path program) implements ProgramFolder {
 			return Optional.empty();
 		}
 		return Optional.empty();
+	}
+
+	@Override
+	public Optional<ProgramFile> profile() {
+		Path file = program.toAbsolutePath().resolveSibling(PROFILE);
+		try {
+			return readable(file) ? Optional.of(new ProgramFile(PROFILE, ProgramText.read(Files.readAllBytes(file)))) : Optional.empty();
+		} catch (IOException | RuntimeException unreadable) {
+			return Optional.empty();
+		}
+	}
+
+	/** An ordinary file of this folder; a link may lead out of it. */
+	private static boolean readable(Path file) throws IOException {
+		return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Files.size(file) <= LARGEST;
 	}
 
 	/** {@code O8001.nc}, {@code O8001}, {@code 8001.nc} for 8001; {@code holes.ngc} for holes. Case does not count, leading zeros neither. */

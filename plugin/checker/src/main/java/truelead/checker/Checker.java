@@ -5,7 +5,6 @@ import java.util.List;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileGuess;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.Finding;
@@ -29,9 +28,10 @@ public final class Checker {
 
 	/** Checks a program as far as a budget goes, such as the smaller one of an editor that can be cancelled. */
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
-		ProfileGuess machine = ProfileGuess.of(program.text(), profile);
-		Work first = WorkReader.read(program, folder, job, machine.profile(), budget);
-		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, job, other, budget)).orElse(first);
+		MachineChoice machine = MachineChoice.of(program, folder, profile);
+		Job known = job.withRemarks(machine.remarks());
+		Work first = WorkReader.read(program, folder, known, machine.profile(), budget);
+		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, known, other, budget)).orElse(first);
 		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
 		int notFollowed = (int) findings.stream()
 				.filter(f -> f.rule().equals("not-followed") && f.severity() != Severity.INFORMATION && f.accepted().isEmpty()).count();

@@ -38,6 +38,13 @@ public final class Neighbours implements ProgramFolder {
 		return read.computeIfAbsent(stem(name), this::readFirst);
 	}
 
+	@Override
+	public Optional<ProgramFile> profile() {
+		Path file = folder == null ? null : folder.resolve(PROFILE);
+		boolean there = file != null && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+		return there && ProgramBytes.read(file) instanceof Reading.Program profile ? Optional.of(profile.file()) : Optional.empty();
+	}
+
 	private Optional<ProgramFile> readFirst(String stem) {
 		if (byStem == null) {
 			byStem = list();

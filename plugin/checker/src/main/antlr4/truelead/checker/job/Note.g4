@@ -7,6 +7,7 @@
  *   STOCK: STEEL, 28 HRC
  *   SURFACE: Z0
  *   ALLOW: feed-off-pitch, FLOATING HOLDER 3
+ *   MACHINE PROFILE: turning
  *
  * An item that is none of the known ones is kept as free text: a thread designation or a tool's name is read from it by the callout
  * grammar, and where that reads nothing there, the note is not understood.
@@ -22,6 +23,7 @@ note
     | STOCK COLON stockItem ( COMMA stockItem )* EOF    # stockNote
     | SURFACE COLON level EOF                           # surfaceNote
     | ALLOW COLON ruleName ( COMMA reason )? EOF        # allowNote
+    | MACHINE PROFILE COLON ruleName EOF                # machineNote
     ;
 
 threadItem
@@ -124,6 +126,8 @@ TOOL      : 'TOOL' ;
 STOCK     : 'STOCK' ;
 SURFACE   : 'SURFACE' ;
 ALLOW     : 'ALLOW' ;
+MACHINE   : 'MACHINE' ;
+PROFILE   : 'PROFILE' ;
 
 DEPTH     : 'DEPTH' ;
 DEEP      : 'DEEP' | 'DP' ;

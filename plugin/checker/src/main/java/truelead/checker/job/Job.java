@@ -72,6 +72,11 @@ public final class Job {
 		return remarks;
 	}
 
+	/** The job with more that was not understood. */
+	public Job withRemarks(List<Remark> more) {
+		return more.isEmpty() ? this : new Job(tools, stock, holder, with(more));
+	}
+
 	private List<Remark> with(List<Remark> more) {
 		List<Remark> all = new ArrayList<>(remarks);
 		all.addAll(more);

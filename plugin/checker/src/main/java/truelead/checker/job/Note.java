@@ -32,6 +32,10 @@ public sealed interface Note {
 	record OfSurface(ProgramComment comment, Fact<Double> level) implements Note {
 	}
 
+	/** {@code (MACHINE PROFILE: turning)}: the machine the program is for, by the name of its profile. */
+	record OfMachine(ProgramComment comment, Fact<String> name) implements Note {
+	}
+
 	/** {@code (ALLOW: rule, reason)}; several rules may share a reason, one note each. */
 	record OfAllowance(ProgramComment comment, List<Allowance> allowances) implements Note {
 	}

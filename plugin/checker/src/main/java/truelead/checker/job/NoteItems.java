@@ -42,6 +42,8 @@ final class NoteItems {
 			String rule = text(allow.ruleName()).strip().toLowerCase(Locale.ROOT);
 			String reason = allow.reason() == null ? "" : text(allow.reason()).strip();
 			return Optional.of(new Note.OfAllowance(comment, List.of(new Allowance(rule, reason, location(allow.ruleName())))));
+		} else if (tree instanceof NoteParser.MachineNoteContext machine) {
+			return Optional.of(new Note.OfMachine(comment, fact(text(machine.ruleName()).strip(), machine.ruleName())));
 		}
 		return Optional.empty();
 	}

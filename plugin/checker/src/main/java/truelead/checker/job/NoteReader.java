@@ -52,6 +52,9 @@ public final class NoteReader {
 
 	private static boolean begins(CommonTokenStream tokens) {
 		int first = tokens.get(0).getType();
+		if (first == NoteLexer.MACHINE) {
+			return tokens.size() > 2 && tokens.get(1).getType() == NoteLexer.PROFILE && tokens.get(2).getType() == NoteLexer.COLON;
+		}
 		return tokens.size() > 1 && tokens.get(1).getType() == NoteLexer.COLON && (first == NoteLexer.THREAD || first == NoteLexer.HOLE
 				|| first == NoteLexer.TOOL || first == NoteLexer.STOCK || first == NoteLexer.SURFACE || first == NoteLexer.ALLOW);
 	}

@@ -2,6 +2,7 @@ package truelead.checker.job;
 
 import java.util.List;
 import java.util.Map;
+import truelead.checker.machine.MachineProfile;
 
 /** The words of our notes, for messages and for completion in an editor. */
 public final class NoteWords {
@@ -14,7 +15,8 @@ public final class NoteWords {
 					"SELF REVERSING HOLDER", "LIMIT"),
 			"STOCK", List.of("STEEL", "STAINLESS", "CAST IRON", "ALUMINIUM", "BRASS", "BRONZE", "TITANIUM", "PLASTIC", "HRC", "HB", "HV"),
 			"SURFACE", List.of("Z0"),
-			"ALLOW", List.of());
+			"ALLOW", List.of(),
+			"MACHINE PROFILE", MachineProfile.shipped());
 
 	private static final Map<String, String> EXPECTED = Map.of(
 			"THREAD", "a thread such as M6X1-6H or 1/4-20 UNC-2B, DEPTH, BLIND, THROUGH or COUNT",
@@ -22,14 +24,15 @@ public final class NoteWords {
 			"TOOL", "a tool number such as T5, a kind of tool such as FORM TAP, a thread, or a fact such as LEAD 2.5",
 			"STOCK", "a material such as STEEL, or a hardness such as 28 HRC",
 			"SURFACE", "a level such as Z0",
-			"ALLOW", "the name of a rule and, after a comma, the reason");
+			"ALLOW", "the name of a rule and, after a comma, the reason",
+			"MACHINE", "the name of a machine profile");
 
 	private NoteWords() {
 	}
 
 	/** The keywords that a note begins with. */
 	public static List<String> keywords() {
-		return List.of("THREAD", "HOLE", "TOOL", "STOCK", "SURFACE", "ALLOW");
+		return List.of("THREAD", "HOLE", "TOOL", "STOCK", "SURFACE", "ALLOW", "MACHINE PROFILE");
 	}
 
 	/** Words and samples that may stand in the items of a note; empty for a keyword that is none. */

@@ -25,11 +25,13 @@ public final class MachineProfile {
 	private final Map<String, String> values;
 	private final CodeTable gCodes;
 	private final CodeTable mCodes;
+	private final Set<String> threading;
 
 	MachineProfile(Map<String, String> values) {
 		this.values = Map.copyOf(values);
 		this.gCodes = new CodeTable('G', values);
 		this.mCodes = new CodeTable('M', values);
+		this.threading = Set.copyOf(List.of(values.getOrDefault(ProfileKey.THREADING_STATEMENTS.key(), "none").toUpperCase(Locale.ROOT).split("[ ,]+")));
 	}
 
 	/** Names of the shipped profiles. */
@@ -153,6 +155,11 @@ public final class MachineProfile {
 	/** Letters of the words that count a cycle's repeats. */
 	String repeatWords() {
 		return text("repeat-words").orElse("").toUpperCase(Locale.ROOT);
+	}
+
+	/** Whether a statement of a richer language of that name, in capitals, makes threads. */
+	public boolean threads(String statement) {
+		return threading.contains(statement);
 	}
 
 	/** Whether a cycle's code, times ten, works along X. */

@@ -30,7 +30,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			evidence.look(text.block(line));
 		}
 		if (evidence.milling || evidence.turning < ENOUGH) {
-			return new ProfileGuess(otherwise, Optional.empty());
+			return new ProfileGuess(otherwise, Optional.of("no machine is named: generic milling is assumed"));
 		}
 		return new ProfileGuess(MachineProfile.named("turning"),
 				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first + " and has no Y word"));

@@ -6,9 +6,17 @@ import java.util.Optional;
 @FunctionalInterface
 public interface ProgramFolder {
 
+	/** Name of the file that holds the machine profile of a folder. */
+	String PROFILE = "truelead-machine.properties";
+
 	/** A folder without other programs. */
 	ProgramFolder EMPTY = name -> Optional.empty();
 
 	/** The program of that number or name ({@code 8001}, {@code holes}), if the folder has it. */
 	Optional<ProgramFile> find(String name);
+
+	/** The folder's own machine profile, the file {@value #PROFILE} in it; empty where it has none. */
+	default Optional<ProgramFile> profile() {
+		return Optional.empty();
+	}
 }

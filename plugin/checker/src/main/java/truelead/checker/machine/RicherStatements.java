@@ -1,7 +1,6 @@
 package truelead.checker.machine;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import truelead.grammar.Element;
@@ -24,13 +23,11 @@ final class RicherStatements {
 	private final Flow flow;
 	private final Calls calls;
 	private final MachineState state;
-	private final Set<String> threading;
 
 	RicherStatements(Flow flow, Calls calls, MachineState state) {
 		this.flow = flow;
 		this.calls = calls;
 		this.state = state;
-		this.threading = Set.copyOf(List.of(state.profile.text(ProfileKey.THREADING_STATEMENTS.key()).orElse("").toUpperCase(Locale.ROOT).split("[ ,]+")));
 	}
 
 	/** Does what can be done for one element; text is the block's. */
@@ -66,7 +63,7 @@ final class RicherStatements {
 			state.place.tiltFurther(written);
 		} else if (RETURNS.contains(name)) {
 			calls.returned();
-		} else if (threading.contains(name)) {
+		} else if (state.profile.threads(name)) {
 			threads(written);
 		} else if (!SILENT.contains(name) && !calls.richer().call(name, arguments, repeats)) {
 			notFollowed(name);
@@ -74,7 +71,7 @@ final class RicherStatements {
 	}
 
 	private void modal(Element.ModalCall call, String text) {
-		if (threading.contains(call.name())) {
+		if (state.profile.threads(call.name())) {
 			threads(text.substring(call.span().start(), call.span().end()));
 		} else if (!calls.richer().modal(call)) {
 			notFollowed(call.name());

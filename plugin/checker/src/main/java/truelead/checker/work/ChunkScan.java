@@ -29,6 +29,8 @@ final class ChunkScan {
 	final List<Integer> programStarts = new ArrayList<>();
 	/** G codes times ten, plain motions left out; -1 for one whose number is computed. */
 	final Set<Integer> gCodes = new HashSet<>();
+	/** Names of statements of richer languages. */
+	final Set<String> statements = new HashSet<>();
 	final int blocks;
 
 	private ChunkScan(Chunk chunk, ChunkFacts facts) {
@@ -42,6 +44,14 @@ final class ChunkScan {
 	static ChunkScan of(Chunk chunk) {
 		ChunkFacts facts = ChunkFacts.of(chunk);
 		return chunk.derived(ChunkScan.class, fresh -> new ChunkScan(fresh, facts));
+	}
+
+	private void statement(Element element) {
+		if (element instanceof Element.Statement statement) {
+			statements.add(statement.name());
+		} else if (element instanceof Element.ModalCall call) {
+			statements.add(call.name());
+		}
 	}
 
 	private void read(int line, Block block) {
@@ -61,6 +71,7 @@ final class ChunkScan {
 				programStarts.add(line);
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
 				code = true;
+				statement(element);
 			}
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));

@@ -45,9 +45,10 @@ final class ProgramScan {
 		scan.programStarts.forEach(line -> starts.add(first + line));
 		blocks += scan.blocks;
 		threadingCode |= scan.gCodes.stream().anyMatch(code -> code < 0 || profile.gCode(code).stream().anyMatch(THREADING::contains));
+		threadingCode |= scan.statements.stream().anyMatch(profile::threads);
 	}
 
-	/** Whether a code stands in the file that makes threads, executed or not, or one whose number is computed. */
+	/** Whether a code stands in the file that makes threads, executed or not, or one whose number is computed, or a statement that does. */
 	boolean threadingCode() {
 		return threadingCode;
 	}

@@ -30,7 +30,8 @@ class ProfileGuessTest {
 
 	@Test
 	void aToolOfThreeDigitsAloneIsNoEvidence() {
-		assertThat(guess("T123\nG0 X42. Z2.\n").assumed()).isEmpty();
+		assertThat(guess("T123\nG0 X42. Z2.\n").profile()).isEqualTo(MachineProfile.generic());
+		assertThat(guess("T123\nG0 X42. Z2.\n").assumed()).hasValue("no machine is named: generic milling is assumed");
 	}
 
 	@Test
