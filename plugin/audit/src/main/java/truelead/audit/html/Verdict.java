@@ -13,10 +13,10 @@ import truelead.checker.rule.Severity;
  * @param words the verdict
  * @param why   one sentence
  */
-record Verdict(String kind, String sign, String words, String why) {
+public record Verdict(String kind, String sign, String words, String why) {
 
 	/** The verdict on a program, by its open findings. */
-	static Verdict of(Audited audited) {
+	public static Verdict of(Audited audited) {
 		if (audited instanceof Audited.Refused refused) {
 			return new Verdict("bad", "\u2716", "Not checked", refused.reason());
 		}
@@ -43,7 +43,7 @@ record Verdict(String kind, String sign, String words, String why) {
 	}
 
 	/** {@code 1 error}, {@code 2 errors}. */
-	static String many(long count, String what) {
+	public static String many(long count, String what) {
 		return count + " " + what + (count == 1 ? "" : "s");
 	}
 }

@@ -45,27 +45,17 @@ final class CheckRun {
 		baseline.ifPresent(file -> standings.add(Baseline.read(file, sources)));
 		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(), gaugeEvery))) {
 			try (Progress progress = new Progress(terminal, sources.size())) {
-				Order.forEach(sources, Runtime.getRuntime().availableProcessors(), examination, audited -> {
-					progress.step();
-					take(audited, standings, reports);
-				});
+				new Audit(examination, standings, tally).run(sources, audited -> watch(audited, progress), reports);
 			}
-			standings.forEach(standing -> standing.remarks().forEach(tally::remark));
-			reports.finish(tally);
 			return tally.status();
 		}
 	}
 
-	private void take(Audited audited, List<Standing> standings, Reports reports) {
+	private void watch(Audited audited, Progress progress) {
+		progress.step();
 		if (audited instanceof Audited.Refused refused) {
 			terminal.complain(refused.source().shown() + ": " + refused.reason());
 		}
-		Audited judged = audited;
-		for (Standing standing : standings) {
-			judged = judged instanceof Audited.Checked checked ? standing.judge(checked) : judged;
-		}
-		tally.add(judged);
-		reports.add(judged);
 	}
 
 	private List<Source> sources(List<String> paths) {

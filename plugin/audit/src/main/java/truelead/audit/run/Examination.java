@@ -1,6 +1,7 @@
 package truelead.audit.run;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import truelead.audit.Printable;
 import truelead.audit.source.Neighbours;
@@ -10,6 +11,7 @@ import truelead.audit.source.Source;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.rule.RuleSettings;
 
@@ -19,9 +21,16 @@ public final class Examination implements Function<Source, Audited> {
 	private final Job job;
 	private final MachineProfile profile;
 	private final RuleSettings settings;
+	private final Budget budget;
 
 	/** Checks with what is known of job and machine, and these severities. */
 	public Examination(Job job, MachineProfile profile, RuleSettings settings) {
+		this(job, profile, settings, () -> false);
+	}
+
+	/** The same; {@code stopped} is asked now and then, and true ends a check that is under way, whose findings then are not all there. */
+	public Examination(Job job, MachineProfile profile, RuleSettings settings, BooleanSupplier stopped) {
+		this.budget = new Budget(Budget.of(profile).blocks(), stopped);
 		this.job = job;
 		this.profile = profile;
 		this.settings = settings;
@@ -35,7 +44,7 @@ public final class Examination implements Function<Source, Audited> {
 				return new Audited.Refused(source, refused.reason());
 			}
 			Reading.Program program = (Reading.Program) reading;
-			CheckResult result = Checker.check(program.file(), new Neighbours(source.path()), job, profile, settings);
+			CheckResult result = Checker.check(program.file(), new Neighbours(source.path()), job, profile, settings, budget);
 			return new Audited.Checked(source, program.file(), program.sha256(), result, Judged.all(result.findings()), List.of());
 		} catch (OutOfMemoryError tooLarge) {
 			return new Audited.Refused(source, "too large for the memory Java has; give it more with java -Xmx");

@@ -26,15 +26,19 @@ final class Progress implements AutoCloseable {
 		done++;
 		if (shown && System.nanoTime() - last > PAUSE) {
 			last = System.nanoTime();
-			out.print("\r" + done + " of " + total + " programs");
+			// The cursor goes back, so that whatever comes next, a finding or a complaint, writes over it.
+			out.print(done + " of " + total + " programs\r");
 			out.flush();
+		}
+		if (done == total) {
+			close();
 		}
 	}
 
 	@Override
 	public void close() {
 		if (shown) {
-			out.print("\r" + " ".repeat(40) + "\r");
+			out.print(" ".repeat(40) + "\r");
 			out.flush();
 		}
 	}

@@ -15,8 +15,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import truelead.audit.Complaint;
+import truelead.audit.report.WholeFile;
 import truelead.audit.run.Acceptance;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
@@ -65,6 +67,18 @@ public final class AcceptFile implements Standing {
 			return new AcceptFile(typed, entries);
 		} catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
 			throw new Complaint(typed + ": " + (Files.exists(path) ? "is no accept file (" + unreadable.getMessage() + ")" : "no such file"));
+		}
+	}
+
+	/** Adds a line to an accept file, which is made where it is missing; it is there whole or as it was. */
+	public static void add(Path file, Judged judged, String program, Acceptance why) throws IOException {
+		String before = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : String.join(",", COLUMNS) + "\r\n";
+		try (WholeFile whole = WholeFile.at(file); CSVPrinter csv = new CSVPrinter(whole.writer(), CSVFormat.RFC4180)) {
+			whole.writer().write(before);
+			whole.writer().write(before.isEmpty() || before.endsWith("\n") ? "" : "\r\n");
+			csv.printRecord(judged.fingerprint(), judged.finding().rule(), program, why.reason(), why.person(), why.date());
+			csv.flush();
+			whole.finish();
 		}
 	}
 
