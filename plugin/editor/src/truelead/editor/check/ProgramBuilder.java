@@ -57,7 +57,7 @@ public final class ProgramBuilder extends IncrementalProjectBuilder {
 	}
 
 	/** Whether the file's name says that it is a program. */
-	static boolean isProgram(IFile file) {
+	public static boolean isProgram(IFile file) {
 		IContentType program = Platform.getContentTypeManager().getContentType(EditorIds.CONTENT_TYPE);
 		return program != null && program.isAssociatedWith(file.getName());
 	}

@@ -44,10 +44,14 @@ public final class Main {
 		PrintWriter err = new PrintWriter(terminal.err(), true);
 		try {
 			CommandLine line = new CommandLine(new Main(terminal));
-			Subcommands.addTo(line, terminal);
+			Subcommands.addTo(line, terminal, arguments);
 			line.setOut(out).setErr(err).setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true).setUsageHelpWidth(100);
 			line.setParameterExceptionHandler((fault, given) -> wrongUse(fault, terminal));
 			line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, terminal));
+			if (!arguments.isEmpty() && !arguments.get(0).startsWith("-") && !line.getSubcommands().containsKey(arguments.get(0))) {
+				terminal.complain("no command \"" + arguments.get(0) + "\"; there are " + String.join(", ", line.getSubcommands().keySet()));
+				return ExitStatus.TROUBLE;
+			}
 			if (arguments.isEmpty()) {
 				line.usage(err);
 				return ExitStatus.TROUBLE;

@@ -115,10 +115,10 @@ final class FindingsPart {
 		if (accepted.isEmpty()) {
 			return;
 		}
-		html.raw("<h3>Accepted</h3><table class=\"list\">").cells("th", List.of("line", "rule", "finding", "reason", "by, when"));
+		html.raw("<h3>Accepted</h3><table class=\"list\">").heads(List.of("line", "rule", "finding", "reason", "by, when"));
 		for (Judged judged : accepted) {
 			var why = judged.acceptance().orElseThrow();
-			html.cells("td", List.of("" + (judged.finding().at().line() + 1), judged.finding().rule(), judged.finding().message(), why.reason(),
+			html.cells(List.of("" + (judged.finding().at().line() + 1), judged.finding().rule(), judged.finding().message(), why.reason(),
 					why.inProgram() ? "note in the program" : (why.person() + " " + why.date()).strip()));
 		}
 		html.raw("</table>\n");
@@ -126,9 +126,9 @@ final class FindingsPart {
 
 	private void gone(Html html) {
 		if (!program.gone().isEmpty()) {
-			html.raw("<h3>Gone since the baseline</h3><table class=\"list\">").cells("th", List.of("line then", "severity", "rule", "finding"));
+			html.raw("<h3>Gone since the baseline</h3><table class=\"list\">").heads(List.of("line then", "severity", "rule", "finding"));
 			for (Gone gone : program.gone()) {
-				html.cells("td", List.of("" + gone.line(), gone.severity().name().toLowerCase(Locale.ROOT), gone.rule(), gone.message()));
+				html.cells(List.of("" + gone.line(), gone.severity().name().toLowerCase(Locale.ROOT), gone.rule(), gone.message()));
 			}
 			html.raw("</table>\n");
 		}

@@ -37,8 +37,8 @@ final class FirstRunPart {
 		Map<Integer, List<OperationSheet>> tools = new LinkedHashMap<>();
 		sheets.forEach(sheet -> tools.computeIfAbsent(sheet.tool().index(), any -> new ArrayList<>()).add(sheet));
 		if (!tools.isEmpty()) {
-			html.raw("<h3>What to watch</h3><table class=\"list\">").cells("th", List.of("tool", "before it goes in", "at the first hole", "seen by"));
-			tools.values().forEach(uses -> html.cells("td", List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")));
+			html.raw("<h3>What to watch</h3><table class=\"list written\">").heads(List.of("tool", "before it goes in", "at the first hole", "seen by"));
+			tools.values().forEach(uses -> html.cells(List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")));
 			html.raw("</table>\n");
 		}
 		stops(html, tools);
@@ -106,9 +106,9 @@ final class FirstRunPart {
 		if (open.isEmpty()) {
 			return;
 		}
-		html.raw("<h3>Findings: settled or accepted</h3><table class=\"list\">").cells("th", List.of("line", "finding", "reason", "name"));
+		html.raw("<h3>Findings: settled or accepted</h3><table class=\"list written settled\">").heads(List.of("line", "finding", "reason", "name"));
 		for (Judged judged : open.subList(0, Math.min(40, open.size()))) {
-			html.cells("td", List.of("" + (judged.finding().at().line() + 1), judged.finding().rule() + ": " + judged.finding().message(),
+			html.cells(List.of("" + (judged.finding().at().line() + 1), judged.finding().rule() + ": " + judged.finding().message(),
 					judged.acceptance().map(why -> why.reason()).orElse(""), judged.acceptance().map(why -> why.person()).orElse("")));
 		}
 		html.raw("</table>\n");

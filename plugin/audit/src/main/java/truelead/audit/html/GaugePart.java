@@ -25,9 +25,9 @@ final class GaugePart {
 		}
 		html.raw("<section class=\"sheet\"><h2>Gauge sheet</h2>\n").element("p", "", "Program " + program.source().shown() + ". How often: common practice, no source;"
 				+ " --gauge-every sets another number.").raw("<div class=\"wide\"><table class=\"list gauge\">");
-		html.cells("th", List.of("thread", "tool", "holes", "minor diameter, go", "no-go", "thread gauge", "depth", "countersink", "which holes", "go", "no-go", "depth"));
+		html.heads(List.of("thread", "tool", "holes", "minor diameter, go", "no-go", "thread gauge", "depth", "countersink", "which holes", "go", "no-go", "depth"));
 		for (GaugeRow row : rows) {
-			html.cells("td", List.of(row.thread(), row.tool(), "" + row.holes(), row.goPin(), row.noGoPin(), row.threadGauge(), row.depth(), row.countersink(),
+			html.cells(List.of(row.thread(), row.tool(), "" + row.holes(), row.goPin(), row.noGoPin(), row.threadGauge(), row.depth(), row.countersink(),
 					row.interval(), "\u2610", "\u2610", "\u2610"));
 		}
 		html.raw("</table></div>\n");

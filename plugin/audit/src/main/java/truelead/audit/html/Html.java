@@ -30,10 +30,17 @@ final class Html {
 		return value.isEmpty() ? this : raw("<tr><th scope=\"row\">").text(name).raw("</th><td>").text(value).raw("</td></tr>");
 	}
 
+	/** The heads of a table's columns; they stand on every page that the table goes over. */
+	Html heads(List<String> heads) {
+		raw("<thead><tr>");
+		heads.forEach(head -> element("th", "scope=\"col\"", head));
+		return raw("</tr></thead>\n");
+	}
+
 	/** A line of a table. */
-	Html cells(String kind, List<String> cells) {
+	Html cells(List<String> cells) {
 		raw("<tr>");
-		cells.forEach(cell -> element(kind, kind.equals("th") ? "scope=\"col\"" : "", cell));
+		cells.forEach(cell -> element("td", "", cell));
 		return raw("</tr>\n");
 	}
 

@@ -44,7 +44,8 @@ public final class HtmlFolder implements Report {
 	static String pageName(int number, String shown) {
 		StringBuilder plain = new StringBuilder();
 		String name = shown.substring(shown.lastIndexOf('/') + 1);
-		name.chars().filter(c -> c < 0x80 && (Character.isLetterOrDigit(c) || c == '-' || c == '_')).limit(40).forEach(c -> plain.append((char) c));
+		name.chars().map(c -> c == '.' || c == ' ' ? '-' : c).filter(c -> c < 0x80 && (Character.isLetterOrDigit(c) || c == '-' || c == '_')).limit(40)
+				.forEach(c -> plain.append((char) c));
 		return String.format(Locale.ROOT, "%04d-%s.html", number, plain);
 	}
 }

@@ -35,7 +35,7 @@ final class IndexPart {
 		html.raw("<section class=\"index\">").element("h1", "", Verdict.many(rows.size(), "program"));
 		html.element("p", "", Verdict.many(tally.count(Severity.ERROR), "error") + ", " + Verdict.many(tally.count(Severity.WARNING), "warning") + ", "
 				+ tally.notFollowed() + " not followed, in " + Verdict.many(tally.operations(), "threading operation") + ".");
-		html.raw("<div class=\"wide\"><table class=\"list\">").cells("th", List.of("program", "verdict", "threading operations", "errors", "warnings"));
+		html.raw("<div class=\"wide\"><table class=\"list\">").heads(List.of("program", "verdict", "threading operations", "errors", "warnings"));
 		for (Row row : rows) {
 			html.raw("<tr><td><a href=\"" + row.link + "\">").text(row.shown).raw("</a></td><td class=\"" + row.verdict.kind() + "\">")
 					.text(row.verdict.sign() + " " + row.verdict.words()).raw("</td>").element("td", "", "" + row.operations).element("td", "", "" + row.errors)

@@ -63,10 +63,10 @@ final class OperationsPart {
 	}
 
 	private void holes(Html html, OperationSheet sheet, Figures figures) {
-		html.raw("<div class=\"wide\"><table class=\"list\">").cells("th",
+		html.raw("<div class=\"wide\"><table class=\"list\">").heads(
 				List.of("hole", "made by", "diameter", "full to", "end of tool", "clear below", "full thread", "over the depth called out", "R above"));
 		for (HoleSheet hole : sheet.holes().subList(0, Math.min(MOST_HOLES, sheet.holes().size()))) {
-			html.cells("td", List.of(hole.label(), hole.made() ? hole.maker() : "nothing in this program", length(figures, hole.drill()), length(figures, hole.drillFull()),
+			html.cells(List.of(hole.label(), hole.made() ? hole.maker() : "nothing in this program", length(figures, hole.drill()), length(figures, hole.drillFull()),
 					length(figures, hole.tip()), sheet.through().orElse(false) ? "through" : margin(figures, hole.clearance()), length(figures, hole.fullThread()),
 					margin(figures, hole.fullThread() - sheet.called()), length(figures, hole.start())));
 		}

@@ -90,11 +90,11 @@ final class PlansPart {
 		}
 		Drawing drawing = new PatternPlan(drawn, "" + AXES.charAt(first.plane().first()) + AXES.charAt(first.plane().second()), unit).draw(Ink.OF_PAGE);
 		html.element("h3", "", title).raw("<div class=\"beside\"><figure>" + drawing.svg() + "<figcaption>").text(drawing.text()).raw("</figcaption></figure>\n");
-		html.raw("<table class=\"list\">").cells("th", List.of("hole", "position", "diameter", "thread", "state"));
+		html.raw("<table class=\"list\">").heads(List.of("hole", "position", "diameter", "thread", "state"));
 		Figures figures = new Figures(unit);
 		for (int i = 0; i < Math.min(MOST_ROWS, drawn.size()); i++) {
 			PlanHole hole = drawn.get(i);
-			html.cells("td", List.of(hole.label(), position(first, hole, unit), Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
+			html.cells(List.of(hole.label(), position(first, hole, unit), Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
 					threads.getOrDefault(holes.get(i).place(), "\u2013"), hole.state().words()));
 		}
 		html.raw("</table></div>\n");

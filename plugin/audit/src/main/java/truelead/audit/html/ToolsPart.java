@@ -35,9 +35,9 @@ final class ToolsPart {
 		if (shown.isEmpty()) {
 			return;
 		}
-		html.raw("<h2>Tools</h2><div class=\"wide\"><table class=\"list\">").cells("th", List.of("tool", "line", "what the program says of it", "holes worked", "holes threaded"));
+		html.raw("<h2>Tools</h2><div class=\"wide\"><table class=\"list\">").heads(List.of("tool", "line", "what the program says of it", "holes worked", "holes threaded"));
 		for (ToolUse tool : shown.subList(0, Math.min(MOST, shown.size()))) {
-			html.cells("td", List.of(tool.name(), tool.change().map(change -> "" + (change.outermost().line() + 1)).orElse("\u2013"), said(tool),
+			html.cells(List.of(tool.name(), tool.change().map(change -> "" + (change.outermost().line() + 1)).orElse("\u2013"), said(tool),
 					"" + made.getOrDefault(tool.index(), 0), "" + threaded.getOrDefault(tool.index(), 0)));
 		}
 		html.raw("</table></div>\n");

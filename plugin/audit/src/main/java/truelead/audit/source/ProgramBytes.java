@@ -2,6 +2,7 @@ package truelead.audit.source;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -35,6 +36,8 @@ public final class ProgramBytes {
 			return new Reading.Refused("no such file or folder");
 		} catch (AccessDeniedException denied) {
 			return new Reading.Refused("may not be read");
+		} catch (FileSystemException failed) {
+			return new Reading.Refused("cannot be read: " + (failed.getReason() == null ? "no such place" : failed.getReason()));
 		} catch (IOException | SecurityException unreadable) {
 			return new Reading.Refused("cannot be read: " + unreadable.getMessage());
 		} catch (OutOfMemoryError tooLarge) {

@@ -71,12 +71,12 @@ public final class AcceptFile implements Standing {
 	}
 
 	/** Adds a line to an accept file, which is made where it is missing; it is there whole or as it was. */
-	public static void add(Path file, Judged judged, String program, Acceptance why) throws IOException {
+	public static void add(Path file, String fingerprint, String rule, String program, Acceptance why) throws IOException {
 		String before = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : String.join(",", COLUMNS) + "\r\n";
 		try (WholeFile whole = WholeFile.at(file); CSVPrinter csv = new CSVPrinter(whole.writer(), CSVFormat.RFC4180)) {
 			whole.writer().write(before);
 			whole.writer().write(before.isEmpty() || before.endsWith("\n") ? "" : "\r\n");
-			csv.printRecord(judged.fingerprint(), judged.finding().rule(), program, why.reason(), why.person(), why.date());
+			csv.printRecord(fingerprint, rule, program, why.reason(), why.person(), why.date());
 			csv.flush();
 			whole.finish();
 		}

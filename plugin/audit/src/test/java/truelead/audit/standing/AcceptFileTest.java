@@ -50,6 +50,17 @@ class AcceptFileTest {
 	}
 
 	@Test
+	void aLineIsAddedToAFileThatMayNotBeThereYet() throws IOException {
+		Path path = folder.resolve("accepted.csv");
+		AcceptFile.add(path, "0000", "hole-missing", "flange.nc", new Acceptance(false, "cast", "", ""));
+		Files.writeString(path, Files.readString(path).stripTrailing());
+		AcceptFile.add(path, mark, "feed-off-pitch", "bracket.nc", new Acceptance(false, "floating \"S\" holder, 5 mm", "first shift", "2026-11-25"));
+		assertThat(Files.readAllLines(path)).startsWith("fingerprint,rule,program,reason,person,date", "0000,hole-missing,flange.nc,cast,,");
+		assertThat(AcceptFile.read(path.toString()).judge(checked).findings().get(0).acceptance())
+				.contains(new Acceptance(false, "floating \"S\" holder, 5 mm", "first shift", "2026-11-25"));
+	}
+
+	@Test
 	void aReasonIsAskedFor() {
 		assertThatThrownBy(() -> file(HEAD + mark + ",feed-off-pitch,bracket.nc,,someone,\n")).isInstanceOf(Complaint.class)
 				.hasMessageEndingWith("line 2 has no reason");

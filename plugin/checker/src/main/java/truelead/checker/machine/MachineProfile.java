@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
@@ -17,8 +18,8 @@ import java.util.stream.Collectors;
 public final class MachineProfile {
 
 	private static final List<String> SHIPPED = List.of("milling-metric", "milling-inch", "turning", "rs274");
-	private static final Map<String, MachineProfile> READ = SHIPPED.stream()
-			.collect(Collectors.toUnmodifiableMap(name -> name, name -> new MachineProfile(ProfileReader.shipped(name))));
+	/** Each is read when it is first asked for: a check needs one or two of them. */
+	private static final Map<String, MachineProfile> READ = new ConcurrentHashMap<>();
 
 	private static final MachineProfile GENERIC = new MachineProfile(ProfileReader.shipped("milling-metric"));
 
@@ -41,11 +42,10 @@ public final class MachineProfile {
 
 	/** The profile shipped under that name; {@code milling-metric}, {@code milling-inch}, {@code turning}, {@code rs274}. */
 	public static MachineProfile named(String name) {
-		MachineProfile profile = READ.get(name);
-		if (profile == null) {
+		if (!SHIPPED.contains(name)) {
 			throw new IllegalArgumentException("no machine profile is shipped under the name " + name);
 		}
-		return profile;
+		return READ.computeIfAbsent(name, first -> new MachineProfile(ProfileReader.shipped(first)));
 	}
 
 	/** Generic milling, metric by default: for a program whose machine nobody has named, see {@link #assumed()}. */

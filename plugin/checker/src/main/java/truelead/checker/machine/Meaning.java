@@ -1,8 +1,9 @@
 package truelead.checker.machine;
 
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a G or M code does; a profile gives each code one meaning or several. In a profile they are written in small letters with hyphens. */
@@ -39,9 +40,19 @@ public enum Meaning {
 
 	private static final List<Meaning> CYCLES = List.of(DRILL, PECK_DRILL, TAP, TAP_LEFT, BORE_FEED_OUT, BORE, OTHER_CYCLE);
 
+	private static final Map<String, Meaning> BY_KEY = byKey();
+
 	/** The meaning of that name as a profile writes it; empty for no such meaning. */
 	public static Optional<Meaning> named(String name) {
-		return Arrays.stream(values()).filter(meaning -> meaning.key().equals(name)).findFirst();
+		return Optional.ofNullable(BY_KEY.get(name));
+	}
+
+	private static Map<String, Meaning> byKey() {
+		Map<String, Meaning> all = new HashMap<>();
+		for (Meaning meaning : values()) {
+			all.put(meaning.key(), meaning);
+		}
+		return all;
 	}
 
 	/** Its name in a profile. */

@@ -2,12 +2,14 @@ package truelead.checker.thread;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import truelead.checker.machine.LengthUnit;
 
 /** The drills that one can buy: metric steps, and inch numbers, letters and fractions of 64ths. */
@@ -21,11 +23,12 @@ public final class DrillSizes {
 
 	static {
 		DataFile.rows("drill-gauges.csv").forEach(r -> GAUGES.put(r.get("name"), DataFile.number(r, "inch")));
-		steps(0.3, 3.0, 0.05);
-		steps(3.1, 20.0, 0.1);
-		steps(14.25, 32.0, 0.25);
-		steps(32.5, 76.0, 0.5);
-		steps(77, 100.0, 1.0);
+		Set<Double> made = new HashSet<>();
+		steps(made, 0.3, 3.0, 0.05);
+		steps(made, 3.1, 20.0, 0.1);
+		steps(made, 14.25, 32.0, 0.25);
+		steps(made, 32.5, 76.0, 0.5);
+		steps(made, 77, 100.0, 1.0);
 		METRIC.sort(Comparator.comparingDouble(Drill::diameter));
 		GAUGES.forEach((name, inch) -> INCH.add(new Drill(name, inch * LengthUnit.INCH.mm(), LengthUnit.INCH)));
 		for (int parts = 1; parts <= LARGEST_INCH_64THS; parts++) {
@@ -76,12 +79,11 @@ public final class DrillSizes {
 		return Math.abs(nearest.diameter() - diameter) <= tolerance ? Optional.of(nearest.name()) : Optional.empty();
 	}
 
-	private static void steps(double from, double to, double step) {
+	private static void steps(Set<Double> made, double from, double to, double step) {
 		for (int i = 0; from + i * step <= to + 1e-9; i++) {
 			double diameter = Decimals.round(from + i * step, 2).doubleValue();
-			Drill drill = new Drill(Decimals.plain(diameter, 2), diameter, LengthUnit.MM);
-			if (!METRIC.contains(drill)) {
-				METRIC.add(drill);
+			if (made.add(diameter)) {
+				METRIC.add(new Drill(Decimals.plain(diameter, 2), diameter, LengthUnit.MM));
 			}
 		}
 	}

@@ -24,14 +24,18 @@ final class UnifiedTable {
 	private final Map<String, Limits> published = new HashMap<>();
 
 	UnifiedTable() {
+		Map<String, Row> bySize = new HashMap<>();
 		for (CSVRecord r : DataFile.rows("unified-series.csv")) {
 			Row row = new Row(r.get("size"), DataFile.number(r, "D"), DataFile.number(r, "tpi"), r.get("series"));
 			rows.add(row);
 			byThread.put(key(row.diameter(), row.tpi()), row);
+			bySize.putIfAbsent(row.size() + " " + row.tpi(), row);
 		}
 		for (CSVRecord r : DataFile.rows("unified-published.csv")) {
-			rows.stream().filter(row -> row.size().equals(r.get("size")) && row.tpi() == DataFile.number(r, "tpi")).findFirst()
-					.ifPresent(row -> published.put(key(row.diameter(), row.tpi()) + r.get("class"), published(row, r)));
+			Row row = bySize.get(r.get("size") + " " + DataFile.number(r, "tpi"));
+			if (row != null) {
+				published.put(key(row.diameter(), row.tpi()) + r.get("class"), published(row, r));
+			}
 		}
 	}
 

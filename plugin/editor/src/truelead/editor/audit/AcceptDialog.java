@@ -1,0 +1,89 @@
+package truelead.editor.audit;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import truelead.audit.run.Acceptance;
+
+/** Asks why findings are accepted, by whom, and where that is to stand. */
+final class AcceptDialog extends TitleAreaDialog {
+
+	private final List<AuditedFinding> findings;
+	private Text reason;
+	private Text person;
+	private Button note;
+	private Acceptance acceptance = new Acceptance(true, "", "", "");
+
+	AcceptDialog(Shell shell, List<AuditedFinding> findings) {
+		super(shell);
+		this.findings = findings;
+	}
+
+	@Override
+	protected boolean isResizable() {
+		return true;
+	}
+
+	@Override
+	protected Control createDialogArea(Composite parent) {
+		getShell().setText("Accept");
+		setTitle(findings.size() == 1 ? findings.get(0).rule() + " in " + findings.get(0).program().getName() : "Accept " + findings.size() + " findings");
+		setMessage(findings.size() == 1 ? findings.get(0).message() : "The reason stands for all of them.");
+		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
+		GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
+		reason = line(area, "&Reason:", "");
+		person = line(area, "&Who:", System.getProperty("user.name", ""));
+		note = choice(area, "a &note in the program, at the operation");
+		note.setSelection(true);
+		choice(area, "a line of the accept &file " + ProjectAcceptances.FILE + " of the project");
+		reason.addModifyListener(changed -> check());
+		return area;
+	}
+
+	private static Text line(Composite area, String label, String text) {
+		new Label(area, SWT.NONE).setText(label);
+		Text line = new Text(area, SWT.BORDER);
+		line.setText(text);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+		return line;
+	}
+
+	private static Button choice(Composite area, String text) {
+		Button choice = new Button(area, SWT.RADIO);
+		choice.setText(text);
+		GridDataFactory.fillDefaults().span(2, 1).applyTo(choice);
+		return choice;
+	}
+
+	@Override
+	protected void createButtonsForButtonBar(Composite parent) {
+		super.createButtonsForButtonBar(parent);
+		check();
+		reason.setFocus();
+	}
+
+	private void check() {
+		getButton(OK).setEnabled(!reason.getText().isBlank());
+	}
+
+	@Override
+	protected void okPressed() {
+		acceptance = new Acceptance(note.getSelection(), reason.getText().strip(), person.getText().strip(), LocalDate.now().toString());
+		super.okPressed();
+	}
+
+	/** What was answered. */
+	Acceptance acceptance() {
+		return acceptance;
+	}
+}

@@ -1,0 +1,44 @@
+package truelead.editor.audit;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResource;
+import truelead.audit.run.Acceptance;
+import truelead.audit.run.Judged;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
+
+/**
+ * A finding in the audit view.
+ *
+ * @param program  the program that was audited
+ * @param place    the file the finding points into: the program, or one that it calls
+ * @param line     from 0
+ * @param start    first character in the line, from 0
+ * @param length   characters
+ * @param block    the line's text, by which it is found again after an edit
+ * @param accepted the reason where it is accepted, and who says so
+ */
+record AuditedFinding(IFile program, IFile place, String rule, Severity severity, String message, int line, int start, int length, String block,
+		String fingerprint, String accepted) {
+
+	/** What the view keeps of a finding. */
+	static AuditedFinding of(IFile program, Judged judged) {
+		Finding finding = judged.finding();
+		Location at = finding.at();
+		String block = at.line() < at.file().text().lineCount() ? at.file().text().line(at.line()) : "";
+		return new AuditedFinding(program, place(program, at.file().name()), finding.rule(), finding.severity(), finding.message(), at.line(),
+				at.span().start(), at.span().length(), block, judged.fingerprint(), judged.acceptance().map(AuditedFinding::words).orElse(""));
+	}
+
+	/** Called programs lie beside the program. */
+	private static IFile place(IFile program, String name) {
+		IResource beside = program.getParent().findMember(name);
+		return beside instanceof IFile file ? file : program;
+	}
+
+	private static String words(Acceptance acceptance) {
+		String who = (acceptance.person() + " " + acceptance.date()).strip();
+		return who.isEmpty() ? acceptance.reason() : acceptance.reason() + " (" + who + ")";
+	}
+}

@@ -1,0 +1,42 @@
+package truelead.editor.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.core.resources.IFile;
+import truelead.audit.html.Verdict;
+import truelead.audit.run.Audited;
+import truelead.audit.run.Judged;
+
+/** A program in the audit view with its verdict, and its findings by rule. It holds no program text, so a folder of any size can be shown. */
+record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
+
+	/** The findings of one rule in one program, and the worst severity among them comes first. */
+	record OfRule(IFile file, String rule, List<AuditedFinding> findings) {
+
+		OfRule {
+			findings = List.copyOf(findings);
+		}
+
+		/** Findings that nobody has accepted. */
+		long open() {
+			return findings.stream().filter(finding -> finding.accepted().isEmpty()).count();
+		}
+	}
+
+	AuditedProgram {
+		rules = List.copyOf(rules);
+	}
+
+	/** What the view keeps of a program. */
+	static AuditedProgram of(IFile file, Audited audited) {
+		Map<String, List<AuditedFinding>> byRule = new LinkedHashMap<>();
+		if (audited instanceof Audited.Checked checked) {
+			checked.findings().stream().sorted(java.util.Comparator.comparing((Judged judged) -> judged.finding().severity())).forEach(judged ->
+					byRule.computeIfAbsent(judged.finding().rule(), any -> new ArrayList<>()).add(AuditedFinding.of(file, judged)));
+		}
+		List<OfRule> rules = byRule.entrySet().stream().map(entry -> new OfRule(file, entry.getKey(), entry.getValue())).toList();
+		return new AuditedProgram(file, Verdict.of(audited), rules);
+	}
+}

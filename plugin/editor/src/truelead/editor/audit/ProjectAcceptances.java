@@ -1,0 +1,51 @@
+package truelead.editor.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import truelead.audit.run.Audited;
+import truelead.audit.standing.AcceptFile;
+import truelead.audit.standing.Standing;
+
+/** The accept file of a project, {@code accepted-findings.csv} at its top, for the programs of that project alone. */
+final class ProjectAcceptances implements Standing {
+
+	/** The file's name. */
+	static final String FILE = "accepted-findings.csv";
+
+	private final String prefix;
+	private final AcceptFile acceptances;
+
+	private ProjectAcceptances(IProject project, AcceptFile acceptances) {
+		this.prefix = project.getName() + "/";
+		this.acceptances = acceptances;
+	}
+
+	/** The accept file of a project, whether it is there or not. */
+	static IFile file(IProject project) {
+		return project.getFile(FILE);
+	}
+
+	/** Those of all projects that have programs in the scope; a file that is none is a complaint. */
+	static List<Standing> of(AuditScope scope) {
+		List<Standing> all = new ArrayList<>();
+		for (IProject project : scope.programs().stream().map(IFile::getProject).distinct().toList()) {
+			IFile file = file(project);
+			if (file.exists() && file.getLocation() != null) {
+				all.add(new ProjectAcceptances(project, AcceptFile.read(file.getLocation().toOSString())));
+			}
+		}
+		return all;
+	}
+
+	@Override
+	public Audited.Checked judge(Audited.Checked checked) {
+		return checked.source().shown().startsWith(prefix) ? acceptances.judge(checked) : checked;
+	}
+
+	@Override
+	public List<String> remarks() {
+		return acceptances.remarks();
+	}
+}
