@@ -55,16 +55,25 @@ public final class Chunk {
 	private static int[] starts(String text) {
 		int[] starts = new int[Math.max(16, text.length() / 16)];
 		int count = 1;
-		for (int i = 0; i < text.length(); i++) {
-			char c = text.charAt(i);
-			if (c == '\n' || c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
-				if (count == starts.length) {
-					starts = Arrays.copyOf(starts, count * 2);
-				}
-				starts[count++] = i + 1;
+		int feed = place(text, '\n', 0);
+		int carriage = place(text, '\r', 0);
+		while (feed < text.length() || carriage < text.length()) {
+			if (count == starts.length) {
+				starts = Arrays.copyOf(starts, count * 2);
 			}
+			boolean both = carriage + 1 == feed;
+			int last = both ? feed : Math.min(feed, carriage);
+			starts[count++] = last + 1;
+			feed = feed == last ? place(text, '\n', last + 1) : feed;
+			carriage = carriage <= last ? place(text, '\r', last + 1) : carriage;
 		}
 		return Arrays.copyOf(starts, count);
+	}
+
+	/** Where a character stands next; far behind the end where it does not. */
+	private static int place(String text, char character, int from) {
+		int found = text.indexOf(character, from);
+		return found < 0 ? Integer.MAX_VALUE : found;
 	}
 
 	/** The characters, line ends included. */
@@ -88,14 +97,24 @@ public final class Chunk {
 		return found >= 0 ? found : -found - 2;
 	}
 
-	/** A line without its line end. */
-	public String line(int line) {
+	/** Where a line ends in the chunk's text, its line end left out. */
+	int lineEnd(int line) {
 		int start = starts[line];
 		int end = line + 1 < starts.length ? starts[line + 1] : text.length();
 		while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
 			end--;
 		}
-		return text.substring(start, end);
+		return end;
+	}
+
+	/** A line without its line end. */
+	public String line(int line) {
+		return text.substring(starts[line], lineEnd(line));
+	}
+
+	/** Goes through the blocks in order. */
+	public BlockCursor cursor() {
+		return new BlockCursor(this);
 	}
 
 	/** A line, read. */

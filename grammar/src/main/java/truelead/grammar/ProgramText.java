@@ -47,6 +47,10 @@ public final class ProgramText {
 	 * {@link #bytes()} gives the same bytes again.
 	 */
 	public static ProgramText read(byte[] bytes) {
+		String simple = new String(bytes, StandardCharsets.UTF_8);
+		if (simple.length() == bytes.length && simple.indexOf('\uFFFD') < 0) {
+			return new ProgramText(simple, StandardCharsets.UTF_8);
+		}
 		Charset likely = StandardCharsets.UTF_8;
 		if (bytes.length > 1 && bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE) {
 			likely = StandardCharsets.UTF_16LE;

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, closed comments
  * without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
- * that it takes it gives what the grammar gives; a property test holds it to that.
+ * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the next
+ * block, so that going through a program costs no objects.
  */
 final class QuickReader {
 
@@ -16,15 +17,39 @@ final class QuickReader {
 	private static final int DIGITS = 15;
 	private static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
-	private final String line;
-	private final int length;
-	private final List<Element> elements;
+	private final char[] text;
+	private int base;
+	private int end;
 	private int at;
+	private int count;
+	/** The letter of a word in upper case, or the mark that begins another part. */
+	private final char[] marks;
+	private final int[] starts;
+	private final int[] ends;
+	/** Of a word, where its number starts. */
+	private final int[] numbers;
+	/** Of a word, the place of its point counted from its end: 0 for no point, 1 for a point without decimals. Of a block delete, its level. */
+	private final int[] points;
+	private final double[] values;
 
-	private QuickReader(String line) {
-		this.line = line;
-		this.length = line.length();
-		this.elements = new ArrayList<>(6);
+	/** @param text the lines; every line ends with a line end, the last one too */
+	QuickReader(char[] text) {
+		this.text = text;
+		int parts = Math.min(text.length, LENGTH);
+		marks = new char[parts];
+		starts = new int[parts];
+		ends = new int[parts];
+		numbers = new int[parts];
+		points = new int[parts];
+		values = new double[parts];
+	}
+
+	/** A reader of a text whose last line need not end. */
+	static QuickReader of(String text) {
+		char[] characters = new char[text.length() + 1];
+		text.getChars(0, text.length(), characters, 0);
+		characters[text.length()] = '\n';
+		return new QuickReader(characters);
 	}
 
 	/** The elements of a plain block; null for a block that the grammar must read. */
@@ -32,72 +57,83 @@ final class QuickReader {
 		if (line.length() > LENGTH) {
 			return null;
 		}
-		QuickReader reader = new QuickReader(line);
-		return reader.block() ? reader.elements : null;
+		QuickReader reader = of(line);
+		return reader.read(0, line.length()) ? reader.elements(line) : null;
 	}
 
-	private boolean block() {
-		blanks();
-		if (at < length && line.charAt(at) == '%') {
-			return remark(new Element.Percent(new Span(at, length)));
-		}
-		if (at < length && line.charAt(at) == '/' && !blockDelete()) {
+	/** Reads the line in a range of the text, its line end left out; false where the grammar must read it. */
+	boolean read(int from, int to) {
+		base = from;
+		end = to;
+		at = from;
+		count = 0;
+		if (to - from > LENGTH) {
 			return false;
 		}
-		for (blanks(); at < length; blanks()) {
-			char c = line.charAt(at);
-			boolean taken;
-			if (c == '(') {
-				taken = comment();
-			} else if (c == ';') {
-				taken = remark(new Element.Comment(Element.CommentMark.SEMICOLON, line.substring(at + 1), new Span(at + 1, length), true, new Span(at, length)));
+		blanks();
+		if (text[at] == '%') {
+			return remark('%');
+		}
+		if (text[at] == '/' && !blockDelete()) {
+			return false;
+		}
+		while (true) {
+			blanks();
+			char c = text[at];
+			char letter = (char) (c & ~0x20);
+			if (letter >= 'A' && letter <= 'Z') {
+				if (!word(letter)) {
+					return false;
+				}
+			} else if (c == '(') {
+				if (!comment()) {
+					return false;
+				}
 			} else {
-				taken = isLetter(c) && word((char) (c & ~0x20));
-			}
-			if (!taken) {
-				return false;
+				return at == end || c == ';' && remark(';');
 			}
 		}
-		return true;
 	}
 
 	private void blanks() {
-		while (at < length && (line.charAt(at) == ' ' || line.charAt(at) == '\t')) {
+		while (text[at] == ' ' || text[at] == '\t') {
 			at++;
 		}
+	}
+
+	private void add(char mark, int start) {
+		marks[count] = mark;
+		starts[count] = start - base;
+		ends[count++] = at - base;
 	}
 
 	private boolean blockDelete() {
 		int slash = at++;
-		char next = character(at);
-		if (next >= '1' && next <= '9') {
-			at++;
-			elements.add(new Element.BlockDelete(next - '0', new Span(slash, at)));
-		} else {
-			elements.add(new Element.BlockDelete(1, new Span(slash, at)));
-		}
+		int level = text[at] - '0';
+		boolean written = level >= 1 && level <= 9;
+		at += written ? 1 : 0;
+		points[count] = written ? level : 1;
+		add('/', slash);
 		blanks();
-		return character(at) != '/' && character(at) != '.' && !isDigit(character(at));
+		return text[at] != '/' && text[at] != '.' && !isDigit(text[at]);
 	}
 
 	/** Whatever is left of the line, without line ends in it. */
-	private boolean remark(Element element) {
-		elements.add(element);
-		for (; at < length; at++) {
-			if (line.charAt(at) == '\n' || line.charAt(at) == '\r') {
-				return false;
-			}
+	private boolean remark(char mark) {
+		int start = at;
+		while (text[at] != '\n' && text[at] != '\r') {
+			at++;
 		}
-		return true;
+		add(mark, start);
+		return at == end;
 	}
 
 	private boolean comment() {
 		int start = at++;
-		for (; at < length; at++) {
-			switch (line.charAt(at)) {
+		while (true) {
+			switch (text[at++]) {
 				case ')' -> {
-					Span inner = new Span(start + 1, at);
-					elements.add(new Element.Comment(Element.CommentMark.PARENTHESES, line.substring(start + 1, at), inner, true, new Span(start, ++at)));
+					add('(', start);
 					return true;
 				}
 				case '(', '[', '\n', '\r' -> {
@@ -108,55 +144,88 @@ final class QuickReader {
 				}
 			}
 		}
-		return false;
 	}
 
 	private boolean word(char address) {
 		int start = at++;
 		blanks();
-		int number = at;
-		boolean minus = character(at) == '-';
-		if (minus || character(at) == '+') {
+		numbers[count] = at - base;
+		boolean minus = text[at] == '-';
+		if (minus || text[at] == '+') {
 			at++;
 		}
-		long digits = 0;
-		int count = 0;
-		int point = -1;
-		for (char c = character(at); isDigit(c) || c == '.' && point < 0; c = character(++at)) {
-			if (c == '.') {
-				point = at;
-			} else {
-				digits = digits * 10 + (c - '0');
-				if (++count > DIGITS) {
-					return false;
-				}
-			}
+		int first = at;
+		long whole = digits(0);
+		int size = at - first;
+		int decimals = 0;
+		boolean point = text[at] == '.';
+		if (point) {
+			int behind = ++at;
+			whole = digits(whole);
+			decimals = at - behind;
+			size += decimals;
 		}
-		if (count == 0 || character(at) == '.' || address == 'O' && (point >= 0 || !elements.isEmpty()) || exponent()) {
+		if (size == 0 || size > DIGITS || point && text[at] == '.' || address == 'O' && (point || count > 0) || exponent()) {
 			return false;
 		}
-		int decimals = point < 0 ? 0 : at - point - 1;
-		double value = digits / POWERS[decimals];
-		Expression.Number read = new Expression.Number(minus ? 0.0 - value : value, decimals, point >= 0, new Span(number, at));
-		elements.add(new Element.Word(address, -1, read, new Span(start, at)));
+		double value = whole / POWERS[decimals];
+		values[count] = minus ? 0.0 - value : value;
+		points[count] = point ? decimals + 1 : 0;
+		add(address, start);
 		return true;
+	}
+
+	private long digits(long before) {
+		long number = before;
+		for (int digit = text[at] - '0'; digit >= 0 && digit <= 9; digit = text[++at] - '0') {
+			number = number * 10 + digit;
+		}
+		return number;
 	}
 
 	/** An E word with a sign, right behind a number, may be an exponent. */
 	private boolean exponent() {
-		char sign = character(at + 1);
-		return (character(at) | 0x20) == 'e' && (sign == '-' || sign == '+');
-	}
-
-	private char character(int index) {
-		return index < length ? line.charAt(index) : '\0';
+		return (text[at] | 0x20) == 'e' && (text[at + 1] == '-' || text[at + 1] == '+');
 	}
 
 	private static boolean isDigit(char c) {
 		return c >= '0' && c <= '9';
 	}
 
-	private static boolean isLetter(char c) {
-		return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
+	/** Number of parts read. */
+	int count() {
+		return count;
+	}
+
+	/** The letter of a word in upper case, or the mark that begins another part: bracket, semicolon, slash, percent sign. */
+	char mark(int part) {
+		return marks[part];
+	}
+
+	/** The value of a word. */
+	double value(int part) {
+		return values[part];
+	}
+
+	/** The parts as elements of the line read, whose text is given. */
+	List<Element> elements(String line) {
+		List<Element> elements = new ArrayList<>(count);
+		for (int part = 0; part < count; part++) {
+			elements.add(element(line, part));
+		}
+		return elements;
+	}
+
+	private Element element(String line, int part) {
+		int start = starts[part];
+		Span span = new Span(start, ends[part]);
+		return switch (marks[part]) {
+			case '(' -> new Element.Comment(Element.CommentMark.PARENTHESES, line.substring(start + 1, span.end() - 1), new Span(start + 1, span.end() - 1), true, span);
+			case ';' -> new Element.Comment(Element.CommentMark.SEMICOLON, line.substring(start + 1), new Span(start + 1, span.end()), true, span);
+			case '/' -> new Element.BlockDelete(points[part], span);
+			case '%' -> new Element.Percent(span);
+			default -> new Element.Word(marks[part], -1,
+					new Expression.Number(values[part], Math.max(0, points[part] - 1), points[part] > 0, new Span(numbers[part], span.end())), span);
+		};
 	}
 }

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.Arrays;
 import truelead.grammar.Block;
+import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -12,53 +13,30 @@ import truelead.grammar.Expression;
  */
 public final class ChunkFacts {
 
-	private final int blocks;
-	private final int[] noted;
-	private final int[] headers;
-	private final boolean changesTool;
 	private final Contour[][] contours = new Contour[4][];
 	private final boolean plainHead;
 	private final boolean plainTail;
+	private int blocks;
+	private int[] noted = new int[16];
+	private int notes;
+	private int[] headers = {};
+	private boolean changesTool;
 
 	private ChunkFacts(Chunk chunk) {
-		int lines = chunk.lineEnds() + 1;
-		ContourFinder finder = new ContourFinder(lines);
-		int[] lookAt = new int[lines];
-		int[] starts = new int[lines];
-		int looks = 0;
-		int heads = 0;
-		int counted = 0;
-		boolean change = false;
-		for (int line = 0; line < lines; line++) {
-			Block block = chunk.block(line);
-			finder.read(line, block);
-			boolean plain = block.problems().isEmpty();
-			boolean head = false;
-			boolean code = false;
-			for (Element element : block.elements()) {
-				boolean word = element instanceof Element.Word;
-				boolean comment = element instanceof Element.Comment;
-				head |= element instanceof Element.Percent || element instanceof Element.OStatement || word && ((Element.Word) element).address() == 'O';
-				plain &= word && ordinary((Element.Word) element);
-				code |= !comment && !(element instanceof Element.Percent);
-				change |= word && changes((Element.Word) element);
-			}
-			counted += code ? 1 : 0;
-			if (!plain) {
-				lookAt[looks++] = line;
-			}
-			if (head) {
-				starts[heads++] = line;
+		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
+		for (BlockCursor block = chunk.cursor(); block.next();) {
+			lines.read(block);
+			if (block.plain()) {
+				plain(block);
+			} else {
+				read(block.line(), block.block());
 			}
 		}
-		blocks = counted;
-		noted = Arrays.copyOf(lookAt, looks);
-		headers = Arrays.copyOf(starts, heads);
-		changesTool = change;
-		plainHead = finder.plainHead();
-		plainTail = finder.plainTail();
+		noted = Arrays.copyOf(noted, notes);
+		plainHead = ContourFinder.plainHead(lines);
+		plainTail = ContourFinder.plainTail(lines);
 		for (int i = 0; i < contours.length; i++) {
-			contours[i] = finder.contours((i & 1) != 0, (i & 2) != 0);
+			contours[i] = ContourFinder.find(chunk, lines, (i & 1) != 0, (i & 2) != 0);
 		}
 	}
 
@@ -67,16 +45,72 @@ public final class ChunkFacts {
 		return chunk.derived(ChunkFacts.class, ChunkFacts::new);
 	}
 
-	private static boolean ordinary(Element.Word word) {
-		return switch (word.address()) {
-			case 'X', 'Y', 'Z', 'I', 'J', 'K', 'F', 'N', 'A', 'B', 'C' -> true;
-			case 'G' -> word.value() instanceof Expression.Number number && number.value() >= 0 && number.value() <= 3;
-			default -> false;
-		};
+	private void plain(BlockCursor block) {
+		boolean ordinary = true;
+		boolean code = false;
+		boolean header = false;
+		for (int part = 0; part < block.parts(); part++) {
+			switch (block.mark(part)) {
+				case 'X', 'Y', 'Z', 'I', 'J', 'K', 'F', 'N', 'A', 'B', 'C' -> code = true;
+				case 'G' -> {
+					code = true;
+					ordinary &= block.number(part) >= 0 && block.number(part) <= 3;
+				}
+				case 'M' -> {
+					code = true;
+					ordinary = false;
+					changesTool |= block.number(part) == 6;
+				}
+				case 'O' -> {
+					code = true;
+					ordinary = false;
+					header = true;
+				}
+				case '(', ';' -> ordinary = false;
+				case '%' -> {
+					ordinary = false;
+					header = true;
+				}
+				default -> {
+					code = true;
+					ordinary = false;
+				}
+			}
+		}
+		take(block.line(), code, !ordinary, header);
 	}
 
-	private static boolean changes(Element.Word word) {
-		return word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
+	private void read(int line, Block block) {
+		boolean head = false;
+		boolean code = false;
+		boolean ordinary = block.problems().isEmpty();
+		for (Element element : block.elements()) {
+			ordinary &= element instanceof Element.Word word && ordinary(word);
+			if (element instanceof Element.Word word) {
+				head |= word.address() == 'O';
+				changesTool |= word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
+			}
+			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
+			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
+		}
+		take(line, code, !ordinary, head);
+	}
+
+	private static boolean ordinary(Element.Word word) {
+		return "XYZIJKFNABC".indexOf(word.address()) >= 0
+				|| word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() >= 0 && number.value() <= 3;
+	}
+
+	private void take(int line, boolean code, boolean note, boolean header) {
+		blocks += code ? 1 : 0;
+		if (note) {
+			noted = notes == noted.length ? Arrays.copyOf(noted, notes * 2) : noted;
+			noted[notes++] = line;
+		}
+		if (header) {
+			headers = Arrays.copyOf(headers, headers.length + 1);
+			headers[headers.length - 1] = line;
+		}
 	}
 
 	/** Lines with words or statements. */

@@ -1,166 +1,170 @@
 package truelead.checker.machine;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import truelead.checker.machine.Contour.FeedWord;
+import truelead.checker.machine.Contour.Passage;
 import truelead.grammar.Block;
+import truelead.grammar.Chunk;
 import truelead.grammar.Element;
-import truelead.grammar.Expression;
 
 /**
- * Finds the contours of a chunk. A block belongs to one if it has nothing but N, X, Y, Z and one G0 or G1 with plain numbers, and X or Y
- * differs from the word before it in the chunk. Eight moves on either side of a contour are left as they are: whoever looks for the way into
- * and out of an arc or a cycle finds them there.
+ * Finds the contours among the lines of a chunk. Eight moves on either side of a block that is not plain are left as they are: whoever looks for
+ * the way into and out of an arc or a cycle finds them there.
  */
 final class ContourFinder {
 
 	private static final int AROUND = 8;
 	private static final int WORTH = 4;
 
-	private static final byte BLANK = 0;
-	private static final byte OTHER = 1;
-	private static final byte MOVE = 2;
-	private static final byte CONTOUR = 3;
-	private static final byte STATE = 4;
+	private final Chunk chunk;
+	private final PlainLines lines;
+	private final List<Contour> found = new ArrayList<>();
 
-	private final byte[] kinds;
-	private final byte[] codes;
-	private final boolean[] levels;
-	private final double[][] values;
-	private final double[] before = {Double.NaN, Double.NaN, Double.NaN};
-
-	ContourFinder(int lines) {
-		kinds = new byte[lines];
-		codes = new byte[lines];
-		levels = new boolean[lines];
-		values = new double[3][lines];
-	}
-
-	/** Takes the lines in order. */
-	void read(int line, Block block) {
-		int code = -1;
-		boolean feed = false;
-		boolean axes = false;
-		for (double[] axis : values) {
-			axis[line] = Double.NaN;
-		}
-		for (Element element : block.elements()) {
-			if (element instanceof Element.Comment) {
-				continue;
-			}
-			if (!(element instanceof Element.Word word) || !(word.value() instanceof Expression.Number value) || word.extension() >= 0) {
-				other(line);
-				return;
-			}
-			int axis = word.address() - 'X';
-			boolean straight = word.address() == 'G' && code < 0 && (value.value() == 0 || value.value() == 1);
-			if (axis >= 0 && axis <= 2) {
-				axes = true;
-				values[axis][line] = value.value();
-			} else if (straight) {
-				code = (int) value.value();
-			} else if (word.address() == 'F') {
-				feed = true;
-			} else if (word.address() != 'N') {
-				other(line);
-				return;
-			}
-		}
-		codes[line] = (byte) code;
-		if (!axes) {
-			kinds[line] = code >= 0 || feed ? STATE : BLANK;
-			return;
-		}
-		kinds[line] = !feed && aside(line) ? CONTOUR : MOVE;
-		for (int axis = 0; axis < 3; axis++) {
-			before[axis] = Double.isNaN(values[axis][line]) ? before[axis] : values[axis][line];
-		}
-	}
-
-	private void other(int line) {
-		kinds[line] = OTHER;
-		Arrays.fill(before, Double.NaN);
-	}
-
-	/** Whether the block surely moves aside, and whether it changes level is known. */
-	private boolean aside(int line) {
-		double z = values[2][line];
-		levels[line] = !Double.isNaN(z) && z != before[2];
-		return (differs(values[0][line], before[0]) || differs(values[1][line], before[1])) && (Double.isNaN(z) || !Double.isNaN(before[2]));
-	}
-
-	private static boolean differs(double value, double before) {
-		return !Double.isNaN(value) && !Double.isNaN(before) && value != before;
+	private ContourFinder(Chunk chunk, PlainLines lines) {
+		this.chunk = chunk;
+		this.lines = lines;
 	}
 
 	/** Whether the first moves are plain ones, as many as have to stand beside a contour. */
-	boolean plainHead() {
-		int moves = 0;
-		for (int line = 0; line < kinds.length && kinds[line] != OTHER && moves < AROUND; line++) {
-			moves = moves(moves, line);
-		}
-		return moves == AROUND;
+	static boolean plainHead(PlainLines lines) {
+		return enough(lines, 0, lines.others() == 0 ? lines.lines() : lines.other(0));
 	}
 
 	/** Whether the last moves are plain ones. */
-	boolean plainTail() {
+	static boolean plainTail(PlainLines lines) {
+		return enough(lines, lines.others() == 0 ? 0 : lines.other(lines.others() - 1) + 1, lines.lines());
+	}
+
+	private static boolean enough(PlainLines lines, int from, int to) {
 		int moves = 0;
-		for (int line = kinds.length - 1; line >= 0 && kinds[line] != OTHER && moves < AROUND; line--) {
-			moves = moves(moves, line);
+		for (int line = from; line < to && moves < AROUND; line++) {
+			moves += lines.moves(line) ? 1 : 0;
 		}
 		return moves == AROUND;
 	}
 
-	/** The contours of the lines read; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
-	Contour[] contours(boolean before, boolean behind) {
-		boolean[] inner = new boolean[kinds.length];
-		for (int line = 0, moves = before ? AROUND : 0; line < kinds.length; line++) {
-			inner[line] = moves >= AROUND;
-			moves = moves(moves, line);
+	/** The contours; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
+	static Contour[] find(Chunk chunk, PlainLines lines, boolean before, boolean behind) {
+		ContourFinder finder = new ContourFinder(chunk, lines);
+		int start = 0;
+		for (int i = 0; i <= lines.others(); i++) {
+			int end = i < lines.others() ? lines.other(i) : lines.lines();
+			int from = start == 0 && before ? start : finder.behindMoves(start, end);
+			int to = end == lines.lines() && behind ? end : finder.beforeMoves(start, end);
+			finder.range(from, to);
+			start = end + 1;
 		}
-		for (int line = kinds.length - 1, moves = behind ? AROUND : 0; line >= 0; line--) {
-			inner[line] &= moves >= AROUND;
-			moves = moves(moves, line);
-		}
-		List<Contour> found = new ArrayList<>();
-		int line = 0;
-		while (line < kinds.length) {
-			int end = kinds[line] == CONTOUR && inner[line] ? end(line, inner) : line;
-			if (end - line >= WORTH) {
-				found.add(contour(line, end));
-			}
-			line = Math.max(end, line + 1);
-		}
-		return found.toArray(Contour[]::new);
+		return finder.found.toArray(Contour[]::new);
 	}
 
-	private int moves(int count, int line) {
-		return kinds[line] == OTHER ? 0 : kinds[line] == MOVE || kinds[line] == CONTOUR ? count + 1 : count;
-	}
-
-	/** Line behind the last one that goes on in the same way. */
-	private int end(int from, boolean[] inner) {
-		int code = codes[from];
-		int end = from + 1;
-		while (end < kinds.length && inner[end] && (kinds[end] == CONTOUR && (codes[end] < 0 || codes[end] == code) || kinds[end] == BLANK)) {
-			end++;
+	private int behindMoves(int from, int to) {
+		int line = from;
+		for (int moves = 0; line < to && moves < AROUND; line++) {
+			moves += lines.moves(line) ? 1 : 0;
 		}
-		return end;
+		return line;
 	}
 
-	private Contour contour(int from, int to) {
-		double[] last = {Double.NaN, Double.NaN, Double.NaN};
-		int moves = 0;
-		boolean level = false;
+	private int beforeMoves(int from, int to) {
+		int line = to;
+		for (int moves = 0; line > from && moves < AROUND; line--) {
+			moves += lines.moves(line - 1) ? 1 : 0;
+		}
+		return line;
+	}
+
+	/** The contours in a range of plain lines: each from a move aside to a move aside, with no plunge between that may come back out. */
+	private void range(int from, int to) {
+		int first = -1;
+		int last = -1;
+		boolean rapid = false;
+		boolean waiting = false;
+		boolean mayComeBack = false;
 		for (int line = from; line < to; line++) {
-			if (kinds[line] == CONTOUR) {
-				moves++;
-				level |= levels[line];
-				for (int axis = 0; axis < 3; axis++) {
-					last[axis] = Double.isNaN(values[axis][line]) ? last[axis] : values[axis][line];
+			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
+			byte kind = lines.kinds[line];
+			if (kind >= PlainLines.ASIDE) {
+				if (mayComeBack) {
+					add(first, last + 1);
+					first = -1;
 				}
+				rapid = first >= 0 ? rapid : lines.codes[line] == 0;
+				first = first >= 0 ? first : line;
+				last = line;
+				waiting = false;
+				mayComeBack = false;
+			} else if (kind == PlainLines.MOVE && first >= 0) {
+				mayComeBack |= waiting;
+				waiting = !rapid;
 			}
 		}
-		return new Contour(from, to, moves, codes[from], last[0], last[1], last[2], level);
+		if (first >= 0) {
+			add(first, last + 1);
+		}
+	}
+
+	private void add(int from, int to) {
+		if (to - from < WORTH) {
+			return;
+		}
+		double[] place = {Double.NaN, Double.NaN, Double.NaN};
+		double[] entry = {Double.NaN, Double.NaN, Double.NaN};
+		int moves = 0;
+		int code = -1;
+		int feed = -1;
+		for (int line = from; line < to; line++) {
+			place[0] = PlainLines.said(lines.x[line]) ? lines.x[line] : place[0];
+			place[1] = PlainLines.said(lines.y[line]) ? lines.y[line] : place[1];
+			place[2] = PlainLines.said(lines.z[line]) ? lines.z[line] : place[2];
+			entry[0] = lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : entry[0];
+			entry[1] = lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : entry[1];
+			entry[2] = lines.levels[line] == PlainLines.FIRST ? lines.z[line] : entry[2];
+			moves += lines.moves(line) ? 1 : 0;
+			code = lines.codes[line] < 0 ? code : lines.codes[line];
+			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
+		}
+		Passage afterFeed = passage(from, to, false);
+		boolean starts = lines.codes[from] >= 0;
+		found.add(new Contour(from, to, moves, starts, code, place[0], place[1], place[2], new Contour.Entry(entry[0], entry[1], entry[2]),
+				starts ? afterFeed : passage(from, to, true), afterFeed, feed < 0 ? List.of() : List.of(feed(feed))));
+	}
+
+	private Passage passage(int from, int to, boolean rapidAtEntry) {
+		boolean rapid = rapidAtEntry;
+		int cuts = -1;
+		boolean levels = false;
+		boolean entryLevels = false;
+		boolean entryFeed = false;
+		int feed = -1;
+		int least = -1;
+		int most = -1;
+		for (int line = from; line < to; line++) {
+			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
+			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
+			if (!rapid && lines.moves(line)) {
+				cuts = cuts < 0 ? line : cuts;
+				levels |= lines.levels[line] == PlainLines.CHANGED;
+				entryLevels |= lines.levels[line] == PlainLines.FIRST;
+				entryFeed |= feed < 0;
+				least = feed >= 0 && (least < 0 || lines.feeds[feed] < lines.feeds[least]) ? feed : least;
+				most = feed >= 0 && (most < 0 || lines.feeds[feed] > lines.feeds[most]) ? feed : most;
+			}
+		}
+		List<FeedWord> feeds = new ArrayList<>(2);
+		if (least >= 0) {
+			feeds.add(feed(least));
+		}
+		if (most >= 0 && most != least) {
+			feeds.add(feed(most));
+		}
+		return new Passage(cuts, levels, entryLevels, entryFeed, List.copyOf(feeds));
+	}
+
+	/** The last F word of a line, which is the one that counts. */
+	private FeedWord feed(int line) {
+		Block block = chunk.block(line);
+		Element.Word feed = block.words().stream().filter(word -> word.address() == 'F').reduce((one, other) -> other).orElseThrow();
+		return new FeedWord(line, lines.feeds[line], feed, block.text().substring(feed.span().start(), feed.span().end()));
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.checker.machine;
 
+import java.util.ArrayList;
 import java.util.List;
 import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
@@ -64,24 +65,62 @@ final class Contours {
 	/** Goes over the contour that begins here; false where the state or the end of the program forbids it, and nothing is done. */
 	boolean follow(CallFrame frame, boolean skippable) {
 		Contour contour = contours[index];
-		boolean plain = state.absolute && state.plane == Plane.XY && state.place.frame().same()
-				&& (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR || contour.code() >= 0 && !state.motion.cycle() && state.motion.motion());
-		if (!plain || base + contour.to() > frame.end || !meter.next(contour.moves())) {
+		Point from = state.place.here();
+		double mm = state.unit.mm();
+		if (!plain(contour) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end || !meter.next(contour.moves())) {
 			return false;
 		}
+		Contour.Passage passage = state.motion == Meaning.RAPID ? contour.afterRapid() : contour.afterFeed();
+		List<Modal> cutting = passage.cuts() < 0 ? List.of() : cutting(frame, passage, skippable);
 		if (contour.code() >= 0) {
 			state.motion = contour.code() == 0 ? Meaning.RAPID : Meaning.LINEAR;
 			state.motionCode = 10 * contour.code();
 		}
-		Point from = state.place.here();
-		double mm = state.unit.mm();
+		contour.feed().forEach(feed -> feed(feed, frame, skippable));
 		Point to = new Point(Double.isNaN(contour.x()) ? from.x() : contour.x() * mm, Double.isNaN(contour.y()) ? from.y() : contour.y() * mm,
 				Double.isNaN(contour.z()) ? from.z() : contour.z() * mm);
 		state.place.moveTo(to);
 		frame.line = base + contour.to();
-		BlockRef last = frame.source.ref(frame.line - 1, frame.caller, skippable);
-		out.step(new Step.Contour(last, state.modal(), state.motion == Meaning.RAPID, from, to, contour.moves(),
-				contour.levels() || Double.compare(from.z(), to.z()) != 0));
+		BlockRef last = ref(frame, contour.to() - 1, skippable);
+		boolean levels = passage.levels() || passage.entryLevels() && contour.entry().z() * mm != from.z();
+		out.step(new Step.Contour(last, state.modal(), cutting.isEmpty() ? last : ref(frame, passage.cuts(), skippable), cutting,
+				state.motion == Meaning.RAPID, from, to, contour.moves(), levels));
 		return true;
+	}
+
+	private boolean plain(Contour contour) {
+		return state.absolute && state.plane == Plane.XY && state.place.frame().same() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR
+				|| contour.starts() && !state.motion.cycle() && state.motion.motion());
+	}
+
+	/** Whether the words that stand first differ from the place before. */
+	private static boolean aside(Contour.Entry entry, Point from, double mm) {
+		return (Double.isNaN(entry.x()) || Double.compare(entry.x() * mm, from.x()) != 0)
+				&& (Double.isNaN(entry.y()) || Double.compare(entry.y() * mm, from.y()) != 0);
+	}
+
+	/** The states that it cuts under: with the feed before, the smallest and the largest feed. */
+	private List<Modal> cutting(CallFrame frame, Contour.Passage passage, boolean skippable) {
+		List<Modal> states = new ArrayList<>(3);
+		double before = state.feed.value();
+		if (passage.entryFeed()) {
+			states.add(state.modal());
+		}
+		for (Contour.FeedWord feed : passage.feeds()) {
+			if (!passage.entryFeed() || feed.value() != before) {
+				feed(feed, frame, skippable);
+				states.add(state.modal());
+			}
+		}
+		return states;
+	}
+
+	private void feed(Contour.FeedWord feed, CallFrame frame, boolean skippable) {
+		state.feed = feed.setting(ref(frame, feed.line(), skippable));
+		state.changed();
+	}
+
+	private BlockRef ref(CallFrame frame, int line, boolean skippable) {
+		return frame.source.ref(base + line, frame.caller, skippable);
 	}
 }

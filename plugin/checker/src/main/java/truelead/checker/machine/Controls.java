@@ -21,8 +21,11 @@ final class Controls {
 	/** Goes where the statement of the block just begun leads; false where it neither opens, divides nor closes anything. */
 	boolean statement(CallFrame frame, Element element) {
 		Optional<ControlKeyword> keyword = Structures.keyword(element);
+		if (keyword.isEmpty()) {
+			return false;
+		}
 		Optional<Structures.Structure> structure = frame.source.outline().structures().at(frame.line - 1);
-		if (keyword.isEmpty() || structure.isEmpty()) {
+		if (structure.isEmpty()) {
 			return false;
 		}
 		follow(frame, structure.get(), keyword.get(), values(element));

@@ -22,15 +22,25 @@ public sealed interface Step {
 	}
 
 	/**
-	 * Many straight motions in the XY plane in a row, none of them along one axis alone and all under one state. At least eight single
-	 * motions stand between them and the next arc, cycle or event on either side.
+	 * Many straight motions in a row under one state but for the feed. The first and the last go aside in the XY plane; where one between may feed
+	 * along Z alone the next one goes aside, so that nothing comes back out of where it went in. At least eight single motions stand between them
+	 * and the next arc, cycle or event on either side.
 	 *
-	 * @param block  the last of their blocks
-	 * @param rapid  G0 as against G1
-	 * @param moves  how many they are
-	 * @param levels whether any of them changes Z
+	 * @param block   the last of their blocks
+	 * @param modal   state in force at their end
+	 * @param first   the first block that is no rapid; the last of their blocks where all are
+	 * @param cutting the states that moves other than rapids are made under: the first one, those of the smallest and the largest feed; empty where
+	 *                all are rapids
+	 * @param rapid   whether the last of them is G0
+	 * @param moves   how many they are
+	 * @param levels  whether any of them but a rapid changes Z
 	 */
-	record Contour(BlockRef block, Modal modal, boolean rapid, Point from, Point to, int moves, boolean levels) implements Step {
+	record Contour(BlockRef block, Modal modal, BlockRef first, List<Modal> cutting, boolean rapid, Point from, Point to, int moves,
+			boolean levels) implements Step {
+
+		public Contour {
+			cutting = List.copyOf(cutting);
+		}
 	}
 
 	/**

@@ -116,14 +116,12 @@ final class Recorder implements StepSink {
 		}
 	}
 
-	/** A contour's moves are none along one axis, and far from any arc. */
+	/** A contour's moves make no hole, and are far from any arc. */
 	private void contour(Step.Contour contour, int number) {
 		motion(contour, number);
 		axisTracker.contour(contour.rapid());
 		arcTracker.interrupt();
-		if (!contour.rapid()) {
-			tool.cut(contour, contour.levels(), true);
-		}
+		contour.cutting().forEach(modal -> tool.cut(modal, contour.first(), contour.levels(), true));
 	}
 
 	private void arc(Step.Arc arc, int number) {

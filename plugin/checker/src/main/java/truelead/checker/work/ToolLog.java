@@ -92,7 +92,11 @@ final class ToolLog {
 
 	/** A feed move, an arc or a cycle; the feed counts only where it is not a threading one. */
 	void cut(Step step, boolean alongAxis, boolean countFeed) {
-		Modal modal = step.modal();
+		cut(step.modal(), step.block(), alongAxis, countFeed);
+	}
+
+	/** The same for the first of several moves. */
+	void cut(Modal modal, BlockRef first, boolean alongAxis, boolean countFeed) {
 		if (alongAxis && !modal.lengthOffset().isSet()) {
 			movedWithoutOffset = true;
 		}
@@ -108,7 +112,7 @@ final class ToolLog {
 		}
 		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
 			feeds.merge(modal.feedModeStated(), new FeedUse(modal.feedMode(), modal.feedModeStated(), modal.unit(), modal.feed(), modal.feed(),
-					step.block()), ToolLog::widen);
+					first), ToolLog::widen);
 		}
 	}
 

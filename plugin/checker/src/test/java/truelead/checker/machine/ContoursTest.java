@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -29,19 +30,34 @@ class ContoursTest {
 		Step.Contour contour = run.all(Step.Contour.class).get(0);
 		assertThat(run.all(Step.Contour.class)).hasSize(1);
 		assertThat(contour.moves() + run.moves().size()).isEqualTo(103);
-		assertThat(contour.rapid()).isFalse();
+		assertThat(contour.cutting()).extracting(modal -> modal.feed().value()).containsExactly(300.0);
 		assertThat(contour.levels()).isFalse();
 		assertThat(run.end().z()).isEqualTo(5);
 		assertThat(run.end().x()).isEqualTo(25);
 	}
 
 	@Test
-	void aMoveAlongTheAxisIsNeverPartOfAContour() {
+	void aPlungeThatComesBackOutIsNeverPartOfAContour() {
 		List<String> lines = spiral(60);
-		lines.add("Z-3.");
+		lines.addAll(List.of("Z-3.", "Z5."));
 		lines.addAll(spiral(60).subList(2, 62));
 		Followed run = Followed.milling(lines.toArray(String[]::new));
 		assertThat(run.moves()).filteredOn(move -> move.to().z() == -3 && move.from().z() == -1).hasSize(1);
+		assertThat(run.moves()).filteredOn(move -> move.to().z() == 5 && move.from().z() == -3).hasSize(1);
+	}
+
+	@Test
+	void passesOneBesideTheOtherAreOneContour() {
+		List<String> lines = new ArrayList<>(spiral(40));
+		for (int pass = 1; pass < 6; pass++) {
+			lines.addAll(List.of("G0 Z5.", "X" + pass + ".125 Y50.", "G1 Z-2. F" + pass + "00."));
+			lines.addAll(spiral(40).subList(2, 42));
+		}
+		lines.add("M5");
+		Step.Contour contour = Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class).get(0);
+		assertThat(contour.moves()).isGreaterThan(200);
+		assertThat(contour.cutting()).extracting(modal -> modal.feed().value()).containsExactly(300.0, 100.0, 500.0);
+		assertThat(contour.levels()).isTrue();
 	}
 
 	@Test
@@ -79,12 +95,7 @@ class ContoursTest {
 		for (Step step : together) {
 			if (step instanceof Step.Contour contour) {
 				List<Step> moves = single.subList(at, at + contour.moves());
-				boolean same = moves.stream().allMatch(move -> move instanceof Step.Move one && one.rapid() == contour.rapid())
-						&& Followed.text(((Step.Move) moves.get(0)).from()).equals(Followed.text(contour.from()))
-						&& Followed.text(((Step.Move) moves.get(moves.size() - 1)).to()).equals(Followed.text(contour.to()))
-						// a contour may say that it changes Z where it only comes back to it, never the other way round
-						&& (contour.levels() || moves.stream().map(Step.Move.class::cast).allMatch(move -> Double.compare(move.from().z(), move.to().z()) == 0));
-				if (!same) {
+				if (!moves.stream().allMatch(Step.Move.class::isInstance) || !standsFor(contour, moves.stream().map(Step.Move.class::cast).toList())) {
 					return false;
 				}
 				at += contour.moves();
@@ -93,6 +104,31 @@ class ContoursTest {
 			}
 		}
 		return at == single.size();
+	}
+
+	/** Whether places, blocks, levels and feeds of a contour are those of its moves, and no plunge among them comes back out. */
+	private static boolean standsFor(Step.Contour contour, List<Step.Move> moves) {
+		List<Step.Move> cuts = moves.stream().filter(move -> !move.rapid()).toList();
+		Step.Move last = moves.get(moves.size() - 1);
+		DoubleSummaryStatistics feeds = cuts.stream().map(move -> move.modal().feed()).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
+		DoubleSummaryStatistics said = contour.cutting().stream().map(Modal::feed).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
+		boolean plunges = false;
+		for (int i = 1; i < moves.size(); i++) {
+			plunges |= !moves.get(i - 1).rapid() && !aside(moves.get(i - 1)) && !aside(moves.get(i));
+		}
+		return !plunges && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid() && contour.block().line() == last.block().line()
+				&& Followed.text(moves.get(0).from()).equals(Followed.text(contour.from())) && Followed.text(last.to()).equals(Followed.text(contour.to()))
+				&& contour.levels() == cuts.stream().anyMatch(move -> move.from().z() != move.to().z()) && written(contour.modal().feed()).equals(written(last.modal().feed()))
+				&& contour.cutting().isEmpty() == cuts.isEmpty() && (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line())
+				&& feeds.getMin() == said.getMin() && feeds.getMax() == said.getMax();
+	}
+
+	private static String written(Setting setting) {
+		return setting.word().map(word -> word.block().line() + " " + word.span() + " " + word.written()).orElse("never");
+	}
+
+	private static boolean aside(Step.Move move) {
+		return Double.compare(move.from().x(), move.to().x()) != 0 || Double.compare(move.from().y(), move.to().y()) != 0;
 	}
 
 	private static String signature(Step step) {
@@ -104,7 +140,7 @@ class ContoursTest {
 
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
-		String[] others = {"G2 X1. Y1. R5.", "F200.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
+		String[] others = {"G2 X1. Y1. R5.", "F200.", "F150.", "G1 F400. X2.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
 		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
 		String[] mode = null;
@@ -125,8 +161,8 @@ class ContoursTest {
 
 	private static String move(Random random) {
 		StringBuilder line = new StringBuilder(random.nextInt(15) == 0 ? "G" + random.nextInt(2) + " " : "");
-		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z"};
-		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(6))].toCharArray()) {
+		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z", "ZF", "XF"};
+		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(8))].toCharArray()) {
 			line.append(axis).append(random.nextInt(5)).append(".5");
 		}
 		return line.toString();

@@ -1,0 +1,134 @@
+package truelead.checker.machine;
+
+import java.util.Arrays;
+import truelead.grammar.BlockCursor;
+
+/**
+ * What the blocks of a chunk do to the axes, told from the text alone. A plain one has nothing but N, X, Y, Z, F and one G0 or G1 with plain
+ * numbers, and comments.
+ */
+final class PlainLines {
+
+	/** No plain block. */
+	static final byte OTHER = 0;
+	/** Moves nothing. */
+	static final byte BLANK = 1;
+	/** Moves, perhaps along Z alone or not at all. */
+	static final byte MOVE = 2;
+	/** Surely moves aside. */
+	static final byte ASIDE = 3;
+	/** Moves aside if X, or Y, differs from where the tool stood behind the last block that is not plain. */
+	static final byte ASIDE_BY_X = 4;
+	static final byte ASIDE_BY_Y = 5;
+
+	/** The level stays. */
+	static final byte LEVEL = 0;
+	static final byte CHANGED = 1;
+	/** The first Z behind a block that is not plain. */
+	static final byte FIRST = 2;
+
+	final byte[] kinds;
+	final byte[] levels;
+	/** 0 for G0, 1 for G1, -1 for none. */
+	final byte[] codes;
+	/** The words, in program units; NaN where none is written. */
+	final double[] x;
+	final double[] y;
+	final double[] z;
+	final double[] feeds;
+	private int[] others = new int[16];
+	private int otherCount;
+	private double lastX = Double.NaN;
+	private double lastY = Double.NaN;
+	private double lastZ = Double.NaN;
+
+	PlainLines(int lines) {
+		kinds = new byte[lines];
+		levels = new byte[lines];
+		codes = new byte[lines];
+		x = new double[lines];
+		y = new double[lines];
+		z = new double[lines];
+		feeds = new double[lines];
+	}
+
+	int lines() {
+		return kinds.length;
+	}
+
+	/** Number of blocks that are not plain. */
+	int others() {
+		return otherCount;
+	}
+
+	/** Line of a block that is not plain. */
+	int other(int index) {
+		return others[index];
+	}
+
+	/** Whether a block moves, perhaps. */
+	boolean moves(int line) {
+		return kinds[line] >= MOVE;
+	}
+
+	/** Takes the blocks in order. */
+	void read(BlockCursor block) {
+		int line = block.line();
+		double wordX = Double.NaN;
+		double wordY = Double.NaN;
+		double wordZ = Double.NaN;
+		double wordF = Double.NaN;
+		byte code = -1;
+		boolean plain = block.plain();
+		for (int part = 0; plain && part < block.parts(); part++) {
+			double value = block.number(part);
+			switch (block.mark(part)) {
+				case 'X' -> wordX = value;
+				case 'Y' -> wordY = value;
+				case 'Z' -> wordZ = value;
+				case 'F' -> wordF = value;
+				case 'G' -> {
+					plain = code < 0 && (value == 0 || value == 1);
+					code = (byte) value;
+				}
+				case 'N', '(', ';' -> {
+					// moves nothing
+				}
+				default -> plain = false;
+			}
+		}
+		x[line] = wordX;
+		y[line] = wordY;
+		z[line] = wordZ;
+		feeds[line] = wordF;
+		codes[line] = code;
+		if (plain) {
+			place(line, said(wordX), said(wordY), said(wordZ));
+		} else {
+			otherwise(line);
+		}
+	}
+
+	private void otherwise(int line) {
+		kinds[line] = OTHER;
+		others = otherCount == others.length ? Arrays.copyOf(others, otherCount * 2) : others;
+		others[otherCount++] = line;
+		lastX = Double.NaN;
+		lastY = Double.NaN;
+		lastZ = Double.NaN;
+	}
+
+	private void place(int line, boolean sayX, boolean sayY, boolean sayZ) {
+		boolean aside = sayX && said(lastX) && x[line] != lastX || sayY && said(lastY) && y[line] != lastY;
+		kinds[line] = aside ? ASIDE : sayX && !said(lastX) ? ASIDE_BY_X : sayY && !said(lastY) ? ASIDE_BY_Y : sayX || sayY || sayZ ? MOVE : BLANK;
+		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : said(lastZ) ? CHANGED : FIRST;
+		lastX = sayX ? x[line] : lastX;
+		lastY = sayY ? y[line] : lastY;
+		lastZ = sayZ ? z[line] : lastZ;
+	}
+
+	/** Whether a word is written. */
+	static boolean said(double word) {
+		return word == word;
+	}
+}
