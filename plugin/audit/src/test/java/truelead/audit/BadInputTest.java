@@ -1,6 +1,7 @@
 package truelead.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -94,6 +95,31 @@ class BadInputTest {
 	void reportWhereAFolderIs() throws IOException {
 		Path program = Files.writeString(folder.resolve("b.nc"), "M30\n");
 		assertComplaint(Recorded.run("check", program, "--report", "sarif:" + folder), "cannot write " + folder + ": is a folder");
+	}
+
+	@Test
+	void aLinkInACircle() throws IOException {
+		Path loop = folder.resolve("loop.nc");
+		Files.createSymbolicLink(loop, loop);
+		Recorded run = Recorded.run("check", loop);
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.err()).startsWith("truelead: " + loop + ": cannot be read: ").doesNotContain("loop.nc: cannot be read: " + loop);
+	}
+
+	@Test
+	void aMistypedCommandIsToldWhichThereAre() {
+		Recorded run = Recorded.run("chekc", "a.nc");
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.err()).isEqualTo("truelead: no command \"chekc\"; there are check, compare, thread, plan\n");
+	}
+
+	@Test
+	void aFullDisk() throws IOException {
+		assumeTrue(Files.exists(Path.of("/dev/full")), "only some systems have a device that is always full");
+		Path program = Files.writeString(folder.resolve("plain.nc"), "G21\nM30\n");
+		Recorded run = Recorded.run("check", program, "--report", "html:/dev/full");
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.err()).startsWith("truelead: cannot write /dev/full: ");
 	}
 
 	@Test
