@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.Optional;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /** Tells text that is no program of words, such as a conversational program or prose, so that one sentence can be said of it instead of many. */
@@ -27,10 +28,23 @@ public final class ForeignLanguage {
 				opaque |= element instanceof Element.Opaque || element instanceof Element.Unread;
 				code |= element instanceof Element.Word word && "GMXYZSFT".indexOf(word.address()) >= 0;
 			}
+			code &= !spoken(block);
 			strange += !code && (opaque || !block.problems().isEmpty()) ? 1 : 0;
 			words += code ? 1 : 0;
 		}
 		boolean foreign = strange >= FEW && strange > 3 * words;
-		return foreign ? Optional.of("this is not a program of words such as G84 Z-10, but another language or plain text: nothing in it is checked") : Optional.empty();
+		return foreign ? Optional.of("this is not a program of words such as G84 Z-10, but another language or plain text") : Optional.empty();
+	}
+
+	/** Whether a line begins with a letter that has no number, behind its own number without a letter: {@code L X+10 Y+5}, {@code 12 CC X+50}. */
+	private static boolean spoken(Block block) {
+		for (Element element : block.elements()) {
+			if (element instanceof Element.Word word) {
+				return word.value() instanceof Expression.Missing && "LC".indexOf(word.address()) >= 0;
+			} else if (!(element instanceof Element.Unread)) {
+				return false;
+			}
+		}
+		return false;
 	}
 }

@@ -79,7 +79,11 @@ final class SpindleCodes {
 					case SPINDLE_STOP -> turn(SpindleTurn.STOPPED, words, i);
 					case COOLANT_OFF -> coolant(false, words, i);
 					case STOP -> out.event(words.block(), Step.EventKind.STOP, words.mRef(i), Setting.NONE);
-					case OPTIONAL_STOP -> out.event(words.block(), Step.EventKind.OPTIONAL_STOP, words.mRef(i), Setting.NONE);
+					case OPTIONAL_STOP -> {
+						if (state.profile.yes(ProfileKey.OPTIONAL_STOP)) {
+							out.event(words.block(), Step.EventKind.OPTIONAL_STOP, words.mRef(i), Setting.NONE);
+						}
+					}
 					default -> {
 						// Before the motion, or the flow's.
 					}

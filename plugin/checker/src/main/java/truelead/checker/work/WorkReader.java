@@ -13,6 +13,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
+import truelead.checker.machine.ForeignLanguage;
 import truelead.checker.machine.Interpreter;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
@@ -91,7 +92,8 @@ public final class WorkReader {
 			boolean threads = !operations.isEmpty();
 			boolean mayThread = threads || commentary.scans().stream().anyMatch(ProgramScan::threadingCode);
 			List<BlockProblem> problems = new ArrayList<>();
-			for (ProgramScan scan : commentary.scans()) {
+			boolean foreign = recorder.firstMotion().isEmpty() && ForeignLanguage.complaint(program.text()).isPresent();
+			for (ProgramScan scan : foreign ? List.<ProgramScan>of() : commentary.scans()) {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),

@@ -105,6 +105,7 @@ class CodesTest {
 		Followed run = Followed.milling("M0", "M1", "M30");
 		assertThat(run.events(Step.EventKind.STOP)).hasSize(1);
 		assertThat(run.events(Step.EventKind.OPTIONAL_STOP)).hasSize(1);
+		assertThat(Followed.on(MILLING.with("optional-stop", "no"), "M0", "M1", "M30").events(Step.EventKind.OPTIONAL_STOP)).isEmpty();
 	}
 
 	@Test
