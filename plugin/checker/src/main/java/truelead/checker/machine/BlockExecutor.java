@@ -199,6 +199,7 @@ final class BlockExecutor {
 	}
 
 	private void motionInForce(Words words) {
+		motion.startSomewhere(words, state.plane, state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE);
 		switch (state.motion) {
 			case RAPID -> motion.straight(words, true, state.modal());
 			case LINEAR -> motion.straight(words, false, state.modal());

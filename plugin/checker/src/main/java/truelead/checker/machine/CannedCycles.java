@@ -147,6 +147,7 @@ final class CannedCycles {
 	}
 
 	private void stroke(Words words, int axis, boolean positioned, int repeat) {
+		motion.startSomewhere(words, state.cycleModal(cycle.code()).plane(), false);
 		motion.turnRotary(words);
 		Modal modal = state.cycleModal(cycle.code());
 		Point target = motion.target(words).with(axis, rLevel);

@@ -7,6 +7,8 @@ final class MachineState {
 
 	final MachineProfile profile;
 	final Place place;
+	/** Whether it is that of a subprogram by itself, whose caller's state is not known. */
+	final boolean alone;
 	LengthUnit unit;
 	boolean unitStated;
 	Plane plane;
@@ -47,6 +49,7 @@ final class MachineState {
 	/** The state at the start of a program; {@code alone} for a subprogram by itself, whose caller's state is not known. */
 	MachineState(MachineProfile profile, boolean alone) {
 		this.profile = profile;
+		this.alone = alone;
 		this.place = new Place(this);
 		this.leastIncrements = profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "least-increment");
 		unit = profile.unit();

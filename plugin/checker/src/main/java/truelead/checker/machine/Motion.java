@@ -114,6 +114,21 @@ final class Motion {
 		return one == 0 || other == 0 ? Math.max(one, other) : Math.min(one, other);
 	}
 
+	/** A subprogram by itself that moves in increments starts from a place that is not known: places are counted from there, in a frame of its own. */
+	void startSomewhere(Words words, Plane plane, boolean arc) {
+		if (!state.alone) {
+			return;
+		}
+		for (int axis : new int[] {plane.first(), plane.second()}) {
+			boolean counts = !state.absolute && words.has(LETTERS[axis]) || arc && !words.has(LETTERS[axis]);
+			if (counts) {
+				place.startSomewhere(axis);
+			} else if (state.absolute && words.has(LETTERS[axis]) && place.counts(axis)) {
+				place.land(axis);
+			}
+		}
+	}
+
 	/** A straight motion to where the axis words lead. */
 	void straight(Words words, boolean rapid, Modal modal) {
 		Point from = place.here();
@@ -187,7 +202,17 @@ final class Motion {
 		place.moveTo(to);
 		double resolution = finer(resolution(words), finer(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
 		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
-				byRadius, resolution));
+				rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius, resolution));
+	}
+
+	/** What an arc advances along an axis; an increment is known where the level that it starts from is not. */
+	private double rise(Words words, int axis, double between) {
+		if (!Double.isNaN(between) || !place.frame().same()) {
+			return between;
+		} else if (!words.has(LETTERS[axis])) {
+			return incrementWords && words.has(INCREMENT_LETTERS[axis]) ? state.mm(words, INCREMENT_LETTERS[axis]) : 0;
+		}
+		return words.incremental(LETTERS[axis], !state.absolute) ? state.mm(words, LETTERS[axis]) : Double.NaN;
 	}
 
 	private static double ratio(Point from, Point centre, Plane plane, double radius, double otherwise) {

@@ -38,6 +38,8 @@ final class Place {
 	private List<Object> positionKey = NOTHING;
 	private List<Object> tiltKey = NOTHING;
 	private int frameNumber;
+	private final boolean[] moved = new boolean[3];
+	private final boolean[] somewhere = new boolean[3];
 
 	Place(MachineState state) {
 		this.state = state;
@@ -121,8 +123,37 @@ final class Place {
 		offsetData(number, List.of(Map.copyOf(all)));
 	}
 
+	/** An axis of a subprogram by itself, whose place has never been known, is counted from where it stands. */
+	void startSomewhere(int axis) {
+		if (moved[axis] || !Double.isNaN(here.along(axis)) || !frame.same()) {
+			return;
+		}
+		moved[axis] = true;
+		somewhere[axis] = true;
+		here = here.with(axis, 0);
+		positionKey = List.of("somewhere", somewhere[0], somewhere[1], somewhere[2]);
+		recount();
+	}
+
+	/** Whether an axis is counted from a place that is not known. */
+	boolean counts(int axis) {
+		return somewhere[axis];
+	}
+
+	/** An axis goes to a place of the work offset's frame. */
+	void land(int axis) {
+		somewhere[axis] = false;
+		boolean any = somewhere[0] || somewhere[1] || somewhere[2];
+		positionKey = any ? List.of("somewhere", somewhere[0], somewhere[1], somewhere[2]) : NOTHING;
+		recount();
+	}
+
 	/** A coordinate is lost, as behind a homing move. */
 	void lose(int axis) {
+		moved[axis] = true;
+		if (somewhere[axis]) {
+			land(axis);
+		}
 		here = here.with(axis, Double.NaN);
 		if (lastOffset >= 0) {
 			lastOffsetHere = lastOffsetHere.with(axis, Double.NaN);

@@ -50,11 +50,12 @@ public sealed interface Step {
 	 * @param sweep      angle swept about the centre, positive counter-clockwise seen against the plane's axis, more than 2 pi for several turns
 	 * @param startRadius distance of the start from the centre, mm
 	 * @param endRadius  distance of the end from the centre, mm; differs from the start's for a taper or a fault
+	 * @param rise       advance along the plane's axis, mm, signed; known for an increment from an unknown level too
 	 * @param byRadius   written with R as against I, J, K
 	 * @param resolution as in {@link Move}; I, J, K and R included
 	 */
 	record Arc(BlockRef block, Modal modal, Point from, Point to, Point centre, double sweep, double startRadius, double endRadius,
-			boolean byRadius, double resolution) implements Step {
+			double rise, boolean byRadius, double resolution) implements Step {
 
 		/** Radius at the start, mm. */
 		public double radius() {
@@ -63,8 +64,7 @@ public sealed interface Step {
 
 		/** Advance along the plane's axis in a full turn, mm, signed; NaN without sweep. */
 		public double lead() {
-			int axis = modal.plane().axis();
-			return (to.along(axis) - from.along(axis)) / Math.abs(sweep) * 2 * Math.PI;
+			return rise / Math.abs(sweep) * 2 * Math.PI;
 		}
 	}
 

@@ -86,7 +86,13 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 
 	/** Whether it advances along the axis. */
 	boolean helical() {
-		return Math.abs(to() - from()) > 1e-6;
+		return Math.abs(advance()) > 1e-6;
+	}
+
+	/** Advance along the axis, mm, signed; NaN where it is not known. */
+	double advance() {
+		double between = to() - from();
+		return Double.isNaN(between) ? arcs.stream().mapToDouble(Step.Arc::rise).sum() : between;
 	}
 
 	/** Deepest level in a direction, -1 for towards smaller numbers, mm. */

@@ -77,7 +77,7 @@ final class MillDrafts {
 		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()
 				|| Callouts.any(commentary.free(commentary.main().file(), stays.freeFrom(run.tool()), lineOf(run)));
 		boolean compensated = run.arcs().get(0).modal().compensation() != Compensation.OFF;
-		return named && (compensated || run.to() > run.from() || tool.facts().thread().isPresent());
+		return named && (compensated || run.advance() > 0 || tool.facts().thread().isPresent());
 	}
 
 	private boolean newCallout(Draft before, ArcRun next) {

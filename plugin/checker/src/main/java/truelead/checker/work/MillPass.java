@@ -75,7 +75,13 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 
 	/** Signed advance in a full turn over the whole helix, mm: positive towards larger numbers along the axis. */
 	public double lead() {
-		return (endLevel() - startLevel()) / turns;
+		return advance() / turns;
+	}
+
+	/** Signed advance along the axis over the whole helix, mm; known for increments from an unknown level too. */
+	public double advance() {
+		double between = endLevel() - startLevel();
+		return Double.isNaN(between) ? helix.stream().mapToDouble(Step.Arc::rise).sum() : between;
 	}
 
 	/** Whether the sweep is counter-clockwise seen against the axis (G3 in an unmirrored plane). */

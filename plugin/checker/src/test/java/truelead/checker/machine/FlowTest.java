@@ -151,6 +151,15 @@ class FlowTest {
 	}
 
 	@Test
+	void aSubprogramAloneThatMovesInIncrementsCountsFromWhereItStands() {
+		Followed run = Followed.milling("O100", "G91 G1 X3. Y3. F200", "G3 I0 J-10. Z1.5", "G90 G0 X50.", "M99");
+		assertThat(run.ends()).containsExactly("3,3,?", "50,3,?");
+		assertThat(run.arcs().get(0).lead()).isEqualTo(1.5, org.assertj.core.api.Assertions.within(1e-9));
+		assertThat(Followed.text(run.arcs().get(0).centre())).isEqualTo("3,-7,?");
+		assertThat(run.moves()).extracting(move -> move.modal().frame()).doesNotHaveDuplicates().doesNotContain(0);
+	}
+
+	@Test
 	void whatStandsBehindTheEndIsNotRun() {
 		assertThat(Followed.milling("G0 X1.", "M30", "G0 X2.").ends()).hasSize(1);
 	}

@@ -10,6 +10,15 @@ import truelead.checker.machine.Step;
 
 class ThreadMillingsTest {
 
+	@Test
+	void aHelixOfASubprogramAloneInIncrementsHasALeadAndNoLevel() {
+		ThreadMilling operation = milling("O101 (M20X1.5 THREAD MILL)", "(TOOL: T5, THREAD MILL, DIA 14, PITCH 1.5)", "G21 G91", "G1 G41 D5 X3. Y3. F200",
+				"G3 X-3. Y3. Z.375 R3.", "G3 I0 J-10. Z1.5", "G3 X-3. Y-3. Z.375 R3.", "G1 G40 X3. Y-3.", "G90", "M99");
+		assertThat(operation.passes().get(0).lead()).isEqualTo(1.5, within(1e-9));
+		assertThat(operation.passes().get(0).rightHand()).isTrue();
+		assertThat(operation.passes().get(0).endLevel()).isNaN();
+	}
+
 	/** M20x1.5 with a cutter of 16: radius 2, entered by half an arc of radius 1, three half arcs a side up, out by half an arc. */
 	private static final String[] HALF_ARCS = { "G21 G17 G90", "T7 M6 (THREAD MILL D16. M20X1.5)", "G54 G0 X0 Y0 S2000 M3", "G43 H7 Z5.", "Z-15.", "G1 F500.",
 			"G3 X2. Y0 Z-14.25 R1.", "G3 X-2. Y0 Z-13.5 R2.", "G3 X2. Y0 Z-12.75 R2.", "G3 X0 Y0 Z-12. R1.", "G0 Z50.", "M30" };

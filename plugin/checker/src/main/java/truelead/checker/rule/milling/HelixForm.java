@@ -46,12 +46,12 @@ final class HelixForm {
 
 	/** Advance along the axis in a full turn, mm, without sign. */
 	double lead() {
-		return Math.abs(pass.endLevel() - pass.startLevel()) / turns();
+		return Math.abs(pass.advance()) / turns();
 	}
 
 	/** What an arc advances along the axis, mm, without sign. */
 	double advance(Step.Arc arc) {
-		return Math.abs(arc.to().along(pass.axis()) - arc.from().along(pass.axis()));
+		return Math.abs(arc.rise());
 	}
 
 	/**

@@ -44,7 +44,7 @@ public final class HelixOffPitch implements Rule {
 			return;
 		}
 		boolean comb = MillFacts.comb(operation);
-		double length = Math.abs(pass.endLevel() - pass.startLevel());
+		double length = Math.abs(pass.advance());
 		double off = comb ? Math.abs(error) : Math.abs(error) * length / thread.lead();
 		double felt = MillFacts.FLANK * off;
 		double tolerance = MillFacts.pitchTolerance(thread);
