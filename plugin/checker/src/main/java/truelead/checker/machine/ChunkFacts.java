@@ -13,6 +13,7 @@ import truelead.grammar.Expression;
  */
 public final class ChunkFacts {
 
+	private final Chunk chunk;
 	private final Contour[][] contours = new Contour[4][];
 	private final boolean plainHead;
 	private final boolean plainTail;
@@ -23,6 +24,7 @@ public final class ChunkFacts {
 	private boolean changesTool;
 
 	private ChunkFacts(Chunk chunk) {
+		this.chunk = chunk;
 		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
 		for (BlockCursor block = chunk.cursor(); block.next();) {
 			lines.read(block);
@@ -36,7 +38,8 @@ public final class ChunkFacts {
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
 		for (int i = 0; i < contours.length; i++) {
-			contours[i] = ContourFinder.find(chunk, lines, (i & 1) != 0, (i & 2) != 0);
+			// far most plain chunks stand among plain ones
+			contours[i] = lines.others() > 0 || i == 3 ? ContourFinder.find(chunk, lines, (i & 1) != 0, (i & 2) != 0) : null;
 		}
 	}
 
@@ -135,7 +138,13 @@ public final class ChunkFacts {
 
 	/** The plain contours, in order, by whether the chunks before and behind go on plainly. */
 	Contour[] contours(boolean before, boolean behind) {
-		return contours[(before ? 1 : 0) + (behind ? 2 : 0)];
+		int which = (before ? 1 : 0) + (behind ? 2 : 0);
+		Contour[] known = contours[which];
+		if (known == null) {
+			known = ContourFinder.find(chunk, PlainLines.of(chunk), before, behind);
+			contours[which] = known;
+		}
+		return known;
 	}
 
 	/** Whether it begins with plain moves, as many as have to stand beside a contour. */

@@ -2,8 +2,8 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import truelead.checker.machine.Contour.Entry;
 import truelead.checker.machine.Contour.FeedWord;
-import truelead.checker.machine.Contour.Passage;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
@@ -20,6 +20,7 @@ final class ContourFinder {
 	private final Chunk chunk;
 	private final PlainLines lines;
 	private final List<Contour> found = new ArrayList<>();
+	private FeedWord known;
 
 	private ContourFinder(Chunk chunk, PlainLines lines) {
 		this.chunk = chunk;
@@ -108,63 +109,51 @@ final class ContourFinder {
 		if (to - from < WORTH) {
 			return;
 		}
-		double[] place = {Double.NaN, Double.NaN, Double.NaN};
-		double[] entry = {Double.NaN, Double.NaN, Double.NaN};
 		int moves = 0;
 		int code = -1;
 		int feed = -1;
+		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
+		PassageSum afterRapid = new PassageSum(lines);
+		PassageSum afterFeed = new PassageSum(lines);
 		for (int line = from; line < to; line++) {
-			place[0] = PlainLines.said(lines.x[line]) ? lines.x[line] : place[0];
-			place[1] = PlainLines.said(lines.y[line]) ? lines.y[line] : place[1];
-			place[2] = PlainLines.said(lines.z[line]) ? lines.z[line] : place[2];
-			entry[0] = lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : entry[0];
-			entry[1] = lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : entry[1];
-			entry[2] = lines.levels[line] == PlainLines.FIRST ? lines.z[line] : entry[2];
-			moves += lines.moves(line) ? 1 : 0;
 			code = lines.codes[line] < 0 ? code : lines.codes[line];
 			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
-		}
-		Passage afterFeed = passage(from, to, false);
-		boolean starts = lines.codes[from] >= 0;
-		found.add(new Contour(from, to, moves, starts, code, place[0], place[1], place[2], new Contour.Entry(entry[0], entry[1], entry[2]),
-				starts ? afterFeed : passage(from, to, true), afterFeed, feed < 0 ? List.of() : List.of(feed(feed))));
-	}
-
-	private Passage passage(int from, int to, boolean rapidAtEntry) {
-		boolean rapid = rapidAtEntry;
-		int cuts = -1;
-		boolean levels = false;
-		boolean entryLevels = false;
-		boolean entryFeed = false;
-		int feed = -1;
-		int least = -1;
-		int most = -1;
-		for (int line = from; line < to; line++) {
-			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
-			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
-			if (!rapid && lines.moves(line)) {
-				cuts = cuts < 0 ? line : cuts;
-				levels |= lines.levels[line] == PlainLines.CHANGED;
-				entryLevels |= lines.levels[line] == PlainLines.FIRST;
-				entryFeed |= feed < 0;
-				least = feed >= 0 && (least < 0 || lines.feeds[feed] < lines.feeds[least]) ? feed : least;
-				most = feed >= 0 && (most < 0 || lines.feeds[feed] > lines.feeds[most]) ? feed : most;
+			if (lines.moves(line)) {
+				moves++;
+				entry = lines.dependsOnEntry(line) ? entry(entry, line) : entry;
+				if (code != 0) {
+					afterFeed.cut(line, feed);
+				}
+				if (code > 0) {
+					afterRapid.cut(line, feed);
+				}
 			}
 		}
-		List<FeedWord> feeds = new ArrayList<>(2);
-		if (least >= 0) {
-			feeds.add(feed(least));
+		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,
+				afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of() : List.of(feed(feed))));
+	}
+
+	private Entry entry(Entry before, int line) {
+		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(),
+				lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
+	}
+
+	/** The last word of a range of lines; NaN where there is none. */
+	private static double last(double[] words, int from, int to) {
+		int line = to - 1;
+		while (line > from && !PlainLines.said(words[line])) {
+			line--;
 		}
-		if (most >= 0 && most != least) {
-			feeds.add(feed(most));
-		}
-		return new Passage(cuts, levels, entryLevels, entryFeed, List.copyOf(feeds));
+		return words[line];
 	}
 
 	/** The last F word of a line, which is the one that counts. */
 	private FeedWord feed(int line) {
-		Block block = chunk.block(line);
-		Element.Word feed = block.words().stream().filter(word -> word.address() == 'F').reduce((one, other) -> other).orElseThrow();
-		return new FeedWord(line, lines.feeds[line], feed, block.text().substring(feed.span().start(), feed.span().end()));
+		if (known == null || known.line() != line) {
+			Block block = chunk.block(line);
+			Element.Word feed = block.words().stream().filter(word -> word.address() == 'F').reduce((one, other) -> other).orElseThrow();
+			known = new FeedWord(line, lines.feeds[line], feed, block.text().substring(feed.span().start(), feed.span().end()));
+		}
+		return known;
 	}
 }

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.Arrays;
 import truelead.grammar.BlockCursor;
+import truelead.grammar.Chunk;
 
 /**
  * What the blocks of a chunk do to the axes, told from the text alone. A plain one has nothing but N, X, Y, Z, F and one G0 or G1 with plain
@@ -69,6 +70,20 @@ final class PlainLines {
 	/** Whether a block moves, perhaps. */
 	boolean moves(int line) {
 		return kinds[line] >= MOVE;
+	}
+
+	/** Whether what a block does depends on where the tool stood behind the last block that is not plain. */
+	boolean dependsOnEntry(int line) {
+		return kinds[line] > ASIDE || levels[line] == FIRST;
+	}
+
+	/** All blocks of a chunk. */
+	static PlainLines of(Chunk chunk) {
+		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
+		for (BlockCursor block = chunk.cursor(); block.next();) {
+			lines.read(block);
+		}
+		return lines;
 	}
 
 	/** Takes the blocks in order. */
