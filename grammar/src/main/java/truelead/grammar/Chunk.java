@@ -125,6 +125,7 @@ public final class Chunk {
 	/** What some work makes of this chunk alone; done once for each kind of answer. Work of one kind must not ask for another of the same chunk. */
 	@SuppressWarnings("unchecked")
 	public <T> T derived(Class<T> kind, Function<Chunk, T> work) {
-		return (T) derived.computeIfAbsent(kind, fresh -> work.apply(this));
+		Object known = derived.get(kind);
+		return (T) (known != null ? known : derived.computeIfAbsent(kind, fresh -> work.apply(this)));
 	}
 }
