@@ -2,10 +2,13 @@ package truelead.audit;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import truelead.audit.run.CheckCommand;
+import truelead.audit.run.PlainCheck;
 import truelead.audit.source.Arguments;
 
 /** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
@@ -43,6 +46,10 @@ public final class Main {
 		PrintWriter out = new PrintWriter(terminal.out(), true);
 		PrintWriter err = new PrintWriter(terminal.err(), true);
 		try {
+			Optional<CheckCommand> plain = PlainCheck.of(arguments, terminal);
+			if (plain.isPresent()) {
+				return plain.get().call();
+			}
 			CommandLine line = new CommandLine(new Main(terminal));
 			Subcommands.addTo(line, terminal, arguments);
 			line.setOut(out).setErr(err).setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true).setUsageHelpWidth(100);

@@ -1,6 +1,7 @@
 package truelead.audit.run;
 
 import java.util.List;
+import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
 import truelead.checker.CheckResult;
 import truelead.checker.machine.Location;
@@ -15,20 +16,25 @@ public sealed interface Audited {
 	/**
 	 * A program that was checked.
 	 *
-	 * @param sha256   hash of its bytes
+	 * @param content  hash of its bytes
 	 * @param findings all of them, in order, accepted and known ones too
 	 * @param gone     what the baseline had and the program no longer has
 	 */
-	record Checked(Source source, ProgramFile file, String sha256, CheckResult result, List<Judged> findings, List<Gone> gone) implements Audited {
+	record Checked(Source source, ProgramFile file, ContentHash content, CheckResult result, List<Judged> findings, List<Gone> gone) implements Audited {
 
 		public Checked {
 			findings = List.copyOf(findings);
 			gone = List.copyOf(gone);
 		}
 
+		/** SHA-256 of its bytes, lower-case hexadecimal. */
+		public String sha256() {
+			return content.hex();
+		}
+
 		/** The same program with its findings judged anew. */
 		public Checked with(List<Judged> judged, List<Gone> nowGone) {
-			return new Checked(source, file, sha256, result, judged, nowGone);
+			return new Checked(source, file, content, result, judged, nowGone);
 		}
 
 		/** The name of the file of a location as reports show it: the program itself, one beside it, or a file named with its folder. */

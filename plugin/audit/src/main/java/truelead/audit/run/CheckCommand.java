@@ -19,6 +19,9 @@ import truelead.checker.rule.Severity;
 				"and for files without extension that begin like a program; never for .txt. A file named here is checked whatever its name."})
 public final class CheckCommand implements Callable<Integer> {
 
+	/** The severity from which findings count where {@code --fail-on} says nothing. */
+	static final String USUAL_LIMIT = "warning";
+
 	@Parameters(paramLabel = "PATH", arity = "1..*", description = "Programs and folders.")
 	private List<String> paths = new ArrayList<>();
 
@@ -31,7 +34,7 @@ public final class CheckCommand implements Callable<Integer> {
 	private List<String> reports = new ArrayList<>();
 
 	@Option(names = "--fail-on", paramLabel = "SEVERITY", description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
-	private String failOn = "warning";
+	private String failOn = USUAL_LIMIT;
 
 	@Mixin
 	private JobOptions job = new JobOptions();
@@ -60,6 +63,14 @@ public final class CheckCommand implements Callable<Integer> {
 	/** A command that writes to that terminal. */
 	public CheckCommand(Terminal terminal) {
 		this.terminal = terminal;
+	}
+
+	/** The same with its plainest options as they were typed. */
+	CheckCommand(Terminal terminal, List<String> paths, List<String> reports, String failOn) {
+		this(terminal);
+		this.paths = List.copyOf(paths);
+		this.reports = List.copyOf(reports);
+		this.failOn = failOn;
 	}
 
 	@Override

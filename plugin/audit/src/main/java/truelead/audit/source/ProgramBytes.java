@@ -6,9 +6,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Locale;
 import truelead.checker.machine.ProgramFile;
 import truelead.grammar.ProgramText;
@@ -64,18 +61,10 @@ public final class ProgramBytes {
 			return new Reading.Refused(String.format(Locale.ROOT, "line %d is %,d characters long; no program has such a line",
 					census.lineOfLongest(), census.longestLine()));
 		}
-		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)), sha256(bytes));
+		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)));
 	}
 
 	private static boolean startsWith(byte[] bytes, int first, int second) {
 		return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
-	}
-
-	private static String sha256(byte[] bytes) {
-		try {
-			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-		} catch (NoSuchAlgorithmException absent) {
-			throw new IllegalStateException(absent);
-		}
 	}
 }

@@ -3,6 +3,7 @@ package truelead.audit.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
@@ -74,7 +75,7 @@ public final class Sample {
 	public Audited.Checked with(Finding... findings) {
 		CheckResult empty = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
 		CheckResult result = new CheckResult(List.of(findings), empty.work(), 9, 1, 0, List.of());
-		return new Audited.Checked(new Source(Path.of(file.name()), file.name(), file.text().length()), file, "00ff", result,
+		return new Audited.Checked(new Source(Path.of(file.name()), file.name(), file.text().length()), file, ContentHash.known("00ff"), result,
 				Judged.all(result.findings()), List.of());
 	}
 }

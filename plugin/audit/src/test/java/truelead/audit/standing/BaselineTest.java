@@ -17,6 +17,7 @@ import truelead.audit.run.Judged;
 import truelead.audit.run.Sample;
 import truelead.audit.run.Tally;
 import truelead.audit.sarif.SarifReport;
+import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
 import truelead.checker.rule.Severity;
 
@@ -55,7 +56,7 @@ class BaselineTest {
 	@Test
 	void ofTwoProgramsWithOneNameTheContentDecides() throws IOException {
 		Audited.Checked after = now("c/bracket.nc", Sample.BRACKET, "F500");
-		Audited.Checked same = new Audited.Checked(after.source(), after.file(), "bb", after.result(), after.findings(), List.of());
+		Audited.Checked same = new Audited.Checked(after.source(), after.file(), ContentHash.known("bb"), after.result(), after.findings(), List.of());
 		Audited.Checked first = withHash(then("a/bracket.nc", "X30."), "aa");
 		Audited.Checked second = withHash(then("b/bracket.nc", "F500"), "bb");
 		assertThat(baseline(same, first, second).judge(same).findings()).allMatch(Judged::known);
@@ -109,10 +110,10 @@ class BaselineTest {
 		Sample sample = Sample.of(Path.of(name).getFileName().toString(), text);
 		Audited.Checked checked = sample.with(List.of(places).stream().map(place -> sample.finding("hole-missing", Severity.ERROR, "m", place))
 				.toArray(truelead.checker.rule.Finding[]::new));
-		return new Audited.Checked(new Source(Path.of(name), name, 0), checked.file(), "" + text.hashCode(), checked.result(), checked.findings(), List.of());
+		return new Audited.Checked(new Source(Path.of(name), name, 0), checked.file(), ContentHash.known("" + text.hashCode()), checked.result(), checked.findings(), List.of());
 	}
 
 	private static Audited.Checked withHash(Audited.Checked program, String sha256) {
-		return new Audited.Checked(program.source(), program.file(), sha256, program.result(), program.findings(), List.of());
+		return new Audited.Checked(program.source(), program.file(), ContentHash.known(sha256), program.result(), program.findings(), List.of());
 	}
 }
