@@ -4,6 +4,8 @@ import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.jface.text.DefaultInformationControl;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.contentassist.ContentAssistant;
+import org.eclipse.jface.text.contentassist.IContentAssistant;
 import org.eclipse.jface.text.quickassist.IQuickAssistAssistant;
 import org.eclipse.jface.text.quickassist.QuickAssistAssistant;
 import org.eclipse.jface.text.reconciler.IReconciler;
@@ -12,6 +14,7 @@ import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.ui.editors.text.TextSourceViewerConfiguration;
 import truelead.editor.check.CheckingReconciler;
 import truelead.editor.check.FindingRulerHover;
+import truelead.editor.complete.ProgramProposals;
 import truelead.editor.fix.FixProcessor;
 import truelead.editor.hover.ProgramHover;
 
@@ -35,12 +38,12 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	@Override
 	public ITextHover getTextHover(ISourceViewer viewer, String contentType, int stateMask) {
-		return new ProgramHover();
+		return new ProgramHover(editor.check());
 	}
 
 	@Override
 	public ITextHover getTextHover(ISourceViewer viewer, String contentType) {
-		return new ProgramHover();
+		return new ProgramHover(editor.check());
 	}
 
 	@Override
@@ -58,6 +61,15 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 		QuickAssistAssistant assistant = new QuickAssistAssistant();
 		assistant.setQuickAssistProcessor(new FixProcessor());
 		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
+		return assistant;
+	}
+
+	@Override
+	public IContentAssistant getContentAssistant(ISourceViewer viewer) {
+		ContentAssistant assistant = new ContentAssistant(true);
+		assistant.setContentAssistProcessor(new ProgramProposals(editor), IDocument.DEFAULT_CONTENT_TYPE);
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
+		assistant.enableColoredLabels(false);
 		return assistant;
 	}
 

@@ -6,12 +6,22 @@ import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.jface.text.source.IVerticalRuler;
+import org.eclipse.jface.text.source.projection.ProjectionSupport;
+import org.eclipse.jface.text.source.projection.ProjectionViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.editors.text.TextEditor;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
+import truelead.checker.rule.Severity;
+import truelead.editor.bracket.BlockBrackets;
+import truelead.editor.bracket.BracketClosing;
+import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.LiveCheck;
+import truelead.editor.folding.FoldingActions;
+import truelead.editor.folding.ProgramFolding;
 import truelead.editor.look.OperationNotes;
 import truelead.editor.look.VisibleColours;
+import truelead.editor.occur.Occurrences;
 import truelead.editor.outline.ProgramOutline;
 
 /** A text editor for CNC programs: coloured by the grammar, checked while it is typed in. */
@@ -19,6 +29,7 @@ public final class ProgramEditor extends TextEditor {
 
 	private final LiveCheck check = new LiveCheck(this);
 	private VisibleColours colours;
+	private ProjectionSupport folding;
 
 	@Override
 	protected void initializeEditor() {
@@ -36,8 +47,33 @@ public final class ProgramEditor extends TextEditor {
 	@Override
 	public void createPartControl(Composite parent) {
 		super.createPartControl(parent);
+		fold((ProjectionViewer) getSourceViewer());
 		colours = new VisibleColours(getSourceViewer());
 		OperationNotes.install(this);
+		Occurrences.install(this);
+		BlockBrackets.install(getSourceViewer());
+		BracketClosing.install(this);
+	}
+
+	@Override
+	protected ISourceViewer createSourceViewer(Composite parent, IVerticalRuler ruler, int styles) {
+		fAnnotationAccess = getAnnotationAccess();
+		fOverviewRuler = createOverviewRuler(getSharedColors());
+		ISourceViewer viewer = new ProjectionViewer(parent, ruler, getOverviewRuler(), isOverviewRulerVisible(), styles);
+		getSourceViewerDecorationSupport(viewer);
+		return viewer;
+	}
+
+	private void fold(ProjectionViewer viewer) {
+		folding = new ProjectionSupport(viewer, getAnnotationAccess(), getSharedColors());
+		folding.addSummarizableAnnotationType(FindingAnnotation.typeOf(Severity.ERROR));
+		folding.addSummarizableAnnotationType(FindingAnnotation.typeOf(Severity.WARNING));
+		folding.install();
+		viewer.doOperation(ProjectionViewer.TOGGLE);
+		FoldingActions.install(this, viewer);
+		ProgramFolding folds = new ProgramFolding(viewer);
+		check.addListener(folds);
+		check.last().ifPresent(folds::checked);
 	}
 
 	@Override
@@ -45,7 +81,8 @@ public final class ProgramEditor extends TextEditor {
 		if (kind == IContentOutlinePage.class) {
 			return kind.cast(new ProgramOutline(this));
 		}
-		return super.getAdapter(kind);
+		T projection = folding == null ? null : folding.getAdapter(getSourceViewer(), kind);
+		return projection == null ? super.getAdapter(kind) : projection;
 	}
 
 	/** The check that goes with this editor for as long as it is open. */

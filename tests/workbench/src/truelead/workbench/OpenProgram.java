@@ -70,13 +70,18 @@ record OpenProgram(ITextEditor editor) {
 		try {
 			IEditorPart part = opener.open(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage());
 			OpenProgram program = new OpenProgram((ITextEditor) part);
-			Screen.toFront();
-			program.widget().setFocus();
-			Screen.waitUntil("focus in the text", () -> program.widget().isFocusControl());
+			program.focus();
 			return program;
 		} catch (PartInitException cannot) {
 			throw new AssertionError(cannot);
 		}
+	}
+
+	/** Puts the focus into the text, as a click would: without a window manager nobody does when a dialog closes. */
+	void focus() {
+		Screen.toFront();
+		widget().setFocus();
+		Screen.waitUntil("focus in the text", () -> widget().isFocusControl());
 	}
 
 	/** Closes every editor without saving. */

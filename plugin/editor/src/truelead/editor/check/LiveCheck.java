@@ -55,6 +55,15 @@ public final class LiveCheck {
 		return Optional.ofNullable(last);
 	}
 
+	/** The document's text, sharing all that has not changed with the text checked last; for any thread. */
+	public ProgramText textOf(IDocument document) {
+		CheckedText before = last;
+		if (before != null && before.stamp() == stampOf(document)) {
+			return before.program().text();
+		}
+		return before == null ? ProgramText.of(document.get()) : before.program().text().changedTo(document.get());
+	}
+
 	/** Checks the document as it stands now; for any thread but the UI's. */
 	void run(IDocument document) {
 		if (editor.getDocumentProvider() == null || editor.getEditorInput() == null) {
@@ -63,8 +72,7 @@ public final class LiveCheck {
 		IEditorInput input = editor.getEditorInput();
 		IAnnotationModel model = editor.getDocumentProvider().getAnnotationModel(input);
 		long stamp = stampOf(document);
-		CheckedText before = last;
-		ProgramText text = before == null ? ProgramText.of(document.get()) : before.program().text().changedTo(document.get());
+		ProgramText text = textOf(document);
 		ProgramCheck check = ProgramCheck.of(input);
 		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != stampOf(document)));
 		if (stamp != stampOf(document) || model == null) {

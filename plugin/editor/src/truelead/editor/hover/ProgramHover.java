@@ -16,10 +16,17 @@ import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.ui.editors.text.EditorsUI;
 import truelead.editor.check.FindingAnnotation;
+import truelead.editor.check.LiveCheck;
 import truelead.editor.check.ShownFindings;
 
 /** Tells of what is under the mouse: the findings there, with the numbers behind them and what to do, and what the words mean. */
 public final class ProgramHover implements ITextHover, ITextHoverExtension, ITextHoverExtension2 {
+
+	private final LiveCheck check;
+
+	public ProgramHover(LiveCheck check) {
+		this.check = check;
+	}
 
 	@Override
 	public Object getHoverInfo2(ITextViewer viewer, IRegion region) {
@@ -35,9 +42,9 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 				: Stream.concat(told.findings().stream().map(FindingAnnotation::getText), told.meaning().stream()).collect(Collectors.joining("\n"));
 	}
 
-	private static Told told(ISourceViewer viewer, IRegion region) {
+	private Told told(ISourceViewer viewer, IRegion region) {
 		return new Told(viewer, ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength()),
-				Meaning.of(viewer.getDocument(), region));
+				Meaning.of(check, viewer.getDocument(), region));
 	}
 
 	@Override

@@ -1,5 +1,6 @@
 package truelead.editor.hover;
 
+import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.RulePage;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.fix.FixProposal;
 import truelead.editor.fix.Fixes;
@@ -75,11 +77,21 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		}
 		label(finding.message(), true, 0);
 		label(ProgramHover.word(finding.severity()) + " · " + finding.rule(), false, 0);
+		reasoning(finding.rule()).ifPresent(text -> label(text, false, 0));
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
 		}
 		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
 			link(proposal);
+		}
+	}
+
+	/** What the rule's page says of what happens at the spindle; empty for a finding that no rule's page is about. */
+	private static Optional<String> reasoning(String rule) {
+		try {
+			return Optional.of(RulePage.of(rule).section(RulePage.Heading.AT_THE_SPINDLE).replace("`", "").replace("\n", " ").strip());
+		} catch (IllegalArgumentException noPage) {
+			return Optional.empty();
 		}
 	}
 

@@ -1,81 +1,150 @@
 package truelead.editor.look;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.ITextViewer;
-import org.eclipse.jface.text.codemining.AbstractCodeMiningProvider;
-import org.eclipse.jface.text.codemining.ICodeMining;
-import org.eclipse.jface.text.codemining.ICodeMiningProvider;
-import org.eclipse.jface.text.codemining.LineEndCodeMining;
-import org.eclipse.jface.text.source.ISourceViewerExtension5;
+import org.eclipse.jface.text.IRegion;
+import org.eclipse.jface.text.ITextViewerExtension5;
+import org.eclipse.jface.text.Position;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 import truelead.checker.machine.Location;
 import truelead.checker.summary.OperationSummary;
 import truelead.checker.work.ThreadingOperation;
+import truelead.editor.EditorIds;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 
-/** A quiet line at the end of each threading operation's block: the thread, the feed check, the depth. Never above a line, so nothing jumps. */
-public final class OperationNotes extends AbstractCodeMiningProvider {
+/**
+ * A quiet note behind each threading operation's block: the thread, the feed check, the depth. It is painted behind the text and is no part of
+ * it, so no line moves, and what underlines the text ends with it. A note stays at its block while the text is edited, until the next check.
+ */
+public final class OperationNotes {
 
+	/** Whether notes are shown, in the preferences of our bundle; on where nothing is said. */
+	public static final String SHOWN = "notes.shown";
 	/** A program with more operations than this gets none. */
 	private static final int MOST = 400;
+	private static final int GAP = 3;
 
 	private final ProgramEditor editor;
+	private final StyledText widget;
+	private List<Note> notes = List.of();
+
+	/** A note and the place of its block's first character, which moves with the text. */
+	private record Note(Position place, String text) {
+	}
 
 	private OperationNotes(ProgramEditor editor) {
 		this.editor = editor;
+		this.widget = editor.viewer().getTextWidget();
 	}
 
-	/** Puts the notes into an editor, and keeps them in step with its checks. */
+	/** Puts the notes into an editor, and keeps them in step with its checks and the setting. */
 	public static void install(ProgramEditor editor) {
-		ISourceViewerExtension5 viewer = (ISourceViewerExtension5) editor.viewer();
-		viewer.setCodeMiningProviders(new ICodeMiningProvider[] { new OperationNotes(editor) });
-		editor.check().addListener(checked -> editor.viewer().getTextWidget().getDisplay().asyncExec(() -> {
-			if (editor.viewer() != null && editor.viewer().getTextWidget() != null && !editor.viewer().getTextWidget().isDisposed()) {
-				viewer.updateCodeMinings();
+		OperationNotes painted = new OperationNotes(editor);
+		IEclipsePreferences preferences = InstanceScope.INSTANCE.getNode(EditorIds.BUNDLE);
+		IPreferenceChangeListener setting = event -> {
+			if (event.getKey().equals(SHOWN)) {
+				painted.onScreen(painted.widget::redraw);
 			}
-		}));
+		};
+		preferences.addPreferenceChangeListener(setting);
+		painted.widget.addDisposeListener(event -> preferences.removePreferenceChangeListener(setting));
+		painted.widget.addPaintListener(painted::paint);
+		editor.check().addListener(painted::checked);
+		editor.check().last().ifPresent(painted::checked);
 	}
 
-	@Override
-	public CompletableFuture<List<? extends ICodeMining>> provideCodeMinings(ITextViewer viewer, IProgressMonitor monitor) {
-		IDocument document = viewer.getDocument();
-		return CompletableFuture.supplyAsync(() -> editor.check().last().map(checked -> notes(checked, document)).orElse(List.of()));
+	/** Whether a person wants notes. */
+	public static boolean shown() {
+		return InstanceScope.INSTANCE.getNode(EditorIds.BUNDLE).getBoolean(SHOWN, true);
 	}
 
-	private List<ICodeMining> notes(CheckedText checked, IDocument document) {
-		List<ThreadingOperation> operations = checked.result().work().operations();
-		if (operations.size() > MOST || checked.program().text().lineCount() > document.getNumberOfLines()) {
-			return List.of();
-		}
+	private void checked(CheckedText checked) {
+		Map<Integer, String> byLine = notesOf(checked);
+		onScreen(() -> place(checked, byLine));
+	}
+
+	private void onScreen(Runnable work) {
+		Display display = PlatformUI.getWorkbench().getDisplay();
+		display.asyncExec(() -> {
+			if (!widget.isDisposed()) {
+				work.run();
+			}
+		});
+	}
+
+	private static Map<Integer, String> notesOf(CheckedText checked) {
 		Map<Integer, String> byLine = new TreeMap<>();
-		for (ThreadingOperation operation : operations) {
+		List<ThreadingOperation> operations = checked.result().work().operations();
+		for (ThreadingOperation operation : operations.size() > MOST ? List.<ThreadingOperation>of() : operations) {
 			String text = OperationSummary.of(operation);
 			Location place = Location.of(operation.block());
 			if (!text.isEmpty() && checked.here(place)) {
 				byLine.putIfAbsent(place.line(), text);
 			}
 		}
-		return byLine.entrySet().stream().flatMap(entry -> note(document, entry.getKey(), entry.getValue()).stream()).toList();
+		return byLine;
 	}
 
-	private List<ICodeMining> note(IDocument document, int line, String text) {
-		try {
-			LineEndCodeMining note = new LineEndCodeMining(document, line, this) {
-				@Override
-				public boolean isResolved() {
-					return true;
+	private void place(CheckedText checked, Map<Integer, String> byLine) {
+		IDocument document = editor.viewer() == null ? null : editor.viewer().getDocument();
+		if (document == null || document.getLength() != checked.program().text().length()) {
+			return;
+		}
+		notes.forEach(note -> document.removePosition(note.place));
+		List<Note> fresh = new ArrayList<>();
+		byLine.forEach((line, text) -> {
+			Position place = new Position(checked.program().text().lineStart(line));
+			try {
+				document.addPosition(place);
+				fresh.add(new Note(place, text));
+			} catch (BadLocationException edited) {
+				return;
+			}
+		});
+		notes = fresh;
+		widget.redraw();
+	}
+
+	private void paint(PaintEvent event) {
+		if (notes.isEmpty() || !shown() || editor.viewer() == null || editor.viewer().getDocument() == null) {
+			return;
+		}
+		event.gc.setForeground(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(Kind.NUMBERING.colour()));
+		event.gc.setFont(widget.getFont());
+		int gap = GAP * event.gc.textExtent("0").x;
+		for (Note note : notes) {
+			int end = note.place.isDeleted() ? -1 : widgetEnd(editor.viewer().getDocument(), note.place.getOffset());
+			if (end >= 0 && end <= widget.getCharCount()) {
+				int line = widget.getLineAtOffset(end);
+				int y = widget.getLinePixel(line);
+				if (y < event.y + event.height && y + widget.getLineHeight(end) > event.y) {
+					Point at = widget.getLocationAtOffset(end);
+					event.gc.drawString(note.text, at.x + gap, at.y, true);
 				}
-			};
-			note.setLabel("   " + text);
-			return List.of(note);
+			}
+		}
+	}
+
+	/** The end of the line that an offset is in, as the widget counts; -1 where it is folded away. */
+	private int widgetEnd(IDocument document, int offset) {
+		try {
+			IRegion line = document.getLineInformationOfOffset(offset);
+			int end = line.getOffset() + line.getLength();
+			return editor.viewer() instanceof ITextViewerExtension5 folding ? folding.modelOffset2WidgetOffset(end) : end;
 		} catch (BadLocationException edited) {
-			return List.of();
+			return -1;
 		}
 	}
 }

@@ -10,9 +10,9 @@ import truelead.checker.rule.Severity;
  * @param line  line in the program that it stands for, from 0
  * @param worst the worst finding in it or below it; empty where all is well
  */
-record Entry(String text, int line, Optional<Severity> worst, List<Entry> below) {
+public record Entry(String text, int line, Optional<Severity> worst, List<Entry> below) {
 
-	Entry {
+	public Entry {
 		below = List.copyOf(below);
 	}
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
@@ -14,31 +15,38 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Hole;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.ToolUse;
 import truelead.editor.check.CheckedText;
 
 /** Makes the outline of a checked program: tools, the threading they do, the holes they do it at. */
-final class OutlineReader {
+public final class OutlineReader {
 
 	private static final int MOST_HOLES = 500;
 
 	private final CheckedText checked;
 	private final Map<Integer, Severity> worst = new HashMap<>();
+	private final Map<Integer, Severity> worstAtLine = new HashMap<>();
 	private final Figures figures;
 
-	OutlineReader(CheckedText checked) {
+	public OutlineReader(CheckedText checked) {
 		this.checked = checked;
 		LengthUnit unit = checked.result().work().shop().unit().value();
 		this.figures = new Figures(unit);
 		for (Finding finding : checked.shown()) {
-			worst.merge(finding.operation(), finding.severity(), (a, b) -> a.compareTo(b) < 0 ? a : b);
+			worst.merge(finding.operation(), finding.severity(), OutlineReader::worse);
+			if (checked.here(finding.at())) {
+				worstAtLine.merge(finding.at().line(), finding.severity(), OutlineReader::worse);
+			}
 		}
 	}
 
 	/** The tools in the order they come into the spindle. */
-	List<Entry> read() {
+	public List<Entry> read() {
 		Map<ToolUse, List<Entry>> byTool = new LinkedHashMap<>();
 		checked.result().work().tools().forEach(tool -> byTool.put(tool, new ArrayList<>()));
 		for (ThreadingOperation operation : checked.result().work().operations()) {
@@ -58,13 +66,33 @@ final class OutlineReader {
 		List<Entry> holes = new ArrayList<>();
 		int line = lineOf(operation.block());
 		for (Hole hole : operation.holes().subList(0, Math.min(MOST_HOLES, operation.holes().size()))) {
-			holes.add(new Entry(placeOf(hole), line, Optional.empty(), List.of()));
+			holes.add(entry(operation, hole, line));
 		}
 		String thread = operation.wanted().thread().map(fact -> fact.value().designation()).orElse("thread not named");
 		String how = operation instanceof ThreadMilling ? "thread milling" : "tapping";
 		int count = operation.holes().size();
 		return new Entry(thread + " · " + how + " · " + count + (count == 1 ? " hole" : " holes"), line,
 				Optional.ofNullable(worst.get(operation.index())), holes);
+	}
+
+	/** A hole with its state: the worst finding at one of its blocks, else whether it is made before it is threaded. */
+	private Entry entry(ThreadingOperation operation, Hole hole, int cycle) {
+		int line = threadedIn(operation, hole).map(this::lineOf).orElse(cycle);
+		Stream<Integer> blocks = Stream.concat(Stream.of(line), hole.cuts().stream().map(cut -> lineOf(cut.block())));
+		Optional<Severity> state = blocks.flatMap(block -> Optional.ofNullable(worstAtLine.get(block)).stream()).min(Severity::compareTo);
+		String made = hole.madeBefore(operation.lastOrder()) ? state.isEmpty() ? " ✓" : "" : " · not drilled before";
+		return new Entry(placeOf(hole) + made, line, state, List.of());
+	}
+
+	private static Optional<BlockRef> threadedIn(ThreadingOperation operation, Hole hole) {
+		if (operation instanceof Tapping tapping) {
+			return tapping.strokes().stream().filter(stroke -> stroke.hole().place().equals(hole.place())).map(TapStroke::block).findFirst();
+		}
+		return operation instanceof ThreadMilling milling ? milling.passesAt(hole).stream().map(MillPass::block).findFirst() : Optional.empty();
+	}
+
+	private static Severity worse(Severity a, Severity b) {
+		return a.compareTo(b) < 0 ? a : b;
 	}
 
 	private String nameOf(ToolUse tool) {

@@ -1,16 +1,20 @@
 package truelead.editor.outline;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.viewers.ITreeContentProvider;
+import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.jface.viewers.IPostSelectionProvider;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
 import org.eclipse.jface.viewers.IStructuredSelection;
-import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TreePath;
+import org.eclipse.jface.viewers.TreeSelection;
 import org.eclipse.jface.viewers.TreeViewer;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import truelead.editor.ProgramEditor;
@@ -30,11 +34,36 @@ public final class ProgramOutline extends ContentOutlinePage {
 	public void createControl(Composite parent) {
 		super.createControl(parent);
 		TreeViewer viewer = getTreeViewer();
-		viewer.setContentProvider(new Content());
-		viewer.setLabelProvider(new Labels());
+		viewer.setContentProvider(new EntryContent());
+		viewer.setLabelProvider(new EntryLabels());
 		viewer.setAutoExpandLevel(2);
 		editor.check().addListener(this::checked);
 		editor.check().last().ifPresent(this::checked);
+		IPostSelectionProvider carets = (IPostSelectionProvider) editor.getSelectionProvider();
+		ISelectionChangedListener caret = event -> followCaret(event.getSelection());
+		carets.addPostSelectionChangedListener(caret);
+		viewer.getControl().addDisposeListener(event -> carets.removePostSelectionChangedListener(caret));
+	}
+
+	/** Selects the entry of the block at the caret, unless the outline itself is being used. */
+	private void followCaret(ISelection selection) {
+		TreeViewer viewer = getTreeViewer();
+		if (selection instanceof ITextSelection caret && viewer != null && !viewer.getControl().isDisposed() && !viewer.getControl().isFocusControl()) {
+			List<Object> path = new ArrayList<>();
+			List<Entry> level = shown;
+			while (!level.isEmpty()) {
+				Entry last = null;
+				for (Entry entry : level) {
+					last = entry.line() <= caret.getStartLine() && (last == null || entry.line() > last.line()) ? entry : last;
+				}
+				if (last == null) {
+					break;
+				}
+				path.add(last);
+				level = last.line() == caret.getStartLine() && level != shown ? List.of() : last.below();
+			}
+			viewer.setSelection(path.isEmpty() ? StructuredSelection.EMPTY : new TreeSelection(new TreePath(path.toArray())), true);
+		}
 	}
 
 	/** Reads the outline on the thread of the check, and shows it where it differs from what is shown. */
@@ -62,47 +91,6 @@ public final class ProgramOutline extends ContentOutlinePage {
 			} catch (BadLocationException edited) {
 				return;
 			}
-		}
-	}
-
-	private static final class Content implements ITreeContentProvider {
-
-		@Override
-		public Object[] getElements(Object entries) {
-			return ((List<?>) entries).toArray();
-		}
-
-		@Override
-		public Object[] getChildren(Object entry) {
-			return ((Entry) entry).below().toArray();
-		}
-
-		@Override
-		public Object getParent(Object entry) {
-			return null;
-		}
-
-		@Override
-		public boolean hasChildren(Object entry) {
-			return !((Entry) entry).below().isEmpty();
-		}
-	}
-
-	private static final class Labels extends LabelProvider {
-
-		@Override
-		public String getText(Object entry) {
-			return ((Entry) entry).text();
-		}
-
-		@Override
-		public Image getImage(Object entry) {
-			ISharedImages images = PlatformUI.getWorkbench().getSharedImages();
-			return ((Entry) entry).worst().map(severity -> images.getImage(switch (severity) {
-				case ERROR -> ISharedImages.IMG_OBJS_ERROR_TSK;
-				case WARNING -> ISharedImages.IMG_OBJS_WARN_TSK;
-				case INFORMATION -> ISharedImages.IMG_OBJS_INFO_TSK;
-			})).orElse(null);
 		}
 	}
 }

@@ -1,13 +1,7 @@
 package truelead.editor.start;
 
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.Optional;
 import org.eclipse.core.resources.IFile;
-import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.core.resources.IResource;
-import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.IProduct;
 import org.eclipse.core.runtime.Platform;
@@ -23,6 +17,8 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.osgi.service.prefs.BackingStoreException;
 import truelead.editor.EditorIds;
+import truelead.editor.ProgramEditor;
+import truelead.editor.navigate.FirstError;
 
 /** Opens the demo project when our stand-alone workbench starts on a new workspace. Does nothing inside another product. */
 public final class FirstStart implements IStartup {
@@ -53,25 +49,11 @@ public final class FirstStart implements IStartup {
 		IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
 		try {
 			page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
-			Optional<IMarker> worst = worstFindingOf(program);
-			if (worst.isPresent()) {
-				IDE.openEditor(page, worst.get());
-			} else {
-				IDE.openEditor(page, program);
+			if (IDE.openEditor(page, program) instanceof ProgramEditor editor) {
+				FirstError.show(editor);
 			}
 		} catch (PartInitException cannotOpen) {
 			ILog.of(FirstStart.class).log(cannotOpen.getStatus());
-		}
-	}
-
-	/** The first error, so that a person sees a finding and not the head of a program. */
-	private static Optional<IMarker> worstFindingOf(IFile program) {
-		try {
-			return Arrays.stream(program.findMarkers(EditorIds.MARKER, false, IResource.DEPTH_ZERO))
-					.filter(marker -> marker.getAttribute(IMarker.SEVERITY, 0) == IMarker.SEVERITY_ERROR)
-					.min(Comparator.comparingInt(marker -> marker.getAttribute(IMarker.CHAR_START, 0)));
-		} catch (CoreException gone) {
-			return Optional.empty();
 		}
 	}
 }

@@ -1,0 +1,80 @@
+package truelead.editor.command;
+
+import java.util.Optional;
+import org.eclipse.jface.dialogs.Dialog;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import truelead.editor.ProgramEditor;
+
+/** Asks for the first block number and the step; both are remembered while the workbench runs. */
+final class NumbersDialog extends Dialog {
+
+	private static final int MOST_DIGITS = 6;
+	private static Numbers last = new Numbers(10, 10);
+
+	private final String title;
+	private Text first;
+	private Text step;
+
+	/** First number and step, both 1 or more. */
+	record Numbers(int first, int step) {
+	}
+
+	private NumbersDialog(Shell parent, String title) {
+		super(parent);
+		this.title = title;
+	}
+
+	/** What the person chose; empty where it was given up. */
+	static Optional<Numbers> ask(ProgramEditor editor, String title) {
+		return new NumbersDialog(editor.getSite().getShell(), title).open() == OK ? Optional.of(last) : Optional.empty();
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText(title);
+	}
+
+	@Override
+	protected Control createDialogArea(Composite parent) {
+		Composite area = (Composite) super.createDialogArea(parent);
+		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
+		first = field(area, "&First number:", last.first);
+		step = field(area, "&Step:", last.step);
+		first.selectAll();
+		return area;
+	}
+
+	private Text field(Composite area, String label, int value) {
+		new Label(area, SWT.NONE).setText(label);
+		Text text = new Text(area, SWT.BORDER);
+		text.setTextLimit(MOST_DIGITS);
+		text.setText(Integer.toString(value));
+		text.addVerifyListener(event -> event.doit = event.text.chars().allMatch(c -> c >= '0' && c <= '9'));
+		text.addModifyListener(event -> {
+			if (getButton(IDialogConstants.OK_ID) != null) {
+				getButton(IDialogConstants.OK_ID).setEnabled(number(first) > 0 && number(step) > 0);
+			}
+		});
+		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).applyTo(text);
+		return text;
+	}
+
+	private static int number(Text text) {
+		return text.getText().isEmpty() ? 0 : Integer.parseInt(text.getText());
+	}
+
+	@Override
+	protected void okPressed() {
+		last = new Numbers(number(first), number(step));
+		super.okPressed();
+	}
+}

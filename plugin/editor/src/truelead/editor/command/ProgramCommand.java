@@ -1,0 +1,30 @@
+package truelead.editor.command;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.ui.handlers.HandlerUtil;
+import org.eclipse.ui.texteditor.IEditorStatusLine;
+import truelead.editor.ProgramEditor;
+
+/** A command on the program in the active editor. */
+public abstract class ProgramCommand extends AbstractHandler {
+
+	@Override
+	public final Object execute(ExecutionEvent event) {
+		if (HandlerUtil.getActiveEditor(event) instanceof ProgramEditor editor) {
+			run(editor);
+		}
+		return null;
+	}
+
+	/** Does it; on the UI thread. */
+	protected abstract void run(ProgramEditor editor);
+
+	/** Says in the status line why nothing happened, or what did. */
+	public static void say(ProgramEditor editor, boolean error, String words) {
+		IEditorStatusLine line = editor.getAdapter(IEditorStatusLine.class);
+		if (line != null) {
+			line.setMessage(error, words, null);
+		}
+	}
+}

@@ -1,0 +1,30 @@
+package truelead.editor.navigate;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
+import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedText;
+import truelead.editor.command.ProgramCommand;
+import truelead.editor.outline.Entry;
+import truelead.editor.outline.OutlineReader;
+import truelead.editor.outline.QuickPick;
+
+/** Shows the outline over the program, to go to a tool, an operation or a hole by typing some of its name. */
+public final class QuickOutline extends ProgramCommand {
+
+	@Override
+	protected void run(ProgramEditor editor) {
+		Optional<CheckedText> checked = editor.check().last();
+		if (checked.isEmpty()) {
+			return;
+		}
+		Job job = Job.create("Outline", (ICoreRunnable) monitor -> {
+			List<Entry> entries = new OutlineReader(checked.get()).read();
+			editor.getSite().getShell().getDisplay().asyncExec(() -> QuickPick.open(editor, "Tools, operations and holes", entries));
+		});
+		job.setSystem(true);
+		job.schedule();
+	}
+}

@@ -1,0 +1,82 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** What the mouse rests on tells what it means. */
+class HoverTest {
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+	}
+
+	@Test
+	void aWordTellsWhatWasInForceAndIs() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("hover.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		List<String> told = rest(program, "G83");
+		assertThat(told).anyMatch(line -> line.startsWith("G83: peck drill"))
+				.anyMatch(line -> line.contains("in force behind it") && line.contains("tool T2") && line.contains("speed 3200 rev/min"));
+	}
+
+	@Test
+	void aFindingTellsWhatHappensAtTheSpindle() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("finding.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		List<String> told = rest(program, "F500");
+		assertThat(told).anyMatch(line -> line.contains("F500 at S520")).anyMatch(line -> line.contains("error · feed-off-pitch")).anyMatch(line -> line.length() > 80);
+	}
+
+	/** Rests the mouse on a text of the program until something is told, and gives the lines. */
+	private static List<String> rest(OpenProgram program, String text) {
+		Display display = Display.getCurrent();
+		Point at = program.widget().toDisplay(program.widget().getLocationAtOffset(program.widget().getText().indexOf(text) + 1));
+		move(display, at.x - 30, at.y + 60);
+		Screen.idle(100);
+		for (int step = 0; step < 3; step++) {
+			move(display, at.x + 2 + step, at.y + 6);
+			Screen.idle(50);
+		}
+		Screen.waitUntil("something told", () -> !told().isEmpty());
+		return told();
+	}
+
+	private static void move(Display display, int x, int y) {
+		Event event = new Event();
+		event.type = SWT.MouseMove;
+		event.x = x;
+		event.y = y;
+		display.post(event);
+	}
+
+	private static List<String> told() {
+		List<String> lines = new ArrayList<>();
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+				.forEach(shell -> collect(shell, lines));
+		return lines;
+	}
+
+	private static void collect(Composite parent, List<String> lines) {
+		for (Control child : parent.getChildren()) {
+			if (child instanceof Label label && !label.getText().isBlank()) {
+				lines.add(label.getText());
+			} else if (child instanceof Composite composite) {
+				collect(composite, lines);
+			}
+		}
+	}
+}

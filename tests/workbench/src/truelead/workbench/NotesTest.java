@@ -1,0 +1,78 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** The note behind a threading block is drawn beside the text and is no part of it. */
+class NotesTest {
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+	}
+
+	@Test
+	void aNoteStandsBehindTheTapBlockAndNoOther() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("note.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
+		assertThat(ink(program, "R2. Q4. F320")).as("behind the drill block").isFalse();
+		StyleRange last = program.widget().getStyleRangeAtOffset(program.widget().getText().indexOf("F500") + 3);
+		assertThat(last == null ? null : last.metrics).as("the last character is as wide as it is, so what underlines it ends with it").isNull();
+	}
+
+	@Test
+	void aKeyHidesTheNotesAndShowsThemAgain() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("hide.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("e");
+		Screen.waitUntil("no ink", () -> !ink(program, "R5. F500"));
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("e");
+		Screen.waitUntil("ink again", () -> ink(program, "R5. F500"));
+	}
+
+	@Test
+	void aNoteStaysAtItsBlockWhileLinesAboveAreTyped() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("stay.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
+		program.caretBehind("(M6X1 TAP)");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type("(SECOND SIDE)");
+		assertThat(ink(program, "R5. F500")).isTrue();
+	}
+
+	/** Whether anything is drawn between the end of the line that holds a text and 300 pixels behind it, a little away from the text. */
+	private static boolean ink(OpenProgram program, String text) {
+		StyledText widget = program.widget();
+		int end = widget.getText().indexOf(text) + text.length();
+		Point at = widget.getLocationAtOffset(end);
+		int height = widget.getLineHeight(end) - 2;
+		Image image = new Image(widget.getDisplay(), 300, height);
+		GC gc = new GC(widget);
+		gc.copyArea(image, at.x + 12, at.y + 1);
+		gc.dispose();
+		ImageData data = image.getImageData();
+		image.dispose();
+		int first = data.getPixel(0, 0);
+		int different = 0;
+		for (int x = 0; x < data.width; x++) {
+			for (int y = 0; y < data.height; y++) {
+				different += data.getPixel(x, y) == first ? 0 : 1;
+			}
+		}
+		return different > 50;
+	}
+}
