@@ -10,6 +10,8 @@ import java.util.Map;
 final class HoleBook {
 
 	private static final double CELL = 1.0;
+	/** Positions are never taken for one that are further apart, however coarsely they are written, mm. */
+	private static final double FARTHEST = 5.0;
 
 	private record Key(Place frame, long u, long v) {
 
@@ -107,7 +109,8 @@ final class HoleBook {
 		return fresh;
 	}
 
-	private Growing find(Place place, double within) {
+	private Growing find(Place place, double farthest) {
+		double within = Math.min(farthest, FARTHEST);
 		Growing best = null;
 		for (long u = cell(place.u() - within); u <= cell(place.u() + within); u++) {
 			for (long v = cell(place.v() - within); v <= cell(place.v() + within); v++) {
@@ -123,6 +126,6 @@ final class HoleBook {
 	}
 
 	private static long cell(double coordinate) {
-		return (long) Math.floor(coordinate / CELL);
+		return Place.cell(coordinate, CELL);
 	}
 }

@@ -66,7 +66,7 @@ final class HoleIndex {
 	}
 
 	private static long cell(double coordinate) {
-		return (long) Math.floor(coordinate / CELL);
+		return Place.cell(coordinate, CELL);
 	}
 
 	private static Key key(Place place, long u, long v) {

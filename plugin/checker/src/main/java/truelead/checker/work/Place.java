@@ -15,6 +15,9 @@ import truelead.checker.machine.Rotary;
  */
 public record Place(int frame, int workOffset, Rotary rotary, Plane plane, double u, double v) {
 
+	private static final double OUTERMOST = 1e9;
+
+
 	@Override
 	public boolean equals(Object other) {
 		return this == other || other instanceof Place place && Double.compare(u, place.u) == 0 && Double.compare(v, place.v) == 0 && comparable(place);
@@ -30,6 +33,11 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 	static int scatter(long one, long other) {
 		long mixed = (one * 0x9E3779B97F4A7C15L ^ other) * 0xC2B2AE3D27D4EB4FL;
 		return (int) (mixed >>> 32);
+	}
+
+	/** The number of the cell of a grid that a coordinate in mm lies in; all that is further away than any machine reaches lies in the outermost. */
+	static long cell(double coordinate, double size) {
+		return (long) Math.floor(Math.max(-OUTERMOST, Math.min(OUTERMOST, coordinate)) / size);
 	}
 
 	/** Whether both coordinates are known. */
