@@ -1,6 +1,5 @@
 package truelead.checker.machine;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -89,9 +88,16 @@ public enum ProfileKey {
 		return purpose;
 	}
 
+	private static final ProfileKey[] ALL = values();
+
 	/** The key of that name; empty for none. */
 	public static Optional<ProfileKey> named(String name) {
-		return Arrays.stream(values()).filter(candidate -> candidate.key.equals(name)).findFirst();
+		for (ProfileKey candidate : ALL) {
+			if (candidate.key.equals(name)) {
+				return Optional.of(candidate);
+			}
+		}
+		return Optional.empty();
 	}
 
 	/** What is wrong with a value, as one sentence; empty for a good value. A number may be {@code none}. */

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.StringTokenizer;
 
 /** Reads a profile: lines of {@code key = value}, remarks behind {@code #}; a key is one of {@link ProfileKey} or a code such as G84. */
 final class ProfileReader {
@@ -52,9 +53,9 @@ final class ProfileReader {
 	}
 
 	private void lines(String text) {
-		String[] lines = text.split("\r\n|\r|\n", -1);
-		for (int i = 0; i < lines.length; i++) {
-			String line = lines[i].strip();
+		List<String> lines = text.lines().toList();
+		for (int i = 0; i < lines.size(); i++) {
+			String line = lines.get(i).strip();
 			if (i == 0 && line.startsWith("\uFEFF")) {
 				line = line.substring(1).strip();
 			}
@@ -87,14 +88,21 @@ final class ProfileReader {
 
 	private void codeLine(String key, String value, int number) {
 		StringBuilder good = new StringBuilder();
-		for (String name : value.toLowerCase(Locale.ROOT).split("\\s+")) {
+		if (value.isEmpty()) {
+			problem(number, key + " has no meaning behind it; it could be 'none'");
+		}
+		StringTokenizer names = new StringTokenizer(value.toLowerCase(Locale.ROOT));
+		while (names.hasMoreTokens()) {
+			String name = names.nextToken();
 			if (Meaning.named(name).isEmpty()) {
 				problem(number, "'" + name + "' is no meaning of a code that is known here; " + key + " could be 'none'");
 				return;
 			}
 			good.append(good.length() == 0 ? "" : " ").append(name);
 		}
-		values.put(key, good.toString());
+		if (good.length() > 0) {
+			values.put(key, good.toString());
+		}
 	}
 
 	private static boolean code(String key) {

@@ -9,6 +9,17 @@ public record Rotary(double a, double b, double c) {
 	/** No rotary axis has moved. */
 	public static final Rotary NONE = new Rotary(0, 0, 0);
 
+	/** By hand, like the hash: asked at every motion, and what the compiler makes of it takes milliseconds to set up. */
+	@Override
+	public boolean equals(Object other) {
+		return other instanceof Rotary turned && Double.compare(a, turned.a) == 0 && Double.compare(b, turned.b) == 0 && Double.compare(c, turned.c) == 0;
+	}
+
+	@Override
+	public int hashCode() {
+		return 31 * (31 * Double.hashCode(a) + Double.hashCode(b)) + Double.hashCode(c);
+	}
+
 	/** Angle of axis 0 A, 1 B, 2 C; degrees. */
 	public double along(int axis) {
 		return axis == 0 ? a : axis == 1 ? b : c;
