@@ -2,10 +2,12 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
@@ -25,6 +27,8 @@ public final class Work {
 	private final Trouble trouble;
 	private final Course course;
 	private final Map<Place, List<ThreadingOperation>> threading = new HashMap<>();
+	private final List<Hole> unthreaded;
+	private final boolean evaluated;
 	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
 
 	Work(Shop shop, List<ToolUse> tools, HoleIndex holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
@@ -38,6 +42,8 @@ public final class Work {
 			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation);
 			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>()).add(operation));
 		}
+		this.unthreaded = holes.all().stream().filter(hole -> hole.made() && !threading.containsKey(hole.place())).toList();
+		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
 	}
 
 	/**
@@ -91,6 +97,32 @@ public final class Work {
 		public Course {
 			events = List.copyOf(events);
 			compensation = List.copyOf(compensation);
+		}
+
+		/** The events behind a step. */
+		public List<TimedEvent> eventsAfter(int order) {
+			return events.subList(behind(events, TimedEvent::order, order), events.size());
+		}
+
+		/** The last change of compensation before a step. */
+		public Optional<CompensationChange> compensationBefore(int order) {
+			int count = behind(compensation, CompensationChange::order, order - 1);
+			return count == 0 ? Optional.empty() : Optional.of(compensation.get(count - 1));
+		}
+
+		/** How many of a list in the order of execution come up to a step. */
+		private static <T> int behind(List<T> list, ToIntFunction<T> order, int step) {
+			int low = 0;
+			int high = list.size();
+			while (low < high) {
+				int middle = (low + high) / 2;
+				if (order.applyAsInt(list.get(middle)) <= step) {
+					low = middle + 1;
+				} else {
+					high = middle;
+				}
+			}
+			return low;
 		}
 	}
 
@@ -156,12 +188,22 @@ public final class Work {
 
 	/** The operations that one callout covers with this one, itself among them. */
 	public List<ThreadingOperation> group(ThreadingOperation operation) {
-		return List.copyOf(groups.getOrDefault(operation.group(), List.of()));
+		return Collections.unmodifiableList(groups.getOrDefault(operation.group(), List.of()));
 	}
 
 	/** The threading operations at a hole, in order. */
 	public List<ThreadingOperation> threading(Hole hole) {
-		return List.copyOf(threading.getOrDefault(hole.place(), List.of()));
+		return Collections.unmodifiableList(threading.getOrDefault(hole.place(), List.of()));
+	}
+
+	/** The holes that are made and never threaded, in the order first reached. */
+	public List<Hole> unthreaded() {
+		return unthreaded;
+	}
+
+	/** Whether every threading operation could be evaluated. */
+	public boolean evaluated() {
+		return evaluated;
 	}
 
 	/** What went wrong on the way here. */

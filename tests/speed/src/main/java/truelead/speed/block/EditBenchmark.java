@@ -41,7 +41,7 @@ public class EditBenchmark {
 	/** Makes the program and checks it once, as an open editor has. */
 	@Setup
 	public void open() {
-		program = ProgramText.of(Programs.surfacing(blocks, 42));
+		program = ProgramText.of(Programs.of(kind, blocks, 42));
 		check(program);
 	}
 

@@ -6,6 +6,9 @@ import java.util.Random;
 /** Programs of any length as a CAM system writes them, the same for the same seed: surfacing, holes drilled and tapped, helices. */
 final class Programs {
 
+	/** Distance of holes and threads, mm. */
+	private static final int PITCH = 30;
+
 	private final Random random;
 	private final StringBuilder text = new StringBuilder();
 	private int blocks;
@@ -15,13 +18,14 @@ final class Programs {
 	}
 
 	/** Long runs of G1 blocks with coordinates alone, and a pattern of tapped holes at the end. */
-	static String surfacing(int blocks, long seed) {
+	private static String surfacing(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
 		while (program.blocks < blocks - 20) {
 			program.pass(Math.min(400, blocks - 20 - program.blocks));
 		}
-		program.holes(3);
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", 3, 0);
+		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
 		program.line("M30");
 		return program.text.toString();
 	}
@@ -30,7 +34,7 @@ final class Programs {
 	static String of(String kind, int blocks, long seed) {
 		return switch (kind) {
 			case "surfacing" -> surfacing(blocks, seed);
-			case "holes" -> pattern(blocks, seed);
+			case "holes" -> holes(blocks, seed);
 			case "mills" -> mills(blocks, seed);
 			case "mixed" -> mixed(blocks, seed);
 			default -> throw new IllegalArgumentException("no such kind of program: " + kind);
@@ -38,50 +42,65 @@ final class Programs {
 	}
 
 	/** One drill and one tap over all holes of a plate, a hole a block. */
-	private static String pattern(int blocks, long seed) {
+	private static String holes(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		program.plate("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", (blocks - 20) / 2);
-		program.plate("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", (blocks - 20) / 2);
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", (blocks - 20) / 2, 0);
+		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", (blocks - 20) / 2, 0);
 		program.line("M30");
 		return program.text.toString();
 	}
 
-	private void plate(String tool, String cycle, int holes) {
-		int row = (int) Math.ceil(Math.sqrt(holes));
+	private static int row(int holes) {
+		return (int) Math.ceil(Math.sqrt(holes));
+	}
+
+	/** A cycle at the places of a square, or of one row of twelve. */
+	private void drill(String tool, String cycle, int holes, int part) {
+		int row = Math.max(12, row(holes));
 		line(tool);
 		line("S500 M3");
-		line("G43 H2 Z25.");
-		line(cycle);
+		line("G43 H%c Z25.", tool.charAt(1));
+		line(cycle, part * PITCH);
 		for (int i = 1; i < holes; i++) {
-			line("X%.3f Y%.3f", i % row * 12.5, i / row * 12.5);
+			line("X%d. Y%d.", i % row * PITCH, (part + i / row) * PITCH);
 		}
 		line("G80");
 	}
 
-	/** Threads milled one beside the other, ten blocks each. */
+	/** Threads milled one beside the other in holes drilled before, ten blocks each. */
 	private static String mills(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
+		int threads = Math.max(1, (blocks - 30) / 10);
+		program.drill("T2 M6 (DRILL 18.5)", "G81 X0. Y0. Z-25. R2. F200.", threads, 0);
 		program.line("T4 M6 (THREAD MILL 12, M20X1.5)");
 		program.line("S2500 M3");
 		program.line("G43 H4 Z25.");
-		int row = (int) Math.ceil(Math.sqrt(blocks / 10.0));
-		for (int i = 0; program.blocks < blocks - 20; i++) {
-			program.thread(i % row * 30, i / row * 30);
+		int row = row(threads);
+		for (int i = 0; i < threads; i++) {
+			program.thread(i % row * PITCH, i / row * PITCH);
 		}
 		program.line("M30");
 		return program.text.toString();
 	}
 
-	/** Surfacing, hole patterns and thread milling by turns. */
-	static String mixed(int blocks, long seed) {
+	/** Surfacing, a row of holes drilled and tapped, and a milled thread by turns, each time further along the part. */
+	private static String mixed(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		while (program.blocks < blocks - 60) {
+		for (int part = 0; program.blocks < blocks - 60; part++) {
+			program.line("T1 M6 (BALL MILL 6)");
+			program.line("S8000 M3");
+			program.line("G43 H1 Z25.");
 			program.pass(Math.min(300, blocks - 60 - program.blocks));
-			program.holes(12);
-			program.helix();
+			program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y%d. Z-18. R2. F400.", 12, part);
+			program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y%d. Z-12. R4. F500.", 12, part);
+			program.drill("T5 M6 (DRILL 18.5)", "G81 X-30. Y%d. Z-25. R2. F200.", 1, part);
+			program.line("T4 M6 (THREAD MILL 12, M20X1.5)");
+			program.line("S2500 M3");
+			program.line("G43 H4 Z25.");
+			program.thread(-30, part * PITCH);
 		}
 		program.line("M30");
 		return program.text.toString();
@@ -116,32 +135,6 @@ final class Programs {
 			}
 		}
 		line("G0 Z25.");
-	}
-
-	private void holes(int count) {
-		line("T2 M6 (DRILL 5.0)");
-		line("S3000 M3");
-		line("G43 H2 Z25.");
-		line("G81 X10. Y10. Z-18. R2. F400.");
-		for (int i = 1; i < count; i++) {
-			line("X%d.", 10 + 12 * i);
-		}
-		line("G80");
-		line("T3 M6 (M6X1 TAP)");
-		line("S500 M3");
-		line("G43 H3 Z25.");
-		line("G84 X10. Y10. Z-12. R4. F500.");
-		for (int i = 1; i < count; i++) {
-			line("X%d.", 10 + 12 * i);
-		}
-		line("G80");
-	}
-
-	private void helix() {
-		line("T4 M6 (THREAD MILL 12, M20X1.5)");
-		line("S2500 M3");
-		line("G43 H4 Z25.");
-		thread(50, 50);
 	}
 
 	private void thread(int x, int y) {

@@ -50,7 +50,7 @@ public class ReadingBenchmark {
 	/** Makes the program. */
 	@Setup
 	public void program() {
-		text = kind.equals("mixed") ? Programs.mixed(blocks, 42) : Programs.surfacing(blocks, 42);
+		text = Programs.of(kind, blocks, 42);
 		bytes = text.getBytes(StandardCharsets.UTF_8);
 	}
 

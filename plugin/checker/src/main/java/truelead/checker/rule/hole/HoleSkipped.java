@@ -28,7 +28,7 @@ public final class HoleSkipped extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
 		boolean first = work.group(operation).get(0) == operation;
-		if (!first || work.operations().stream().anyMatch(o -> !o.notEvaluated().isEmpty())) {
+		if (!first || !work.evaluated() || work.unthreaded().isEmpty()) {
 			return;
 		}
 		Map<String, Integer> threaded = new HashMap<>();
@@ -36,8 +36,8 @@ public final class HoleSkipped extends HoleRule {
 		all.stream().filter(v -> v.hole().madeBefore(v.order()))
 				.forEach(v -> threaded.merge(making(v.hole().cuts().stream().filter(c -> c.order() < v.order()).toList()), 1, Integer::sum));
 		List<Cut> skipped = new ArrayList<>();
-		for (Hole hole : work.holes()) {
-			if (hole.made() && work.threading(hole).isEmpty() && threaded.containsKey(making(hole.cuts())) && !beside(hole, all, diameter(operation))) {
+		for (Hole hole : work.unthreaded()) {
+			if (threaded.containsKey(making(hole.cuts())) && !beside(hole, all, diameter(operation))) {
 				skipped.add(hole.making().get(0));
 			}
 		}

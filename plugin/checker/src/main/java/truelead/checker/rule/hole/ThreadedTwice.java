@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
@@ -31,11 +32,15 @@ public final class ThreadedTwice extends HoleRule {
 		}
 		double tolerance = work.shop().profile().positionTolerance();
 		Map<Place, TapStroke> earlier = new HashMap<>();
-		for (Tapping other : work.tappings()) {
-			if (other.index() < tapping.index() && other.tool().index() == tapping.tool().index()) {
-				other.strokes().forEach(s -> earlier.put(s.place(), s));
+		Map<Integer, Tapping> others = new TreeMap<>();
+		for (TapStroke stroke : tapping.strokes()) {
+			for (ThreadingOperation at : work.threading(stroke.hole())) {
+				if (at instanceof Tapping other && other.index() < tapping.index() && other.tool().index() == tapping.tool().index() && stroke.place().known()) {
+					others.put(other.index(), other);
+				}
 			}
 		}
+		others.values().forEach(other -> other.strokes().forEach(s -> earlier.put(s.place(), s)));
 		for (TapStroke stroke : tapping.strokes()) {
 			TapStroke before = earlier.put(stroke.place(), stroke);
 			if (before != null && stroke.place().known() && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {

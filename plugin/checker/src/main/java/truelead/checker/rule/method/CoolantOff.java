@@ -20,9 +20,12 @@ public final class CoolantOff extends OperationRule {
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
 		boolean dry = operation instanceof Tapping tapping && !tapping.strokes().isEmpty()
 				&& tapping.strokes().stream().noneMatch(s -> s.modal().coolant());
+		if (!dry || !firstOfGroup(operation, work)) {
+			return;
+		}
 		boolean othersWet = work.tools().stream().filter(t -> t.index() != operation.tool().index() && cuts(t)).count() > 0
 				&& work.tools().stream().filter(t -> t.index() != operation.tool().index() && cuts(t)).allMatch(t -> t.summary().cutWithCoolant());
-		if (dry && othersWet && firstOfGroup(operation, work)) {
+		if (othersWet) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					"The other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
 					.programmed("coolant", "off", operation.block()));

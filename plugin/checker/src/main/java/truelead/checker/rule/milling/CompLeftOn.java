@@ -1,6 +1,5 @@
 package truelead.checker.rule.milling;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Compensation;
@@ -26,20 +25,15 @@ public final class CompLeftOn implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			Optional<TimedEvent> end = work.course().events().stream()
-					.filter(e -> e.order() > operation.lastOrder()
-							&& (e.event().kind() == EventKind.TOOL_CHANGE || e.event().kind() == EventKind.PROGRAM_END))
+			Optional<TimedEvent> end = work.course().eventsAfter(operation.lastOrder()).stream()
+					.filter(e -> (e.event().kind() == EventKind.TOOL_CHANGE || e.event().kind() == EventKind.PROGRAM_END))
 					.findFirst();
-			Optional<CompensationChange> last = end.flatMap(e -> lastBefore(work.course().compensation(), e.order()))
+			Optional<CompensationChange> last = end.flatMap(e -> work.course().compensationBefore(e.order()))
 					.filter(change -> change.after() != Compensation.OFF && change.tool().index() == operation.tool().index());
 			if (last.isPresent()) {
 				found.accept(finding(operation, end.orElseThrow(), last.get()));
 			}
 		}
-	}
-
-	private static Optional<CompensationChange> lastBefore(List<CompensationChange> changes, int order) {
-		return changes.stream().filter(change -> change.order() < order).reduce((first, second) -> second);
 	}
 
 	private Finding finding(ThreadMilling operation, TimedEvent end, CompensationChange on) {

@@ -1,7 +1,9 @@
 package truelead.checker.rule.tapping;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
@@ -25,24 +27,30 @@ public final class LengthOffsetMissing implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		List<ToolUse> tools = work.tools().stream().filter(t -> t.change().isPresent())
+				.filter(t -> !t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).toList();
+		List<ToolUse> without = tools.stream().filter(t -> t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).limit(2).toList();
+		List<ToolUse> otherwise = tools.stream().filter(t -> !ownNumber(t)).limit(2).toList();
+		Set<Integer> checked = new HashSet<>();
 		for (ThreadingOperation operation : work.operations()) {
 			ToolUse tool = operation.tool();
-			boolean first = work.operations().stream().filter(o -> o.tool().index() == tool.index()).findFirst().orElseThrow() == operation;
-			List<ToolUse> others = work.tools().stream().filter(t -> t.index() != tool.index() && t.change().isPresent())
-					.filter(t -> !t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).toList();
-			if (first && tool.change().isPresent() && !others.isEmpty()) {
-				check(tool, others).ifPresent(draft -> found.accept(draft.on(operation).finding()));
+			boolean first = checked.add(tool.index());
+			if (first && tool.change().isPresent() && tools.stream().anyMatch(t -> t.index() != tool.index())) {
+				check(tool, tools, noOther(without, tool), noOther(otherwise, tool)).ifPresent(draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
 	}
 
-	private Optional<Draft> check(ToolUse tool, List<ToolUse> others) {
-		boolean allApply = others.stream().allMatch(t -> !t.summary().lengthOffsets().isEmpty() && !t.summary().movedWithoutOffset());
+	private static boolean noOther(List<ToolUse> tools, ToolUse than) {
+		return tools.stream().allMatch(tool -> tool.index() == than.index());
+	}
+
+	private Optional<Draft> check(ToolUse tool, List<ToolUse> tools, boolean allApply, boolean numbered) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
-			return allApply && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, others)) : Optional.empty();
+			return allApply && tool.summary().movedWithoutOffset()
+					? Optional.of(missing(tool, tools.stream().filter(t -> t.index() != tool.index()).toList())) : Optional.empty();
 		}
 		Setting own = tool.summary().lengthOffsets().get(0);
-		boolean numbered = others.stream().allMatch(LengthOffsetMissing::ownNumber);
 		return numbered && own.known() && tool.number() > 0 && Math.abs(own.value() - tool.number()) > 1e-6 ? Optional.of(wrong(tool, own)) : Optional.empty();
 	}
 

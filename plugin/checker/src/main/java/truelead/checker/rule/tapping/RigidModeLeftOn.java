@@ -26,7 +26,7 @@ public final class RigidModeLeftOn extends TappingRule {
 			return;
 		}
 		Optional<WordRef> rigid = tapping.strokes().get(tapping.strokes().size() - 1).modal().rigidWord();
-		Optional<TimedEvent> next = work.course().events().stream().filter(e -> e.order() > tapping.lastOrder())
+		Optional<TimedEvent> next = work.course().eventsAfter(tapping.lastOrder()).stream()
 				.filter(e -> e.event().kind() == Step.EventKind.TOOL_CHANGE || e.event().kind() == Step.EventKind.PROGRAM_END
 						|| e.event().kind() == Step.EventKind.RIGID_OFF || e.event().kind() == Step.EventKind.RIGID_ON)
 				.findFirst();
