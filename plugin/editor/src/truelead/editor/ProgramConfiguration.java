@@ -1,11 +1,13 @@
 package truelead.editor;
 
+import java.util.Arrays;
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.jface.text.DefaultInformationControl;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.contentassist.ContentAssistant;
 import org.eclipse.jface.text.contentassist.IContentAssistant;
+import org.eclipse.jface.text.hyperlink.IHyperlinkDetector;
 import org.eclipse.jface.text.quickassist.IQuickAssistAssistant;
 import org.eclipse.jface.text.quickassist.QuickAssistAssistant;
 import org.eclipse.jface.text.reconciler.IReconciler;
@@ -17,6 +19,7 @@ import truelead.editor.check.FindingRulerHover;
 import truelead.editor.complete.ProgramProposals;
 import truelead.editor.fix.FixProcessor;
 import truelead.editor.hover.ProgramHover;
+import truelead.editor.navigate.NameLinks;
 
 /** What the program editor hangs on its viewer. Colours are not here: see {@link truelead.editor.look.VisibleColours}. */
 final class ProgramConfiguration extends TextSourceViewerConfiguration {
@@ -71,6 +74,14 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
 		assistant.enableColoredLabels(false);
 		return assistant;
+	}
+
+	@Override
+	public IHyperlinkDetector[] getHyperlinkDetectors(ISourceViewer viewer) {
+		IHyperlinkDetector[] general = super.getHyperlinkDetectors(viewer);
+		IHyperlinkDetector[] all = Arrays.copyOf(general == null ? new IHyperlinkDetector[0] : general, general == null ? 1 : general.length + 1);
+		all[all.length - 1] = new NameLinks(editor);
+		return all;
 	}
 
 	@Override

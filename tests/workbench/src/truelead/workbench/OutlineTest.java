@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Tree;
@@ -31,6 +32,27 @@ class OutlineTest {
 		Screen.waitUntil("an outline", () -> texts(outline).stream().anyMatch(text -> text.contains("tapping")));
 		assertThat(texts(outline)).anyMatch(text -> text.startsWith("T2") && text.contains("5 mm"))
 				.anyMatch(text -> text.startsWith("M6x1") && text.contains("2 holes"));
+	}
+
+	@Test
+	void theOutlineFollowsTheCaretAndMarksHoles() throws PartInitException {
+		IViewPart outline = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(IPageLayout.ID_OUTLINE);
+		OpenProgram program = OpenProgram.open(OpenProgram.file("follow.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("an outline", () -> texts(outline).stream().anyMatch(text -> text.contains("tapping")));
+		program.focus();
+		program.caretBehind("T2 M6");
+		Screen.press(0, SWT.ARROW_DOWN);
+		Screen.waitUntil("the drill selected, not " + selected(outline), () -> selected(outline).startsWith("T2"));
+		program.caretBehind("Z-14.5 R5. F500\nX80");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the second hole selected, not " + selected(outline), () -> selected(outline).equals("80 mm, 20 mm ✓"));
+		assertThat(texts(outline)).as("the hole where the feed is wrong").contains("20 mm, 20 mm");
+	}
+
+	private static String selected(IViewPart outline) {
+		TreeItem[] items = ((Tree) ((PageBookView) outline).getCurrentPage().getControl()).getSelection();
+		return items.length == 0 ? "" : items[0].getText();
 	}
 
 	private static List<String> texts(IViewPart outline) {

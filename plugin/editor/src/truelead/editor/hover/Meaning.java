@@ -10,8 +10,10 @@ import org.eclipse.jface.text.Region;
 import org.eclipse.swt.widgets.Display;
 import truelead.checker.edit.WordMeaning;
 import truelead.checker.machine.Budget;
+import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
+import truelead.checker.summary.OperationSummary;
 import truelead.checker.summary.ThreadSummary;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
@@ -19,13 +21,14 @@ import truelead.editor.check.CheckedText;
 import truelead.editor.check.LiveCheck;
 import truelead.grammar.BlockReader;
 import truelead.grammar.Element;
+import truelead.grammar.ProgramText;
 
 /** What stands at a place of a program means: a callout its thread, a word what it does there and what is in force. */
 final class Meaning {
 
 	private static final int LONGEST = 4000;
 
-	/** As far as a program is followed where the screen waits for the answer. */
+	/** Lines of a program that is followed while the screen waits for the answer, as it does for the key that shows a hover. */
 	private static final int SHORT = 20_000;
 
 	private Meaning() {
@@ -76,10 +79,24 @@ final class Meaning {
 			return List.of();
 		}
 		MachineProfile machine = checked.get().result().work().shop().profile();
-		Budget whole = Budget.forEditing(machine, () -> false);
-		Budget budget = Display.getCurrent() == null ? whole : new Budget(Math.min(SHORT, whole.blocks()), whole.cancelled());
-		ProgramFile program = new ProgramFile(checked.get().program().name(), check.textOf(document));
-		return WordMeaning.of(program, checked.get().check().folder(), machine, line, region.getOffset() - document.getLineOffset(line), budget);
+		ProgramText text = check.textOf(document);
+		int column = region.getOffset() - document.getLineOffset(line);
+		if (Display.getCurrent() != null && text.lineCount() > SHORT) {
+			return WordMeaning.brief(text.block(line), column, machine);
+		}
+		List<String> lines = new ArrayList<>(note(checked.get(), text, line));
+		lines.addAll(WordMeaning.of(new ProgramFile(checked.get().program().name(), text), checked.get().check().folder(), machine, line, column,
+				Budget.forEditing(machine, () -> false)));
+		return lines;
+	}
+
+	/** The note that stands behind a threading block, for those who cannot see it there. */
+	private static List<String> note(CheckedText checked, ProgramText text, int line) {
+		if (checked.program().text() != text) {
+			return List.of();
+		}
+		return checked.result().work().operations().stream().filter(operation -> operation.block().line() == line && checked.here(Location.of(operation.block())))
+				.map(OperationSummary::of).filter(note -> !note.isEmpty()).limit(1).toList();
 	}
 
 	private record Found(Callout callout, int start, int end) {

@@ -25,12 +25,16 @@ public final class ToNamed extends ProgramCommand {
 
 	@Override
 	protected void run(ProgramEditor editor) {
+		go(editor, editor.viewer().getSelectedRange().x);
+	}
+
+	/** Goes from a place of the text. */
+	static void go(ProgramEditor editor, int caret) {
 		Optional<CheckedText> checked = editor.check().last();
 		if (checked.isEmpty()) {
 			return;
 		}
 		IDocument document = editor.viewer().getDocument();
-		int caret = editor.viewer().getSelectedRange().x;
 		MachineProfile machine = checked.get().result().work().shop().profile();
 		Job job = Job.create("Going to what is named", (ICoreRunnable) monitor -> {
 			ProgramText text = editor.check().textOf(document);

@@ -38,22 +38,49 @@ public final class Places {
 	 * @param cancelled asked now and then; where it says true, what was found so far is given
 	 */
 	public List<Place> of(Name name, int line, int most, BooleanSupplier cancelled) {
-		int from = name.kind() == Name.Kind.BLOCK ? programStart(line) : 0;
+		boolean inProgram = name.kind() == Name.Kind.BLOCK;
+		String digits = digits(name);
 		List<Place> places = new ArrayList<>();
-		for (int at = from; at < text.lineCount() && places.size() < most; at++) {
+		for (int at = 0; at < text.lineCount() && (inProgram && at <= line || places.size() < most); at++) {
 			if (at % ASK_EVERY == 0 && cancelled.getAsBoolean()) {
-				return places;
+				break;
+			}
+			if (!mayHold(text.line(at), digits, inProgram)) {
+				continue;
 			}
 			for (Name found : names.in(text.block(at))) {
-				if (at > line && name.kind() == Name.Kind.BLOCK && found.kind() == Name.Kind.PROGRAM && found.defines()) {
-					return places;
+				if (inProgram && found.kind() == Name.Kind.PROGRAM && found.defines()) {
+					if (at > line) {
+						return places;
+					}
+					places.clear();
 				}
-				if (found.same(name)) {
+				if (found.same(name) && places.size() < most) {
 					places.add(new Place(at, found));
 				}
 			}
 		}
 		return places;
+	}
+
+	/** Digits that stand in a line wherever the name does, however its number is written; empty for a name without any. */
+	private static String digits(Name name) {
+		String key = name.key();
+		int start = 0;
+		while (start < key.length() && !(key.charAt(start) >= '1' && key.charAt(start) <= '9')) {
+			start++;
+		}
+		int end = start;
+		while (end < key.length() && Character.isDigit(key.charAt(end))) {
+			end++;
+		}
+		boolean tiny = key.indexOf('E', 1) > 0;
+		return tiny || name.kind() == Name.Kind.SUB || name.kind() == Name.Kind.LABEL ? "" : key.substring(start, end);
+	}
+
+	/** Whether a line is worth reading: most lines of a long program are not. A line that may begin a program is where programs matter. */
+	private static boolean mayHold(String line, String digits, boolean programs) {
+		return line.contains(digits) || programs && (line.indexOf('O') >= 0 || line.indexOf('o') >= 0 || line.indexOf(':') >= 0);
 	}
 
 	/** Where the thing is made that a name at a line stands for; for a variable the last place before the line, or the first at all. */

@@ -56,6 +56,15 @@ public final class WordMeaning {
 		return meaning.tell(Probe.at(program, folder, machine, line, List.copyOf(meaning.parts.keySet()), budget));
 	}
 
+	/** What a word is by itself, without what is in force; for where nobody can wait for the program to be followed. */
+	public static List<String> brief(Block block, int column, MachineProfile machine) {
+		Optional<Element> element = element(block, column);
+		return element.map(found -> {
+			WordMeaning meaning = new WordMeaning(block, found, machine);
+			return List.of(meaning.text(found.span()) + meaning.what(""));
+		}).orElse(List.of());
+	}
+
 	private static Optional<Element> element(Block block, int column) {
 		return block.elements().stream().filter(element -> !(element instanceof Element.Comment))
 				.filter(element -> element.span().start() <= column && column < element.span().end()).findFirst();
@@ -98,7 +107,7 @@ public final class WordMeaning {
 	}
 
 	private List<String> tell(Situation situation) {
-		lines.add(text(element.span()) + what(situation));
+		lines.add(text(element.span()) + what(situation.motionAfter().isEmpty() ? situation.motionBefore() : situation.motionAfter()));
 		int i = 0;
 		for (Map.Entry<String, Expression> part : parts.entrySet()) {
 			lines.add(part.getKey() + " = " + value(situation.values().get(i++), part.getValue()));
@@ -134,7 +143,7 @@ public final class WordMeaning {
 				.map(entry -> entry.getKey() + " " + entry.getValue()).collect(Collectors.joining(" · "));
 	}
 
-	private String what(Situation situation) {
+	private String what(String motion) {
 		if (!(element instanceof Element.Word word)) {
 			return "";
 		}
@@ -143,7 +152,7 @@ public final class WordMeaning {
 			String known = CodeText.meaning(machine, word.address(), (int) Math.round(number.value() * 10));
 			says = known.isEmpty() ? "not known to the machine profile " + machine.name() : known;
 		} else {
-			says = CodeText.role(word.address(), situation.motionAfter().isEmpty() ? situation.motionBefore() : situation.motionAfter());
+			says = CodeText.role(word.address(), motion);
 		}
 		return says.isEmpty() ? "" : ": " + says;
 	}

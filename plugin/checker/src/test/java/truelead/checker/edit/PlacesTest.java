@@ -30,6 +30,19 @@ class PlacesTest {
 		assertThat(places("F520\nG1 F520. X520.\nF052\n", "F520")).containsExactly("1 F520", "2 F520.");
 	}
 
+	@Test
+	void howANumberIsWrittenDoesNotMatter() {
+		assertThat(places("X0.05\nX.05\nX+0.0500\nX5.\n", "X0.05")).containsExactly("1 X0.05", "2 X.05", "3 X+0.0500");
+		assertThat(places("Z-0.\nZ0\nZ-0\n", "Z0")).containsExactly("1 Z-0.", "2 Z0", "3 Z-0");
+		assertThat(places("N0010 G0\nGOTO 10\n", "N0010")).containsExactly("1 N0010 set", "2 10");
+	}
+
+	@Test
+	void labelsAndNamedSubprogramsAreFoundWhateverTheirCase() {
+		assertThat(places("AGAIN:\nG0 X1.\nGOTO again\n", "AGAIN")).hasSize(2);
+		assertThat(places("o<holes> sub\nG0\no<holes> endsub\nO<Holes> call\n", "o<holes>")).hasSize(3);
+	}
+
 	private static List<String> places(String program, String at) {
 		ProgramText text = ProgramText.of(program);
 		Places places = new Places(text, MachineProfile.named("milling-metric"));
