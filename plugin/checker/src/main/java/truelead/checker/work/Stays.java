@@ -8,24 +8,29 @@ final class Stays {
 	/** How far above a tool change a free comment still speaks of the tool. */
 	private static final int ABOVE = 17;
 
+	/** How many stays to either side are looked at; only a loop that has no end changes tools more often without going on in the text. */
+	private static final int SIGHT = 1_000;
+
 	private final List<ToolLog> tools;
 	private final Commentary commentary;
+	private final int[] changes;
 
 	Stays(List<ToolLog> tools, Commentary commentary) {
 		this.tools = tools;
 		this.commentary = commentary;
+		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(0)).toArray();
 	}
 
 	/** The line of a tool's change in the main program; for what is in the spindle before the first change, its first line. */
 	int changeLine(ToolLog tool) {
-		return tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(0);
+		return changes[tool.index()];
 	}
 
 	/** The first line whose notes belong to a tool: the one after the last motion of the tool before it. */
 	int from(ToolLog tool) {
 		int change = changeLine(tool);
 		int last = -1;
-		for (int i = tool.index() - 1; i >= 0 && last < 0; i--) {
+		for (int i = tool.index() - 1; i >= Math.max(0, tool.index() - SIGHT) && last < 0; i--) {
 			last = tools.get(i).lastMotion().map(commentary::mainLine).filter(line -> line < change).orElse(-1);
 		}
 		return Math.min(last + 1, change);
@@ -39,8 +44,8 @@ final class Stays {
 	/** The last line before the comments of the next tool begin. */
 	int to(ToolLog tool) {
 		int change = changeLine(tool);
-		for (int i = tool.index() + 1; i < tools.size(); i++) {
-			int next = changeLine(tools.get(i));
+		for (int i = tool.index() + 1; i < Math.min(tools.size(), tool.index() + SIGHT); i++) {
+			int next = changes[i];
 			if (next > change) {
 				return Math.max(change, from(tools.get(i)) - 1);
 			}

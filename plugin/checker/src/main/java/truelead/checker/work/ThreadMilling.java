@@ -97,6 +97,7 @@ public final class ThreadMilling implements ThreadingOperation {
 				finishing.add(pass);
 			}
 		}
-		return finishing;
+		// a radius that no number holds is neither larger nor smaller than another
+		return finishing.isEmpty() ? here : finishing;
 	}
 }

@@ -31,6 +31,14 @@ final class ToolBook {
 	private final Map<Integer, List<LineComment>> byToolWord = new HashMap<>();
 	private final Map<Integer, ToolFacts> list = new HashMap<>();
 	private final Map<Integer, List<LineComment>> listed = new HashMap<>();
+	private final Map<Stretch, Known> stretches = new HashMap<>();
+
+	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
+	private record Stretch(int number, boolean changed, int change, int from, int to) {
+	}
+
+	private record Known(ToolFacts facts, List<ProgramComment> comments) {
+	}
 
 	ToolBook(Commentary commentary, Stays stays, Job job) {
 		this.commentary = commentary;
@@ -56,12 +64,18 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
+		Stretch stretch = new Stretch(number(log), log.change().isPresent(), stays.changeLine(log), stays.from(log), stays.to(log));
+		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
+		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
+	}
+
+	private Known known(ToolLog log) {
 		List<LineComment> own = own(log);
 		ToolFacts facts = notes(log);
 		for (LineComment comment : own) {
 			facts = join(facts, FreeText.tool(comment.text(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
 		}
-		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		int number = number(log);
 		facts = join(facts, list.getOrDefault(number, ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
@@ -70,11 +84,16 @@ final class ToolBook {
 		}
 		List<ProgramComment> comments = commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).stream()
 				.map(LineComment::comment).toList();
-		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), comments, defaults(facts), log.summary());
+		return new Known(defaults(facts), comments);
+	}
+
+	/** The number of the tool; -1 where it is not known. */
+	private static int number(ToolLog log) {
+		return log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
 	}
 
 	private ToolFacts notes(ToolLog log) {
-		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		int number = number(log);
 		int from = stays.from(log);
 		int to = stays.to(log);
 		ToolFacts facts = ToolFacts.NONE;
@@ -94,7 +113,7 @@ final class ToolBook {
 	/** Comments that speak of the tool, nearest to its change first: with its T word, behind the change up to its first cut, above it. */
 	private List<LineComment> own(ToolLog log) {
 		int change = stays.changeLine(log);
-		int number = log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
+		int number = number(log);
 		ProgramFile main = commentary.main().file();
 		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
 		List<LineComment> above = new ArrayList<>();
