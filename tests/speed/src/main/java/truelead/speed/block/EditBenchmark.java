@@ -27,13 +27,17 @@ import truelead.grammar.ProgramText;
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgs = "-Xmx3g")
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 3)
+@Warmup(iterations = 2, time = 2)
+@Measurement(iterations = 3, time = 2)
 public class EditBenchmark {
 
 	/** Number of blocks. */
 	@Param({"10000", "1000000"})
 	public int blocks;
+
+	/** Kind of program. */
+	@Param({"surfacing"})
+	public String kind;
 
 	private final Random random = new Random(7);
 	private ProgramText program;
@@ -45,12 +49,20 @@ public class EditBenchmark {
 		check(program);
 	}
 
-	/** A digit typed behind the first letter of a random line. */
+	/** The last digit of a random block typed anew: of a coordinate, a feed, a speed or a word of a cycle. */
 	@Benchmark
 	public ProgramText editText() {
-		int line = 100 + random.nextInt(program.lineCount() - 200);
-		program = program.edit(program.lineStart(line) + 1, program.line(line).length() > 1 ? 1 : 0, Integer.toString(1 + random.nextInt(9)));
-		return program;
+		int line = random.nextInt(program.lineCount());
+		String text = program.line(line);
+		int digit = text.length() - 1;
+		while (digit >= 0 && !Character.isDigit(text.charAt(digit))) {
+			digit--;
+		}
+		if (digit >= 0 && "XYZIJRFS".indexOf(text.charAt(0)) >= 0) {
+			program = program.edit(program.lineStart(line) + digit, 1, Integer.toString(1 + random.nextInt(9)));
+			return program;
+		}
+		return editText();
 	}
 
 	/** The same, until the findings are there. */

@@ -68,11 +68,11 @@ final class Programs {
 		line("G80");
 	}
 
-	/** Threads milled one beside the other in holes drilled before, ten blocks each. */
+	/** Threads milled one beside the other in holes drilled before, eleven blocks each. */
 	private static String mills(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		int threads = Math.max(1, (blocks - 30) / 10);
+		int threads = Math.max(1, (blocks - 30) / 12);
 		program.drill("T2 M6 (DRILL 18.5)", "G81 X0. Y0. Z-25. R2. F200.", threads, 0);
 		program.line("T4 M6 (THREAD MILL 12, M20X1.5)");
 		program.line("S2500 M3");
@@ -89,11 +89,11 @@ final class Programs {
 	private static String mixed(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		for (int part = 0; program.blocks < blocks - 60; part++) {
+		for (int part = 0; program.blocks < blocks - 70; part++) {
 			program.line("T1 M6 (BALL MILL 6)");
 			program.line("S8000 M3");
 			program.line("G43 H1 Z25.");
-			program.pass(Math.min(300, blocks - 60 - program.blocks));
+			program.pass(Math.min(300, blocks - 70 - program.blocks));
 			program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y%d. Z-18. R2. F400.", 12, part);
 			program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y%d. Z-12. R4. F500.", 12, part);
 			program.drill("T5 M6 (DRILL 18.5)", "G81 X-30. Y%d. Z-25. R2. F200.", 1, part);
@@ -137,14 +137,18 @@ final class Programs {
 		line("G0 Z25.");
 	}
 
+	/** Half an arc in, four turns up, half an arc out. */
 	private void thread(int x, int y) {
 		line("G0 X%d. Y%d.", x, y);
-		line("G1 Z-12. F800.");
-		line("G41 D4 X%d. Y%d.", x + 4, y);
+		line("G1 Z-12.75 F800.");
+		line("G41 D4 X%d.", x + 1);
+		line("G3 X%d. Z-12. I1.5 J0. F150.", x + 4);
 		for (int turn = 0; turn < 4; turn++) {
-			line("G3 X%d. Y%d. Z%.3f I-4. J0. F150.", x + 4, y, -12 + 1.5 * (turn + 1));
+			line("G3 X%d. Y%d. Z%.3f I-4. J0.", x + 4, y, -12 + 1.5 * (turn + 1));
 		}
+		line("G3 X%d. Z-5.25 I-1.5 J0.", x + 1);
 		line("G40 G1 X%d.", x);
 		line("G0 Z25.");
 	}
+
 }

@@ -32,8 +32,8 @@ import truelead.grammar.ProgramText;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgs = "-Xmx3g")
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 2, time = 1)
+@Measurement(iterations = 3, time = 1)
 public class ReadingBenchmark {
 
 	/** Number of blocks. */
@@ -41,7 +41,7 @@ public class ReadingBenchmark {
 	public int blocks;
 
 	/** Kind of program. */
-	@Param({"surfacing", "mixed"})
+	@Param({"surfacing", "holes", "mills", "mixed"})
 	public String kind;
 
 	private String text;
