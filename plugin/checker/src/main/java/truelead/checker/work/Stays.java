@@ -9,7 +9,7 @@ final class Stays {
 	private static final int ABOVE = 17;
 
 	/** How many stays to either side are looked at; only a loop that has no end changes tools more often without going on in the text. */
-	private static final int SIGHT = 1_000;
+	private static final int SIGHT = 100;
 
 	private final List<ToolLog> tools;
 	private final Commentary commentary;
