@@ -39,6 +39,7 @@ class HoverTest {
 		program.waitFor("F500");
 		List<String> told = rest(program, "F500");
 		assertThat(told).anyMatch(line -> line.contains("F500 at S520")).anyMatch(line -> line.contains("error · feed-off-pitch")).anyMatch(line -> line.length() > 80);
+		assertThat(pictures()).as("the drawing of the feed that runs off").isPositive();
 	}
 
 	/** Rests the mouse on a text of the program until something is told, and gives the lines. */
@@ -68,6 +69,16 @@ class HoverTest {
 		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
 				.forEach(shell -> collect(shell, lines));
 		return lines;
+	}
+
+	private static long pictures() {
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+				.mapToLong(HoverTest::pictures).sum();
+	}
+
+	private static long pictures(Composite parent) {
+		return Arrays.stream(parent.getChildren()).mapToLong(child -> child instanceof Label label && label.getImage() != null ? 1
+				: child instanceof Composite composite ? pictures(composite) : 0).sum();
 	}
 
 	private static void collect(Composite parent, List<String> lines) {

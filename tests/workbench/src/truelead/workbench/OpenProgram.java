@@ -82,6 +82,7 @@ record OpenProgram(ITextEditor editor) {
 		Screen.toFront();
 		widget().setFocus();
 		Screen.waitUntil("focus in the text", () -> widget().isFocusControl());
+		Screen.idle(100);
 	}
 
 	/** Closes every editor without saving. */

@@ -2,6 +2,7 @@ package truelead.editor.hover;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.jface.text.IInformationControlCreator;
@@ -14,6 +15,7 @@ import org.eclipse.jface.text.Position;
 import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.editors.text.EditorsUI;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.LiveCheck;
@@ -43,8 +45,16 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 	}
 
 	private Told told(ISourceViewer viewer, IRegion region) {
-		return new Told(viewer, ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength()),
-				Meaning.of(check, viewer.getDocument(), region));
+		List<FindingAnnotation> findings = ShownFindings.at(viewer.getAnnotationModel(), region.getOffset(), region.getLength());
+		return new Told(viewer, findings, Meaning.of(check, viewer.getDocument(), region), picture(findings));
+	}
+
+	/** The picture of the first finding that has one, unless the screen waits for the answer. */
+	private static Optional<Pictures.Picture> picture(List<FindingAnnotation> findings) {
+		if (Display.getCurrent() != null) {
+			return Optional.empty();
+		}
+		return findings.stream().flatMap(annotation -> Pictures.of(annotation.finding(), annotation.checked().result().work()).stream()).findFirst();
 	}
 
 	@Override

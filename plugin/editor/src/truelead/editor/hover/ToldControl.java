@@ -8,10 +8,13 @@ import org.eclipse.jface.text.AbstractInformationControl;
 import org.eclipse.jface.text.IInformationControlCreator;
 import org.eclipse.jface.text.IInformationControlExtension2;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -64,6 +67,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		content.setBackgroundMode(SWT.INHERIT_FORCE);
 		GridLayoutFactory.swtDefaults().numColumns(1).margins(8, 6).spacing(0, 3).applyTo(content);
 		told.findings().forEach(this::add);
+		told.picture().ifPresent(this::show);
 		told.meaning().forEach(line -> label(line, false, 0));
 		colour(getShell().getForeground(), getShell().getBackground());
 		scroll.setContent(content);
@@ -84,6 +88,19 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
 			link(proposal);
 		}
+	}
+
+	/** The picture, with the same in words for those who cannot see it. */
+	private void show(Pictures.Picture picture) {
+		RGB ground = getShell().getBackground().getRGB();
+		boolean dark = ground.red + ground.green + ground.blue < 3 * 128;
+		Image image = new Image(getShell().getDisplay(), dark ? picture.onDark() : picture.onLight());
+		Label label = new Label(content, SWT.NONE);
+		label.setImage(image);
+		label.setToolTipText(picture.text());
+		label.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = picture.text()));
+		label.addDisposeListener(event -> image.dispose());
+		GridDataFactory.fillDefaults().applyTo(label);
 	}
 
 	/** What the rule's page says of what happens at the spindle; empty for a finding that no rule's page is about. */

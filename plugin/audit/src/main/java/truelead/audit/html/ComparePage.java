@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
+import truelead.checker.drawing.Ink;
+import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
 
 /** A page that tells what a revision changed. */
@@ -37,7 +39,7 @@ public final class ComparePage {
 	}
 
 	private void figure(String when, Optional<OperationSheet> sheet) {
-		sheet.flatMap(Drawings::of).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
+		sheet.flatMap(shown -> Drawings.of(shown, Ink.OF_PAGE)).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
 	}
 
 	/** A list of findings; nothing for none. */

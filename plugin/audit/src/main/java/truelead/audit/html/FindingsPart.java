@@ -8,11 +8,13 @@ import truelead.audit.run.Audited;
 import truelead.audit.run.Gone;
 import truelead.audit.run.Judged;
 import truelead.checker.drawing.Drawing;
+import truelead.checker.drawing.Ink;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Related;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
 
 /** The findings of a program, worst first, each with its block, its numbers and what to type. */
@@ -103,7 +105,7 @@ final class FindingsPart {
 	private void drawing(Html html, Finding finding) {
 		if (finding.operation() >= 0 && finding.operation() < sheets.size() && finding.severity() != Severity.INFORMATION) {
 			OperationSheet sheet = sheets.get(finding.operation());
-			Optional<Drawing> drawing = Drawings.of(finding, sheet);
+			Optional<Drawing> drawing = Drawings.of(finding, sheet, Ink.OF_PAGE);
 			drawing.ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
 			html.raw("</div><div><p class=\"more\">numbers of <a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
 					.raw("</a></p>\n");

@@ -1,4 +1,4 @@
-package truelead.audit.html;
+package truelead.checker.sheet;
 
 import java.util.List;
 import truelead.checker.machine.Plane;

@@ -1,4 +1,4 @@
-package truelead.audit.html;
+package truelead.checker.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,14 +12,12 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Finding;
-import truelead.checker.sheet.HoleSheet;
-import truelead.checker.sheet.OperationSheet;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /** Chooses the drawing that shows what a sheet or a finding says. */
-final class Drawings {
+public final class Drawings {
 
 	private static final double WORTH_DRAWING = 1e-4;
 
@@ -27,28 +25,28 @@ final class Drawings {
 	}
 
 	/** The drawing beside an operation: its tightest hole in section, or the mill in its hole. */
-	static Optional<Drawing> of(OperationSheet sheet) {
-		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling) : section(sheet, tightest(sheet));
+	public static Optional<Drawing> of(OperationSheet sheet, Ink ink) {
+		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling, ink) : section(sheet, tightest(sheet), ink);
 	}
 
 	/** The drawing beside a finding: the feed running off, the hole it speaks of, the helix. */
-	static Optional<Drawing> of(Finding finding, OperationSheet sheet) {
+	public static Optional<Drawing> of(Finding finding, OperationSheet sheet, Ink ink) {
 		if (finding.rule().startsWith("feed-") || finding.rule().equals("inch-metric-mixup")) {
-			return drift(sheet);
+			return drift(sheet, ink);
 		}
 		if (sheet.operation() instanceof ThreadMilling milling) {
-			return helix(sheet, milling);
+			return helix(sheet, milling, ink);
 		}
 		boolean spindle = finding.rule().startsWith("spindle-") || finding.rule().startsWith("speed-") || finding.rule().startsWith("rigid-")
 				|| finding.rule().startsWith("callout-") || finding.rule().startsWith("cycle-") || finding.rule().startsWith("note-");
 		Optional<HoleSheet> hole = sheet.holes().stream().filter(one -> one.block().line() == finding.at().line()).findFirst();
-		return spindle ? Optional.empty() : section(sheet, hole.or(() -> tightest(sheet)));
+		return spindle ? Optional.empty() : section(sheet, hole.or(() -> tightest(sheet)), ink);
 	}
 
-	private static Optional<Drawing> drift(OperationSheet sheet) {
+	private static Optional<Drawing> drift(OperationSheet sheet, Ink ink) {
 		boolean known = sheet.advance() > 0 && sheet.lead() > 0 && sheet.turns() > 0;
 		return known && Math.abs(sheet.feedError()) > WORTH_DRAWING
-				? Optional.of(new FeedDrift(sheet.lead(), sheet.advance(), sheet.turns(), sheet.unit()).draw(Ink.OF_PAGE)) : Optional.empty();
+				? Optional.of(new FeedDrift(sheet.lead(), sheet.advance(), sheet.turns(), sheet.unit()).draw(ink)) : Optional.empty();
 	}
 
 	private static Optional<HoleSheet> tightest(OperationSheet sheet) {
@@ -56,14 +54,14 @@ final class Drawings {
 				.min((a, b) -> Double.compare(Double.isNaN(a.clearance()) ? 1e9 : a.clearance(), Double.isNaN(b.clearance()) ? 1e9 : b.clearance()));
 	}
 
-	private static Optional<Drawing> section(OperationSheet sheet, Optional<HoleSheet> hole) {
+	private static Optional<Drawing> section(OperationSheet sheet, Optional<HoleSheet> hole, Ink ink) {
 		double major = sheet.thread().map(Fact::value).map(ThreadSpec::diameter)
 				.orElse(sheet.tool().facts().diameter().map(Fact::value).orElse(Double.NaN));
 		return hole.filter(one -> !Double.isNaN(one.drill()) || !Double.isNaN(major)).map(one -> new HoleSection(major, sheet.lead(), one.drill(), one.drillFull(),
-				one.drillTip(), one.tip(), one.fullThread(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(), sheet.unit()).draw(Ink.OF_PAGE));
+				one.drillTip(), one.tip(), one.fullThread(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(), sheet.unit()).draw(ink));
 	}
 
-	private static Optional<Drawing> helix(OperationSheet sheet, ThreadMilling milling) {
+	private static Optional<Drawing> helix(OperationSheet sheet, ThreadMilling milling, Ink ink) {
 		MillPass pass = milling.finishing(milling.passes().get(0).hole()).get(0);
 		List<Point> path = new ArrayList<>();
 		List<Step> steps = new ArrayList<>(pass.entry());
@@ -76,6 +74,6 @@ final class Drawings {
 		double cutter = milling.tool().facts().diameter().map(Fact::value).orElse(Double.NaN);
 		boolean onContour = Double.isNaN(sheet.cutDiameter()) || sheet.cutDiameter() <= 2 * pass.radius() + 1e-9;
 		return Optional.of(new HelixPlan(sheet.holes().get(0).drill(), major, sheet.cutDiameter(), onContour ? Double.NaN : cutter,
-				new Point(pass.place().u(), pass.place().v(), 0), path, sheet.unit()).draw(Ink.OF_PAGE));
+				new Point(pass.place().u(), pass.place().v(), 0), path, sheet.unit()).draw(ink));
 	}
 }
