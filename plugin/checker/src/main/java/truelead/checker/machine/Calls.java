@@ -14,6 +14,7 @@ final class Calls {
 	record Found(Source source, int start, int end, int repeats) {
 	}
 
+	private static final int SECOND_LIST = Words.mask("IJK");
 	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
 	private static final int[] ARGUMENTS = {1, 2, 3, 7, 8, 9, 0, 11, 4, 5, 6, 0, 13, 0, 0, 0, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26};
 
@@ -84,7 +85,7 @@ final class Calls {
 		return words.has(letter) && !Double.isNaN(words.value(letter)) ? words.value(letter) : otherwise;
 	}
 
-	private static Map<Integer, Value> arguments(Words words) {
+	private Map<Integer, Value> arguments(Words words) {
 		Map<Integer, Value> arguments = new HashMap<>();
 		for (char letter = 'A'; letter <= 'Z'; letter++) {
 			int variable = ARGUMENTS[letter - 'A'];
@@ -93,7 +94,25 @@ final class Calls {
 				arguments.put(variable, Double.isNaN(value) ? Value.unknown(words.why(letter)) : Value.of(value));
 			}
 		}
+		if (words.repeats(SECOND_LIST)) {
+			secondList(arguments);
+		}
 		return arguments;
+	}
+
+	/** Second list of the usual macro languages: A, B and C, then I, J and K up to ten times, #4 to #33 in their order. */
+	private void secondList(Map<Integer, Value> arguments) {
+		int set = 0;
+		char before = 'K';
+		for (Element element : flow.block().file().text().block(flow.block().line()).elements()) {
+			if (element instanceof Element.Word word && word.address() >= 'I' && word.address() <= 'K') {
+				set += word.address() <= before ? 1 : 0;
+				before = word.address();
+				if (set <= 10) {
+					arguments.put(3 * set + 1 + before - 'I', flow.evaluator().value(word.value()));
+				}
+			}
+		}
 	}
 
 	private void macro(Map<Integer, Value> arguments, int program, int repeats, Optional<WordRef> word) {
@@ -321,6 +340,7 @@ final class Calls {
 		}
 		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty() : Optional.of(flow.evaluator().value(statement.arguments().get(0)));
 		flow.leave();
-		result.ifPresent(value -> flow.variables().set("_value", false, value));
+		flow.variables().set("_value", false, result.orElse(Value.ZERO));
+		flow.variables().set("_value_returned", false, Value.of(result.isPresent()));
 	}
 }

@@ -11,10 +11,13 @@ final class Evaluator {
 	private static final int DEPTH = 200;
 
 	private final Variables variables;
+	private final boolean bits;
 	private int depth;
 
-	Evaluator(Variables variables) {
+	/** @param bits whether AND, OR and XOR join whole numbers bit by bit and FIX cuts a fraction off; else as RS-274 has it, by truth and downwards */
+	Evaluator(Variables variables, boolean bits) {
 		this.variables = variables;
+		this.bits = bits;
 	}
 
 	/** What the expression comes to now. */
@@ -54,7 +57,7 @@ final class Evaluator {
 		return Value.unknown("no value is written");
 	}
 
-	private static Value binary(String operator, Value left, Value right) {
+	private Value binary(String operator, Value left, Value right) {
 		if (left.vacant() || right.vacant()) {
 			boolean both = left.vacant() && right.vacant();
 			if (operator.equals("EQ") && (both || left.known() || right.known())) {
@@ -77,7 +80,7 @@ final class Evaluator {
 				|| operator.equals("OR") && (a.known() && a.number() != 0 || b.known() && b.number() != 0);
 	}
 
-	private static Value known(String operator, double a, double b) {
+	private Value known(String operator, double a, double b) {
 		return switch (operator) {
 			case "+" -> Value.of(a + b);
 			case "-" -> Value.of(a - b);
@@ -104,8 +107,8 @@ final class Evaluator {
 		return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
 	}
 
-	private static boolean whole(double number) {
-		return number == Math.rint(number) && Math.abs(number) < 1e15;
+	private boolean whole(double number) {
+		return bits && number == Math.rint(number) && Math.abs(number) < 1e15;
 	}
 
 	private Value function(Expression.Function function) {
@@ -124,6 +127,9 @@ final class Evaluator {
 		Value second = arguments.size() > 1 ? value(arguments.get(1)).inArithmetic() : Value.ONE;
 		if (!first.known() || !second.known()) {
 			return first.known() ? second : first;
+		}
+		if (!bits && (function.name().equals("FIX") || function.name().equals("FUP"))) {
+			return Functions.whole(function.name(), first.number());
 		}
 		return Functions.value(function.name(), first.number(), second.number(), arguments.size());
 	}

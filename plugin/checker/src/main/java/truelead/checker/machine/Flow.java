@@ -37,7 +37,7 @@ final class Flow {
 		this.out = out;
 		this.meter = meter;
 		this.variables = new Variables(new SystemVariables(state)::value, state.profile.is(ProfileKey.UNSET_VARIABLES, "zero"));
-		this.evaluator = new Evaluator(variables);
+		this.evaluator = new Evaluator(variables, !state.profile.is(ProfileKey.ARITHMETIC, "rs274"));
 		this.words = new Words(evaluator);
 		this.executor = new BlockExecutor(state, out, meter);
 		this.contours = new Contours(state, out, meter);

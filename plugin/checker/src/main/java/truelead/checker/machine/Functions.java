@@ -39,6 +39,11 @@ final class Functions {
 		};
 	}
 
+	/** FIX and FUP as RS-274 has them: to the next whole number below and above. */
+	static Value whole(String name, double a) {
+		return Value.of(name.equals("FIX") ? Math.floor(steady(a)) : Math.ceil(steady(a)));
+	}
+
 	/** Exact at the multiples of 30 degrees that bolt circles use. */
 	private static double sine(double degrees) {
 		double turned = degrees - 360 * Math.floor(degrees / 360);

@@ -50,6 +50,7 @@ public enum ProfileKey {
 	THREADING_STATEMENTS("threading-statements", List.of(), "statements of richer control languages that make threads and are not followed"),
 	UNSET_VARIABLES("unset-variables", List.of("unknown", "zero"), "a variable that nothing has set"),
 	ASSIGNMENT("assignment", List.of("at-once", "after-block"), "when the other words of a block see a variable it sets"),
+	ARITHMETIC("arithmetic", List.of("macro", "rs274"), "AND OR XOR bit by bit, and FIX towards 0 (macro); or by truth, and FIX downwards (rs274)"),
 	BUDGET("budget", 1, 1e9, "executed blocks before a program counts as endless"),
 	EDITOR_BUDGET("editor-budget", 1, 1e9, "the same while a program is being edited"),
 	CALL_DEPTH("call-depth", 1, 1000, "calls within calls");

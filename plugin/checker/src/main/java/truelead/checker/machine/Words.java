@@ -20,6 +20,7 @@ final class Words {
 	private int gCount;
 	private int mCount;
 	private int present;
+	private int repeated;
 	private int incremental;
 	private int absolute;
 	private BlockRef block;
@@ -36,6 +37,7 @@ final class Words {
 		gCount = 0;
 		mCount = 0;
 		present = 0;
+		repeated = 0;
 		incremental = 0;
 		absolute = 0;
 		for (Element element : elements) {
@@ -61,6 +63,7 @@ final class Words {
 			addM(CodeTable.tenfold(number), word);
 		} else {
 			int index = address - 'A';
+			repeated |= present & 1 << index;
 			present |= 1 << index;
 			values[index] = number;
 			written[index] = word;
@@ -102,6 +105,11 @@ final class Words {
 	/** Whether any of these addresses is there. */
 	boolean any(int mask) {
 		return (present & mask) != 0;
+	}
+
+	/** Whether any of these addresses is there more than once. */
+	boolean repeats(int mask) {
+		return (repeated & mask) != 0;
 	}
 
 	/** A mask for {@link #any}. */
