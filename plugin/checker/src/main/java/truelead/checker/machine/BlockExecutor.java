@@ -174,6 +174,9 @@ final class BlockExecutor {
 		int offWord = -1;
 		for (int i = 0; i < words.gCount(); i++) {
 			Meaning meaning = modes.motionMeaning(words.gCode(i));
+			if (meaning == Meaning.TURNING_PASS && !modes.passes(words, i)) {
+				continue;
+			}
 			offWord = meaning == Meaning.CYCLE_OFF ? i : offWord;
 			motionWord = meaning == Meaning.CYCLE_OFF || meaning == Meaning.NONE ? motionWord : i;
 		}
@@ -207,8 +210,10 @@ final class BlockExecutor {
 			case ARC_CLOCKWISE -> motion.arc(words, true);
 			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);
-			case SYNCHRONISED_MOTION -> motion.synchronised(words, state.motionCode, false);
-			case SYNCHRONISED_TAP -> motion.synchronised(words, state.motionCode, true);
+			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
+			case TURNING_PASS -> {
+				// It comes back to where it started.
+			}
 			default -> motion.straight(words, true, state.modal());
 		}
 	}

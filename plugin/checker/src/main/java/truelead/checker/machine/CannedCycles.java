@@ -22,6 +22,8 @@ final class CannedCycles {
 	private double initial;
 	private double rLevel;
 	private double bottom;
+	/** Axis that the levels lie along; a change of the plane makes them void. */
+	private int levelAxis;
 	private boolean hasR;
 	private boolean hasBottom;
 	private boolean rigidByCycle;
@@ -45,6 +47,7 @@ final class CannedCycles {
 		int axis = state.cycleModal(code).plane().axis();
 		if (cycle == null) {
 			initial = place.programmed().along(axis);
+			levelAxis = axis;
 			hasR = false;
 			hasBottom = false;
 		}
@@ -73,6 +76,12 @@ final class CannedCycles {
 	void block(Words words, boolean positioned) {
 		Modal modal = state.cycleModal(cycle.code());
 		int axis = modal.plane().axis();
+		if (axis != levelAxis) {
+			levelAxis = axis;
+			initial = place.programmed().along(axis);
+			hasR = false;
+			hasBottom = false;
+		}
 		gather(words, axis);
 		if (!motion.axisWords(words) && !words.has('R')) {
 			return;

@@ -17,8 +17,12 @@ public enum Meaning {
 	SYNCHRONISED_MOTION,
 	/** Synchronised motion in, reversal and way back in one block. */
 	SYNCHRONISED_TAP,
+	/** Synchronised motion that turns the spindle by itself, clockwise where its lead is positive; and the way back, turning the other way. */
+	SYNCHRONISED_IN, SYNCHRONISED_OUT,
 	/** Feed motion with a floating holder, overrides locked. */
 	FLOATING_TAP,
+	/** A pass of turning, facing or chasing and back to its start, at every block with axis words; a mode of another name where the block has none. */
+	TURNING_PASS,
 	/** Tapping mode: overrides locked until another cutting mode. */
 	TAPPING_MODE, CUTTING_MODE,
 	DWELL, PLANE_XY, PLANE_ZX, PLANE_YZ, INCH, MILLIMETRE,
@@ -67,7 +71,7 @@ public enum Meaning {
 
 	/** Whether it stays in force as the kind of motion until another one. */
 	boolean motion() {
-		return ordinal() >= RAPID.ordinal() && ordinal() <= FLOATING_TAP.ordinal();
+		return ordinal() >= RAPID.ordinal() && ordinal() <= TURNING_PASS.ordinal();
 	}
 
 	/** Whether it takes the axis words of its block, so that they are no motion. */

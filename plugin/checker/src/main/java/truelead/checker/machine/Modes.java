@@ -29,12 +29,26 @@ final class Modes {
 			if (meanings.isEmpty()) {
 				unknownCode(words, i);
 			}
+			boolean pass = meanings.contains(Meaning.TURNING_PASS) && passes(words, i);
 			for (Meaning meaning : meanings) {
+				if (pass && meaning != Meaning.TURNING_PASS) {
+					continue;
+				}
 				taker = takes(meaning, words) ? meaning : taker;
 				mode(meaning, words, i);
 			}
 		}
 		return taker;
+	}
+
+	/** Whether a code that can stand for a turning pass does: with axis words and no other motion in its block. */
+	boolean passes(Words words, int index) {
+		for (int i = 0; i < words.gCount(); i++) {
+			if (i != index && motionMeaning(words.gCode(i)) != Meaning.NONE && motionMeaning(words.gCode(i)) != Meaning.TURNING_PASS) {
+				return false;
+			}
+		}
+		return motion.linearWords(words);
 	}
 
 	private boolean takes(Meaning meaning, Words words) {

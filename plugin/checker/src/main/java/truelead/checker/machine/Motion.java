@@ -19,6 +19,8 @@ final class Motion {
 	private final boolean diameter;
 	private final boolean incrementWords;
 	private final boolean arcTurns;
+	/** Whether H is an increment of the main spindle's angle C, as on turning machines. */
+	private final boolean turnWords;
 	private Setting lead = Setting.NONE;
 
 	Motion(MachineState state, Output out) {
@@ -28,6 +30,7 @@ final class Motion {
 		this.polar = new Polar(state);
 		this.diameter = state.profile.yes(ProfileKey.DIAMETER);
 		this.incrementWords = state.profile.yes(ProfileKey.INCREMENTAL_WORDS);
+		this.turnWords = incrementWords && state.profile.is(ProfileKey.KIND, "turning");
 		this.arcTurns = state.profile.is(ProfileKey.ARC_TURNS, "p");
 	}
 
@@ -42,7 +45,7 @@ final class Motion {
 
 	/** Whether the block has words of any axis. */
 	boolean axisWords(Words words) {
-		return linearWords(words) || words.any(ROTARY);
+		return linearWords(words) || words.any(ROTARY) || turnWords && words.has('H');
 	}
 
 	/** Turns the rotary axes to where the block's words say. */
@@ -54,6 +57,9 @@ final class Motion {
 				double value = words.value(letter);
 				to = to.with(axis, words.incremental(letter, !state.absolute) ? to.along(axis) + value : value);
 			}
+		}
+		if (turnWords && words.has('H')) {
+			to = to.with(2, to.along(2) + words.value('H'));
 		}
 		place.turnTo(to);
 	}
@@ -237,7 +243,8 @@ final class Motion {
 	}
 
 	/** A synchronised motion; the lead is K, or the letter along the axis that moves for codes that have it so, else F. */
-	void synchronised(Words words, int code, boolean returns) {
+	void synchronised(Words words, int code, Meaning kind) {
+		boolean returns = kind == Meaning.SYNCHRONISED_TAP;
 		Point from = place.here();
 		Point to = place.frame().apply(target(words));
 		lead = lead(words, from, to);
@@ -246,10 +253,23 @@ final class Motion {
 		}
 		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.empty()));
-		Modal modal = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES) ? state.lockedModal() : state.modal();
+		boolean locks = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES);
+		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT ? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), locks)
+				: locks ? state.lockedModal() : state.modal();
 		double resolution = resolution(words);
 		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));
 		place.moveTo(returns ? from : to);
+	}
+
+	/** The state in a motion that turns the spindle by itself. */
+	private Modal turning(boolean clockwise, boolean locks) {
+		SpindleTurn before = state.spindle;
+		state.spindle = clockwise ? SpindleTurn.CLOCKWISE : SpindleTurn.COUNTERCLOCKWISE;
+		state.changed();
+		Modal modal = locks ? state.lockedModal() : state.modal();
+		state.spindle = before;
+		state.changed();
+		return modal;
 	}
 
 	private Setting lead(Words words, Point from, Point to) {

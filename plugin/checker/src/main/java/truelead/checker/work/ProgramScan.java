@@ -15,7 +15,7 @@ import truelead.grammar.ProgramText;
 final class ProgramScan {
 
 	private static final Set<Meaning> THREADING = EnumSet.of(Meaning.TAP, Meaning.TAP_LEFT, Meaning.SYNCHRONISED_MOTION, Meaning.SYNCHRONISED_TAP,
-			Meaning.FLOATING_TAP, Meaning.TAPPING_MODE);
+			Meaning.SYNCHRONISED_IN, Meaning.FLOATING_TAP, Meaning.TAPPING_MODE);
 
 	private final ProgramFile file;
 	private final MachineProfile profile;

@@ -97,6 +97,13 @@ class CannedCyclesTest {
 	}
 
 	@Test
+	void levelsAreVoidWhereThePlaneChangesUnderACycle() {
+		Followed run = Followed.milling(START, "S300 M3", "G84 X10. Y5. Z-15. R5. F100.", "G18", "X20.", "G80");
+		assertThat(run.stroke(1).bottom()).isNaN();
+		assertThat(run.lost()).containsExactly("the tapping cycle has no depth: no block since its G code says one");
+	}
+
+	@Test
 	void leftHandTapsAreG74InMilling() {
 		assertThat(Followed.milling(START, "G74 X0 Z-10. R2. F100.").stroke(0).cycle().kind()).isEqualTo(Cycle.Kind.TAP_LEFT);
 		assertThat(Followed.milling(START, "G84.3 X0 Z-10. R2. F100.").stroke(0).cycle().kind()).isEqualTo(Cycle.Kind.TAP_LEFT);

@@ -88,6 +88,20 @@ class CodesTest {
 	}
 
 	@Test
+	void someSynchronisedMotionsTurnTheSpindleByThemselves() {
+		Followed run = Followed.milling("G0 X0 Y0 Z5.", "G331 Z-10. K1.25 S300", "G332 Z5. K1.25", "G331 Z-10. K-1.25", "G0 X1.");
+		assertThat(run.all(Step.Synchronised.class)).extracting(move -> move.modal().spindle()).containsExactly(SpindleTurn.CLOCKWISE, SpindleTurn.COUNTERCLOCKWISE,
+				SpindleTurn.COUNTERCLOCKWISE);
+		assertThat(run.state().spindle()).isEqualTo(SpindleTurn.STOPPED);
+	}
+
+	@Test
+	void aTurningMachineTurnsItsPartByIncrementsOfH() {
+		Followed run = Followed.on(TURNING, "G0 X50. Z-10.", "G87 X30. R-4. F.1 C30.", "H90. K2", "C0");
+		assertThat(run.strokes()).extracting(stroke -> stroke.modal().rotary().c()).containsExactly(30.0, 120.0, 210.0, 0.0);
+	}
+
+	@Test
 	void theWayBackOfASynchronisedMotionKeepsItsLead() {
 		Followed run = Followed.on(MachineProfile.named("rs274"), "G0 X0 Y0 Z5", "G33 Z-10 K1.25", "M4", "Z5");
 		assertThat(run.all(Step.Synchronised.class)).extracting(move -> move.lead().value()).containsExactly(1.25, 1.25);
@@ -188,6 +202,22 @@ class CodesTest {
 	@Test
 	void positionsCanBeReadBackByVariables() {
 		assertThat(Followed.milling("G20 G0 X2. Y1.", "X[#5001+1]").end().x()).isEqualTo(76.2, within(1e-9));
+	}
+
+	@Test
+	void turningPassesComeBackToTheirStart() {
+		Followed run = Followed.on(TURNING, "G0 X60. Z5.", "G92 X47.2 Z-30. F1.5", "X46.6", "X46.05 Z-29.", "G0 Z10.");
+		assertThat(run.ends()).containsExactly("30,0,5", "30,0,10");
+		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G90 X50. Z-20. F.2", "X45.", "G0 W1.").ends()).containsExactly("30,0,5", "30,0,6");
+	}
+
+	@Test
+	void wordsOfTurningPassesAreModesWhereNothingIsToBeTurned() {
+		assertThat(Followed.on(TURNING, "G91 G0 X2.", "G90 G0 X50. Z5.").end().x()).isEqualTo(25);
+		assertThat(Followed.on(TURNING, "G0 G90 X50. Z5.").ends()).containsExactly("25,0,5");
+		assertThat(Followed.on(TURNING, "S300 M3", "G92 S2000", "G0 X1.").state().speed().value()).isEqualTo(300);
+		assertThat(Followed.on(TURNING, "G94 F100", "G0 X1.").state().feedMode()).isEqualTo(FeedMode.PER_MINUTE);
+		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G94 X20. Z-2. F.2", "G0 X1.").state().feedMode()).isEqualTo(FeedMode.PER_REVOLUTION);
 	}
 
 	@Test
