@@ -3,11 +3,11 @@ package truelead.checker.thread;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** The standards' tables of threads: which there are, and their limits of size. What is not in a table is empty, never guessed. */
@@ -17,19 +17,26 @@ public final class ThreadTable {
 	private static final double SMALL_METRIC = 1.4 + SAME;
 
 	private final MetricTable metric = new MetricTable();
-	private final UnifiedTable unified = new UnifiedTable();
-	private final PipeTable pipe = new PipeTable();
-	private final RoundedTable rounded = new RoundedTable();
-	private final Map<ThreadSystem, List<ThreadSpec>> bySystem = new EnumMap<>(ThreadSystem.class);
+	private final Map<ThreadSystem, List<ThreadSpec>> bySystem = new ConcurrentHashMap<>();
+
+	/** The tables that a metric program never asks for are read when they are. */
+	private static final class Inch {
+		static final UnifiedTable UNIFIED = new UnifiedTable();
+	}
+
+	private static final class Pipe {
+		static final PipeTable PIPE = new PipeTable();
+	}
+
+	private static final class Rounded {
+		static final RoundedTable ROUNDED = new RoundedTable();
+	}
 
 	private static final class Loaded {
 		static final ThreadTable TABLE = new ThreadTable();
 	}
 
 	private ThreadTable() {
-		for (ThreadSystem system : ThreadSystem.values()) {
-			bySystem.put(system, list(system));
-		}
 	}
 
 	/** The tables of the standards, read once. */
@@ -44,37 +51,37 @@ public final class ThreadTable {
 
 	/** The series that holds a Unified diameter (inches) and number of threads per inch; empty when none does. */
 	public Optional<String> unifiedSeries(double inches, double tpi) {
-		return unified.row(inches, tpi).map(UnifiedTable.Row::series);
+		return Inch.UNIFIED.row(inches, tpi).map(UnifiedTable.Row::series);
 	}
 
 	/** The pipe thread of a size written like {@code 1-1/4}; empty for a size that the standard does not hold. */
 	public Optional<ThreadSpec> pipeThread(ThreadSystem system, String size) {
-		return pipe.find(system, size).map(PipeTable.PipeSize::spec);
+		return Pipe.PIPE.find(system, size).map(PipeTable.PipeSize::spec);
 	}
 
 	/** Whether size and pitch are in a series of their standard. */
 	public boolean isStandard(ThreadSpec spec) {
 		return switch (spec.system()) {
 			case METRIC, MJ -> metric.holds(spec.diameter(), spec.pitch());
-			case UNIFIED, UNJ -> unified.row(UnifiedTable.inches(spec), spec.tpi()).isPresent();
-			case BSW, BSF -> rounded.whitworth().stream().anyMatch(w -> w.system() == spec.system() && sameSize(w, spec));
-			default -> pipe.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
+			case UNIFIED, UNJ -> Inch.UNIFIED.row(UnifiedTable.inches(spec), spec.tpi()).isPresent();
+			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().anyMatch(w -> w.system() == spec.system() && sameSize(w, spec));
+			default -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
 		};
 	}
 
 	/** Every thread of one system's series, right-hand, one start, no class said; MJ and UNJ are held by their parents' series. */
 	public List<ThreadSpec> threads(ThreadSystem system) {
-		return bySystem.get(system);
+		return bySystem.computeIfAbsent(system, this::list);
 	}
 
 	private List<ThreadSpec> list(ThreadSystem system) {
 		return switch (system) {
 			case METRIC -> metric.rows().stream().map(r -> ThreadSpec.metric(r.diameter(), r.pitch())).toList();
 			case MJ -> metric.rows().stream().map(r -> ThreadSpec.mj(r.diameter(), r.pitch())).toList();
-			case UNIFIED -> unified.rows().stream().map(r -> ThreadSpec.inch(system, r.series(), r.diameter(), r.tpi())).toList();
-			case UNJ -> unified.rows().stream().map(r -> ThreadSpec.inch(system, unj(r.series()), r.diameter(), r.tpi())).toList();
-			case BSW, BSF -> rounded.whitworth().stream().filter(w -> w.system() == system).toList();
-			default -> pipe.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
+			case UNIFIED -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, r.series(), r.diameter(), r.tpi())).toList();
+			case UNJ -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, unj(r.series()), r.diameter(), r.tpi())).toList();
+			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().filter(w -> w.system() == system).toList();
+			default -> Pipe.PIPE.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
 		};
 	}
 
@@ -114,7 +121,7 @@ public final class ThreadTable {
 		List<String> names = switch (spec.system()) {
 			case METRIC -> MetricClass.NAMES;
 			case MJ -> List.of("4H5H", "4H6H");
-			case UNIFIED -> unified.classes(spec);
+			case UNIFIED -> Inch.UNIFIED.classes(spec);
 			case UNJ -> List.of("3B");
 			default -> List.of("");
 		};
@@ -125,10 +132,10 @@ public final class ThreadTable {
 	public Optional<Limits> limits(ThreadSpec spec, String threadClass) {
 		return switch (spec.system()) {
 			case METRIC, MJ -> MetricClass.of(threadClass).flatMap(c -> metric.limits(spec, c));
-			case UNIFIED -> unified.limits(spec, threadClass);
-			case UNJ -> rounded.unjLimits(spec, unified.limits(spec, threadClass));
-			case BSW, BSF -> rounded.whitworthLimits(spec);
-			default -> threadClass.isEmpty() ? pipe.limits(spec) : Optional.empty();
+			case UNIFIED -> Inch.UNIFIED.limits(spec, threadClass);
+			case UNJ -> Rounded.ROUNDED.unjLimits(spec, Inch.UNIFIED.limits(spec, threadClass));
+			case BSW, BSF -> Rounded.ROUNDED.whitworthLimits(spec);
+			default -> threadClass.isEmpty() ? Pipe.PIPE.limits(spec) : Optional.empty();
 		};
 	}
 
@@ -164,7 +171,7 @@ public final class ThreadTable {
 	}
 
 	private OptionalDouble pipeLength(ThreadSpec spec, Function<PipeTable.PipeSize, Optional<BigDecimal>> length) {
-		Optional<BigDecimal> value = pipe.find(spec.system(), spec.size()).flatMap(length);
+		Optional<BigDecimal> value = Pipe.PIPE.find(spec.system(), spec.size()).flatMap(length);
 		return value.isPresent() ? OptionalDouble.of(value.get().doubleValue() * spec.unit().mm()) : OptionalDouble.empty();
 	}
 
