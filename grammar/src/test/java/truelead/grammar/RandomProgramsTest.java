@@ -36,7 +36,7 @@ class RandomProgramsTest {
 	@Provide
 	Arbitrary<String> soup() {
 		return Arbitraries.oneOf(Arbitraries.of("G", "X", "O", "N", "1", "2.5", ".", "-", "#", "[", "]", "(", ")", "/", "**", "=", "==", "<", ">", "IF", "THEN", "WHILE", "DO", "END",
-				"GOTO", "SIN", "ATAN", "MOD", "AND", "EQ", "sub", "call", "\"", ";", "%", ":", ",", "$", "o<", "#<a>", "_X", "DEF", "MSG(", "é", "\0", "l", "E-05", " "),
+				"GOTO", "SIN", "ATAN", "MOD", "AND", "EQ", "sub", "call", "\"", ";", "%", ":", ",", "$", "o<", "#<a>", "_X", "DEF", "MSG(", "FOR", "TO", "CASE", "OF", "PROC", "UNTIL", "ELSEIF", "REPEAT", "CALL", "MCALL", "LOOP", "ENDFOR", "R", "P", "AGAIN",  "é", "\0", "l", "E-05", " "),
 				Arbitraries.strings().ofMaxLength(2)).list().ofMaxSize(15).map(parts -> String.join("", parts));
 	}
 
@@ -47,7 +47,8 @@ class RandomProgramsTest {
 		Arbitrary<String> assignment = Combinators.combine(variables(), expressions(3)).as((variable, value) -> variable + "=" + value);
 		Arbitrary<String> condition = Combinators.combine(expressions(2), Arbitraries.of(" EQ ", "GT", " LE", " <> ", "=="), expressions(1))
 				.as((left, compare, right) -> "[" + left + compare + right + "]");
-		Arbitrary<String> flow = Combinators.combine(Arbitraries.of("IF %s GOTO 10", "IF%sTHEN#1=2", "WHILE %s DO 1", "o100 if %s", "O<name> while %s", "IF %s GOTO#5"), condition)
+		Arbitrary<String> flow = Combinators.combine(Arbitraries.of("IF %s GOTO 10", "IF%sTHEN#1=2", "WHILE %s DO 1", "o100 if %s", "O<name> while %s", "IF %s GOTO#5", "IF %s", "WHILE %s", "UNTIL %s", "ELSEIF %s",
+				"FOR R1=1 TO %s", "CASE %s OF 1 GOTOF AGAIN DEFAULT GOTOB N10", "REPEAT ROW P=%s", "DEF REAL DEPTH=%s", "R[%s]=1", "HOLES P=%s"), condition)
 				.as((form, text) -> form.replace("%s", text));
 		Arbitrary<String> body = Arbitraries.oneOf(words, words, assignment, flow);
 		return Combinators.combine(Arbitraries.of("", "/", "/2 ", "N10 ", "N5"), body, Arbitraries.of("", " (NOTE)", "(M8 (FINE))", " ; note")).as((before, text, behind) -> {

@@ -140,6 +140,9 @@ final class Calls {
 				}
 			}
 		}
+		if (words.onlyNumber('L') && !moved) {
+			richer.numbered(words);
+		}
 		if (moved) {
 			richer.moved();
 		}

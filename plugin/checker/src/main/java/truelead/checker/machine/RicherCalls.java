@@ -39,6 +39,13 @@ final class RicherCalls {
 		return true;
 	}
 
+	/** {@code L100 P2}: a call, where the folder has a program of that name. */
+	void numbered(Words words) {
+		String name = words.ref('L').written().replace(" ", "").toUpperCase(Locale.ROOT);
+		Optional<Calls.Found> found = find(name, words.has('P') ? (int) words.value('P') : 1);
+		found.ifPresent(program -> calls.enter(program, false, false, Optional.of(words.ref('L'))));
+	}
+
 	private Optional<Calls.Found> find(String name, int repeats) {
 		for (Source source : List.of(flow.frames().peek().source, calls.main())) {
 			OptionalInt line = source.outline().procedure(name);

@@ -112,6 +112,12 @@ final class Words {
 		return (repeated & mask) != 0;
 	}
 
+	/** Whether a word with a whole number is all there is but a count P. */
+	boolean onlyNumber(char address) {
+		boolean alone = present != 0 && (present & ~(1 << address - 'A' | 1 << 'P' - 'A' | 1 << 'N' - 'A')) == 0 && gCount == 0 && mCount == 0;
+		return alone && has(address) && withoutPoint(address) && value(address) >= 0;
+	}
+
 	/** A mask for {@link #any}. */
 	static int mask(String addresses) {
 		return addresses.chars().map(address -> 1 << address - 'A').reduce(0, (a, b) -> a | b);

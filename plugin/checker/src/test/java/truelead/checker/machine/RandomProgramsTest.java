@@ -78,6 +78,8 @@ class RandomProgramsTest {
 		return Arbitraries.of("#1=1", "#1=#1+1", "#2=#1*#101", "#101=[#1-5]", "IF[#1 LT 5]GOTO10", "IF[#101 EQ #0]THEN #101=3", "N10", "N20", "GOTO 10", "GOTO 20", "GOTO[#1]",
 				"WHILE[#1LT9]DO1", "END1", "DO2", "END2", "O10", "O1", "O2", "M98P10", "M98P2L3", "M97P20", "M99", "M99P10", "G65P10A1.B#1", "o1 sub", "o1 endsub", "o1 call [3]",
 				"o2 if [#1 gt 2]", "o2 else", "o2 endif", "o3 while [#1 lt 3]", "o3 endwhile", "o4 repeat [5]", "o4 endrepeat", "o3 break", "o3 continue", "%", "R1=R1+1",
-				"IF R1<5 GOTOB AGAIN", "AGAIN:", "TRANS X5", "CYCLE84(1,2)", "#[#1]=#[#2+1]", "X=IC(2)");
+				"IF R1<5 GOTOB AGAIN", "AGAIN:", "TRANS X5", "IF R1>2", "IF R9>2", "ELSEIF R1==1", "ELSE", "ENDIF", "FOR R1=0 TO 3", "FOR R2=R9 TO 3", "ENDFOR", "WHILE R1<4",
+				"WHILE R9<4", "ENDWHILE", "LOOP", "ENDLOOP", "REPEAT", "UNTIL R1>3", "UNTIL R9>3", "CASE R1 OF 1 GOTOF AGAIN DEFAULT GOTOB N10", "REPEAT AGAIN P=2", "R[R1]=R1", "DEF INT K=2",
+				"PROC PART(REAL A, REAL B=2)", "PART(1)", "PART P2", "MCALL PART(R1)", "MCALL", "RET", "M17", "M2", "CYCLE84(1,2)", "#[#1]=#[#2+1]", "X=IC(2)");
 	}
 }

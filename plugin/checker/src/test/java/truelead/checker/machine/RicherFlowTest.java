@@ -111,6 +111,12 @@ class RicherFlowTest {
 	}
 
 	@Test
+	void aProgramBesideItMayBeCalledByItsNumberBehindL() {
+		Followed run = beside(Map.of("L100", "G91 G0 X1\nG90\nM17"), "G0 X0", "N20 L100 P2", "L7", "M30");
+		assertThat(run.ends()).containsExactly("0,?,?", "1,?,?", "2,?,?");
+	}
+
+	@Test
 	void aModalCallRunsBehindEveryMotion() {
 		Followed run = beside(Map.of("PECK", "PROC PECK(REAL D)\nG1 Z=D F9\nG0 Z5\nRET"), "G0 X0 Z5", "MCALL PECK(-4)", "X1", "S500", "X2", "MCALL", "X3", "M30");
 		assertThat(run.ends()).containsExactly("0,?,5", "1,?,5", "1,?,-4", "1,?,5", "2,?,5", "2,?,-4", "2,?,5", "3,?,5");
