@@ -2,8 +2,10 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import truelead.checker.job.Allowance;
@@ -73,8 +75,10 @@ final class WantedReader {
 			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), cut, draft));
 			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
 		}
+		Set<LineComment> read = Collections.newSetFromMap(new IdentityHashMap<>());
+		called.forEach(c -> read.add(c.comment()));
 		for (LineComment line : book.listed(draft.tool.number())) {
-			if (called.stream().noneMatch(c -> c.comment() == line)) {
+			if (!read.contains(line)) {
 				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
 		}
