@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Function;
 import picocli.CommandLine;
 import truelead.audit.compare.CompareCommand;
+import truelead.audit.lesson.LessonCommand;
 import truelead.audit.plan.PlanCommand;
 import truelead.audit.run.CheckCommand;
 import truelead.audit.thread.ThreadCommand;
@@ -20,6 +21,7 @@ final class Subcommands {
 		ALL.put("compare", CompareCommand::new);
 		ALL.put("thread", ThreadCommand::new);
 		ALL.put("plan", PlanCommand::new);
+		ALL.put("lesson", LessonCommand::new);
 	}
 
 	private Subcommands() {

@@ -9,6 +9,7 @@ import truelead.audit.run.Gone;
 import truelead.audit.run.Judged;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.drawing.Ink;
+import truelead.checker.lesson.Lessons;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
@@ -77,8 +78,16 @@ final class FindingsPart {
 		evidence(html, finding);
 		drawing(html, finding);
 		html.raw("</div>");
+		lesson(html, finding);
 		html.element("p", "class=\"mark\"", "to accept it: " + judged.fingerprint() + "," + finding.rule() + "," + program.file().name() + ",reason,person,date")
 				.raw("</article>\n");
+	}
+
+	/** What to type to see why, with the finding's own numbers. */
+	private void lesson(Html html, Finding finding) {
+		boolean here = finding.at().file().name().equals(program.file().name());
+		Lessons.ofRule(finding.rule()).filter(lesson -> here && finding.operation() >= 0).ifPresent(lesson -> html
+				.element("p", "class=\"mark\"", "to see why, with these numbers to move: lesson " + lesson.name() + " --from \"" + program.shown(finding.at()) + ":" + (finding.at().line() + 1) + "\" --out why.html"));
 	}
 
 	private void evidence(Html html, Finding finding) {

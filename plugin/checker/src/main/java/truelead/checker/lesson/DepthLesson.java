@@ -10,10 +10,8 @@ final class DepthLesson implements Lesson {
 	private static final int PARTS = 40;
 	/** A thousandth of an inch, mm. */
 	private static final double THOUSANDTH = 0.0254;
-	/** Chips lie looser than they were in the stock, by this factor (from memory: 3 to 10). */
-	private static final double LOOSE = 5;
 	/** Part of the hole that the flutes leave free (from memory). */
-	private static final double FLUTES = 0.3;
+	private static final double FLUTES = 0.4;
 	/** Percent of thread that the usual forming torque is given for (common practice). */
 	private static final double FORMED = 65;
 
@@ -40,6 +38,7 @@ final class DepthLesson implements Lesson {
 				Control.number("drillTip", "Depth of the drill's point", "mm", 1, 200, 0.5, 16), Control.number("tapTip", "Depth of the tap's end", "mm", 1, 200, 0.5, 14),
 				Control.number("wanted", "Full thread wanted", "mm", 0, 200, 0.5, 12), Control.number("lead", "Lead of the tap", "turns", 1, 10, 0.5, 2.5),
 				Control.number("leadAngle", "Angle of the lead", "degrees", 3, 30, 1, 15), Control.choice("kind", "Kind of tap", 0, "cutting", "forming"),
+				Control.number("loose", "Chips lie looser than the stock, by", "times", 1, 10, 0.5, 3),
 				Control.number("force", "Specific cutting force of the stock", "N/mm²", 400, 3500, 50, 2100));
 	}
 
@@ -49,7 +48,7 @@ final class DepthLesson implements Lesson {
 				new Reading("room", "Room below the tap", "mm", 3, ""), new Reading("roomUsual", "Room that is usual", "mm", 2, ""),
 				new Reading("nose", "Front end of the tap, across", "mm", 3, ""), new Reading("contact", "Tap meets the cone at", "mm", 3, ""),
 				new Reading("until", "Way left until it does", "mm", 3, ""), new Reading("thread", "Full thread down to", "mm", 3, ""),
-				new Reading("missing", "Thread that is missing", "mm", 3, ""), new Reading("needed", "Point of the drill to", "mm", 2, ""),
+				new Reading("missing", "Thread that is missing", "mm", 3, ""), new Reading("reach", "For the thread wanted, end of the tap to", "mm", 2, ""), new Reading("needed", "and point of the drill to", "mm", 2, ""),
 				new Reading("percent", "Height of thread, of 1.299 P", "%", 1, ""), new Reading("torque", "Torque", "N m", 2, ""),
 				new Reading("pinched", "Torque with a drill a thousandth of an inch smaller", "N m", 2, ""), new Reading("pinch", "That is more by", "%", 1, ""),
 				new Reading("chips", "Loose chips fill flutes and room to", "%", 0, ""));
@@ -69,9 +68,9 @@ final class DepthLesson implements Lesson {
 				"The tap's end goes {into:2} mm into the cone, and would meet it {until:2} mm further.",
 				"Room below the tap is {room:2} mm; {roomUsual:2} mm is usual, for chips and for stopping.", "Room below the tap is {room:2} mm, which does.",
 				"Full thread goes to {thread:2} mm, {missing:2} mm short of what is wanted.", "Full thread goes to {thread:2} mm, as wanted.",
-				"The point of the drill should go to {needed:2} mm for this thread.",
+				"For the thread wanted the end of the tap goes to {reach:2} mm and the point of the drill to {needed:2} mm.",
 				"This drill leaves {percent:1} % of thread. A thousandth of an inch less takes {pinch:1} % more torque.",
-				"Loose chips would fill flutes and room to {chips:0} %: they pack, and the tap jams; back off, drill deeper, or use spiral flutes or a forming tap.");
+				"Chips that stay in the hole would fill flutes and room to {chips:0} %: they pack, and the tap jams. Spiral flutes that carry them out, a forming tap or a deeper hole help.");
 	}
 
 	@Override
@@ -82,7 +81,7 @@ final class DepthLesson implements Lesson {
 				"Percent of thread (D - d) / (1.299 P), Machinery's Handbook; formed (D - d) / (0.0068 P), the same.",
 				"Torque kc P² D / 8000 for a full thread: from memory; scaled with the cross-section of the chip (geometry). Forming 2.5 times as much at 65 %, common practice,"
 						+ " scaled with the percentage, a rough guess. Read torques to a factor of two, differences better.",
-				"Chips lie 5 times looser than the stock, flutes leave 0.3 of the hole free: from memory; curled chips take more.");
+				"Short chips lie some 3 times looser than the stock, curled ones up to 10; flutes leave 0.4 of the hole free: from memory.");
 	}
 
 	@Override
@@ -116,13 +115,14 @@ final class DepthLesson implements Lesson {
 		outcome.put("thread", thread);
 		outcome.put("missing", Math.max(0, values.of("wanted") - thread));
 		outcome.put("needed", values.of("wanted") + leadLength + usual + point);
+		outcome.put("reach", values.of("wanted") + leadLength);
 		outcome.put("percent", percent);
 		outcome.put("torque", torque);
 		outcome.put("pinched", pinched);
 		outcome.put("pinch", torque > 0 ? 100 * (pinched / torque - 1) : 0);
 		double volume = forming ? 0 : groove(values, drill) * Math.PI * (diameter + drill) / 2 * thread / pitch;
 		double space = Math.PI / 4 * drill * drill * (FLUTES * tip + Math.max(0, full - tip) + point / 3);
-		outcome.put("chips", 100 * LOOSE * volume / space);
+		outcome.put("chips", 100 * values.of("loose") * volume / space);
 		outcome.put("hole", Track.through(-drill / 2, 0, -drill / 2, -full, 0, -full - point, drill / 2, -full, drill / 2, 0));
 		outcome.put("tap", Track.through(-diameter / 2, 0, -diameter / 2, -thread, -nose / 2, -tip, nose / 2, -tip, diameter / 2, -thread, diameter / 2, 0));
 		outcome.put("goal", Track.through(-diameter / 2, -values.of("wanted"), diameter / 2, -values.of("wanted")));

@@ -79,7 +79,7 @@ final class FeedLesson implements Lesson {
 				"The holder's travel of {travel:2} mm is used up at turn {full:1}; from there the flanks pay.",
 				"Nothing but the flanks can give: {axial:0} N press on them at the bottom, {pressure:1} N/mm².",
 				"At the mouth {shaved:3} mm are shaved off the width of the thread, of {ridge:3} at the pitch line: {oversize:3} mm on the pitch diameter.",
-				"No thread is left at the mouth.",
+				"More is shaved off the flanks at the mouth, {shaved:3} mm, than the thread is wide at its pitch line, {ridge:3} mm: no thread is left there.",
 				"A tap of this size would likely break about turn {breaks:1}; the estimate may be off by a factor of two either way.",
 				"The tap likely holds with {strain:0} % of its strength used; were it half as strong as supposed, it would break about turn {early:1}.",
 				"The tap holds: {strain:0} % of its strength is used.",
@@ -98,7 +98,7 @@ final class FeedLesson implements Lesson {
 				"Breaking: the tap's core as a round bar of 0.58 D and 1000 N/mm² in torsion, von Mises with the axial force: from memory. Real taps differ, chips that jam are"
 						+ " not in it; read it with a factor of two either way.",
 				"Rigid and synchronised holders are taken to run with a coupled spindle: the feed follows what the spindle really turns. Tension and compression is taken to run"
-						+ " uncoupled, so its reversal goes deeper. The least force of its spring counts as linear from the middle.");
+						+ " uncoupled, so its reversal goes deeper. Its spring is taken as linear from the middle.");
 	}
 
 	@Override
@@ -196,10 +196,7 @@ final class FeedLesson implements Lesson {
 			boolean full = !Double.isNaN(outcome.number("full"));
 			outcome.say(!holder ? 5 : full ? 4 : 3);
 			if (outcome.number("shaved") >= NOTHING) {
-				outcome.say(6);
-			}
-			if (outcome.number("shaved") >= outcome.number("ridge")) {
-				outcome.say(7);
+				outcome.say(outcome.number("shaved") < outcome.number("ridge") ? 6 : 7);
 			}
 		}
 		outcome.say(!Double.isNaN(outcome.number("breaks")) ? 8 : !Double.isNaN(outcome.number("early")) ? 9 : 10);

@@ -39,7 +39,8 @@ public final class Filling {
 
 	/** The lesson at a line, from 0: of a finding there, else of the operation that starts there; only the lesson of that name where one is given. */
 	public Optional<Filled> at(int line, Optional<Lesson> wanted) {
-		List<Finding> here = result.findings().stream().filter(finding -> finding.at().line() == line).toList();
+		List<Finding> here = result.findings().stream().filter(finding -> finding.at().line() == line
+				&& finding.at().file().name().equals(result.work().shop().program().name())).toList();
 		Optional<Filled> found = here.stream().map(this::of).flatMap(Optional::stream).filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()).findFirst();
 		return found.or(() -> operationAt(line, here).map(o -> of(wanted.filter(lesson -> fits(lesson, o)).orElseGet(() -> usual(o)), o, ""))
 				.filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()));

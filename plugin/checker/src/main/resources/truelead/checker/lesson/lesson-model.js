@@ -116,8 +116,7 @@ var truelead = (function () {
     } else {
       says.push(error < 0 ? 1 : 2);
       says.push(travel <= 0 ? 5 : isNaN(n.full) ? 3 : 4);
-      if (n.shaved >= NOTHING) { says.push(6); }
-      if (n.shaved >= n.ridge) { says.push(7); }
+      if (n.shaved >= NOTHING) { says.push(n.shaved < n.ridge ? 6 : 7); }
     }
     says.push(!isNaN(n.breaks) ? 8 : !isNaN(n.early) ? 9 : 10);
     if (!floats && n.runUp > n.height) { says.push(11); }
@@ -156,13 +155,14 @@ var truelead = (function () {
     n.thread = Math.max(0, tip - leadLength);
     n.missing = Math.max(0, v.wanted - n.thread);
     n.needed = v.wanted + leadLength + usual + n.point;
+    n.reach = v.wanted + leadLength;
     n.percent = 100 * (D - d) / (0.75 * Math.sqrt(3) * v.pitch);
     n.torque = torqueOf(v, d);
     n.pinched = torqueOf(v, d - 0.0254);
     n.pinch = n.torque > 0 ? 100 * (n.pinched / n.torque - 1) : 0;
     var volume = forming ? 0 : groove(v, d) * Math.PI * (D + d) / 2 * n.thread / v.pitch;
-    var space = Math.PI / 4 * d * d * (0.3 * tip + Math.max(0, n.full - tip) + n.point / 3);
-    n.chips = 100 * 5 * volume / space;
+    var space = Math.PI / 4 * d * d * (0.4 * tip + Math.max(0, n.full - tip) + n.point / 3);
+    n.chips = 100 * v.loose * volume / space;
     t.hole = through(-d / 2, 0, -d / 2, -n.full, 0, -n.full - n.point, d / 2, -n.full, d / 2, 0);
     t.tap = through(-D / 2, 0, -D / 2, -n.thread, -n.nose / 2, -tip, n.nose / 2, -tip, D / 2, -n.thread, D / 2, 0);
     t.goal = through(-D / 2, -v.wanted, D / 2, -v.wanted);

@@ -1,0 +1,164 @@
+package truelead.audit.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import truelead.audit.Complaint;
+import truelead.audit.ExitStatus;
+import truelead.audit.Terminal;
+import truelead.audit.run.JobOptions;
+import truelead.audit.source.Paths;
+import truelead.checker.CheckResult;
+import truelead.checker.lesson.Control;
+import truelead.checker.lesson.Exercise;
+import truelead.checker.lesson.Filled;
+import truelead.checker.lesson.Filling;
+import truelead.checker.lesson.Lesson;
+import truelead.checker.lesson.Lessons;
+import truelead.checker.lesson.Values;
+
+/** {@code truelead lesson}: writes a lesson's page, with the numbers of a finding or of one's own, and its exercises. */
+@Command(name = "lesson", sortOptions = false, description = "Shows what a wrong feed, depth or helix does to tap and thread, with numbers to move, and gives exercises.",
+		footer = {"", "Examples:", "  lesson feed --out feed.html", "  lesson --from part.nc:42 --out why.html", "  lesson depth --set drill=5 --set drillTip=15 --report text",
+				"  lesson feed --exercise 1 --out feed-1.nc", "  lesson feed --exercise 1 --check feed-1.nc", "",
+				"Exit status: 0 written, or the exercise is done; 1 something is left to do; 2 wrong use."})
+public final class LessonCommand implements Callable<Integer> {
+
+	/** How a lesson is written. */
+	enum Report {
+		HTML, TEXT
+	}
+
+	@Parameters(paramLabel = "LESSON", arity = "0..1", description = "feed, depth or helix; with --from it may be left out, without both the lessons are listed.")
+	private Optional<String> name = Optional.empty();
+
+	@Option(names = "--from", paramLabel = "FILE:LINE", description = "Takes the numbers of the finding, or of the threading operation, at a line of a program.")
+	private Optional<String> from = Optional.empty();
+
+	@Option(names = "--set", paramLabel = "NAME=VALUE", description = "Sets a number, in its unit; may be given several times. --report text names them.")
+	private List<String> settings = new ArrayList<>();
+
+	@Option(names = "--report", paramLabel = "html|text", defaultValue = "HTML", description = "How to write the lesson; html when not given.")
+	private Report report;
+
+	@Option(names = "--exercise", paramLabel = "N", description = "Writes the program of an exercise, 1 to 3.")
+	private Optional<Integer> exercise = Optional.empty();
+
+	@Option(names = "--check", paramLabel = "FILE", description = "Looks at what was made of the exercise.")
+	private Optional<String> check = Optional.empty();
+
+	@Option(names = "--out", paramLabel = "FILE", description = "Where to write; standard output when not given.")
+	private Optional<String> out = Optional.empty();
+
+	@Mixin
+	private JobOptions job = new JobOptions();
+
+	private final Terminal terminal;
+
+	/** The command, writing to a terminal. */
+	public LessonCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	@Override
+	public Integer call() {
+		if (check.isPresent() && exercise.isEmpty()) {
+			throw new Complaint("--check looks at an exercise; give its number with --exercise");
+		}
+		if (exercise.isPresent() && (from.isPresent() || !settings.isEmpty())) {
+			throw new Complaint("--exercise has numbers of its own; leave out --from and --set");
+		}
+		Optional<Lesson> lesson = name.map(LessonCommand::lesson);
+		if (exercise.isPresent()) {
+			return practise(Exercise.of(lesson.orElseThrow(() -> new Complaint("--exercise: of which lesson? " + names())).name(), exercise.get())
+					.orElseThrow(() -> new Complaint("--exercise " + exercise.get() + ": there are 1 to 3")));
+		}
+		if (lesson.isEmpty() && from.isEmpty()) {
+			Lessons.ALL.forEach(one -> terminal.out().println(one.name() + "   " + one.title() + ". " + one.introduction()));
+			return ExitStatus.CLEAN;
+		}
+		Filled filled = set(from.map(place -> from(place, lesson)).orElseGet(() -> new Filled(lesson.orElseThrow(), Values.usual(lesson.orElseThrow()), "")));
+		write(report == Report.TEXT ? LessonText.write(filled) : LessonPage.write(filled));
+		return ExitStatus.CLEAN;
+	}
+
+	private int practise(Exercise task) {
+		if (check.isEmpty()) {
+			write(task.program());
+			return ExitStatus.CLEAN;
+		}
+		List<String> left = Exercise.left(Programs.of(task), Programs.of(check.get(), job));
+		terminal.out().println(left.isEmpty() ? "Done: nothing is left to find." : "Not yet. " + task.task());
+		left.forEach(one -> terminal.out().println("  " + one));
+		return left.isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
+	}
+
+	private Filled from(String place, Optional<Lesson> lesson) {
+		int colon = place.lastIndexOf(':');
+		int line = colon < 1 ? 0 : number(place.substring(colon + 1));
+		if (line < 1) {
+			throw new Complaint("--from \"" + place + "\" is no FILE:LINE, as in part.nc:42");
+		}
+		CheckResult result = Programs.of(place.substring(0, colon), job);
+		return new Filling(result).at(line - 1, lesson).orElseThrow(() -> new Complaint("--from " + place + ": no threading operation" + lesson.map(l -> " for the lesson " + l.name()).orElse("")
+				+ " starts there, and no finding that a lesson tells more about stands there; threads are made from line "
+				+ result.work().operations().stream().map(o -> String.valueOf(o.block().line() + 1)).distinct().limit(20).collect(Collectors.joining(", "))));
+	}
+
+	private static int number(String text) {
+		try {
+			return Integer.parseInt(text);
+		} catch (NumberFormatException none) {
+			return 0;
+		}
+	}
+
+	private Filled set(Filled filled) {
+		Values values = filled.values();
+		for (String setting : settings) {
+			int equals = setting.indexOf('=');
+			String key = equals < 0 ? setting : setting.substring(0, equals);
+			Control control = filled.lesson().controls().stream().filter(c -> c.name().equals(key)).findFirst().orElseThrow(() -> new Complaint("--set " + setting + ": no such number; there are "
+					+ filled.lesson().controls().stream().map(Control::name).collect(Collectors.joining(", "))));
+			values = values.with(key, value(setting, equals, control));
+		}
+		return new Filled(filled.lesson(), values, filled.about());
+	}
+
+	private static double value(String setting, int equals, Control control) {
+		String text = equals < 0 ? "" : setting.substring(equals + 1).strip();
+		double value;
+		try {
+			value = text.matches("[0-9]*\\.?[0-9]+|[0-9]+\\.") ? Double.parseDouble(text) : control.choices().contains(text) ? control.choices().indexOf(text) : Double.NaN;
+		} catch (NumberFormatException none) {
+			value = Double.NaN;
+		}
+		if (!(value >= control.least() && value <= control.most())) {
+			throw new Complaint("--set " + setting + ": a number from " + LessonPage.plain(control.least()) + " to " + LessonPage.plain(control.most())
+					+ (control.unit().isEmpty() ? "" : " " + control.unit()) + (control.choices().isEmpty() ? "" : ", or one of: " + String.join("; ", control.choices())));
+		}
+		return value;
+	}
+
+	private static Lesson lesson(String typed) {
+		return Lessons.named(typed).orElseThrow(() -> new Complaint("no lesson \"" + typed + "\"; there are " + names()));
+	}
+
+	private static String names() {
+		return Lessons.ALL.stream().map(Lesson::name).collect(Collectors.joining(", "));
+	}
+
+	private void write(String content) {
+		if (out.isEmpty()) {
+			terminal.out().print(content);
+			return;
+		}
+		Programs.write(Paths.of(out.get()), content);
+	}
+}
