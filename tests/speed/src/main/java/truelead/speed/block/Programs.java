@@ -52,12 +52,12 @@ final class Programs {
 	}
 
 	private static int row(int holes) {
-		return (int) Math.ceil(Math.sqrt(holes));
+		return Math.max(12, (int) Math.ceil(Math.sqrt(holes)));
 	}
 
 	/** A cycle at the places of a square, or of one row of twelve. */
 	private void drill(String tool, String cycle, int holes, int part) {
-		int row = Math.max(12, row(holes));
+		int row = row(holes);
 		line(tool);
 		line("S500 M3");
 		line("G43 H%c Z25.", tool.charAt(1));
