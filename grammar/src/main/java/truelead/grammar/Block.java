@@ -1,6 +1,7 @@
 package truelead.grammar;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -17,6 +18,13 @@ public final class Block {
 		this.text = text;
 		this.elements = List.copyOf(elements);
 		this.problems = List.copyOf(problems);
+	}
+
+	/** A block without problems, whose elements nobody else has. */
+	Block(String text, List<Element> elements) {
+		this.text = text;
+		this.elements = Collections.unmodifiableList(elements);
+		this.problems = List.of();
 	}
 
 	/** The line as written, without its line end. */

@@ -1,7 +1,7 @@
 package truelead.grammar;
 
 /**
- * Goes through the blocks of a chunk once, in order, without making objects of the plain ones: words with plain numbers, closed comments, block
+ * Goes through the blocks of a chunk without making objects of the plain ones: words with plain numbers, closed comments, block
  * delete, percent signs. What it says of a block holds until it goes on to the next one.
  */
 public final class BlockCursor {
@@ -21,9 +21,14 @@ public final class BlockCursor {
 		if (line == chunk.lineEnds()) {
 			return false;
 		}
-		line++;
-		plain = reader.read(chunk.lineStart(line), chunk.lineEnd(line));
+		goTo(line + 1);
 		return true;
+	}
+
+	/** Goes to a line, from 0 in each chunk. */
+	public void goTo(int place) {
+		line = place;
+		plain = reader.read(chunk.lineStart(line), chunk.lineEnd(line));
 	}
 
 	/** The line it is at, from 0 in each chunk. */
@@ -53,6 +58,7 @@ public final class BlockCursor {
 
 	/** The block itself. */
 	public Block block() {
-		return chunk.block(line);
+		String text = chunk.line(line);
+		return plain ? new Block(text, reader.elements(text)) : BlockReader.readByGrammar(text);
 	}
 }

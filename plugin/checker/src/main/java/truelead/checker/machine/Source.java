@@ -2,6 +2,8 @@ package truelead.checker.machine;
 
 import java.util.Optional;
 import truelead.grammar.Block;
+import truelead.grammar.BlockCursor;
+import truelead.grammar.ProgramText;
 
 /** A program file while it is executed: blocks that are come by again are kept, and so is its outline once it has been asked for. */
 final class Source {
@@ -10,6 +12,10 @@ final class Source {
 	private final int lines;
 	private Block[] kept;
 	private int reached = -1;
+	/** Stands in the chunk read last, whose lines are those from first up to behind. */
+	private BlockCursor cursor;
+	private int first;
+	private int behind;
 	private Outline outline;
 	private Optional<Boolean> changesTool = Optional.empty();
 
@@ -30,13 +36,25 @@ final class Source {
 	Block block(int line) {
 		if (line > reached) {
 			reached = line;
-			return kept != null && kept[line] != null ? kept[line] : file.text().block(line);
+			return kept != null && kept[line] != null ? kept[line] : read(line);
 		}
 		kept = kept == null ? new Block[lines] : kept;
 		if (kept[line] == null) {
-			kept[line] = file.text().block(line);
+			kept[line] = read(line);
 		}
 		return kept[line];
+	}
+
+	private Block read(int line) {
+		if (cursor == null || line < first || line >= behind) {
+			ProgramText text = file.text();
+			int chunk = text.chunkOfLine(line);
+			cursor = text.chunks().get(chunk).cursor();
+			first = text.firstLine(chunk);
+			behind = chunk + 1 < text.chunks().size() ? text.firstLine(chunk + 1) : lines;
+		}
+		cursor.goTo(line - first);
+		return cursor.block();
 	}
 
 	/** Whether any block has the change code M6; looked for once. */

@@ -23,6 +23,7 @@ final class HoleIndex {
 
 	private final List<Hole> all;
 	private final boolean unknownPlaces;
+	private Place frame;
 	private final Map<Key, List<Hole>> cells = new HashMap<>();
 
 	HoleIndex(List<Hole> holes, boolean unknownPlaces) {
@@ -30,7 +31,7 @@ final class HoleIndex {
 		this.unknownPlaces = unknownPlaces;
 		for (Hole hole : all) {
 			if (hole.place().known()) {
-				cells.computeIfAbsent(key(hole.place(), cell(hole.place().u()), cell(hole.place().v())), k -> new ArrayList<>()).add(hole);
+				cells.computeIfAbsent(key(hole.place(), cell(hole.place().u()), cell(hole.place().v())), k -> new ArrayList<>(1)).add(hole);
 			}
 		}
 	}
@@ -69,7 +70,13 @@ final class HoleIndex {
 		return Place.cell(coordinate, CELL);
 	}
 
-	private static Key key(Place place, long u, long v) {
-		return new Key(place.at(0, 0), u, v);
+	/** Keys of one frame share its place. */
+	private Key key(Place place, long u, long v) {
+		Place here = frame;
+		if (here == null || !here.comparable(place)) {
+			here = place.at(0, 0);
+			frame = here;
+		}
+		return new Key(here, u, v);
 	}
 }

@@ -40,7 +40,7 @@ public final class Work {
 		this.course = course;
 		for (ThreadingOperation operation : this.operations) {
 			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation);
-			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>()).add(operation));
+			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>(1)).add(operation));
 		}
 		this.unthreaded = holes.all().stream().filter(hole -> hole.made() && !threading.containsKey(hole.place())).toList();
 		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
