@@ -22,6 +22,8 @@ final class BlockExecutor {
 	private final Tools tools;
 	private final Modes modes;
 	private final SpindleCodes spindle;
+	/** The motion that a motion for one block alone gives way to again. */
+	private Meaning motionBefore = Meaning.RAPID;
 	private boolean data;
 	private boolean machine;
 
@@ -174,7 +176,7 @@ final class BlockExecutor {
 		int offWord = -1;
 		for (int i = 0; i < words.gCount(); i++) {
 			Meaning meaning = modes.motionMeaning(words.gCode(i));
-			if (meaning == Meaning.TURNING_PASS && !modes.passes(words, i)) {
+			if (meaning.motionByAxisWords() && !modes.moves(words, i)) {
 				continue;
 			}
 			offWord = meaning == Meaning.CYCLE_OFF ? i : offWord;
@@ -196,6 +198,7 @@ final class BlockExecutor {
 		} else if (cycles.on()) {
 			cycles.cancel(words.block(), Optional.of(words.gRef(motionWord)));
 		}
+		motionBefore = next == Meaning.FLOATING_TAP && !state.motion.cycle() ? state.motion : next;
 		state.motion = next;
 		state.motionCode = words.gCode(motionWord);
 		return next.cycle();
@@ -206,7 +209,10 @@ final class BlockExecutor {
 		switch (state.motion) {
 			case RAPID -> motion.straight(words, true, state.modal());
 			case LINEAR -> motion.straight(words, false, state.modal());
-			case FLOATING_TAP -> motion.straight(words, false, state.lockedModal());
+			case FLOATING_TAP -> {
+				motion.straight(words, false, state.lockedModal());
+				state.motion = motionBefore;
+			}
 			case ARC_CLOCKWISE -> motion.arc(words, true);
 			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);

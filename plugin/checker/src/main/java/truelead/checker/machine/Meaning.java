@@ -19,7 +19,7 @@ public enum Meaning {
 	SYNCHRONISED_TAP,
 	/** Synchronised motion that turns the spindle by itself, clockwise where its lead is positive; and the way back, turning the other way. */
 	SYNCHRONISED_IN, SYNCHRONISED_OUT,
-	/** Feed motion with a floating holder, overrides locked. */
+	/** Feed motion with a floating holder, overrides locked, for one block with axis words and no other motion; else a mode of another name. */
 	FLOATING_TAP,
 	/** A pass of turning, facing or chasing and back to its start, at every block with axis words; a mode of another name where the block has none. */
 	TURNING_PASS,
@@ -72,6 +72,11 @@ public enum Meaning {
 	/** Whether it stays in force as the kind of motion until another one. */
 	boolean motion() {
 		return ordinal() >= RAPID.ordinal() && ordinal() <= TURNING_PASS.ordinal();
+	}
+
+	/** Whether it is a motion only in a block that has axis words and no other motion. */
+	boolean motionByAxisWords() {
+		return this == TURNING_PASS || this == FLOATING_TAP;
 	}
 
 	/** Whether it takes the axis words of its block, so that they are no motion. */

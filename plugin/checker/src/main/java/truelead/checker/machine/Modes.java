@@ -29,9 +29,9 @@ final class Modes {
 			if (meanings.isEmpty()) {
 				unknownCode(words, i);
 			}
-			boolean pass = meanings.contains(Meaning.TURNING_PASS) && passes(words, i);
+			boolean pass = meanings.stream().anyMatch(Meaning::motionByAxisWords) && moves(words, i);
 			for (Meaning meaning : meanings) {
-				if (pass && meaning != Meaning.TURNING_PASS) {
+				if (pass && !meaning.motionByAxisWords()) {
 					continue;
 				}
 				taker = takes(meaning, words) ? meaning : taker;
@@ -41,10 +41,11 @@ final class Modes {
 		return taker;
 	}
 
-	/** Whether a code that can stand for a turning pass does: with axis words and no other motion in its block. */
-	boolean passes(Words words, int index) {
+	/** Whether a code that can stand for a motion does: with axis words and no other motion in its block. */
+	boolean moves(Words words, int index) {
 		for (int i = 0; i < words.gCount(); i++) {
-			if (i != index && motionMeaning(words.gCode(i)) != Meaning.NONE && motionMeaning(words.gCode(i)) != Meaning.TURNING_PASS) {
+			Meaning other = motionMeaning(words.gCode(i));
+			if (i != index && other != Meaning.NONE && !other.motionByAxisWords()) {
 				return false;
 			}
 		}

@@ -70,8 +70,9 @@ class CodesTest {
 
 	@Test
 	void aFloatingTapBlockFeedsWithLockedOverrides() {
-		Followed run = Followed.on(MILLING.with("G63", "floating-tap"), "G0 Z5.", "G63 Z-10. F500", "G0 Z5.");
+		Followed run = Followed.milling("G0 Z5.", "G63 Z-10. F500", "Z5.");
 		assertThat(run.moves()).extracting(Step.Move::rapid).containsExactly(true, false, true);
+		assertThat(run.moves().get(2).modal().overridesLocked()).isFalse();
 		assertThat(run.moves().get(1).modal().overridesLocked()).isTrue();
 	}
 
