@@ -62,12 +62,14 @@ public final class FreeText {
 			facts.comb = teeth.comb().map(comb -> Fact.of(comb, source, at, said));
 			facts.pitch = teeth.pitch().map(pitch -> Fact.of(pitch, source, at, said));
 		}
+		boolean tap = named.map(t -> t.kind().tap()).orElse(false);
+		facts.holder = HolderWords.read(text, tap).map(holder -> Fact.of(holder, source, at, said));
 		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
 					.map(c -> Fact.of(c.spec(), source, at, said));
 		}
-		if (facts.diameter.isEmpty() && named.map(t -> t.kind().tap()).orElse(false)) {
+		if (facts.diameter.isEmpty() && tap) {
 			facts.diameter = facts.thread.map(t -> t.map(ThreadSpec::diameter));
 		}
 		return facts.build();

@@ -25,15 +25,32 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch) {
 		Optional<Double> pitch = Optional.empty();
 		for (int i = 0; i < tokens.size(); i++) {
 			Token token = tokens.get(i);
-			if (token.getType() == NoteLexer.COMB) {
+			if (token.getType() == NoteLexer.COMB || several(tokens, i)) {
 				comb = Optional.of(true);
 			} else if (token.getType() == NoteLexer.SINGLE) {
 				comb = Optional.of(false);
 			} else if (isPitch(token) && !follows(tokens, i)) {
 				pitch = length(tokens, i + 1, unit).or(previous(pitch));
+			} else if (token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("TPI") && pitch.isEmpty()) {
+				pitch = perInch(tokens, i - 1);
 			}
 		}
 		return new MillWords(comb, pitch);
+	}
+
+	/** MULTI TOOTH, MULTI-FORM. */
+	private static boolean several(CommonTokenStream tokens, int at) {
+		return tokens.get(at).getType() == NoteLexer.WORD && tokens.get(at).getText().equalsIgnoreCase("MULTI");
+	}
+
+	/** The pitch of 12 TPI; the 12 of a callout, 1-12 TPI or 1X12, belongs to the thread. */
+	private static Optional<Double> perInch(CommonTokenStream tokens, int at) {
+		if (at < 0 || tokens.get(at).getType() != NoteLexer.NUMBER) {
+			return Optional.empty();
+		}
+		boolean callout = at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X || tokens.get(at - 1).getText().equals("-"));
+		double tpi = Double.parseDouble(tokens.get(at).getText());
+		return !callout && tpi >= 1 && tpi <= 100 ? Optional.of(LengthUnit.INCH.mm() / tpi) : Optional.empty();
 	}
 
 	private static Supplier<Optional<Double>> previous(Optional<Double> pitch) {

@@ -18,6 +18,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 	/** Lines that are looked at: a program says what it is early. */
 	private static final int LINES = 3000;
 	private static final int ENOUGH = 2;
+	/** What G81, the drilling cycle of mills and of live tools on lathes, takes off the evidence for turning. */
+	private static final int DRILLING = 2;
 
 	/** A profile that somebody has named is kept; else the shipped one for turning where the words say so, or the one given. */
 	public static ProfileGuess of(ProgramText text, MachineProfile otherwise) {
@@ -56,7 +58,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 					switch (word.address()) {
 						case 'Y', 'J', 'H' -> milling = true;
 						case 'G' -> {
-							milling |= value == 43 || value == 17 || value == 81;
+							milling |= value == 43 || value == 17;
+							turning -= value == 81 ? DRILLING : 0;
 							code = turningCode(value) ? value : code;
 						}
 						case 'M' -> milling |= value == 6;

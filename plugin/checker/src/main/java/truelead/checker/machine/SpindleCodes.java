@@ -49,8 +49,13 @@ final class SpindleCodes {
 	/** What happens before the block's motion: spindle, coolant, rigid tapping, overrides. */
 	void before(Words words) {
 		for (int i = 0; i < words.mCount(); i++) {
-			for (Meaning meaning : state.profile.mCode(words.mCode(i))) {
+			List<Meaning> meanings = state.profile.mCode(words.mCode(i));
+			for (Meaning meaning : meanings) {
 				before(meaning, words, i);
+			}
+			if (meanings.isEmpty() && words.has('S') && state.spindle == SpindleTurn.STOPPED) {
+				// M33 S2000: a code with a speed that the profile does not know may well start a second spindle, such as that of live tools
+				turn(SpindleTurn.UNKNOWN, words, i);
 			}
 		}
 	}

@@ -32,6 +32,11 @@ final class MetricReading {
 		if (p != null && plausible(size, ParsedNumbers.value(p.pitch))) {
 			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
 		}
+		Optional<ThreadSpec> inProse = pitchBeforeIn(m, mj, size);
+		if (inProse.isPresent()) {
+			ThreadDraft read = draft(m, marks, inProse.get(), List.of(), false);
+			return Optional.of(new ThreadDraft(read.spec(), read.assumed(), Optional.empty(), false, read.named(), true, false, OptionalInt.empty()));
+		}
 		OptionalDouble coarse = ThreadTable.standard().coarsePitch(size);
 		if (coarse.isEmpty()) {
 			return Optional.empty();
@@ -40,6 +45,15 @@ final class MetricReading {
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
 		boolean times = p != null && p.TIMES() != null;
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null) : bare);
+	}
+
+	/** M16x2 IN A PLATE: the word IN behind a pitch of the series is a word of the sentence, not the unit of a depth. */
+	private static Optional<ThreadSpec> pitchBeforeIn(CalloutParser.MetricContext m, boolean mj, double size) {
+		if (m.metricPitch() != null || m.extent() == null || m.extent().INCH() == null) {
+			return Optional.empty();
+		}
+		double pitch = ParsedNumbers.value(m.extent().NUMBER().getSymbol());
+		return Optional.of(thread(mj, size, pitch)).filter(spec -> plausible(size, pitch) && ThreadTable.standard().isStandard(spec));
 	}
 
 	/** M6X12: no pitch of a 6 mm thread, so its depth. */

@@ -28,6 +28,16 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 		return arcs.get(0).modal().plane();
 	}
 
+	/** Where the first arc begins. */
+	Point start() {
+		return arcs.get(0).from();
+	}
+
+	/** Where the last arc ends. */
+	Point end() {
+		return arcs.get(arcs.size() - 1).to();
+	}
+
 	/** Sum of the sweeps, radians, without sign. */
 	double sweep() {
 		return arcs.stream().mapToDouble(a -> Math.abs(a.sweep())).sum();

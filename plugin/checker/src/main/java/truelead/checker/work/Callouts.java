@@ -16,7 +16,7 @@ final class Callouts {
 
 	/** Whether any of the comments names a thread for certain. */
 	static boolean any(List<LineComment> comments) {
-		return comments.stream().anyMatch(c -> CalloutReader.read(c.text()).stream().anyMatch(Callout::certain));
+		return comments.stream().anyMatch(c -> CalloutReader.read(c.said()).stream().anyMatch(Callout::certain));
 	}
 
 	/**
@@ -25,7 +25,7 @@ final class Callouts {
 	 * @param cut lead and hole of the operation
 	 */
 	static List<Callout> read(LineComment comment, Evidence cut) {
-		return CalloutReader.read(comment.text()).stream().filter(c -> c.certain() || cut.speaksFor(c.spec())).toList();
+		return CalloutReader.read(comment.said()).stream().filter(c -> c.certain() || cut.speaksFor(c.spec())).toList();
 	}
 
 	/** A fact that a callout states, with the callout's own words and place. */

@@ -14,9 +14,11 @@ import truelead.checker.job.NoteReader;
 import truelead.checker.job.NoteReading;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Remark;
+import truelead.checker.job.ToolListLine;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
 
 /** The comments of a program and of the files it calls, with our notes read from them. */
@@ -87,6 +89,11 @@ final class Commentary {
 	List<LineComment> free(ProgramFile file, int from, int to) {
 		Read read = read(file);
 		return read.scan().between(from, to).stream().filter(c -> !read.taken().contains(c.comment())).toList();
+	}
+
+	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool number. */
+	Optional<ToolListLine> listLine(LineComment comment) {
+		return ToolListLine.read(comment.text()).map(line -> line.onTurret(profile.is(ProfileKey.TOOL_WORD, "turret")));
 	}
 
 	/** The line of the main program that a block is executed for; -1 where it is in another file altogether. */

@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import truelead.checker.job.ProgramComment;
+import truelead.checker.job.ToolListLine;
 
 /**
  * A comment and the line it stands on.
@@ -12,6 +13,11 @@ record LineComment(ProgramComment comment, int line, int tool, boolean code) {
 
 	String text() {
 		return comment.text();
+	}
+
+	/** The text with blanks in place of the tool number that it begins with: what TOOL 2 1/4-20 TAP says of tool 2. */
+	String said() {
+		return ToolListLine.read(text()).map(line -> " ".repeat(text().length() - line.text().length()) + line.text()).orElse(text());
 	}
 
 	/** Whether a T word on the line names another tool; T0202 of a turret is tool 2. */

@@ -16,6 +16,9 @@ final class MillDrafts {
 	/** A lead-in or lead-out arc sweeps half a turn or less; a little more for an R a hair off. */
 	private static final double LEAD_SWEEP = 0.55 * 2 * Math.PI;
 
+	/** Steps between without a motion, such as a change of distance mode, part no arcs, mm. */
+	private static final double JOINED = 1e-4;
+
 	private final Commentary commentary;
 	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
@@ -35,8 +38,8 @@ final class MillDrafts {
 	void markLeads(List<ArcRun> runs) {
 		for (int i = 0; i < runs.size(); i++) {
 			ArcRun run = runs.get(i);
-			boolean leadIn = i + 1 < runs.size() && isLead(run, runs.get(i + 1), runs.get(i + 1).order() - run.last());
-			boolean leadOut = i > 0 && isLead(run, runs.get(i - 1), run.order() - runs.get(i - 1).last());
+			boolean leadIn = i + 1 < runs.size() && isLead(run, runs.get(i + 1), run.end(), runs.get(i + 1).start());
+			boolean leadOut = i > 0 && isLead(run, runs.get(i - 1), runs.get(i - 1).end(), run.start());
 			if (leadIn || leadOut) {
 				leads.add(run);
 			}
@@ -62,8 +65,10 @@ final class MillDrafts {
 		return true;
 	}
 
-	private static boolean isLead(ArcRun arc, ArcRun main, int gap) {
-		return gap == 1 && arc.sweep() <= LEAD_SWEEP && main.sweep() >= arc.sweep()
+	private static boolean isLead(ArcRun arc, ArcRun main, Point ends, Point begins) {
+		boolean joined = arc.tool() == main.tool() && ends.distanceInPlane(begins, main.plane()) < JOINED
+				&& Math.abs(ends.along(main.plane().axis()) - begins.along(main.plane().axis())) < JOINED;
+		return joined && arc.sweep() <= LEAD_SWEEP && main.sweep() >= arc.sweep()
 				&& arc.centre().distanceInPlane(main.centre(), main.plane()) > 0.1 * main.radius() && arc.radius() < main.radius();
 	}
 

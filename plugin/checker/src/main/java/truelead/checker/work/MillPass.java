@@ -97,6 +97,15 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 		return counterclockwise() == lead() > 0;
 	}
 
+	/** Whether every arc's radius changes by 1/32 of its advance, within the decimals written: a pipe taper of 1 in 16 on the diameter. */
+	public boolean tapered() {
+		return helix.stream().allMatch(arc -> {
+			double advance = Math.abs(arc.to().along(axis()) - arc.from().along(axis()));
+			double change = Math.abs(arc.endRadius() - arc.startRadius());
+			return advance > 0 && change > 0 && Math.abs(change - advance / 32) <= 3 * Math.min(arc.resolution(), 0.005);
+		});
+	}
+
 	/** The axis of the helix: 0 X, 1 Y, 2 Z. */
 	public int axis() {
 		return place().plane().axis();

@@ -84,7 +84,7 @@ public final class ThreadMilling implements ThreadingOperation {
 		return List.copyOf(byPlace.getOrDefault(hole.place(), List.of()));
 	}
 
-	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller. */
+	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller, a pass of unknown radius may be one. */
 	public List<MillPass> finishing(Hole hole) {
 		List<MillPass> here = byPlace.getOrDefault(hole.place(), List.of());
 		double largest = 0;

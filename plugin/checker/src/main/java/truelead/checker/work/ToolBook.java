@@ -14,7 +14,6 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
-import truelead.checker.job.ToolListLine;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.LeadForm;
@@ -49,7 +48,7 @@ final class ToolBook {
 			if (comment.tool() >= 0 && said.add(comment.tool() + " " + comment.text())) {
 				byToolWord.computeIfAbsent(comment.tool(), t -> new ArrayList<>()).add(comment);
 			}
-			ToolListLine.read(comment.text()).ifPresent(line -> {
+			commentary.listLine(comment).ifPresent(line -> {
 				listed.computeIfAbsent(line.number(), n -> new ArrayList<>()).add(comment);
 				list.merge(line.number(), FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
 						ToolBook::join);
@@ -73,13 +72,13 @@ final class ToolBook {
 		List<LineComment> own = own(log);
 		ToolFacts facts = notes(log);
 		for (LineComment comment : own) {
-			facts = join(facts, FreeText.tool(comment.text(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
+			facts = join(facts, FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
 		}
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(number, ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
-			facts = own.stream().map(c -> FreeText.bareSize(c.text(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
+			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
 		List<ProgramComment> comments = commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).stream()
@@ -134,11 +133,11 @@ final class ToolBook {
 		return own;
 	}
 
-	private static boolean mine(LineComment comment, int number) {
+	private boolean mine(LineComment comment, int number) {
 		if (comment.ofAnotherTool(number)) {
 			return false;
 		}
-		return ToolListLine.read(comment.text()).map(line -> line.number() == number).orElse(true);
+		return commentary.listLine(comment).map(line -> line.number() == number).orElse(true);
 	}
 
 	private static ToolFacts join(ToolFacts nearer, ToolFacts farther) {

@@ -17,7 +17,6 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.Stock;
 import truelead.checker.job.ToolFacts;
-import truelead.checker.job.ToolListLine;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
@@ -97,7 +96,7 @@ final class WantedReader {
 		Optional<Called> nearest = called.stream().findFirst();
 		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(elsewhere);
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
-		Optional<Note.OfHole> hole = first(all, Note.OfHole.class);
+		Optional<Note.OfHole> hole = first(all, Note.OfHole.class).or(() -> first(head(), Note.OfHole.class));
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> pick(hole, Note.OfHole::through))
 				.or(() -> nearest.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
@@ -144,7 +143,7 @@ final class WantedReader {
 		for (int i = comments.size() - 1; i >= 0; i--) {
 			LineComment comment = comments.get(i);
 			boolean others = comment.ofAnotherTool(number)
-					|| ToolListLine.read(comment.text()).map(l -> l.number() != number).orElse(false);
+					|| commentary.listLine(comment).map(l -> l.number() != number).orElse(false);
 			if (!others) {
 				Callouts.read(comment, cut).forEach(c -> called.add(new Called(c, comment, FactSource.CALLOUT)));
 			}

@@ -105,12 +105,15 @@ public final class WorkReader {
 			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(operations));
 		}
 
-		/** A tapered helix changes its radius on purpose. */
+		/** A tapered helix changes its radius on purpose: under a callout that says so, or by 1/32 of its advance, the taper of pipe threads. */
 		private List<Step.Arc> openArcs(List<ThreadingOperation> operations) {
 			Set<Step.Arc> tapered = Collections.newSetFromMap(new IdentityHashMap<>());
-			operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast)
-					.filter(m -> m.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent())
-					.forEach(m -> m.passes().forEach(p -> tapered.addAll(p.helix())));
+			for (ThreadingOperation operation : operations) {
+				if (operation instanceof ThreadMilling milling) {
+					boolean called = milling.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent();
+					milling.passes().stream().filter(p -> called || p.tapered()).forEach(p -> tapered.addAll(p.helix()));
+				}
+			}
 			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
 		}
 

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -15,7 +16,10 @@ import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The path is the thread's wall and no compensation takes the cutter's radius off: the hole is cut a cutter's diameter too big. */
+/**
+ * The path is the thread's wall and no compensation takes the cutter's radius off, so that the hole is cut a cutter's diameter too big; or the
+ * compensation is for the other side, and it is cut two of them too big.
+ */
 public final class CompMissing implements Rule {
 
 	/** A path within this part of the pitch of the major diameter is meant to be the wall. */
@@ -31,6 +35,10 @@ public final class CompMissing implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
+			if (thread.isPresent()) {
+				operation.passes().stream().filter(pass -> isWrongSide(pass, thread.get(), cutter)).findFirst()
+						.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, thread.get(), cutter)));
+			}
 			if (thread.isPresent() && cutter.isPresent()) {
 				for (Hole hole : operation.holes()) {
 					operation.finishing(hole).stream().findFirst().filter(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
@@ -38,6 +46,32 @@ public final class CompMissing implements Rule {
 				}
 			}
 		}
+	}
+
+	/** Compensation that puts the cutter outside a path that is the wall: G42 counter-clockwise, G41 clockwise inside a hole. */
+	private static boolean isWrongSide(MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
+		double path = HelixForm.of(pass).pathDiameter();
+		boolean wall = Math.abs(path - thread.diameter()) <= NEAR * thread.pitch()
+				&& (cutter.isEmpty() || Math.abs(path + cutter.getAsDouble() - thread.diameter()) > NEAR * thread.pitch());
+		boolean outside = pass.compensation() == (pass.counterclockwise() ? Compensation.RIGHT : Compensation.LEFT);
+		return wall && outside && !pass.external() && !pass.modal().mirrored();
+	}
+
+	private Finding wrongSide(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
+		Figures figures = new Figures(work.shop().unit().value());
+		String on = pass.compensation() == Compensation.LEFT ? "G41" : "G42";
+		String right = pass.compensation() == Compensation.LEFT ? "G42" : "G41";
+		BlockRef at = work.course().compensation().stream().filter(c -> c.order() < pass.order() && c.after() == pass.compensation())
+				.reduce((first, second) -> second).map(c -> c.step().block()).orElse(pass.block());
+		double path = HelixForm.of(pass).pathDiameter();
+		String cuts = cutter.isPresent() ? ", which cuts " + figures.length(path + 2 * cutter.getAsDouble()) + " with a cutter of " + figures.length(cutter.getAsDouble()) : "";
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(at, "G", pass.compensation() == Compensation.LEFT ? 41 : 42),
+				on + " puts the cutter outside the wall of " + thread.designation() + cuts + ": the path goes round "
+						+ (pass.counterclockwise() ? "counter-clockwise" : "clockwise") + " inside the hole; " + right).on(operation)
+				.programmed("diameter of the path", figures.length(path), pass.block())
+				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow());
+		operation.tool().facts().diameter().ifPresent(d -> draft.known("cutter diameter", figures.length(d.value()), d));
+		return draft.related(pass.block(), "the helix").finding();
 	}
 
 	private static boolean isWall(MillPass pass, ThreadSpec thread, double cutter) {

@@ -10,6 +10,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
+import truelead.grammar.Expression;
 
 /** What the rules on thread milling ask of an operation again and again. */
 final class MillFacts {
@@ -61,6 +62,16 @@ final class MillFacts {
 			}
 		}
 		return Location.of(block);
+	}
+
+	/** The G word of a block that says a code; the block's first G word where none does. */
+	static Location word(BlockRef block, String address, int code) {
+		for (Element.Word word : block.file().text().block(block.line()).words()) {
+			if (word.address() == address.charAt(0) && word.value() instanceof Expression.Number number && number.value() == code) {
+				return new Location(block.file(), block.line(), word.span());
+			}
+		}
+		return word(block, address);
 	}
 
 	/** The letter of an axis: 0 X, 1 Y, 2 Z. */
