@@ -27,6 +27,8 @@ final class WordCompletion {
 	private static final int CODES = 10_000;
 	private static final int MOST_TARGETS = 100;
 	private static final int DECIMALS = 4;
+	/** Addresses whose value is offered anew whatever is written behind them. */
+	private static final String VALUES = "FSTH";
 	private static final String ADDRESSES = "XYZRQPIJKFSTHDABC";
 
 	private final ProgramText text;
@@ -152,7 +154,7 @@ final class WordCompletion {
 	}
 
 	private void add(String word, String what) {
-		if (word.startsWith(written)) {
+		if (word.startsWith(written) || VALUES.indexOf(word.charAt(0)) >= 0 && !written.isEmpty() && written.charAt(0) == word.charAt(0) && word.length() > 1) {
 			proposals.putIfAbsent(word, new Proposal(offset, length, word, word + " — " + what, ""));
 		}
 	}

@@ -24,6 +24,11 @@ class CompletionTest {
 	}
 
 	@Test
+	void aWrittenFeedIsOfferedTheOneThatFits() {
+		assertThat(labels(HEAD + "G84 Z-10. R2. F500|\n")).startsWith("F520 — S520 × 1 for M6x1");
+	}
+
+	@Test
 	void codesComeWithTheirMeaningInTheProfile() {
 		assertThat(labels(HEAD + "G8|\n")).contains("G84 — tap", "G83 — peck drill", "G80 — cycle off").allMatch(label -> label.startsWith("G8"));
 		assertThat(labels(HEAD + "G99 M0|")).containsExactly("M0 — stop");
