@@ -40,6 +40,11 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 			problems.add(new Problem(span(last), last.getText() + " has no number behind it. Type the number, or take the sign away."));
 			return new Expression.Missing(span(tree));
 		}
+		if (tree.sign().size() > 1) {
+			Span signs = span(tree.sign(0)).to(span(tree.sign(tree.sign().size() - 1)));
+			problems.add(new Problem(signs, "More than one sign stands before a number. Leave only one."));
+			return new Expression.Missing(span(tree));
+		}
 		Expression value = visit(tree.atom());
 		for (int i = tree.sign().size() - 1; i >= 0; i--) {
 			value = signed(tree.sign(i).getStart(), value);

@@ -29,6 +29,9 @@ final class Doubts {
 
 	/** A branch or loop begins that is passed once; {@code depth} is that of the local variables. */
 	void open(CallFrame frame, Structures.Structure structure, int depth) {
+		if (open.stream().anyMatch(doubt -> doubt.frame == frame && doubt.structure.equals(structure))) {
+			return; // a jump back inside it
+		}
 		String statement = structure.keyword() + " in line " + (structure.open() + 1);
 		open.push(new Doubt(frame, depth, structure, statement, state.place.here(), state.place.workOffset(), state.place.frameNumber(), state.feed, state.speed, state.tool,
 				state.spindle, new LinkedHashMap<>()));

@@ -54,6 +54,16 @@ class LimitsTest {
 	}
 
 	@Test
+	void loopsOfRicherLanguagesThatNeverEndAreBounded() {
+		MachineProfile small = MachineProfile.generic().with("budget", "2000");
+		assertThat(Followed.on(small, "AGAIN:", "IF R9 > 1", "G91 G0 X1", "GOTOB INSIDE", "INSIDE: GOTOB AGAIN", "ENDIF").lost()).isNotEmpty();
+		assertThat(Followed.on(small, "IF R9 > 1", "INSIDE: G91 G0 X1", "GOTOB INSIDE", "ENDIF").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
+		assertThat(Followed.on(small, "FIRST: G91 G0 X1", "REPEAT FIRST LAST", "LAST: G0 Y1").lost()).hasSize(1).first().asString().startsWith("calls are more than 16 deep");
+		assertThat(Followed.on(small, "G91", "ROW: G0 X1", "REPEAT ROW P=999999999").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
+		assertThat(Followed.on(small, "R1=0", "WHILE R1 < 5", "G0 X1", "ENDWHILE").lost()).hasSize(1).first().asString().contains("the loop that ends at line 4");
+	}
+
+	@Test
 	void aFileThatCallsItselfAmongNeighboursIsBounded() {
 		Followed run = Followed.with(java.util.Map.of("7", "O7\nM98 P7\nM99"), MachineProfile.generic(), "M98 P7", "M30");
 		assertThat(run.lost()).hasSize(1);
