@@ -154,6 +154,8 @@ class AuditViewTest {
 			try {
 				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
 				shell(title).forceActive();
+				Screen.waitUntil("focus in the dialog", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
+				Screen.idle(300);
 				inside.run();
 				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
 			} catch (AssertionError failed) {
