@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.plan.Demand;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.HolePlan;
 import truelead.checker.plan.Plan;
@@ -47,6 +48,7 @@ final class PlanJson {
 		object.add("ruledOut", strings(weighing.ruledOut()));
 		object.addProperty("source", "common practice, no source");
 		weighing.hole().ifPresent(hole -> hole(object, hole, plan.request().unit()));
+		weighing.demand().ifPresent(demand -> demand(object, demand));
 		SpeedBand band = SpeedBand.of(weighing.method(), plan.request());
 		object.addProperty("speedLow", band.low());
 		object.addProperty("speedHigh", band.high());
@@ -61,6 +63,19 @@ final class PlanJson {
 		object.addProperty("toolDepth", length(hole.toolTip(), unit));
 		object.addProperty("fullDiameterDepth", length(hole.full(), unit));
 		object.addProperty("drillTipDepth", length(hole.drillTip(), unit));
+	}
+
+	private static void demand(JsonObject object, Demand demand) {
+		object.addProperty("speed", rounded(demand.speed()));
+		object.addProperty("torqueNm", demand.torque().isPresent() ? rounded(demand.torque().getAsDouble()) : null);
+		object.addProperty("powerKw", demand.power().isPresent() ? rounded(demand.power().getAsDouble()) : null);
+		object.addProperty("secondsAHole", rounded(demand.seconds()));
+		object.addProperty("gaugeEvery", demand.interval());
+		object.addProperty("demandSource", "estimates: torque and power from memory, gauging interval common practice, no source");
+	}
+
+	private static BigDecimal rounded(double value) {
+		return new BigDecimal(Figure.plain(value, 2));
 	}
 
 	private static String name(Weighing weighing) {

@@ -1,6 +1,7 @@
 package truelead.audit.plan;
 
 import java.util.List;
+import truelead.checker.plan.Demand;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.HolePlan;
 import truelead.checker.plan.Plan;
@@ -35,9 +36,18 @@ final class PlanText {
 		list(text, "against", weighing.cons());
 		list(text, "ruled out", weighing.ruledOut());
 		weighing.hole().ifPresent(hole -> hole(text, hole, figure));
+		weighing.demand().ifPresent(demand -> list(text, "takes", List.of(demand(demand))));
 		SpeedBand band = SpeedBand.of(weighing.method(), request);
 		list(text, "speed", List.of(Figure.plain(band.low(), 1) + " to " + Figure.plain(band.high(), 1) + " m/min; sources differ by two to three times"));
 		text.append("\n");
+	}
+
+	/** S, torque and power where the stock is said, time, and how often to gauge. */
+	static String demand(Demand demand) {
+		String torque = demand.torque().isEmpty() ? "" : ", about " + Figure.plain(demand.torque().getAsDouble(), 1) + " N m and "
+				+ Figure.plain(demand.power().getAsDouble(), 2) + " kW (estimate, from memory)";
+		return "S" + Figure.plain(demand.speed(), 1) + torque + ", " + Figure.plain(demand.seconds(), 1) + " s in a hole; gauge the first, then every "
+				+ demand.interval() + " at most, oftener as the tool wears (common practice)";
 	}
 
 	private static void hole(StringBuilder text, HolePlan hole, Figure figure) {

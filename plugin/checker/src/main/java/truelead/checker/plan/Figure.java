@@ -30,6 +30,11 @@ public record Figure(LengthUnit unit) {
 		return Math.ceil(mm / step - 1e-6) * step;
 	}
 
+	/** A clearance in mm, or the inch figure that is used for it, in mm too: 25 mm or 1 in. */
+	public double clear(double mm, double inches) {
+		return unit == LengthUnit.MM ? mm : inches * unit.mm();
+	}
+
 	private int places() {
 		return unit == LengthUnit.MM ? 3 : 4;
 	}

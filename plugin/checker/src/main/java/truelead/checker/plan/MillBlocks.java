@@ -47,8 +47,7 @@ final class MillBlocks {
 		List<String> lines = new ArrayList<>();
 		lines.add("G0 X" + figure.word(x) + " Y0.");
 		double radius = figure.even((request.thread().diameter() - cutter()) / 2);
-		boolean two = request.hardness() >= HARD || request.thread().pitch() > COARSE;
-		if (two) {
+		if (twoPasses()) {
 			pass(lines, x, figure.even(radius - ROUGH * request.thread().pitch()));
 		}
 		pass(lines, x, radius);
@@ -56,11 +55,27 @@ final class MillBlocks {
 		return lines;
 	}
 
+	/** A turn for each pitch of the depth and two for the way in and out, in every pass, at the centre's feed; minutes. */
+	double minutes() {
+		double turns = Math.ceil(hole.toolTip() / request.thread().lead()) + 2;
+		return (twoPasses() ? 2 : 1) * turns * Math.PI * (request.thread().diameter() - cutter()) / feed();
+	}
+
+	private boolean twoPasses() {
+		return request.hardness() >= HARD || request.thread().pitch() > COARSE;
+	}
+
+	/** mm/min at the cutter's centre. */
+	private double feed() {
+		double diameter = request.thread().diameter();
+		return Math.max(1, FEED_A_TOOTH * cutter() * 3 * speed() * (diameter - cutter()) / diameter);
+	}
+
 	private void pass(List<String> lines, double x, double radius) {
 		double pitch = request.thread().lead();
 		double z = -hole.toolTip();
 		String arc = request.thread().hand() == Hand.LEFT ? "G2" : "G3";
-		double feed = Math.max(1, FEED_A_TOOTH * cutter() * 3 * speed() * (request.thread().diameter() - cutter()) / request.thread().diameter());
+		double feed = feed();
 		lines.add("G0 Z" + figure.word(2 * pitch));
 		lines.add("G1 Z" + figure.word(z) + " F" + figure.word(feed * 4));
 		z += pitch / 4;

@@ -9,8 +9,6 @@ import truelead.checker.thread.ThreadSpec;
 /** A whole program: spot and countersink, drill, thread; a row of holes along X, 3 D apart, surface at Z0. */
 final class ProgramBlocks {
 	private static final double APART = 3;
-	private static final double SAFE = 25.4;
-	private static final double NEAR = 2.54;
 	private static final double PECK_OVER = 3;
 	private static final double CHAMFER = 1.03;
 	private final Method method;
@@ -35,7 +33,10 @@ final class ProgramBlocks {
 		if (method.tap()) {
 			TapBlocks tap = new TapBlocks(request, method, hole);
 			start(tap.speed(), tap.spindle(), 3);
+			RigidTap rigid = RigidTap.of(request.profile());
+			rigid.on(tap.speed()).ifPresent(lines::add);
 			cycle(tap.cycle());
+			rigid.off().ifPresent(lines::add);
 		} else {
 			MillBlocks mill = new MillBlocks(request, hole);
 			start(mill.speed(), "M3", 3);
@@ -62,7 +63,7 @@ final class ProgramBlocks {
 		tool(1, "SPOT DRILL DIA " + figure.word(Math.ceil(1.2 * request.thread().diameter())) + " 90 DEG, CHAMFERS TO " + figure.word(2 * depth));
 		double speed = round(SpeedBand.speed(2 * SpeedBand.of(method, request).start(), request.thread().diameter()));
 		start(speed, "M3", 1);
-		cycle("G81 Z-" + figure.word(depth) + " R" + figure.word(NEAR) + " F" + feed(speed * 0.05));
+		cycle("G81 Z-" + figure.word(depth) + " R" + figure.word(figure.clear(2.5, 0.1)) + " F" + feed(speed * 0.05));
 		stop();
 	}
 
@@ -72,7 +73,7 @@ final class ProgramBlocks {
 		double speed = round(SpeedBand.speed(2 * SpeedBand.of(method, request).start(), d));
 		start(speed, "M3", 2);
 		boolean peck = hole.drillTip() > PECK_OVER * d;
-		cycle((peck ? "G83" : "G81") + " Z-" + figure.word(hole.drillTip()) + " R" + figure.word(NEAR) + (peck ? " Q" + figure.word(d) : "")
+		cycle((peck ? "G83" : "G81") + " Z-" + figure.word(hole.drillTip()) + " R" + figure.word(figure.clear(2.5, 0.1)) + (peck ? " Q" + figure.word(d) : "")
 				+ " F" + feed(speed * 0.015 * d));
 		stop();
 	}
@@ -83,7 +84,7 @@ final class ProgramBlocks {
 
 	private void start(double speed, String spindle, int number) {
 		lines.add("G0 G90 G54 X0. Y0. S" + Figure.plain(speed, 1) + " " + spindle);
-		lines.add("G43 Z" + figure.word(SAFE) + " H" + number + " M8");
+		lines.add("G43 Z" + figure.word(figure.clear(25, 1)) + " H" + number + " M8");
 	}
 
 	private void cycle(String cycle) {
@@ -95,7 +96,7 @@ final class ProgramBlocks {
 	}
 
 	private void stop() {
-		lines.add("G0 Z" + figure.word(SAFE) + " M9");
+		lines.add("G0 Z" + figure.word(figure.clear(25, 1)) + " M9");
 		lines.add("M5");
 	}
 

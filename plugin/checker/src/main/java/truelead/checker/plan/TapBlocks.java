@@ -54,6 +54,11 @@ final class TapBlocks {
 				+ " (" + request.thread().designation().toUpperCase(Locale.ROOT) + " TAP)";
 	}
 
+	/** In and out at the pitch, minutes. */
+	double minutes() {
+		return 2 * (plane() + hole.toolTip()) / (speed() * request.thread().lead());
+	}
+
 	private boolean left() {
 		return request.thread().hand() == Hand.LEFT;
 	}

@@ -11,8 +11,9 @@ import java.util.Optional;
  * @param cons     what speaks against it
  * @param ruledOut what forbids it; empty where it can be done
  * @param hole     the hole it needs; empty where no drill is known
+ * @param demand   what it takes; empty where no drill is known
  */
-public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole) {
+public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole, Optional<Demand> demand) {
 
 	public Weighing {
 		pros = List.copyOf(pros);

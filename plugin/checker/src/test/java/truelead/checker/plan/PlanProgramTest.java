@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
+import truelead.checker.job.Stock;
+import truelead.checker.job.StockGroup;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
@@ -45,9 +48,38 @@ class PlanProgramTest {
 		}
 	}
 
+	@Test
+	void aMachineThatAsksForARigidTapCodeGetsIt() {
+		MachineProfile machine = MachineProfile.generic().with("m135", "rigid-tap-on").with("rigid-tap-required", "yes");
+		Request request = new Request(spec("M6"), Optional.empty(), 9, OptionalDouble.empty(), false, 2, machine);
+		List<String> program = Plan.program(Method.SPIRAL_FLUTE, request);
+		int cycle = program.indexOf(program.stream().filter(line -> line.contains("G84")).findFirst().orElseThrow());
+		assertThat(program.get(cycle - 1)).matches("M\\d+ S\\d+");
+		assertThat(program.get(cycle - 1).split(" ")[1]).isEqualTo("S" + Figure.plain(Demand.of(Method.SPIRAL_FLUTE, request, HolePlan.of(Method.SPIRAL_FLUTE, request).orElseThrow()).speed(), 1));
+		assertThat(alarms(program, machine)).isEmpty();
+	}
+
+	@Test
+	void aSpindleThatStallsRulesTheTapOut() {
+		// cut: 2100 x 3² x 24 / 8000 = 56.7 N m
+		Request request = new Request(spec("M24"), Optional.of(new Stock(StockGroup.STEEL, "STEEL", OptionalDouble.empty())), 24, OptionalDouble.empty(), true, 1,
+				MachineProfile.generic().with("spindle-torque", "50"));
+		Plan plan = Plan.of(request);
+		assertThat(plan.weighings().get(Method.SPIRAL_POINT.ordinal()).ruledOut()).singleElement().asString().contains("56.7 N m");
+		assertThat(plan.chosen().orElseThrow().method()).isEqualTo(Method.THREAD_MILL);
+	}
+
+	private static ThreadSpec spec(String thread) {
+		return CalloutReader.readExactly(thread).orElseThrow().spec();
+	}
+
 	private static List<String> alarms(List<String> program) {
+		return alarms(program, MachineProfile.generic());
+	}
+
+	private static List<String> alarms(List<String> program, MachineProfile machine) {
 		ProgramFile file = new ProgramFile("plan.nc", ProgramText.of(String.join("\n", program) + "\n"));
-		var result = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		var result = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT);
 		assertThat(result.work().operations()).hasSize(1);
 		assertThat(result.work().operations().get(0).wanted().statedThread()).isPresent();
 		return result.findings().stream().filter(f -> f.severity() != Severity.INFORMATION).map(f -> f.rule() + ": " + f.message()).toList();

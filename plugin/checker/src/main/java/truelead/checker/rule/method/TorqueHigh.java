@@ -1,12 +1,11 @@
 package truelead.checker.rule.method;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
-import truelead.checker.job.StockGroup;
+import truelead.checker.job.TapTorque;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.rule.Draft;
@@ -24,12 +23,6 @@ import truelead.checker.work.Work;
  */
 public final class TorqueHigh extends OperationRule {
 
-	/** Specific cutting force, N/mm², from memory. */
-	private static final Map<StockGroup, Integer> FORCE = Map.ofEntries(Map.entry(StockGroup.STEEL, 2100), Map.entry(StockGroup.STAINLESS, 2600),
-			Map.entry(StockGroup.CAST_IRON, 1600), Map.entry(StockGroup.ALUMINIUM, 800), Map.entry(StockGroup.BRASS, 900), Map.entry(StockGroup.BRONZE, 1000),
-			Map.entry(StockGroup.COPPER, 1100), Map.entry(StockGroup.TITANIUM, 2000), Map.entry(StockGroup.NICKEL_ALLOY, 3000),
-			Map.entry(StockGroup.MAGNESIUM, 500), Map.entry(StockGroup.ZINC, 700));
-	private static final double FORMING = 2.5;
 	private static final double LARGE = 16;
 
 	public TorqueHigh() {
@@ -45,9 +38,9 @@ public final class TorqueHigh extends OperationRule {
 		ThreadSpec spec = thread.get().value();
 		boolean forms = ToolName.forms(operation.tool().facts());
 		OptionalDouble limit = work.shop().profile().number(ProfileKey.SPINDLE_TORQUE);
-		Optional<Fact<Stock>> stock = operation.wanted().stock().filter(s -> FORCE.containsKey(s.value().group()));
+		Optional<Fact<Stock>> stock = operation.wanted().stock().filter(s -> TapTorque.of(s.value().group(), spec, forms).isPresent());
 		if (limit.isPresent() && stock.isPresent()) {
-			double torque = FORCE.get(stock.get().value().group()) * spec.pitch() * spec.pitch() * spec.diameter() / 8000 * (forms ? FORMING : 1);
+			double torque = TapTorque.of(stock.get().value().group(), spec, forms).getAsDouble();
 			if (torque > limit.getAsDouble()) {
 				found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), spec.designation() + " in " + stock.get().value().words() + " takes about "
 						+ Figures.number(torque, 0) + " N m" + (forms ? " to form" : "") + ", the spindle gives " + Figures.number(limit.getAsDouble(), 0)
