@@ -32,6 +32,7 @@ import truelead.editor.fix.Fixes;
 final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {
 
 	private static final int WIDEST = 560;
+	private static final int HIGHEST = 460;
 
 	private ScrolledComposite scroll;
 	private Composite content;
@@ -81,12 +82,12 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		}
 		label(finding.message(), true, 0);
 		label(ProgramHover.word(finding.severity()) + " · " + finding.rule(), false, 0);
+		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
+			link(proposal);
+		}
 		reasoning(finding.rule()).ifPresent(text -> label(text, false, 0));
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
-		}
-		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
-			link(proposal);
 		}
 	}
 
@@ -137,11 +138,18 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		return told != null && !told.isEmpty();
 	}
 
+	/** More than the few lines that the platform allows a hover: the numbers and the drawing belong to a finding. */
+	@Override
+	public Point computeSizeConstraints(int widthInCharacters, int heightInLines) {
+		Point usual = super.computeSizeConstraints(widthInCharacters, heightInLines);
+		return new Point(Math.max(usual.x, WIDEST + 40), Math.max(usual.y, HIGHEST + 40));
+	}
+
 	@Override
 	public Point computeSizeHint() {
 		Point inner = content.computeSize(WIDEST, SWT.DEFAULT);
 		var trim = computeTrim();
-		return new Point(Math.min(inner.x, WIDEST) + trim.width + 4, Math.min(inner.y, 420) + trim.height + 4);
+		return new Point(Math.min(inner.x, WIDEST) + trim.width + 4, Math.min(inner.y, HIGHEST) + trim.height + 4);
 	}
 
 	@Override

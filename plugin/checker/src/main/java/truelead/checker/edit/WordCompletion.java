@@ -40,6 +40,7 @@ final class WordCompletion {
 	private String written;
 	private int offset;
 	private int length;
+	private String behind = "";
 
 	WordCompletion(ProgramText text, ProgramFolder folder, Work work, int line, Budget budget) {
 		this.text = text;
@@ -53,6 +54,8 @@ final class WordCompletion {
 		written = partial;
 		offset = from;
 		length = replaced;
+		int column = from + replaced - text.lineStart(line);
+		behind = partial.isEmpty() && column < block.text().length() && block.text().charAt(column) > ' ' ? " " : "";
 		if (jump(block, from + replaced - text.lineStart(line))) {
 			targets(partial);
 			return List.copyOf(proposals.values());
@@ -155,7 +158,7 @@ final class WordCompletion {
 
 	private void add(String word, String what) {
 		if (word.startsWith(written) || VALUES.indexOf(word.charAt(0)) >= 0 && !written.isEmpty() && written.charAt(0) == word.charAt(0) && word.length() > 1) {
-			proposals.putIfAbsent(word, new Proposal(offset, length, word, word + " — " + what, ""));
+			proposals.putIfAbsent(word, new Proposal(offset, length, word + behind, word + " — " + what, ""));
 		}
 	}
 }

@@ -29,6 +29,12 @@ class CompletionTest {
 	}
 
 	@Test
+	void aWordThatGoesBeforeAnotherIsPartedFromIt() {
+		assertThat(texts(HEAD + "G84 |Z-10. R2.\n")).startsWith("F520 ");
+		assertThat(texts(HEAD + "G84 | Z-10. R2.\n")).startsWith("F520");
+	}
+
+	@Test
 	void codesComeWithTheirMeaningInTheProfile() {
 		assertThat(labels(HEAD + "G8|\n")).contains("G84 — tap", "G83 — peck drill", "G80 — cycle off").allMatch(label -> label.startsWith("G8"));
 		assertThat(labels(HEAD + "G99 M0|")).containsExactly("M0 — stop");
