@@ -48,8 +48,13 @@ public final class HtmlReport implements Report {
 		try (Reader reader = Files.newBufferedReader(waiting, StandardCharsets.UTF_8)) {
 			reader.transferTo(out);
 		}
-		Files.deleteIfExists(waiting);
 		out.write(Page.foot());
 		out.flush();
+	}
+
+	@Override
+	public void close() throws IOException {
+		waitingOut.close();
+		Files.deleteIfExists(waiting);
 	}
 }

@@ -12,4 +12,8 @@ public interface Report {
 
 	/** All programs are in; writes what comes after them. Does not close what it writes to. */
 	void finish(Tally tally) throws IOException;
+
+	/** The run is over, whether the report was completed or not: gives up what it keeps outside what it writes to. */
+	default void close() throws IOException {
+	}
 }

@@ -90,6 +90,11 @@ public final class Reports implements AutoCloseable {
 	@Override
 	public void close() {
 		for (Open one : open) {
+			try {
+				one.report.close();
+			} catch (IOException kept) {
+				// a temporary file that cannot be removed spoils no report
+			}
 			if (one.file != null) {
 				one.file.close();
 			}
