@@ -49,6 +49,18 @@ class NeighboursTest {
 		return new Neighbours(folder.resolve("main.nc")).find(called).map(ProgramFile::name);
 	}
 
+	@Test
+	void theFoldersMachineProfileIsAnOrdinaryFileInIt(@TempDir Path elsewhere) throws IOException {
+		Neighbours neighbours = new Neighbours(folder.resolve("main.nc"));
+		assertThat(neighbours.profile()).isEmpty();
+		Path outside = Files.writeString(elsewhere.resolve("mill.properties"), "base = milling-inch\n");
+		Files.createSymbolicLink(folder.resolve("truelead-machine.properties"), outside);
+		assertThat(neighbours.profile()).isEmpty();
+		Files.delete(folder.resolve("truelead-machine.properties"));
+		Files.writeString(folder.resolve("truelead-machine.properties"), "base = turning\n");
+		assertThat(neighbours.profile().orElseThrow().text().toString()).isEqualTo("base = turning\n");
+	}
+
 	private void write(String file) throws IOException {
 		Files.writeString(folder.resolve(file), "M99\n");
 	}
