@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import truelead.audit.Complaint;
 import truelead.audit.ExitStatus;
 import truelead.audit.Terminal;
+import truelead.audit.html.PlanPage;
 import truelead.audit.run.Machines;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
@@ -33,7 +34,7 @@ public final class PlanCommand implements Callable<Integer> {
 
 	/** How the result is written. */
 	enum Report {
-		TEXT, JSON
+		TEXT, HTML, JSON
 	}
 
 	@Parameters(paramLabel = "CALLOUT", description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B.")
@@ -60,7 +61,7 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--machine", paramLabel = "FILE|NAME", defaultValue = "", description = "Machine profile.")
 	private String machine;
 
-	@Option(names = "--report", paramLabel = "text|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
+	@Option(names = "--report", paramLabel = "text|html|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
 	private Report report;
 
 	private final Terminal terminal;
@@ -73,7 +74,11 @@ public final class PlanCommand implements Callable<Integer> {
 	@Override
 	public Integer call() {
 		Plan plan = Plan.of(request());
-		terminal.out().print(report == Report.JSON ? PlanJson.write(plan) : PlanText.write(plan));
+		terminal.out().print(switch (report) {
+			case TEXT -> PlanText.write(plan);
+			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request()));
+			case JSON -> PlanJson.write(plan);
+		});
 		return plan.chosen().isPresent() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 

@@ -44,6 +44,15 @@ class PlanCommandTest {
 		assertThat(ran.out()).contains("of full thread at most").contains("no method makes this thread as asked").doesNotContain("M30");
 	}
 
+	@Test
+	void thePageSaysTheRecommendationFirstAndNeedsNothingBesideIt() {
+		String page = Recorded.run("plan", "M8", "--stock", "steel", "--depth", "12", "--report", "html").out();
+
+		assertThat(page).startsWith("<!DOCTYPE html>").contains("Recommended: forming tap").contains("G84 Z-15.75").contains("about 8.2 N m").contains("reduced rapid")
+				.doesNotContain("http:").doesNotContain("https:").doesNotContain("<script");
+		assertThat(page.indexOf("Recommended")).isLessThan(page.indexOf("for</th>"));
+	}
+
 	@ParameterizedTest
 	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none"})
 	void badOptionsAreOneClearLine(String option) {
