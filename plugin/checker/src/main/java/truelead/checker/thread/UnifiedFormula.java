@@ -10,7 +10,7 @@ import java.math.RoundingMode;
  * 0.138 in and over to 3.
  *
  * <p>
- * Checked against 247 rows of the published table (59 from prints, the others from memory, see unified-published.csv): all but #6-32 3B
+ * Checked against 247 rows of the published table (38 from prints, the others from memory, see unified-published.csv): all but #6-32 3B
  * and 1-14 UNS agree to the last digit. Two things are not in the formula's text and were
  * found from the tables: the sums are made of numbers already rounded to 4 decimals (7/8-14 minor diameter 0.7977 + 0.0158 =
  * 0.8135, printed 0.814), and the tolerance of a thread whose length of engagement is 9 pitches is computed not for its own

@@ -1,0 +1,71 @@
+package truelead.checker.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import truelead.checker.Samples;
+import truelead.checker.job.Fact;
+import truelead.checker.job.Holder;
+import truelead.checker.job.HolderKind;
+
+/** How people number the tools of a list, and what they say of holders in passing. */
+class ToolsInCommentsTest {
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			(Werkzeug 4: Bohrer 8.5) | (Werkzeug 5: Gewindebohrer M10)
+			(OUTIL 4 FORET D8.5)     | (OUTIL 5 TARAUD M10)
+			(TOOL 04 DRILL 8.50)     | (TOOL 05 TAP M10)
+			(TOOL NO. 4 - 8.5 DRILL) | (TOOL NO. 5 - M10 TAP)
+			(ИНСТРУМЕНТ 4 СВЕРЛО 8.5) | (ИНСТРУМЕНТ 5 МЕТЧИК М10)
+			""")
+	void aListInTheWordsOfManyLanguages(String drill, String tap) {
+		Work work = Samples.work(drill, tap, "G21 G90", "T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "T5 M6", "S300 M3", "G0 X0 Y0",
+				"G84 Z-25 R6 F450", "G80", "M30");
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
+			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
+			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
+		});
+	}
+
+	@Test
+	void aToolNumberIsNoWholePartOfAFraction() {
+		assertThat(Samples.tapping("G20 G90", "(TOOL 2 1/4-20 TAP)", "T2 M6", "S400 M3", "G84 Z-.5 R.2 F20.", "G80").wanted().statedThread().map(Fact::value)
+				.orElseThrow().designation()).isEqualTo("1/4-20 UNC");
+	}
+
+	@Test
+	void theFourDigitsOfATurret() {
+		assertThat(Samples.findings("(T0505 BOHRER 8.5)", "(T0707 GEWINDEBOHRER M10)", "G21 G99", "T0505", "G97 S1200 M3", "G0 X0 Z5", "G1 Z-32 F.15", "G0 Z5",
+				"G28 U0 W0", "T0707", "G97 S250 M3", "G0 X0 Z8", "G84 Z-22 F1.25", "G80", "M30")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			3/8-24 TAP IN FLOATING HOLDER       | FLOATING
+			3/8-24 TAP, TENSION-COMPRESSION     | FLOATING
+			GEWINDEBOHRER M8 AUSGLEICHSFUTTER   | FLOATING
+			MACHO M8 PORTAMACHOS COMPENSADO     | FLOATING
+			M8 TAP, SYNCHRO TAP HOLDER          | SYNCHRO
+			M8 TAP SELF REVERSING HEAD          | SELF_REVERSING
+			M8 TAP                              | RIGID
+			CUTTER COMPENSATED PATH, M8 THREAD  | RIGID
+			""")
+	void theHolderSaidInPassing(String comment, HolderKind kind) {
+		assertThat(Samples.tapping("T3 M6 (" + comment + ")", "S400 M3", "G84 Z-12 R5 F500", "G80").wanted().holder().value())
+				.isEqualTo(kind == HolderKind.RIGID ? Holder.RIGID : Holder.usual(kind));
+	}
+
+	@Test
+	void aWordBehindAPitchIsNoUnitOfADepth() {
+		assertThat(Samples.tapping("(TAP M16x2 in a bored plate)", "T3 M6", "S100 M3", "G84 Z-20 R8 F200", "G80").wanted().depth()).isEmpty();
+	}
+
+	@Test
+	void aHoleNoteAtTheHeadIsForTheWholeProgram() {
+		assertThat(Samples.findings("(HOLE: THROUGH 12)", "T1 M6 (6.8 DRILL)", "S1500 M3", "G43 H1 Z30", "G81 Z-16 R2 F180", "G80", "T2 M6 (M8 SPIRAL POINT TAP)",
+				"S450 M3", "G43 H2 Z30", "G84 Z-13 R5 F562.5", "G80")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("not-through"));
+	}
+}
