@@ -2,6 +2,7 @@ package truelead.editor.check;
 
 import org.eclipse.jface.text.quickassist.IQuickFixableAnnotation;
 import org.eclipse.jface.text.source.Annotation;
+import truelead.checker.lesson.Lessons;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 
@@ -48,6 +49,6 @@ public final class FindingAnnotation extends Annotation implements IQuickFixable
 
 	@Override
 	public boolean isQuickFixable() {
-		return !finding.fixes().isEmpty();
+		return !finding.fixes().isEmpty() || Lessons.ofRule(finding.rule()).isPresent();
 	}
 }

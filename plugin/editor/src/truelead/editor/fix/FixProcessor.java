@@ -43,6 +43,7 @@ public final class FixProcessor implements IQuickAssistProcessor {
 			for (FindingAnnotation found : ShownFindings.at(invocation.getSourceViewer().getAnnotationModel(), line.getOffset(),
 					line.getLength())) {
 				proposals.addAll(Fixes.of(found.checked().check(), found.checked(), found.finding()));
+				WhyProposal.of(found.checked(), found.finding()).ifPresent(proposals::add);
 				rules.add(found.finding().rule());
 			}
 			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, "information")));

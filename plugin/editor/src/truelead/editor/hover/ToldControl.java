@@ -7,6 +7,7 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.text.AbstractInformationControl;
 import org.eclipse.jface.text.IInformationControlCreator;
 import org.eclipse.jface.text.IInformationControlExtension2;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -27,6 +28,7 @@ import truelead.checker.rule.RulePage;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.fix.FixProposal;
 import truelead.editor.fix.Fixes;
+import truelead.editor.fix.WhyProposal;
 
 /** Shows findings with the numbers behind them, and what can be done about each, as links that a key reaches too. */
 final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {
@@ -83,8 +85,9 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		label(finding.message(), true, 0);
 		label(ProgramHover.word(finding.severity()) + " · " + finding.rule(), false, 0);
 		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
-			link(proposal);
+			link(proposal, proposal.why());
 		}
+		WhyProposal.of(annotation.checked(), finding).ifPresent(why -> link(why, why.getAdditionalProposalInfo()));
 		reasoning(finding.rule()).ifPresent(text -> label(text, false, 0));
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
@@ -122,10 +125,10 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		GridDataFactory.fillDefaults().grab(true, false).indent(indent, 0).hint(WIDEST - 30 - indent, SWT.DEFAULT).applyTo(label);
 	}
 
-	private void link(FixProposal proposal) {
+	private void link(ICompletionProposal proposal, String tip) {
 		Link link = new Link(content, SWT.NONE);
 		link.setText("<a>" + proposal.getDisplayString().replace("<", "").replace("&", "&&") + "</a>");
-		link.setToolTipText(proposal.why());
+		link.setToolTipText(tip);
 		link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
 			proposal.apply(told.viewer().getDocument());
 			dispose();

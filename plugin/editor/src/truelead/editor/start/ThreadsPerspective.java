@@ -3,6 +3,7 @@ package truelead.editor.start;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import truelead.editor.audit.AuditView;
+import truelead.editor.lesson.LessonView;
 
 /** Programs on the left, the editor in the middle, findings below it, outline on the right. */
 public final class ThreadsPerspective implements IPerspectiveFactory {
@@ -20,6 +21,7 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
 		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
 		layout.addShowViewShortcut(AuditView.ID);
+		layout.addShowViewShortcut(LessonView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 	}
 }
