@@ -32,6 +32,7 @@ class LessonViewTest {
 	@AfterEach
 	void close() {
 		OpenProgram.closeAll();
+		page().zoomOut();
 		page().hideView(page().findView(VIEW));
 		Screen.settle();
 	}
@@ -54,6 +55,7 @@ class LessonViewTest {
 
 		assertThat(said()).startsWith("The feed falls behind: -0.0385 mm a turn");
 		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED);
+		page().toggleZoom(page().findViewReference(VIEW));
 		Spinner feed = field("feed");
 		Screen.toFront();
 		feed.setFocus();

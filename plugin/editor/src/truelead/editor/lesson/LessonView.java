@@ -91,7 +91,7 @@ public final class LessonView extends ViewPart {
 		results(scrolled(halves), lesson);
 		for (org.eclipse.swt.widgets.Control half : halves.getChildren()) {
 			if (half instanceof ScrolledComposite scrolled) {
-				scrolled.setMinSize(scrolled.getContent().computeSize(SWT.DEFAULT, SWT.DEFAULT));
+				scrolled.setMinHeight(scrolled.getContent().computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
 			}
 		}
 		halves.setWeights(3, 7);
@@ -100,7 +100,7 @@ public final class LessonView extends ViewPart {
 	}
 
 	private static Composite scrolled(Composite parent) {
-		ScrolledComposite scrolled = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
+		ScrolledComposite scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
 		scrolled.setExpandHorizontal(true);
 		scrolled.setExpandVertical(true);
 		scrolled.setShowFocusedControl(true);

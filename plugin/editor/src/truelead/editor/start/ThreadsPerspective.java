@@ -17,6 +17,7 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.2f, middle);
 		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, middle);
+		layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle).addPlaceholder(LessonView.ID);
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
 		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
