@@ -6,6 +6,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.graphics.Transform;
@@ -109,13 +110,19 @@ final class PlotCanvas extends Canvas {
 	}
 
 	private static void curve(GC gc, PlotFrame frame, Track track, Plot.Dash dash) {
-		int[] points = new int[2 * track.size()];
+		Path path = new Path(gc.getDevice());
 		for (int i = 0; i < track.size(); i++) {
-			points[2 * i] = (int) Math.round(frame.x(track.across(i)));
-			points[2 * i + 1] = (int) Math.round(frame.y(track.up(i)));
+			float x = (float) frame.x(track.across(i));
+			float y = (float) frame.y(track.up(i));
+			if (i == 0) {
+				path.moveTo(x, y);
+			} else {
+				path.lineTo(x, y);
+			}
 		}
 		dash(gc, dash);
-		gc.drawPolyline(points);
+		gc.drawPath(path);
+		path.dispose();
 		plain(gc);
 	}
 
