@@ -13,6 +13,8 @@ import truelead.checker.lesson.Control;
 /** One number of a lesson in the view: its name, a field with arrows and a slider; or a list where it is a choice. */
 final class ControlRow {
 
+	/** Wanted width, px; a wider view gives more. */
+	private static final int NARROW = 100;
 	private static final int FINE = 4;
 	private static final int STEPS = 1000;
 	private final Control control;
@@ -26,7 +28,8 @@ final class ControlRow {
 	/** Puts the row into a grid of one column; {@code moved} hears of every change a person makes. */
 	static void into(Composite parent, Control control, double value, DoubleConsumer moved) {
 		ControlRow row = new ControlRow(control, moved);
-		Label label = new Label(parent, SWT.NONE);
+		Label label = new Label(parent, SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(label);
 		label.setText((control.label() + (control.unit().isEmpty() ? "" : ", " + control.unit())).replace("&", "&&"));
 		if (control.choices().isEmpty()) {
 			row.number(parent, value);
@@ -41,7 +44,7 @@ final class ControlRow {
 		list.setItems(control.choices().toArray(String[]::new));
 		list.select((int) value);
 		list.addListener(SWT.Selection, event -> moved.accept(list.getSelectionIndex()));
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(list);
+		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(list);
 	}
 
 	private void number(Composite parent, double value) {
@@ -49,8 +52,8 @@ final class ControlRow {
 		field.setData(control.name());
 		Scale slider = new Scale(parent, SWT.HORIZONTAL);
 		slider.setMaximum(STEPS);
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(field);
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(slider);
+		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(field);
+		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(slider);
 		set(field, value);
 		slide(slider, value);
 		field.addListener(SWT.Selection, event -> {

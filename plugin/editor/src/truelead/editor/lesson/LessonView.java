@@ -36,6 +36,7 @@ public final class LessonView extends ViewPart {
 
 	private final List<PlotCanvas> plots = new ArrayList<>();
 	private Filled filled = of(Lessons.ALL.get(0));
+	private Optional<Practice> practice = Optional.empty();
 	private Combo lessons;
 	private Combo exercises;
 	private Label state;
@@ -154,8 +155,16 @@ public final class LessonView extends ViewPart {
 		Optional<Exercise> chosen = Exercise.of(filled.lesson().name(), number);
 		chosen.ifPresent(exercise -> {
 			say(exercise.task());
-			new Practice(exercise, this::say).open(getSite().getPage());
+			practice.ifPresent(Practice::end);
+			practice = Optional.of(new Practice(exercise, this::say));
+			practice.get().open(getSite().getPage());
 		});
+	}
+
+	@Override
+	public void dispose() {
+		practice.ifPresent(Practice::end);
+		super.dispose();
 	}
 
 	private void say(String words) {

@@ -3,6 +3,7 @@ package truelead.editor.lesson;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.CoreException;
@@ -33,6 +34,7 @@ final class Practice implements IDocumentListener {
 	private final Consumer<String> say;
 	private final Job look;
 	private ProgramCheck check;
+	private Optional<IDocument> document = Optional.empty();
 	private volatile String text = "";
 
 	Practice(Exercise exercise, Consumer<String> say) {
@@ -52,15 +54,22 @@ final class Practice implements IDocumentListener {
 			check = ProgramCheck.of(file);
 			IEditorPart part = IDE.openEditor(page, file, EditorIds.EDITOR);
 			if (part instanceof ITextEditor editor) {
-				IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
-				document.addDocumentListener(this);
-				text = document.get();
+				IDocument opened = editor.getDocumentProvider().getDocument(editor.getEditorInput());
+				opened.addDocumentListener(this);
+				document = Optional.of(opened);
+				text = opened.get();
 				look.schedule();
 			}
 		} catch (CoreException cannot) {
 			ILog.of(Practice.class).log(cannot.getStatus());
 			say.accept(cannot.getStatus().getMessage());
 		}
+	}
+
+	/** Looks no longer. */
+	void end() {
+		document.ifPresent(opened -> opened.removeDocumentListener(this));
+		look.cancel();
 	}
 
 	@Override
