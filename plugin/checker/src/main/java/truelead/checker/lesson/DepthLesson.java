@@ -57,7 +57,7 @@ final class DepthLesson implements Lesson {
 	@Override
 	public List<Plot> plots() {
 		return List.of(
-				new Plot("The hole and the tap in it, cut through", "mm from the middle", "mm below the top", true,
+				new Plot("The hole and the tap in it, cut through", "mm from the middle", "mm from the top, down negative", true,
 						List.of(new Curve("hole", "drilled hole", Dash.SOLID), new Curve("tap", "tap at depth", Dash.LONG), new Curve("goal", "full thread wanted", Dash.DOTS))),
 				new Plot("Torque by drill", "drill, mm", "N m", false, List.of(new Curve("twist", "torque", Dash.SOLID), new Curve("here", "this drill", Dash.SHORT))));
 	}
