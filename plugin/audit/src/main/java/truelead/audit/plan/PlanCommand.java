@@ -52,7 +52,7 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--bottom", paramLabel = "LENGTH", description = "Deepest point any tool may reach, drill point included.")
 	private Optional<String> bottom = Optional.empty();
 
-	@Option(names = "--through", paramLabel = "LENGTH", description = "The hole goes through a wall of this thickness.")
+	@Option(names = "--through", paramLabel = "LENGTH", description = "The hole goes through a wall of this thickness, and is threaded all the way.")
 	private Optional<String> through = Optional.empty();
 
 	@Option(names = "--count", paramLabel = "N", defaultValue = "1", description = "Holes, 3 diameters apart from X0 Y0; 1 when not given.")
@@ -98,6 +98,9 @@ public final class PlanCommand implements Callable<Integer> {
 		LengthUnit unit = thread.unit();
 		Optional<Double> wall = through.map(t -> Lengths.mm("--through", t, unit));
 		double asked = depth.map(d -> Lengths.mm("--depth", d, unit)).orElseGet(() -> read.depth().map(d -> d.mm(unit)).orElse(USUAL_DEPTH * thread.diameter()));
+		if (depth.isPresent() && wall.isPresent() && asked > wall.get() + 1e-9) {
+			throw new Complaint("--depth " + depth.get() + " is more than the wall, --through " + through.orElseThrow());
+		}
 		OptionalDouble limit = bottom.map(b -> OptionalDouble.of(Lengths.mm("--bottom", b, unit))).orElse(OptionalDouble.empty());
 		return new Request(thread, stock(), wall.orElse(asked), limit, wall.isPresent(), count, Machines.find(machine));
 	}

@@ -45,6 +45,22 @@ class PlanCommandTest {
 	}
 
 	@Test
+	void theSpottingDrillStaysAboveTheBottomToo() {
+		Recorded ran = Recorded.run("plan", "G 1/2", "--depth", "1mm", "--bottom", "9mm");
+
+		assertThat(ran.status()).isEqualTo(1);
+		assertThat(ran.out()).contains("the spotting drill goes to 10.792 mm").doesNotContain("M30");
+	}
+
+	@Test
+	void noThreadIsDeeperThanItsWall() {
+		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--through", "10");
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.err()).contains("--depth 12 is more than the wall, --through 10");
+	}
+
+	@Test
 	void thePageSaysTheRecommendationFirstAndNeedsNothingBesideIt() {
 		String page = Recorded.run("plan", "M8", "--stock", "steel", "--depth", "12", "--report", "html").out();
 

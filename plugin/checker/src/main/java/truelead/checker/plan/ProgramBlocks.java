@@ -24,6 +24,11 @@ final class ProgramBlocks {
 		this.figure = new Figure(request.unit());
 	}
 
+	/** How deep the spotting drill goes for a chamfer just over the thread's diameter, mm. */
+	static double spotDepth(Request request) {
+		return CHAMFER * request.thread().diameter() / 2;
+	}
+
 	List<String> lines() {
 		head();
 		spot();
@@ -59,7 +64,7 @@ final class ProgramBlocks {
 	}
 
 	private void spot() {
-		double depth = CHAMFER * request.thread().diameter() / 2;
+		double depth = spotDepth(request);
 		tool(1, "SPOT DRILL DIA " + figure.word(Math.ceil(1.2 * request.thread().diameter())) + " 90 DEG, CHAMFERS TO " + figure.word(2 * depth));
 		double speed = round(SpeedBand.speed(2 * SpeedBand.of(method, request).start(), request.thread().diameter()));
 		start(speed, "M3", 1);

@@ -40,10 +40,19 @@ final class Weigher {
 			out.add("no drill that can be bought is known for it");
 		}
 		hole.filter(h -> request.bottom().isPresent() && h.drillTip() > request.bottom().getAsDouble() + 1e-9).ifPresent(h -> room(method, h));
+		request.bottom().ifPresent(this::spot);
 		Optional<Demand> demand = hole.map(h -> Demand.of(method, request, h));
 		demand.filter(d -> d.stalls(request)).ifPresent(d -> out.add("takes about " + Figure.plain(d.torque().getAsDouble(), 1) + " N m and "
 				+ Figure.plain(d.power().getAsDouble(), 2) + " kW (estimate), more than the machine profile says that the spindle gives"));
 		return new Weighing(method, pros, cons, out, hole, demand);
+	}
+
+	private void spot(double bottom) {
+		double depth = ProgramBlocks.spotDepth(request);
+		if (depth > bottom + 1e-9) {
+			Figure figure = new Figure(request.unit());
+			out.add("the spotting drill goes to " + figure.said(depth) + " for the chamfer, tools may reach " + figure.said(bottom));
+		}
 	}
 
 	private void room(Method method, HolePlan hole) {
