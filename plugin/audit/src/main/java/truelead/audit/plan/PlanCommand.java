@@ -11,6 +11,7 @@ import truelead.audit.Complaint;
 import truelead.audit.ExitStatus;
 import truelead.audit.Terminal;
 import truelead.audit.html.PlanPage;
+import truelead.audit.run.JobOptions;
 import truelead.audit.run.Machines;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
@@ -61,6 +62,9 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--machine", paramLabel = "FILE|NAME", defaultValue = "", description = "Machine profile.")
 	private String machine;
 
+	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: taps on hand come first.")
+	private Optional<String> tools = Optional.empty();
+
 	@Option(names = "--report", paramLabel = "text|html|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
 	private Report report;
 
@@ -73,7 +77,8 @@ public final class PlanCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		Plan plan = Plan.of(request());
+		Request request = request();
+		Plan plan = tools.map(file -> Plan.of(request, JobOptions.withTools(Job.EMPTY, file))).orElseGet(() -> Plan.of(request));
 		terminal.out().print(switch (report) {
 			case TEXT -> PlanText.write(plan);
 			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request()));

@@ -36,13 +36,7 @@ public final class JobOptions {
 	public Job job() {
 		Job job = Job.EMPTY;
 		if (tools.isPresent()) {
-			Reading reading = ProgramBytes.read(Paths.of(tools.get()));
-			if (reading instanceof Reading.Refused refused) {
-				throw new Complaint(tools.get() + ": " + refused.reason());
-			}
-			// A name with a folder tells reports that the file does not stand beside the programs.
-			String name = tools.get().contains("/") ? tools.get() : "./" + tools.get();
-			job = job.withToolList(new ProgramFile(name, ((Reading.Program) reading).file().text()));
+			job = withTools(job, tools.get());
 		}
 		if (stock.isPresent()) {
 			int before = job.remarks().size();
@@ -57,5 +51,16 @@ public final class JobOptions {
 			job = job.withHolder(Holder.usual(kind));
 		}
 		return job;
+	}
+
+	/** The job with a tool list file; ends the command with a complaint where it cannot be read. */
+	public static Job withTools(Job job, String tools) {
+		Reading reading = ProgramBytes.read(Paths.of(tools));
+		if (reading instanceof Reading.Refused refused) {
+			throw new Complaint(tools + ": " + refused.reason());
+		}
+		// A name with a folder tells reports that the file does not stand beside the programs.
+		String name = tools.contains("/") ? tools : "./" + tools;
+		return job.withToolList(new ProgramFile(name, ((Reading.Program) reading).file().text()));
 	}
 }

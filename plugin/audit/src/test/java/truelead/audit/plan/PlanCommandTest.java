@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import truelead.audit.Recorded;
@@ -58,6 +62,16 @@ class PlanCommandTest {
 
 		assertThat(ran.status()).isEqualTo(2);
 		assertThat(ran.err()).contains("--depth 12 is more than the wall, --through 10");
+	}
+
+	@Test
+	void aTapOnHandComesFirstAndTheOthersMustBeBought(@TempDir Path shop) throws IOException {
+		Path list = Files.writeString(shop.resolve("tools.csv"), "TOOL,KIND,THREAD\n7,SPIRAL FLUTE TAP,M8\n");
+
+		JsonObject plan = plan("plan", "M8", "--stock", "steel", "--depth", "12", "--tools", list.toString(), "--report", "json");
+
+		assertThat(plan.get("recommended").getAsString()).isEqualTo("spiral-flute");
+		assertThat(plan.toString()).contains("on hand: T7 of the tool list").contains("to be bought");
 	}
 
 	@Test

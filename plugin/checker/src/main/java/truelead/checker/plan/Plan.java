@@ -3,6 +3,7 @@ package truelead.checker.plan;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.job.Job;
 import truelead.checker.job.StockGroup;
 
 /**
@@ -16,6 +17,17 @@ import truelead.checker.job.StockGroup;
 public record Plan(Request request, List<Weighing> weighings, Optional<Weighing> chosen, String why) {
 	private static final double FORM_UP_TO = 16;
 	private static final double MILL_FROM = 24;
+
+	/** Weighs all methods and chooses; of those that can be done, one whose tap is in the job's tool list comes first. */
+	public static Plan of(Request request, Job job) {
+		Plan plan = of(request);
+		List<Weighing> all = plan.weighings.stream().map(w -> w.method().tap() ? w.with(OnHand.tap(w.method(), request.thread(), job)) : w).toList();
+		List<Method> order = preference(request);
+		List<Method> held = order.stream().filter(m -> all.get(m.ordinal()).possible() && OnHand.tap(m, request.thread(), job).isPresent()).toList();
+		Optional<Weighing> first = (held.isEmpty() ? plan.chosen.map(Weighing::method) : Optional.of(held.get(0))).map(m -> all.get(m.ordinal()));
+		return new Plan(request, all, first, held.isEmpty() ? plan.why + (first.isPresent() ? "; its tool is not in the list or was not looked for" : "") : first.get().method().title()
+				+ ": its tap is on hand, T" + OnHand.tap(held.get(0), request.thread(), job).orElseThrow() + " of the tool list");
+	}
 
 	/** Weighs all methods and chooses. */
 	public static Plan of(Request request) {

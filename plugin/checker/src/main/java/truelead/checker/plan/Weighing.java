@@ -1,5 +1,6 @@
 package truelead.checker.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +20,13 @@ public record Weighing(Method method, List<String> pros, List<String> cons, List
 		pros = List.copyOf(pros);
 		cons = List.copyOf(cons);
 		ruledOut = List.copyOf(ruledOut);
+	}
+
+	/** The same with what the tool list says of its tap: the number, or that it must be bought. */
+	Weighing with(Optional<Integer> tool) {
+		List<String> more = new ArrayList<>(tool.isPresent() ? pros : cons);
+		more.add(tool.map(t -> "on hand: T" + t + " of the tool list").orElse("to be bought: no such tap for this thread in the tool list"));
+		return new Weighing(method, tool.isPresent() ? more : pros, tool.isPresent() ? cons : more, ruledOut, hole, demand);
 	}
 
 	/** Whether nothing rules it out. */
