@@ -59,6 +59,6 @@ public final class BlockCursor {
 	/** The block itself. */
 	public Block block() {
 		String text = chunk.line(line);
-		return plain ? new Block(text, reader.elements(text)) : BlockReader.readByGrammar(text);
+		return plain ? new Block(text, reader.elements(text)) : RecentBlocks.of(text);
 	}
 }

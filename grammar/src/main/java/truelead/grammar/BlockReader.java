@@ -21,7 +21,7 @@ public final class BlockReader {
 	/** Reads one line, without its line end. */
 	public static Block read(String line) {
 		List<Element> plain = QuickReader.read(line);
-		return plain != null ? new Block(line, plain) : readByGrammar(line);
+		return plain != null ? new Block(line, plain) : RecentBlocks.of(line);
 	}
 
 	/** Reads one line by the grammar alone. */

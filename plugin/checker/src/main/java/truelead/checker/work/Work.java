@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToIntFunction;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
@@ -27,6 +29,7 @@ public final class Work {
 	private final Trouble trouble;
 	private final Course course;
 	private final Map<Place, List<ThreadingOperation>> threading = new HashMap<>();
+	private final Map<String, Boolean> answers = new ConcurrentHashMap<>();
 	private final List<Hole> unthreaded;
 	private final boolean evaluated;
 	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
@@ -204,6 +207,16 @@ public final class Work {
 	/** Whether every threading operation could be evaluated. */
 	public boolean evaluated() {
 		return evaluated;
+	}
+
+	/** What a rule asks of a whole group at each of its operations, worked out once; the question names the rule and the group. */
+	public boolean once(String question, BooleanSupplier answer) {
+		Boolean known = answers.get(question);
+		if (known == null) {
+			known = answer.getAsBoolean();
+			answers.put(question, known);
+		}
+		return known;
 	}
 
 	/** What went wrong on the way here. */

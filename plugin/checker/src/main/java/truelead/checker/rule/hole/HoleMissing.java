@@ -23,7 +23,8 @@ public final class HoleMissing extends HoleRule {
 		if (missing.isEmpty()) {
 			return;
 		}
-		boolean others = work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).anyMatch(v -> v.hole().madeBefore(v.order()));
+		boolean others = work.once(name() + operation.group(),
+				() -> work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in"

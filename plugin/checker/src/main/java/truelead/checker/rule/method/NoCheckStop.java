@@ -20,9 +20,12 @@ public final class NoCheckStop extends OperationRule {
 
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		if (!firstOfGroup(operation, work)) {
+			return;
+		}
 		int interval = ToolName.forms(operation.tool().facts()) ? FORMED : CUT;
 		int holes = work.group(operation).stream().mapToInt(o -> o.holes().size()).sum();
-		if (firstOfGroup(operation, work) && holes > interval && operation.tool().summary().optionalStops() == 0) {
+		if (holes > interval && operation.tool().summary().optionalStops() == 0) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					holes + " holes by one tool and no stop to gauge one; M1 after " + interval
 							+ " holes: the hole by pin, the thread by go and no-go")
