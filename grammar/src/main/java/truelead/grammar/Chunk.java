@@ -8,13 +8,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * Some lines of a program in a row, about a thousand. Immutable, and shared by all texts that an edit elsewhere has made of one another, so
+ * Some lines of a program in a row, about two thousand. Immutable, and shared by all texts that an edit elsewhere has made of one another, so
  * that what is worked out from its text alone need not be worked out again.
  */
 public final class Chunk {
 
 	/** Lines a fresh chunk has, and most characters, so that long lines make small chunks. */
-	private static final int LINES = 1024;
+	private static final int LINES = 2048;
 	private static final int CHARACTERS = 1 << 17;
 
 	private final String text;
@@ -122,10 +122,15 @@ public final class Chunk {
 		return BlockReader.read(line(line));
 	}
 
-	/** What some work makes of this chunk alone; done once for each kind of answer. Work of one kind must not ask for another of the same chunk. */
+	/** What some work makes of this chunk alone; kept for each kind of answer. */
 	@SuppressWarnings("unchecked")
 	public <T> T derived(Class<T> kind, Function<Chunk, T> work) {
 		Object known = derived.get(kind);
-		return (T) (known != null ? known : derived.computeIfAbsent(kind, fresh -> work.apply(this)));
+		if (known == null) {
+			T answer = work.apply(this);
+			known = derived.putIfAbsent(kind, answer);
+			return known == null ? answer : (T) known;
+		}
+		return (T) known;
 	}
 }

@@ -73,12 +73,12 @@ class EditedProgramTest {
 	private static String program(Random random) {
 		StringBuilder text = new StringBuilder("G21 G90 G54\nT1 M6 (END MILL 6)\nS3000 M3\nG43 H1 Z20.\n");
 		double x = 0;
-		for (int i = 0; i < 1500; i++) {
+		for (int i = 0; i < 4500; i++) {
 			x += random.nextDouble() - 0.4;
 			switch (random.nextInt(120)) {
 				case 0 -> text.append(String.format(Locale.ROOT, "G0 Z5.\nG0 X%.3f Y%.3f\nG1 Z-2. F300.\n", x, x + 1));
 				case 1 -> text.append(String.format(Locale.ROOT, "G0 X%.3f Y0 Z5.\nG1 Z-6.\nG3 I-5. Z-5. F100.\nG3 I-5. Z-4.\nG0 Z5.\nG1\n", x));
-				default -> text.append(String.format(Locale.ROOT, i % 3 == 0 ? "X%.3f Y%.3f\n" : i % 3 == 1 ? "Y%.3f Z-%.3f\n" : "X%.3f\n", x, random.nextDouble()));
+				default -> text.append(String.format(Locale.ROOT, i % 3 == 0 ? "X%.3f Y%.3f\n" : i % 3 == 1 ? "Y%.3f Z-%.3f\n" : i % 50 == 2 ? "X%.3f F%.0f\n" : "X%.3f\n", x, random.nextDouble()));
 			}
 		}
 		text.append("G0 Z20.\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z20.\nG81 X5. Y5. Z-15. R2. F200.\nX25.\nX45.\nG80\n");

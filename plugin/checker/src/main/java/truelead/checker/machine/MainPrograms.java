@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import truelead.grammar.Block;
+import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
@@ -67,8 +68,9 @@ final class MainPrograms {
 	/** Whether the few lines that could begin a program show that there is only one, so that the whole need not be read twice. */
 	private static boolean single(ProgramText text) {
 		int numbers = 0;
-		for (int chunk = 0; chunk < text.chunks().size(); chunk++) {
-			for (int header : ChunkFacts.of(text.chunks().get(chunk)).headers()) {
+		List<Chunk> chunks = text.chunks();
+		for (int chunk = 0; chunk < chunks.size(); chunk++) {
+			for (int header : ChunkFacts.of(chunks.get(chunk)).headers()) {
 				int line = text.firstLine(chunk) + header;
 				for (Element element : text.block(line).elements()) {
 					numbers += element instanceof Element.Word word && word.address() == 'O' ? 1 : 0;

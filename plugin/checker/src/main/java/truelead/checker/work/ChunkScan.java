@@ -42,8 +42,12 @@ final class ChunkScan {
 
 	/** The scan of a chunk: only the lines that are no plain motion are looked at. */
 	static ChunkScan of(Chunk chunk) {
-		ChunkFacts facts = ChunkFacts.of(chunk);
-		return chunk.derived(ChunkScan.class, fresh -> new ChunkScan(fresh, facts));
+		return chunk.derived(ChunkScan.class, fresh -> new ChunkScan(fresh, ChunkFacts.of(fresh)));
+	}
+
+	/** Whether nothing but plain motion stands in the chunk. */
+	boolean silent() {
+		return remarks.isEmpty() && unread.isEmpty() && programStarts.isEmpty() && gCodes.isEmpty() && statements.isEmpty();
 	}
 
 	private void statement(Element element) {

@@ -9,6 +9,7 @@ import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProgramFile;
+import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 
 /** What stands in a program besides motion: comments that may speak of threads and tools, unreadable blocks, program starts. */
@@ -29,8 +30,14 @@ final class ProgramScan {
 		this.file = file;
 		this.profile = profile;
 		ProgramText text = file.text();
-		for (int chunk = 0; chunk < text.chunks().size(); chunk++) {
-			add(ChunkScan.of(text.chunks().get(chunk)), text.firstLine(chunk));
+		int number = 0;
+		for (Chunk chunk : text.chunks()) {
+			ChunkScan scan = ChunkScan.of(chunk);
+			blocks += scan.blocks;
+			if (!scan.silent()) {
+				add(scan, text.firstLine(number));
+			}
+			number++;
 		}
 	}
 
@@ -43,7 +50,6 @@ final class ProgramScan {
 			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()), unread.problem().message(), false));
 		}
 		scan.programStarts.forEach(line -> starts.add(first + line));
-		blocks += scan.blocks;
 		threadingCode |= scan.gCodes.stream().anyMatch(code -> code < 0 || profile.gCode(code).stream().anyMatch(THREADING::contains));
 		threadingCode |= scan.statements.stream().anyMatch(profile::threads);
 	}

@@ -77,7 +77,16 @@ class ContoursTest {
 	/** Whatever the program: with its contours taken together it makes the same other steps, ends and numbers of moves. */
 	@Property(tries = 150)
 	void contoursStandForTheirMoves(@ForAll Random random) {
-		String[] program = random(random, 400).toArray(String[]::new);
+		assertStandForTheirMoves(random(random, 400).toArray(String[]::new));
+	}
+
+	/** The same where a program is longer than one chunk of text. */
+	@Property(tries = 6)
+	void contoursOfLongProgramsStandForTheirMoves(@ForAll Random random) {
+		assertStandForTheirMoves(random(random, 7000).toArray(String[]::new));
+	}
+
+	private static void assertStandForTheirMoves(String[] program) {
 		Followed together = Followed.milling(program);
 		Followed single = Followed.on(MachineProfile.generic().with("incremental-words", "yes"), program);
 		assertThat(single.all(Step.Contour.class)).isEmpty();
