@@ -84,7 +84,7 @@ class PlanCommandTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none"})
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none", "--machine=turning"})
 	void badOptionsAreOneClearLine(String option) {
 		Recorded ran = Recorded.run("plan", "M8", option);
 

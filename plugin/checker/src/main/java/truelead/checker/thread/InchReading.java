@@ -138,9 +138,12 @@ final class InchReading {
 		}
 		ThreadSystem system = series.startsWith("UNJ") ? ThreadSystem.UNJ : ThreadSystem.UNIFIED;
 		String wanted = wanted(series);
-		if (series.isEmpty() && tpi.isPresent() && fraction()
-				&& ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).filter(s -> !s.equals("UNS")).isEmpty()) {
-			Optional<ThreadSpec> other = withoutWhole(tpi.getAsDouble()).or(() -> pipeNumbers(tpi.getAsDouble()));
+		if (series.isEmpty() && tpi.isPresent() && fraction()) {
+			Optional<String> known = ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble());
+			Optional<ThreadSpec> other = known.isEmpty() ? withoutWhole(tpi.getAsDouble()) : Optional.empty();
+			if (other.isEmpty() && known.filter(s -> !s.equals("UNS")).isEmpty()) {
+				other = pipeNumbers(tpi.getAsDouble());
+			}
 			if (other.isPresent()) {
 				return other;
 			}
