@@ -4,8 +4,9 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import truelead.editor.audit.AuditView;
 import truelead.editor.lesson.LessonView;
+import truelead.editor.thread.ThreadView;
 
-/** Programs on the left, the editor in the middle, findings below it, outline on the right. */
+/** Programs on the left, the editor in the middle, findings and the thread at the caret below it, outline on the right. */
 public final class ThreadsPerspective implements IPerspectiveFactory {
 
 	/** Its id in plugin.xml. */
@@ -15,12 +16,14 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		String middle = layout.getEditorArea();
 		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.2f, middle);
-		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
+		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.66f, middle);
+		layout.addView(ThreadView.ID, IPageLayout.RIGHT, 0.5f, IPageLayout.ID_PROBLEM_VIEW);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, middle);
 		layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle).addPlaceholder(LessonView.ID);
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
 		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
+		layout.addShowViewShortcut(ThreadView.ID);
 		layout.addShowViewShortcut(AuditView.ID);
 		layout.addShowViewShortcut(LessonView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

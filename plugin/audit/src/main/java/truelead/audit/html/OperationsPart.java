@@ -3,7 +3,6 @@ package truelead.audit.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.checker.drawing.Ink;
@@ -12,7 +11,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
-import truelead.checker.thread.Limits;
+import truelead.checker.sheet.SheetFigures;
 
 /** Every threading operation, passed ones too: thread, tool, speed, feed, depths, and what is left between what is and what must be. */
 final class OperationsPart {
@@ -46,16 +45,7 @@ final class OperationsPart {
 		html.raw("<article class=\"operation\" id=\"" + anchor + "-op" + (sheet.index() + 1) + "\"><h3>")
 				.text((sheet.index() + 1) + ". " + sheet.name() + ", " + sheet.tool().name() + ", " + Verdict.many(sheet.holes().size(), "hole")).raw(" <span class=\"state\">")
 				.text(state(sheet)).raw("</span></h3>\n<div class=\"beside\"><table class=\"numbers\">");
-		html.row("thread", sheet.thread().map(fact -> fact.value().designation() + ", " + fact.origin()).orElse("nothing names it"));
-		html.row("limits", sheet.limits().map(OperationsPart::limits).orElse(""));
-		html.row("made by", sheet.method() + ", line " + (sheet.block().outermost().line() + 1));
-		html.row("tool", tool(sheet));
-		html.row("spindle", (Double.isNaN(sheet.speed()) ? "speed not known" : "S" + Figures.number(sheet.speed(), 2)) + ", " + sheet.turning());
-		html.row("feed", sheet.feed());
-		html.row("a turn", turn(sheet, figures));
-		html.row("depth called out", sheet.depth());
-		html.row("cut diameter", Double.isNaN(sheet.cutDiameter()) ? "" : figures.fine(sheet.cutDiameter()));
-		html.row("lead of the tool", sheet.leadLength() > 0 ? figures.length(sheet.leadLength()) : "");
+		SheetFigures.of(sheet).forEach(figure -> html.row(figure.name(), figure.value()));
 		html.raw("</table>");
 		Drawings.of(sheet, Ink.OF_PAGE).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
 		html.raw("</div>\n");
@@ -92,30 +82,6 @@ final class OperationsPart {
 		}
 		return parts.isEmpty() ? "\u2714 nothing found" : (about.stream().anyMatch(judged -> judged.finding().severity() == Severity.ERROR) ? "\u2716 " : "\u25b2 ")
 				+ String.join(", ", parts);
-	}
-
-	private static String limits(Limits limits) {
-		Figures figures = new Figures(limits.unit());
-		String minor = limits.minorMinMm().isPresent() ? "minor diameter " + figures.fine(limits.minorMinMm().getAsDouble())
-				+ (limits.minorMaxMm().isPresent() ? " to " + figures.fine(limits.minorMaxMm().getAsDouble()) : "") + ", " : "";
-		String pitch = limits.pitchMinMm().isPresent() ? "pitch diameter " + figures.fine(limits.pitchMinMm().getAsDouble())
-				+ (limits.pitchMaxMm().isPresent() ? " to " + figures.fine(limits.pitchMaxMm().getAsDouble()) : "") + ", " : "";
-		return (limits.threadClass().isEmpty() ? "" : limits.threadClass() + ": ") + minor + pitch + limits.source();
-	}
-
-	private static String tool(OperationSheet sheet) {
-		String said = sheet.tool().comments().stream().map(comment -> comment.text().strip()).filter(text -> !text.isEmpty()).limit(3).collect(Collectors.joining("; "));
-		return sheet.tool().name() + (said.isEmpty() ? "" : ", " + said);
-	}
-
-	private static String turn(OperationSheet sheet, Figures figures) {
-		if (Double.isNaN(sheet.advance())) {
-			return "";
-		}
-		String unit = " " + figures.symbol();
-		return "advances " + figures.advance(sheet.advance()) + unit + (Double.isNaN(sheet.lead()) ? ""
-				: ", the thread needs " + figures.advance(sheet.lead()) + unit + " (" + signed(figures.advance(sheet.feedError()), sheet.feedError()) + ")")
-				+ (sheet.turns() > 0 ? ", " + Figures.turns(sheet.turns()) + " turns" : "");
 	}
 
 	private static String length(Figures figures, double mm) {

@@ -29,6 +29,11 @@ public final class Drawings {
 		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling, ink) : section(sheet, tightest(sheet), ink);
 	}
 
+	/** The drawing of one hole of an operation: in section, or the mill in it. */
+	public static Optional<Drawing> of(OperationSheet sheet, HoleSheet hole, Ink ink) {
+		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling, ink) : section(sheet, Optional.of(hole), ink);
+	}
+
 	/** The drawing beside a finding: the feed running off, the hole it speaks of, the helix. */
 	public static Optional<Drawing> of(Finding finding, OperationSheet sheet, Ink ink) {
 		if (finding.rule().startsWith("feed-") || finding.rule().equals("inch-metric-mixup")) {

@@ -1,0 +1,192 @@
+package truelead.editor.thread;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageDataProvider;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.part.ViewPart;
+import truelead.checker.sheet.SheetFigures;
+import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedText;
+import truelead.editor.check.LiveCheck;
+
+/** The threading operation at the caret: drawn to scale at the left, its numbers with where each comes from at the right. */
+public final class ThreadView extends ViewPart {
+
+	/** Its id in plugin.xml. */
+	public static final String ID = "truelead.editor.thread.view";
+
+	private static final int NAMES = 140;
+
+	private final ISelectionListener caret = this::caretMoved;
+	private final LiveCheck.Listener results = this::checked;
+	private final Job job = Job.createSystem("Thread at the caret", (ICoreRunnable) monitor -> draw());
+	private volatile ProgramEditor editor;
+	private volatile int line;
+	private volatile boolean dark;
+	private ShownThread shown = new ShownThread("Open a program: the thread at the caret is drawn here.", List.of(), List.of(), "");
+	private Label title;
+	private Label picture;
+	private ScrolledComposite scroll;
+	private Table figures;
+	private Image image;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		GridLayoutFactory.fillDefaults().margins(4, 2).spacing(0, 2).applyTo(parent);
+		title = new Label(parent, SWT.NONE);
+		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
+		SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+		scroll = new ScrolledComposite(sash, SWT.H_SCROLL | SWT.V_SCROLL);
+		picture = new Label(scroll, SWT.NONE);
+		picture.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = shown.text()));
+		scroll.setContent(picture);
+		figures = new Table(sash, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
+		figures.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = "Numbers of the thread"));
+		new TableColumn(figures, SWT.NONE).setWidth(NAMES);
+		new TableColumn(figures, SWT.NONE);
+		figures.addListener(SWT.Resize, event -> figures.getColumn(1).setWidth(Math.max(NAMES, figures.getClientArea().width - NAMES)));
+		menu();
+		sash.setWeights(50, 50);
+		getSite().getPage().addPostSelectionListener(caret);
+		show(shown);
+		if (getSite().getPage().getActiveEditor() instanceof ProgramEditor open) {
+			caretMoved(open, open.getSelectionProvider().getSelection());
+		}
+	}
+
+	private void menu() {
+		getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), new Action("Copy Numbers") {
+			@Override
+			public void run() {
+				copy();
+			}
+		});
+		Menu menu = new Menu(figures);
+		MenuItem copy = new MenuItem(menu, SWT.PUSH);
+		copy.setText("Copy Numbers");
+		copy.addListener(SWT.Selection, event -> copy());
+		figures.setMenu(menu);
+	}
+
+	/** Puts the chosen numbers on the clipboard, all of them where none is chosen. */
+	private void copy() {
+		StringBuilder text = new StringBuilder();
+		TableItem[] chosen = figures.getSelectionCount() > 0 ? figures.getSelection() : figures.getItems();
+		for (TableItem item : chosen) {
+			text.append(item.getText(0)).append('\t').append(item.getText(1)).append(System.lineSeparator());
+		}
+		if (!text.isEmpty()) {
+			Clipboard clipboard = new Clipboard(figures.getDisplay());
+			clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
+			clipboard.dispose();
+		}
+	}
+
+	private void caretMoved(IWorkbenchPart part, ISelection selection) {
+		if (part instanceof ProgramEditor program && selection instanceof ITextSelection text) {
+			if (program != editor) {
+				editor = program;
+				program.check().addListener(results);
+			}
+			line = text.getStartLine();
+			soon();
+		}
+	}
+
+	private void checked(CheckedText checked) {
+		ProgramEditor open = editor;
+		if (open != null && open.check().last().filter(checked::equals).isPresent()) {
+			picture.getDisplay().asyncExec(this::soon);
+		}
+	}
+
+	private void soon() {
+		if (!picture.isDisposed()) {
+			RGB ground = figures.getBackground().getRGB();
+			dark = ground.red + ground.green + ground.blue < 3 * 128;
+			job.schedule();
+		}
+	}
+
+	/** Off the UI thread: what there is to show; shown only where it is another than before, so that nothing flickers. */
+	private void draw() {
+		ProgramEditor open = editor;
+		Optional<CheckedText> checked = open == null ? Optional.empty() : open.check().last();
+		if (checked.isPresent() && !picture.isDisposed()) {
+			ShownThread now = ShownThread.at(checked.get(), line, dark);
+			picture.getDisplay().asyncExec(() -> {
+				if (!picture.isDisposed() && !same(now)) {
+					show(now);
+				}
+			});
+		}
+	}
+
+	private boolean same(ShownThread now) {
+		return now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
+	}
+
+	private void show(ShownThread thread) {
+		shown = thread;
+		title.setText(thread.title().replace("&", "&&"));
+		Image before = image;
+		ImageDataProvider provider = zoom -> zoom == 100 ? thread.sharp().get(0) : zoom == 200 ? thread.sharp().get(1) : null;
+		image = thread.sharp().isEmpty() ? null : new Image(picture.getDisplay(), provider);
+		picture.setImage(image);
+		picture.setToolTipText(thread.text());
+		picture.setSize(picture.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+		if (before != null) {
+			before.dispose();
+		}
+		figures.setRedraw(false);
+		figures.removeAll();
+		for (SheetFigures.Figure figure : thread.figures()) {
+			new TableItem(figures, SWT.NONE).setText(new String[] {figure.name(), figure.value()});
+		}
+		figures.setRedraw(true);
+	}
+
+	@Override
+	public void setFocus() {
+		figures.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		getSite().getPage().removePostSelectionListener(caret);
+		job.cancel();
+		if (image != null) {
+			image.dispose();
+		}
+		super.dispose();
+	}
+}

@@ -1,0 +1,94 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The thread at the caret stands drawn and in numbers beside the program. */
+class ThreadViewTest {
+
+	private static final String VIEW = "truelead.editor.thread.view";
+
+	private IViewPart view;
+	private Table table;
+
+	@BeforeEach
+	void show() throws PartInitException {
+		view = page().showView(VIEW);
+		Screen.waitUntil("focus in the view", () -> Display.getCurrent().getFocusControl() instanceof Table);
+		table = (Table) Display.getCurrent().getFocusControl();
+	}
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+		page().hideView(view);
+		Screen.settle();
+	}
+
+	@Test
+	void theOperationAtTheCaretIsDrawnWithItsNumbers() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("drawn.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		program.focus();
+		program.caretBehind("F500\nX80");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the hole at X80, not " + texts(), () -> texts().stream().anyMatch(row -> row.startsWith("hole ") && row.contains("X80")));
+		assertThat(labels()).anyMatch(label -> label.getText().startsWith("M6x1, T") && label.getText().endsWith("2 holes"));
+		assertThat(texts()).anyMatch(row -> row.startsWith("thread M6x1, ")).anyMatch(row -> row.startsWith("a turn advances 0.962 mm, the thread needs 1.000 mm (-0.038)"));
+		Label picture = labels().get(1);
+		assertThat(picture.getToolTipText()).contains("5 mm").contains("12 mm");
+		assertThat(picture.getImage().getBounds().width).isGreaterThan(100);
+	}
+
+	@Test
+	void whatIsTypedIsShownAndTheNumbersCanBeCopied() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("typed.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		program.focus();
+		program.caretBehind("F500");
+		Screen.press(0, SWT.BS, '\b');
+		Screen.press(0, SWT.BS, '\b');
+		Screen.type("20");
+		Screen.waitUntil("the right feed, not " + texts(), () -> texts().stream().anyMatch(row -> row.startsWith("a turn advances 1.000 mm, the thread needs 1.000 mm")));
+		page().activate(view);
+		Screen.settle();
+		Screen.press(SWT.MOD1, 'c', 'c');
+		Clipboard clipboard = new Clipboard(Display.getCurrent());
+		Screen.waitUntil("the numbers on the clipboard", () -> clipboard.getContents(TextTransfer.getInstance()) instanceof String text && text.contains("feed\tF520"));
+		clipboard.dispose();
+	}
+
+	private List<String> texts() {
+		return Arrays.stream(table.getItems()).map(item -> item.getText(0) + " " + item.getText(1)).toList();
+	}
+
+	private List<Label> labels() {
+		return find(table.getParent().getParent(), Label.class).stream().map(Label.class::cast).toList();
+	}
+
+	private static List<Control> find(Control control, Class<?> kind) {
+		return kind.isInstance(control) ? List.of(control)
+				: control instanceof Composite composite ? Arrays.stream(composite.getChildren()).flatMap(child -> find(child, kind).stream()).toList() : List.of();
+	}
+
+	private static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+	}
+}
