@@ -9,9 +9,12 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IStartup;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
@@ -25,6 +28,9 @@ public final class FirstStart implements IStartup {
 
 	private static final String PRODUCT = "truelead.editor.workbench";
 	private static final String SHOWN = "demo.shown";
+
+	/** Percent of the screen's width and height that the window takes at first. */
+	private static final int SHARE = 94;
 
 	@Override
 	public void earlyStartup() {
@@ -45,8 +51,20 @@ public final class FirstStart implements IStartup {
 		}).schedule();
 	}
 
+	/** Nearly the whole screen: program, findings, drawing and outline need the room side by side. */
+	private static void enlarge(Shell shell) {
+		Rectangle screen = shell.getMonitor().getClientArea();
+		int width = screen.width * SHARE / 100;
+		int height = screen.height * SHARE / 100;
+		if (shell.getSize().x < width) {
+			shell.setBounds(screen.x + (screen.width - width) / 2, screen.y + (screen.height - height) / 2, width, height);
+		}
+	}
+
 	private static void open(IFile program) {
-		IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+		IWorkbenchWindow window = PlatformUI.getWorkbench().getWorkbenchWindows()[0];
+		enlarge(window.getShell());
+		IWorkbenchPage page = window.getActivePage();
 		try {
 			page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
 			if (IDE.openEditor(page, program) instanceof ProgramEditor editor) {
