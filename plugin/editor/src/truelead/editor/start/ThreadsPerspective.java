@@ -6,7 +6,7 @@ import truelead.editor.audit.AuditView;
 import truelead.editor.lesson.LessonView;
 import truelead.editor.thread.ThreadView;
 
-/** Programs on the left, the editor in the middle, findings and the thread at the caret below it, outline on the right. */
+/** Programs on the left, the editor in the middle, findings below it, outline and the thread at the caret on the right. */
 public final class ThreadsPerspective implements IPerspectiveFactory {
 
 	/** Its id in plugin.xml. */
@@ -15,10 +15,10 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		String middle = layout.getEditorArea();
-		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.2f, middle);
-		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.66f, middle);
-		layout.addView(ThreadView.ID, IPageLayout.RIGHT, 0.5f, IPageLayout.ID_PROBLEM_VIEW);
-		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, middle);
+		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.15f, middle);
+		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.66f, middle);
+		layout.addView(ThreadView.ID, IPageLayout.BOTTOM, 0.3f, IPageLayout.ID_OUTLINE);
+		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
 		layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle).addPlaceholder(LessonView.ID);
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");

@@ -27,21 +27,30 @@ import truelead.editor.check.CheckedText;
  * @param figures its numbers and those of the hole at the caret
  * @param sharp   the drawing at a zoom of 100 and of 200 percent; empty where there is nothing to draw
  * @param text    the drawing in words
+ * @param width   room for the drawing, pixels at 100 percent
  */
-record ShownThread(String title, List<SheetFigures.Figure> figures, List<ImageData> sharp, String text) {
+record ShownThread(String title, List<SheetFigures.Figure> figures, List<ImageData> sharp, String text, int width) {
+
+	/** A drawing smaller than this part of its own size cannot be read. */
+	private static final double SMALLEST = 0.7;
 
 	/** Nothing is threaded at the caret. */
-	static final ShownThread NOTHING = new ShownThread("No threading operation in this program.", List.of(), List.of(), "");
+	static final ShownThread NOTHING = empty("No threading operation in this program.");
+
+	/** Words alone. */
+	static ShownThread empty(String title) {
+		return new ShownThread(title, List.of(), List.of(), "", 0);
+	}
 
 	/** The operation at a line of the program, or the last one that starts above it, or the first. */
-	static ShownThread at(CheckedText checked, int line, boolean dark) {
+	static ShownThread at(CheckedText checked, int line, boolean dark, int width) {
 		List<ThreadingOperation> operations = checked.result().work().operations();
 		Optional<ThreadingOperation> above = operations.stream().filter(o -> o.block().outermost().line() <= line)
 				.max(Comparator.comparingInt(o -> o.block().outermost().line()));
-		return above.or(() -> operations.stream().findFirst()).map(operation -> of(Sheets.of(operation), line, dark)).orElse(NOTHING);
+		return above.or(() -> operations.stream().findFirst()).map(operation -> of(Sheets.of(operation), line, dark, width)).orElse(NOTHING);
 	}
 
-	private static ShownThread of(OperationSheet sheet, int line, boolean dark) {
+	private static ShownThread of(OperationSheet sheet, int line, boolean dark, int width) {
 		Optional<HoleSheet> here = sheet.holes().stream().filter(hole -> hole.block().outermost().line() == line).findFirst();
 		Ink ink = dark ? Ink.WHITE : Ink.BLACK;
 		Optional<Drawing> drawing = here.flatMap(hole -> Drawings.of(sheet, hole, ink)).or(() -> Drawings.of(sheet, ink));
@@ -50,35 +59,34 @@ record ShownThread(String title, List<SheetFigures.Figure> figures, List<ImageDa
 		sheet.notKnown().forEach(why -> figures.add(new SheetFigures.Figure("not known", why)));
 		int holes = sheet.holes().size();
 		return new ShownThread(sheet.name() + ", " + sheet.tool().name() + ", " + holes + (holes == 1 ? " hole" : " holes"), List.copyOf(figures),
-				drawing.map(one -> images(one.svg())).orElse(List.of()), drawing.map(Drawing::text).orElse("No drawing: sizes of hole and thread are not known."));
+				drawing.map(one -> images(one.svg(), width)).orElse(List.of()),
+				drawing.map(Drawing::text).orElse("No drawing: sizes of hole and thread are not known."), width);
 	}
 
-	private static List<ImageData> images(String svg) {
+	private static List<ImageData> images(String svg, int width) {
 		try {
-			return List.of(image(svg), image(doubled(svg)));
+			double scale = Math.max(SMALLEST, Math.min(1, width / size(svg, "width=\"")));
+			return List.of(image(svg, scale), image(svg, 2 * scale));
 		} catch (SWTException notLoaded) {
 			ILog.of(ShownThread.class).error("A drawing could not be shown", notLoaded);
 			return List.of();
 		}
 	}
 
-	private static ImageData image(String svg) {
-		return new ImageLoader().load(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))[0];
-	}
-
-	/** The same drawing twice as wide and high: its view box stays, only the size it is drawn at is another. */
-	private static String doubled(String svg) {
+	/** The drawing at another size: its view box stays, so that it is as sharp at any. */
+	private static ImageData image(String svg, double scale) {
 		int head = svg.indexOf('>');
-		StringBuilder large = new StringBuilder();
-		for (String part : svg.substring(0, head).split(" ")) {
-			large.append(large.isEmpty() ? "" : " ").append(part.startsWith("width=\"") || part.startsWith("height=\"") ? doubledSize(part) : part);
-		}
-		return large + svg.substring(head);
+		String resized = resized(resized(svg.substring(0, head), "width=\"", scale), "height=\"", scale) + svg.substring(head);
+		return new ImageLoader().load(new ByteArrayInputStream(resized.getBytes(StandardCharsets.UTF_8)))[0];
 	}
 
-	private static String doubledSize(String attribute) {
-		int from = attribute.indexOf('"') + 1;
-		int to = attribute.indexOf('"', from);
-		return attribute.substring(0, from) + 2 * Double.parseDouble(attribute.substring(from, to)) + attribute.substring(to);
+	private static String resized(String head, String attribute, double scale) {
+		int from = head.indexOf(" " + attribute) + 1 + attribute.length();
+		return head.substring(0, from) + Math.round(size(head, attribute) * scale) + head.substring(head.indexOf('"', from));
+	}
+
+	private static double size(String svg, String attribute) {
+		int from = svg.indexOf(" " + attribute) + 1 + attribute.length();
+		return Double.parseDouble(svg.substring(from, svg.indexOf('"', from)));
 	}
 }

@@ -1,6 +1,5 @@
 package truelead.editor.thread;
 
-import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
@@ -36,7 +35,7 @@ import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.LiveCheck;
 
-/** The threading operation at the caret: drawn to scale at the left, its numbers with where each comes from at the right. */
+/** The threading operation at the caret: drawn to scale, and beside or below it its numbers with where each comes from. */
 public final class ThreadView extends ViewPart {
 
 	/** Its id in plugin.xml. */
@@ -50,7 +49,8 @@ public final class ThreadView extends ViewPart {
 	private volatile ProgramEditor editor;
 	private volatile int line;
 	private volatile boolean dark;
-	private ShownThread shown = new ShownThread("Open a program: the thread at the caret is drawn here.", List.of(), List.of(), "");
+	private volatile int width;
+	private ShownThread shown = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
 	private Label title;
 	private Label picture;
 	private ScrolledComposite scroll;
@@ -75,7 +75,11 @@ public final class ThreadView extends ViewPart {
 		new TableColumn(figures, SWT.NONE);
 		figures.addListener(SWT.Resize, event -> figures.getColumn(1).setWidth(Math.max(NAMES, figures.getClientArea().width - NAMES)));
 		menu();
-		sash.setWeights(50, 50);
+		sash.addListener(SWT.Resize, event -> {
+			sash.setOrientation(sash.getSize().x > sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL);
+			soon();
+		});
+		sash.setWeights(55, 45);
 		getSite().getPage().addPostSelectionListener(caret);
 		show(shown);
 		if (getSite().getPage().getActiveEditor() instanceof ProgramEditor open) {
@@ -132,6 +136,7 @@ public final class ThreadView extends ViewPart {
 	private void soon() {
 		if (!picture.isDisposed()) {
 			RGB ground = figures.getBackground().getRGB();
+			width = scroll.getClientArea().width;
 			dark = ground.red + ground.green + ground.blue < 3 * 128;
 			job.schedule();
 		}
@@ -142,7 +147,7 @@ public final class ThreadView extends ViewPart {
 		ProgramEditor open = editor;
 		Optional<CheckedText> checked = open == null ? Optional.empty() : open.check().last();
 		if (checked.isPresent() && !picture.isDisposed()) {
-			ShownThread now = ShownThread.at(checked.get(), line, dark);
+			ShownThread now = ShownThread.at(checked.get(), line, dark, width);
 			picture.getDisplay().asyncExec(() -> {
 				if (!picture.isDisposed() && !same(now)) {
 					show(now);
@@ -152,7 +157,7 @@ public final class ThreadView extends ViewPart {
 	}
 
 	private boolean same(ShownThread now) {
-		return now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
+		return now.width() == shown.width() && now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
 	}
 
 	private void show(ShownThread thread) {
