@@ -42,6 +42,10 @@ public final class ThreadView extends ViewPart {
 	public static final String ID = "truelead.editor.thread.view";
 
 	private static final int NAMES = 140;
+	private static final int EDGE = 6;
+
+	/** Height that the numbers keep, pixels. */
+	private static final int LEAST = 120;
 
 	private final ISelectionListener caret = this::caretMoved;
 	private final LiveCheck.Listener results = this::checked;
@@ -53,6 +57,7 @@ public final class ThreadView extends ViewPart {
 	private ShownThread shown = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
 	private Label title;
 	private Label picture;
+	private SashForm sash;
 	private ScrolledComposite scroll;
 	private Table figures;
 	private Image image;
@@ -63,7 +68,7 @@ public final class ThreadView extends ViewPart {
 		title = new Label(parent, SWT.NONE);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
-		SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+		sash = new SashForm(parent, SWT.HORIZONTAL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		scroll = new ScrolledComposite(sash, SWT.H_SCROLL | SWT.V_SCROLL);
 		picture = new Label(scroll, SWT.NONE);
@@ -169,6 +174,7 @@ public final class ThreadView extends ViewPart {
 		picture.setImage(image);
 		picture.setToolTipText(thread.text());
 		picture.setSize(picture.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+		giveRoom();
 		if (before != null) {
 			before.dispose();
 		}
@@ -178,6 +184,15 @@ public final class ThreadView extends ViewPart {
 			new TableItem(figures, SWT.NONE).setText(new String[] {figure.name(), figure.value()});
 		}
 		figures.setRedraw(true);
+	}
+
+	/** One above the other, the drawing takes its height and the numbers the rest. */
+	private void giveRoom() {
+		int height = sash.getSize().y;
+		int wanted = picture.getSize().y + EDGE;
+		if (image != null && sash.getOrientation() == SWT.VERTICAL && wanted < height - LEAST) {
+			sash.setWeights(wanted, height - wanted);
+		}
 	}
 
 	@Override

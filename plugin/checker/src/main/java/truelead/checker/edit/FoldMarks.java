@@ -47,6 +47,15 @@ final class FoldMarks {
 			marks.add(new Mark(line, What.LOOP, "do " + number.value()));
 		} else if (element instanceof Element.LoopEnd end && end.number() instanceof Expression.Number number) {
 			marks.add(new Mark(line, What.ENDLOOP, "do " + number.value()));
+		} else if (element instanceof Element.Control control) {
+			switch (control.keyword()) {
+				case FOR, WHILE, LOOP, REPEAT, IF -> marks.add(new Mark(line, What.LOOP, "control " + control.keyword()));
+				case ENDFOR, ENDWHILE, ENDLOOP, ENDIF -> marks.add(new Mark(line, What.ENDLOOP, "control " + control.keyword().name().substring(3)));
+				case UNTIL -> marks.add(new Mark(line, What.ENDLOOP, "control " + Element.ControlKeyword.REPEAT));
+				default -> {
+					// divides a branch
+				}
+			}
 		} else if (element instanceof Element.OStatement statement) {
 			switch (statement.keyword()) {
 				case SUB -> marks.add(new Mark(line, What.SUB, "sub " + statement.name()));

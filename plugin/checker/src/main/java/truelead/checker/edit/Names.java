@@ -30,8 +30,7 @@ public final class Names {
 			if (element instanceof Element.Word word) {
 				word(names, word, call);
 			} else if (element instanceof Element.Label label) {
-				Span name = new Span(label.span().start(), label.span().start() + label.name().length());
-				names.add(new Name(Name.Kind.LABEL, label.name().toLowerCase(Locale.ROOT), label.span(), name, true));
+				named(names, Name.Kind.LABEL, label.name(), label.span(), true);
 			} else if (element instanceof Element.Assignment assignment) {
 				variables(names, assignment.target(), true);
 				variables(names, assignment.value(), false);
@@ -121,6 +120,7 @@ public final class Names {
 		}
 	}
 
+	/** The number of a label in small letters that is a block number with its N. */
 	private static Optional<String> numbered(String label) {
 		boolean digits = label.length() > 1 && label.length() < 11 && label.charAt(0) == 'n'
 				&& label.chars().skip(1).allMatch(c -> c >= '0' && c <= '9');
@@ -139,10 +139,45 @@ public final class Names {
 		} else if (element instanceof Element.LoopStart loop) {
 			loop.condition().ifPresent(condition -> variables(names, condition, false));
 		} else if (element instanceof Element.Statement statement) {
+			named(names, Name.Kind.SUB, statement.name(), statement.span(), false);
 			statement.arguments().forEach(argument -> variables(names, argument, false));
 		} else if (element instanceof Element.Corner corner) {
 			variables(names, corner.value(), false);
+		} else {
+			richer(names, element);
 		}
+	}
+
+	/** Statements of richer control languages. */
+	private static void richer(List<Name> names, Element element) {
+		if (element instanceof Element.Control control) {
+			control.values().forEach(value -> variables(names, value, false));
+		} else if (element instanceof Element.Choice choice) {
+			variables(names, choice.value(), false);
+			choice.values().forEach(value -> variables(names, value, false));
+			choice.targets().forEach(target -> target(names, target));
+			choice.otherwise().ifPresent(target -> target(names, target));
+		} else if (element instanceof Element.Repetition repetition) {
+			names.add(new Name(Name.Kind.LABEL, repetition.from().toLowerCase(Locale.ROOT), repetition.span(), repetition.span(), false));
+			if (!repetition.to().isEmpty()) {
+				names.add(new Name(Name.Kind.LABEL, repetition.to().toLowerCase(Locale.ROOT), repetition.span(), repetition.span(), false));
+			}
+		} else if (element instanceof Element.Definition definition) {
+			definition.variables().forEach(variable -> variables(names, variable, true));
+			definition.values().forEach(value -> variables(names, value, false));
+		} else if (element instanceof Element.Procedure procedure) {
+			names.add(new Name(Name.Kind.SUB, procedure.name().toLowerCase(Locale.ROOT), procedure.span(), procedure.span(), true));
+			procedure.parameters().forEach(parameter -> variables(names, parameter, true));
+		} else if (element instanceof Element.ModalCall call && !call.name().isEmpty()) {
+			names.add(new Name(Name.Kind.SUB, call.name().toLowerCase(Locale.ROOT), call.span(), call.span(), false));
+			call.arguments().forEach(argument -> variables(names, argument, false));
+		}
+	}
+
+	/** A name that an element begins with. */
+	private static void named(List<Name> names, Name.Kind kind, String name, Span element, boolean defines) {
+		Span span = new Span(element.start(), Math.min(element.end(), element.start() + name.length()));
+		names.add(new Name(kind, name.toLowerCase(Locale.ROOT), span, span, defines));
 	}
 
 	private static void variables(List<Name> names, Expression expression, boolean set) {

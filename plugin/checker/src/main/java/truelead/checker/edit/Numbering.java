@@ -134,7 +134,14 @@ public final class Numbering {
 	/** A jump to a number that is computed cannot be kept right. */
 	private void computed(int line, Block block) {
 		for (Element element : block.elements()) {
-			if (element instanceof Element.Jump jump && !(jump.target() instanceof Expression.Number) && !(jump.target() instanceof Expression.NamedVariable)) {
+			List<Expression> targets = new ArrayList<>();
+			if (element instanceof Element.Jump jump) {
+				targets.add(jump.target());
+			} else if (element instanceof Element.Choice choice) {
+				targets.addAll(choice.targets());
+				choice.otherwise().ifPresent(targets::add);
+			}
+			if (targets.stream().anyMatch(target -> !(target instanceof Expression.Number) && !(target instanceof Expression.NamedVariable))) {
 				refuse("the jump in line " + (line + 1) + " computes its block number, so no number may change");
 			}
 		}

@@ -85,6 +85,14 @@ public final class WordMeaning {
 			statement.arguments().forEach(this::collect);
 		} else if (element instanceof Element.Corner corner) {
 			collect(corner.value());
+		} else if (element instanceof Element.Control control) {
+			control.values().forEach(this::collect);
+		} else if (element instanceof Element.Choice choice) {
+			collect(choice.value());
+		} else if (element instanceof Element.Definition definition) {
+			definition.values().forEach(this::collect);
+		} else if (element instanceof Element.Statement statement) {
+			statement.arguments().forEach(this::collect);
 		}
 	}
 

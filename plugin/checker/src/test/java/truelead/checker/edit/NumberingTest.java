@@ -50,6 +50,12 @@ class NumberingTest {
 	}
 
 	@Test
+	void theJumpsOfAChoiceFollowToo() {
+		assertThat(renumber("N1 R1=2\nN2 CASE R1 OF 1 GOTOF N3 2 GOTOF N4 DEFAULT GOTOF N5\nN3 X1\nN4 X2\nN5 M30\n"))
+				.isEqualTo("N10 R1=2\nN20 CASE R1 OF 1 GOTOF N30 2 GOTOF N40 DEFAULT GOTOF N50\nN30 X1\nN40 X2\nN50 M30\n");
+	}
+
+	@Test
 	void leadingZerosAndCaseStay() {
 		assertThat(renumber("n0001 G0\nn0002 X1.\n")).isEqualTo("n0010 G0\nn0020 X1.\n");
 	}
