@@ -49,7 +49,7 @@ final class ToolSize {
 			}
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
-			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()))) {
+			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
 				return Optional.empty();
 			}
 		}
@@ -62,6 +62,11 @@ final class ToolSize {
 			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
 			default -> false;
 		};
+	}
+
+	/** THREAD MILL, THROUGH 20: what follows is the wall or the depth. */
+	private static boolean ofTheHole(Meaning meaning) {
+		return meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
 	}
 
 	/** 4 FLUTE, 6 HOLES: a number of something. */

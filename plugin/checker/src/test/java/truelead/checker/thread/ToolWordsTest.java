@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.machine.LengthUnit;
 
 class ToolWordsTest {
@@ -51,6 +52,12 @@ class ToolWordsTest {
 		assertThat(tool(".1285 DRILL").diameter().orElseThrow().toolMm(LengthUnit.MM)).isEqualTo(0.1285 * 25.4);
 		assertThat(tool("0.85 DRILL").diameter().orElseThrow().toolMm(LengthUnit.MM)).isEqualTo(0.85);
 		assertThat(tool("2. DRILL").diameter().orElseThrow().toolMm(LengthUnit.INCH)).isEqualTo(50.8);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M16X2-6H THREAD MILL, THROUGH 20", "DRILL, DEPTH 30", "DRILL BLIND 25"})
+	void whatIsSaidOfTheHoleIsNoSizeOfTheTool(String comment) {
+		assertThat(tool(comment).diameter()).isEmpty();
 	}
 
 	@Test
