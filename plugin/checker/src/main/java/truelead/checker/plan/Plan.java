@@ -25,8 +25,12 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		List<Method> order = preference(request);
 		List<Method> held = order.stream().filter(m -> all.get(m.ordinal()).possible() && OnHand.tap(m, request.thread(), job).isPresent()).toList();
 		Optional<Weighing> first = (held.isEmpty() ? plan.chosen.map(Weighing::method) : Optional.of(held.get(0))).map(m -> all.get(m.ordinal()));
-		return new Plan(request, all, first, held.isEmpty() ? plan.why + (first.isPresent() ? "; its tool is not in the list or was not looked for" : "") : first.get().method().title()
+		return new Plan(request, all, first, held.isEmpty() ? plan.why + first.map(Plan::missing).orElse("") : first.get().method().title()
 				+ ": its tap is on hand, T" + OnHand.tap(held.get(0), request.thread(), job).orElseThrow() + " of the tool list");
+	}
+
+	private static String missing(Weighing first) {
+		return first.method().tap() ? "; no such tap is in the tool list" : "; thread mills of the tool list are not looked at";
 	}
 
 	/** Weighs all methods and chooses. */
