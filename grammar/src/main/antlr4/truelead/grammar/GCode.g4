@@ -73,7 +73,7 @@ part
     | GOTO expression                                       # jump
     | control=(ELSEIF | UNTIL) expression                   # conditionalControl
     | FOR expression (TO expression)?                       # countedLoop
-    | REPEAT (NAME NAME? (LETTER (EQUALS expression | NUMBER)?)?)?  # repetition
+    | REPEAT (blockName blockName? (LETTER (EQUALS expression | NUMBER)?)?)?  # repetition
     | CASE expression (OF choice*)?                         # choices
     | DEF declared (COMMA declared)*                        # definition
     | PROC (NAME (LPAREN declared (COMMA declared)* RPAREN?)? NAME*)?   # procedure
@@ -100,6 +100,12 @@ oKeyword
     | IF
     | WHILE
     | DO
+    ;
+
+/* A label or a block number, where a number behind another letter is how often. */
+blockName
+    : NAME
+    | {_input.LT(1).getText().equalsIgnoreCase("N")}? LETTER NUMBER
     ;
 
 /* A value and where to go where the CASE has it. */

@@ -97,8 +97,8 @@ public sealed interface Element {
 	record Control(ControlKeyword keyword, List<Expression> values, Span span) implements Element {
 	}
 
-	/** {@code REPEAT FIRST LAST P=3}: again from a label on, to another label's block or to this one; names in upper case, empty for none. */
-	record Repetition(String from, String to, Optional<Expression> count, Span span) implements Element {
+	/** {@code REPEAT FIRST LAST P=3}: again from a block on, to another one or to this; blocks by label or number, as a jump has them. */
+	record Repetition(Expression from, Optional<Expression> to, Optional<Expression> count, Span span) implements Element {
 	}
 
 	/** {@code CASE R1 OF 1 GOTOF ONE 2 GOTOF TWO DEFAULT GOTOF REST}: jumps to the target of the value that fits. */

@@ -54,7 +54,7 @@ final class StatementReader {
 
 	Part repetition(GCodeParser.RepetitionContext tree) {
 		Span span = ExpressionReader.span(tree);
-		if (tree.NAME().isEmpty()) {
+		if (tree.blockName().isEmpty()) {
 			return leading(new Element.Control(ControlKeyword.REPEAT, List.of(), span), tree);
 		}
 		boolean other = tree.LETTER() != null && !tree.LETTER().getText().equalsIgnoreCase("P");
@@ -63,8 +63,14 @@ final class StatementReader {
 		}
 		Optional<Expression> count = tree.NUMBER() != null ? Optional.of(Numbers.read(tree.NUMBER().getSymbol()))
 				: Optional.ofNullable(tree.expression()).map(written -> values.part(written, tree.EQUALS().getSymbol()));
-		String last = tree.NAME().size() > 1 ? upper(tree.NAME(1)) : "";
-		return leading(new Element.Repetition(upper(tree.NAME(0)), last, count, span), tree);
+		Optional<Expression> last = tree.blockName().size() > 1 ? Optional.of(block(tree.blockName(1))) : Optional.empty();
+		return leading(new Element.Repetition(block(tree.blockName(0)), last, count, span), tree);
+	}
+
+	/** A block by its number or its label, as jumps name it. */
+	private static Expression block(GCodeParser.BlockNameContext tree) {
+		return tree.NUMBER() != null ? Numbers.read(tree.NUMBER().getSymbol())
+				: new Expression.NamedVariable(tree.NAME().getText().toLowerCase(Locale.ROOT), true, ExpressionReader.span(tree));
 	}
 
 	Part choices(GCodeParser.ChoicesContext tree) {

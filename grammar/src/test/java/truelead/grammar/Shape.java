@@ -50,7 +50,7 @@ final class Shape {
 		} else if (element instanceof Element.Control control) {
 			return control.keyword().name().toLowerCase(Locale.ROOT) + of(control.values());
 		} else if (element instanceof Element.Repetition again) {
-			return "repeat{" + again.from() + ">" + again.to() + "}*" + of(again.count());
+			return "repeat{" + of(again.from()) + ">" + of(again.to()) + "}*" + of(again.count());
 		} else if (element instanceof Element.Choice choice) {
 			return "case(" + of(choice.value()) + ")" + of(choice.values()) + "->" + of(choice.targets()) + "else" + of(choice.otherwise());
 		} else if (element instanceof Element.Definition definition) {

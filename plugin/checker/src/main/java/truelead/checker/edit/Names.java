@@ -158,10 +158,9 @@ public final class Names {
 			choice.targets().forEach(target -> target(names, target));
 			choice.otherwise().ifPresent(target -> target(names, target));
 		} else if (element instanceof Element.Repetition repetition) {
-			names.add(new Name(Name.Kind.LABEL, repetition.from().toLowerCase(Locale.ROOT), repetition.span(), repetition.span(), false));
-			if (!repetition.to().isEmpty()) {
-				names.add(new Name(Name.Kind.LABEL, repetition.to().toLowerCase(Locale.ROOT), repetition.span(), repetition.span(), false));
-			}
+			target(names, repetition.from());
+			repetition.to().ifPresent(to -> target(names, to));
+			repetition.count().ifPresent(count -> variables(names, count, false));
 		} else if (element instanceof Element.Definition definition) {
 			definition.variables().forEach(variable -> variables(names, variable, true));
 			definition.values().forEach(value -> variables(names, value, false));

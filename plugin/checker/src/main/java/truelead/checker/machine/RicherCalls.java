@@ -110,14 +110,20 @@ final class RicherCalls {
 		}
 	}
 
-	/** A part of the program again, from a label to another one's block or to here. */
+	/** The line of a label or block number that stands above, as a repetition names it. */
+	private static OptionalInt block(Outline outline, Expression name, int here) {
+		return name instanceof Expression.Number number ? outline.blockNumber((int) Math.round(number.value()), here)
+				: outline.label(((Expression.NamedVariable) name).name().toUpperCase(Locale.ROOT), here, false);
+	}
+
+	/** A part of the program again, from a block to another one or to here. */
 	void repeat(CallFrame frame, Element.Repetition again) {
 		Outline outline = frame.source.outline();
 		int here = frame.line - 1;
-		OptionalInt from = outline.label(again.from(), here, false);
-		OptionalInt to = again.to().isEmpty() ? OptionalInt.of(here) : outline.label(again.to(), here, false);
+		OptionalInt from = block(outline, again.from(), here);
+		OptionalInt to = again.to().isEmpty() ? OptionalInt.of(here) : block(outline, again.to().get(), here);
 		if (from.isEmpty() || to.isEmpty()) {
-			flow.out().notFollowed(flow.block(), "the label that the program goes back to is not in this file", Optional.empty());
+			flow.out().notFollowed(flow.block(), "the block that the program goes back to is not in this file", Optional.empty());
 			return;
 		}
 		int end = again.to().isEmpty() ? here : to.getAsInt() + 1;

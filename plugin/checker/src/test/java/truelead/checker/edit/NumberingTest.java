@@ -50,6 +50,12 @@ class NumberingTest {
 	}
 
 	@Test
+	void repeatedBlocksAreNamedByTheirNewNumbers() {
+		assertThat(renumber("N1 X1\nN2 X2\nN3 REPEAT N1 N2 P=3\nN4 REPEAT N2 P2\nN5 M30\n"))
+				.isEqualTo("N10 X1\nN20 X2\nN30 REPEAT N10 N20 P=3\nN40 REPEAT N20 P2\nN50 M30\n");
+	}
+
+	@Test
 	void theJumpsOfAChoiceFollowToo() {
 		assertThat(renumber("N1 R1=2\nN2 CASE R1 OF 1 GOTOF N3 2 GOTOF N4 DEFAULT GOTOF N5\nN3 X1\nN4 X2\nN5 M30\n"))
 				.isEqualTo("N10 R1=2\nN20 CASE R1 OF 1 GOTOF N30 2 GOTOF N40 DEFAULT GOTOF N50\nN30 X1\nN40 X2\nN50 M30\n");

@@ -82,6 +82,8 @@ class RicherFlowTest {
 		assertThat(Followed.milling("G91", "ROW: G0 X10", "REPEAT ROW P=2", "Y1").moves()).extracting(move -> move.block().line()).containsExactly(1, 1, 1, 3);
 		assertThat(Followed.milling("G91", "FIRST: G0 X10", "ENDE: Y5", "G0 Z1", "REPEAT FIRST ENDE").moves()).extracting(move -> move.block().line())
 				.containsExactly(1, 2, 3, 1, 2);
+		assertThat(Followed.milling("G91", "N10 G0 X10", "N20 Y5", "N30 G0 Z1", "REPEAT N10 N20 P=2").moves()).extracting(move -> move.block().line())
+				.containsExactly(1, 2, 3, 1, 2, 1, 2);
 	}
 
 	@Test
