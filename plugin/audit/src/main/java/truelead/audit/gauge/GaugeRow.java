@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
+import truelead.checker.job.GaugingInterval;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.thread.ToolKind;
-import truelead.checker.work.ThreadMilling;
 
 /**
  * What to check of one thread, as it is written on a gauge sheet.
@@ -31,11 +30,6 @@ import truelead.checker.work.ThreadMilling;
  */
 public record GaugeRow(String thread, String tool, int holes, String goPin, String noGoPin, String threadGauge, String depth, String countersink,
 		String interval, String source) {
-
-	/** Holes between checks: common practice, no source. */
-	private static final int CUT_TAP = 20;
-	private static final int FORM_TAP = 10;
-	private static final int THREAD_MILL = 5;
 
 	/** The rows of a program, operations of one thread by one tool in one row; {@code every} holes a check, 0 for the usual number. */
 	public static List<GaugeRow> of(List<OperationSheet> sheets, int every) {
@@ -76,9 +70,7 @@ public record GaugeRow(String thread, String tool, int holes, String goPin, Stri
 	}
 
 	private static String interval(OperationSheet sheet, int holes, int every) {
-		boolean forms = sheet.tool().facts().kind().filter(kind -> kind.value() == ToolKind.FORM_TAP).isPresent();
-		int usual = sheet.operation() instanceof ThreadMilling ? THREAD_MILL : forms ? FORM_TAP : CUT_TAP;
-		int step = every > 0 ? every : usual;
+		int step = every > 0 ? every : GaugingInterval.of(sheet.tool().facts());
 		return holes <= 1 ? "the hole" : holes <= step ? "first and last hole" : "first hole, every " + step + "th, last hole";
 	}
 }

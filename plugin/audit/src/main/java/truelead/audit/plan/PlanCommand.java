@@ -17,8 +17,6 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.Stock;
 import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileKey;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.thread.Callout;
@@ -109,16 +107,7 @@ public final class PlanCommand implements Callable<Integer> {
 			throw new Complaint("--depth " + depth.get() + " is more than the wall, --through " + through.orElseThrow());
 		}
 		OptionalDouble limit = bottom.map(b -> OptionalDouble.of(Lengths.mm("--bottom", b, unit))).orElse(OptionalDouble.empty());
-		return new Request(thread, stock(), wall.orElse(asked), limit, wall.isPresent(), count, mill());
-	}
-
-	/** A machine whose X words are positions; where they are diameters, a row of holes along X means nothing. */
-	private MachineProfile mill() {
-		MachineProfile profile = Machines.find(machine);
-		if (profile.yes(ProfileKey.DIAMETER)) {
-			throw new Complaint("--machine " + machine + " is a lathe, and plan writes programs for mills only; plan for a mill and take its drill, depths, S and F over");
-		}
-		return profile;
+		return new Request(thread, stock(), wall.orElse(asked), limit, wall.isPresent(), count, Machines.find(machine));
 	}
 
 	private Optional<Stock> stock() {

@@ -41,6 +41,14 @@ class PlanCommandTest {
 	}
 
 	@Test
+	void aLatheGetsTheFiguresAndNoProgramOfAMill() {
+		Recorded ran = Recorded.run("plan", "M8", "--machine", "turning");
+
+		assertThat(ran.status()).isEqualTo(1);
+		assertThat(ran.out()).contains("drill 6.8").contains("the profile turning is a lathe's").doesNotContain("M30");
+	}
+
+	@Test
 	void whereNothingFitsItSaysHowDeepEachCouldGo() {
 		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--bottom", "13");
 
@@ -84,7 +92,7 @@ class PlanCommandTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none", "--machine=turning"})
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none"})
 	void badOptionsAreOneClearLine(String option) {
 		Recorded ran = Recorded.run("plan", "M8", option);
 

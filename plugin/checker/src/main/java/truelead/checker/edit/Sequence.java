@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
+import truelead.checker.job.Stock;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.plan.Method;
 import truelead.checker.plan.Plan;
@@ -18,6 +19,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Work;
 import truelead.grammar.BlockReader;
 import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /** The blocks that make the thread of the nearest callout above, to be put into a program that has tools of its own. */
@@ -100,7 +102,7 @@ public final class Sequence {
 		return lines;
 	}
 
-	private Optional<truelead.checker.job.Stock> stock() {
+	private Optional<Stock> stock() {
 		return work.operations().stream().flatMap(operation -> operation.wanted().stock().map(Fact::value).stream()).findFirst();
 	}
 
@@ -130,6 +132,6 @@ public final class Sequence {
 	}
 
 	private static int number(Element.Word word) {
-		return word.value() instanceof truelead.grammar.Expression.Number number ? (int) Math.round(number.value()) : -1;
+		return word.value() instanceof Expression.Number number ? (int) Math.round(number.value()) : -1;
 	}
 }

@@ -1,7 +1,7 @@
 package truelead.checker.plan;
 
-import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.EnumMap;
+import java.util.Map;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.ToolFacts;
@@ -16,19 +16,22 @@ final class OnHand {
 	private OnHand() {
 	}
 
-	/** The number of a tap for a method and thread; empty where the list has none. */
-	static Optional<Integer> tap(Method method, ThreadSpec thread, Job job) {
-		return IntStream.range(0, POCKETS).filter(n -> serves(job.tool(n), method, thread)).boxed().findFirst();
+	/** The first pocket with a tap for a thread, by the method that it is for. */
+	static Map<Method, Integer> taps(ThreadSpec thread, Job job) {
+		Map<Method, Integer> found = new EnumMap<>(Method.class);
+		for (int pocket = 0; pocket < POCKETS; pocket++) {
+			ToolFacts tool = job.tool(pocket);
+			if (tool.isTap() && tool.thread().map(Fact::value).filter(t -> t.sameThread(thread)).isPresent()) {
+				found.putIfAbsent(method(tool), pocket);
+			}
+		}
+		return found;
 	}
 
-	private static boolean serves(ToolFacts tool, Method method, ThreadSpec thread) {
-		boolean same = tool.thread().map(Fact::value).filter(t -> t.sameThread(thread)).isPresent();
-		if (!same || !tool.isTap() || !method.tap()) {
-			return false;
-		}
-		boolean forms = tool.kind().filter(k -> k.value() == ToolKind.FORM_TAP).isPresent();
-		Method is = forms ? Method.FORM_TAP
-				: tool.has(TapStyle.SPIRAL_POINT) ? Method.SPIRAL_POINT : tool.has(TapStyle.SPIRAL_FLUTE) ? Method.SPIRAL_FLUTE : Method.STRAIGHT_FLUTE;
-		return is == method;
+	/** A tap of no stated style has straight flutes. */
+	private static Method method(ToolFacts tap) {
+		boolean forms = tap.kind().filter(k -> k.value() == ToolKind.FORM_TAP).isPresent();
+		return forms ? Method.FORM_TAP
+				: tap.has(TapStyle.SPIRAL_POINT) ? Method.SPIRAL_POINT : tap.has(TapStyle.SPIRAL_FLUTE) ? Method.SPIRAL_FLUTE : Method.STRAIGHT_FLUTE;
 	}
 }

@@ -2,6 +2,7 @@ package truelead.checker.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import truelead.checker.job.Job;
 import truelead.checker.job.StockGroup;
@@ -21,12 +22,13 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 	/** Weighs all methods and chooses; of those that can be done, one whose tap is in the job's tool list comes first. */
 	public static Plan of(Request request, Job job) {
 		Plan plan = of(request);
-		List<Weighing> all = plan.weighings.stream().map(w -> w.method().tap() ? w.with(OnHand.tap(w.method(), request.thread(), job)) : w).toList();
-		List<Method> order = preference(request);
-		List<Method> held = order.stream().filter(m -> all.get(m.ordinal()).possible() && OnHand.tap(m, request.thread(), job).isPresent()).toList();
-		Optional<Weighing> first = (held.isEmpty() ? plan.chosen.map(Weighing::method) : Optional.of(held.get(0))).map(m -> all.get(m.ordinal()));
-		return new Plan(request, all, first, held.isEmpty() ? plan.why + first.map(Plan::missing).orElse("") : first.get().method().title()
-				+ ": its tap is on hand, T" + OnHand.tap(held.get(0), request.thread(), job).orElseThrow() + " of the tool list");
+		Map<Method, Integer> onHand = OnHand.taps(request.thread(), job);
+		List<Weighing> all = plan.weighings.stream().map(w -> w.method().tap() ? w.with(Optional.ofNullable(onHand.get(w.method()))) : w).toList();
+		Optional<Weighing> held = preference(request).stream().filter(onHand::containsKey).map(m -> all.get(m.ordinal())).filter(Weighing::possible).findFirst();
+		if (held.isPresent()) {
+			return new Plan(request, all, held, held.get().method().title() + ": its tap is on hand, T" + onHand.get(held.get().method()) + " of the tool list");
+		}
+		return new Plan(request, all, plan.chosen.map(w -> all.get(w.method().ordinal())), plan.why + plan.chosen.map(Plan::missing).orElse(""));
 	}
 
 	private static String missing(Weighing first) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.StockGroup;
+import truelead.checker.machine.ProfileKey;
 
 /** Weighs the methods for a request; limits are common practice, no source, the same as the checker's rules use. */
 final class Weigher {
@@ -42,8 +43,10 @@ final class Weigher {
 		hole.filter(h -> request.bottom().isPresent() && h.drillTip() > request.bottom().getAsDouble() + 1e-9).ifPresent(h -> room(method, h));
 		request.bottom().ifPresent(this::spot);
 		Optional<Demand> demand = hole.map(h -> Demand.of(method, request, h));
-		demand.filter(d -> d.stalls(request)).ifPresent(d -> out.add("takes about " + Figure.plain(d.torque().getAsDouble(), 1) + " N m and "
-				+ Figure.plain(d.power().getAsDouble(), 2) + " kW (estimate), more than the machine profile says that the spindle gives"));
+		demand.flatMap(d -> d.stalls(request.profile())).ifPresent(out::add);
+		if (request.profile().yes(ProfileKey.DIAMETER)) {
+			out.add("the program would be a mill's, and the profile " + request.profile().name() + " is a lathe's");
+		}
 		return new Weighing(method, pros, cons, out, hole, demand);
 	}
 

@@ -24,7 +24,7 @@ final class Callouts {
 	 *
 	 * @param cut lead and hole of the operation
 	 */
-	static List<Callout> read(LineComment comment, Evidence cut) {
+	static List<Callout> read(LineComment comment, AsCut cut) {
 		return CalloutReader.read(comment.said()).stream().filter(c -> c.certain() || cut.speaksFor(c.spec())).toList();
 	}
 

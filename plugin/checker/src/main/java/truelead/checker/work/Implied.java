@@ -40,7 +40,7 @@ final class Implied {
 	}
 
 	/** The standard thread of that pitch which the hole's drill is right for; empty where none or several fit. */
-	static Optional<Fact<ThreadSpec>> thread(Evidence cut) {
+	static Optional<Fact<ThreadSpec>> thread(AsCut cut) {
 		double lead = cut.lead();
 		if (cut.drill().isEmpty() || !(lead > 0.1) || !(lead < 10)) {
 			return Optional.empty();

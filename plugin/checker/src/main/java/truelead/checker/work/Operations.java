@@ -40,7 +40,7 @@ final class Operations {
 		Optional<Hole> first = strokes.stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
-		WantedReader.Result result = wanted.read(draft, before, new Evidence(Implied.lead(draft), drill), surface(strokes, passes));
+		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
 		int group = groups.computeIfAbsent(new Group(draft.tool, result.governing()), g -> groups.size());
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());

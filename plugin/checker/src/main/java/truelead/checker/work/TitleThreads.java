@@ -23,7 +23,7 @@ final class TitleThreads {
 	}
 
 	/** The one thread that suits the hole of an operation; none where the hole is not known. */
-	Optional<Fact<ThreadSpec>> of(Evidence cut) {
+	Optional<Fact<ThreadSpec>> of(AsCut cut) {
 		Map<String, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
 			for (Callout callout : Callouts.read(comment, cut)) {

@@ -59,7 +59,7 @@ final class WantedReader {
 	 * @param cut     lead that S and F make, and the hole
 	 * @param surface level of the surface where no note says it
 	 */
-	Result read(Draft draft, Optional<Draft> after, Evidence cut, Fact<Double> surface) {
+	Result read(Draft draft, Optional<Draft> after, AsCut cut, Fact<Double> surface) {
 		ProgramFile main = commentary.main().file();
 		int start = Math.max(0, commentary.mainLine(draft.block));
 		int end = Math.max(start, commentary.mainLine(draft.lastBlock()));
@@ -137,7 +137,7 @@ final class WantedReader {
 	}
 
 	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */
-	private List<Called> called(List<LineComment> comments, Evidence cut, Draft draft) {
+	private List<Called> called(List<LineComment> comments, AsCut cut, Draft draft) {
 		int number = draft.tool.number();
 		List<Called> called = new ArrayList<>();
 		for (int i = comments.size() - 1; i >= 0; i--) {

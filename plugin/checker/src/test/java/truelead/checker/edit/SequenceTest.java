@@ -34,6 +34,12 @@ class SequenceTest {
 	}
 
 	@Test
+	void aLatheGetsNoProgramOfAMill() {
+		Work lathe = WorkReader.read(new ProgramFile("a.nc", ProgramText.of("T0101\n")), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("turning"));
+		assertThat(Sequence.of(ProgramText.of("(M8X1.25 DEPTH 16)\n"), lathe, "cut")).singleElement().asString().contains("PROFILE TURNING IS A LATHE'S");
+	}
+
+	@Test
 	void anInchThreadLeavesTheProgramInItsOwnUnit() {
 		assertThat(Sequence.of(ProgramText.of(HEAD + "(1/4-20 UNC DEPTH .5IN)\n"), work(HEAD), "cut")).endsWith("G21").anyMatch(block -> block.startsWith("G20"));
 	}

@@ -78,6 +78,18 @@ class WantedTest {
 	}
 
 	@Test
+	void aToolThatIsCalledNothingAndFedThePitchInADrillingCycleIsATap() {
+		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 3.3)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",
+				"T2 M6 (M4)", "G0 X10. Y10. S800 M3", "G43 H2 Z50.", "G81 Z-9. R4. F560.", "G80", "M30");
+		assertThat(tapping.method()).isEqualTo(Tapping.Method.DRILLING_CYCLE);
+	}
+
+	@Test
+	void aBareSizeIsTheThreadWhereTheHoleSuitsItThoughTheFeedDoesNot() {
+		assertThat(thread(tapping(tapped(List.of("(M6)"), "500", "5000")))).isEqualTo("M6x1");
+	}
+
+	@Test
 	void whatADrillIsForIsNotWhatTheTapMakes() {
 		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 6.8 FOR M8 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",
 				"T2 M6", "G0 X10. Y10. S520 M3", "G43 H2 Z50.", "G84 Z-12. R3. F650.", "G80", "M30");

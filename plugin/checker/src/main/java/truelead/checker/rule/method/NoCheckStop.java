@@ -1,18 +1,15 @@
 package truelead.checker.rule.method;
 
 import java.util.function.Consumer;
+import truelead.checker.job.GaugingInterval;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
-import truelead.checker.rule.ToolName;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** More holes by one tool than the checking interval, and no stop to gauge one (common practice, no source: 25 cut or milled, 50 formed). */
+/** More holes by one tool than the checking interval, and no stop to gauge one. */
 public final class NoCheckStop extends OperationRule {
-
-	private static final int CUT = 25;
-	private static final int FORMED = 50;
 
 	public NoCheckStop() {
 		super("no-check-stop");
@@ -23,7 +20,7 @@ public final class NoCheckStop extends OperationRule {
 		if (!firstOfGroup(operation, work)) {
 			return;
 		}
-		int interval = ToolName.forms(operation.tool().facts()) ? FORMED : CUT;
+		int interval = GaugingInterval.of(operation.tool().facts());
 		int holes = work.group(operation).stream().mapToInt(o -> o.holes().size()).sum();
 		if (holes > interval && operation.tool().summary().optionalStops() == 0) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),

@@ -39,11 +39,12 @@ public final class TapInDrillingCycle extends TappingRule {
 		}
 		TapStroke stroke = tapping.strokes().get(0);
 		Optional<Cycle> cycle = stroke.step() instanceof Step.Stroke s ? Optional.of(s.cycle()) : Optional.empty();
-		String tap = ToolName.of(tapping.tool().facts());
+		String known = tapping.tool().facts().kind().isPresent() ? " is called a " + ToolName.of(tapping.tool().facts())
+				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
 		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke);
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Figures figures = new Figures(stroke.modal().unit());
-		String message = tapping.tool().name() + " is called a " + tap + " and " + (head
+		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 				: "runs in " + said + ", which pulls it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; "
 						+ code(tapping));

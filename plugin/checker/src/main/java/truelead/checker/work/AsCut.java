@@ -4,12 +4,12 @@ import java.util.Optional;
 import truelead.checker.thread.ThreadSpec;
 
 /**
- * What the numbers of an operation tell of its thread, to weigh words against that could mean something else.
+ * What an operation cuts and into which hole, to weigh words against that could mean something else.
  *
  * @param lead  advance in a turn, mm; NaN where it is not known
  * @param drill diameter of the hole before it is threaded, mm, where it is known
  */
-record Evidence(double lead, Optional<Double> drill) {
+record AsCut(double lead, Optional<Double> drill) {
 
 	/** How far a thread's lead may be from the advance, a part of it. */
 	private static final double FITS = 0.05;
