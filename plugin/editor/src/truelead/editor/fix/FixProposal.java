@@ -5,9 +5,6 @@ import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.contentassist.ICompletionProposal;
-import org.eclipse.jface.text.contentassist.IContextInformation;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
@@ -15,7 +12,7 @@ import truelead.editor.check.CheckedText;
 import truelead.editor.check.ProgramCheck;
 
 /** One way to remove a finding, wherever it is offered: at the quick fix key, the ruler, the hover or in the Problems view. */
-public final class FixProposal implements ICompletionProposal {
+public final class FixProposal extends PlainProposal {
 
 	private final ProgramCheck check;
 	private final Finding finding;
@@ -80,15 +77,5 @@ public final class FixProposal implements ICompletionProposal {
 	@Override
 	public Point getSelection(IDocument document) {
 		return changed.map(offset -> new Point(offset, 0)).orElse(null);
-	}
-
-	@Override
-	public Image getImage() {
-		return null;
-	}
-
-	@Override
-	public IContextInformation getContextInformation() {
-		return null;
 	}
 }

@@ -1,14 +1,10 @@
 package truelead.editor.fix;
 
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.contentassist.ICompletionProposal;
-import org.eclipse.jface.text.contentassist.IContextInformation;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.Point;
 import truelead.editor.settings.CheckSettings;
 
 /** Sets the severity of a finding's rule for the workspace, from the finding itself. */
-final class SeverityProposal implements ICompletionProposal {
+final class SeverityProposal extends PlainProposal {
 
 	private final String rule;
 	private final String word;
@@ -33,20 +29,5 @@ final class SeverityProposal implements ICompletionProposal {
 	@Override
 	public String getAdditionalProposalInfo() {
 		return "Changes how every program of the workspace is judged. Taken back under Preferences, CNC Programs.";
-	}
-
-	@Override
-	public Point getSelection(IDocument document) {
-		return null;
-	}
-
-	@Override
-	public Image getImage() {
-		return null;
-	}
-
-	@Override
-	public IContextInformation getContextInformation() {
-		return null;
 	}
 }

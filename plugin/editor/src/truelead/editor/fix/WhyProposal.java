@@ -2,10 +2,6 @@ package truelead.editor.fix;
 
 import java.util.Optional;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.contentassist.ICompletionProposal;
-import org.eclipse.jface.text.contentassist.IContextInformation;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.Point;
 import truelead.checker.lesson.Filled;
 import truelead.checker.lesson.Filling;
 import truelead.checker.rule.Finding;
@@ -13,7 +9,7 @@ import truelead.editor.check.CheckedText;
 import truelead.editor.lesson.LessonView;
 
 /** Opens the lesson of a finding with the finding's own numbers; changes nothing. */
-public final class WhyProposal implements ICompletionProposal {
+public final class WhyProposal extends PlainProposal {
 
 	private final Filled filled;
 
@@ -39,20 +35,5 @@ public final class WhyProposal implements ICompletionProposal {
 	@Override
 	public String getAdditionalProposalInfo() {
 		return filled.lesson().introduction();
-	}
-
-	@Override
-	public Point getSelection(IDocument document) {
-		return null;
-	}
-
-	@Override
-	public Image getImage() {
-		return null;
-	}
-
-	@Override
-	public IContextInformation getContextInformation() {
-		return null;
 	}
 }

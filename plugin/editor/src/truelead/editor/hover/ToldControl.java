@@ -15,7 +15,6 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -28,6 +27,7 @@ import truelead.checker.rule.RulePage;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.fix.FixProposal;
 import truelead.editor.fix.Fixes;
+import truelead.editor.look.SharpPicture;
 import truelead.editor.fix.WhyProposal;
 
 /** Shows findings with the numbers behind them, and what can be done about each, as links that a key reaches too. */
@@ -96,9 +96,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 
 	/** The picture, with the same in words for those who cannot see it. */
 	private void show(Pictures.Picture picture) {
-		RGB ground = getShell().getBackground().getRGB();
-		boolean dark = ground.red + ground.green + ground.blue < 3 * 128;
-		Image image = new Image(getShell().getDisplay(), dark ? picture.onDark() : picture.onLight());
+		Image image = (SharpPicture.dark(getShell().getBackground()) ? picture.onDark() : picture.onLight()).on(getShell().getDisplay());
 		Label label = new Label(content, SWT.NONE);
 		label.setImage(image);
 		label.setToolTipText(picture.text());

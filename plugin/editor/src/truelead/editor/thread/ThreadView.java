@@ -17,8 +17,6 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.ImageDataProvider;
-import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
@@ -34,6 +32,7 @@ import truelead.checker.sheet.SheetFigures;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.LiveCheck;
+import truelead.editor.look.SharpPicture;
 
 /** The threading operation at the caret: drawn to scale, and beside or below it its numbers with where each comes from. */
 public final class ThreadView extends ViewPart {
@@ -140,9 +139,8 @@ public final class ThreadView extends ViewPart {
 
 	private void soon() {
 		if (!picture.isDisposed()) {
-			RGB ground = figures.getBackground().getRGB();
 			width = scroll.getClientArea().width;
-			dark = ground.red + ground.green + ground.blue < 3 * 128;
+			dark = SharpPicture.dark(figures.getBackground());
 			job.schedule();
 		}
 	}
@@ -169,8 +167,7 @@ public final class ThreadView extends ViewPart {
 		shown = thread;
 		title.setText(thread.title().replace("&", "&&"));
 		Image before = image;
-		ImageDataProvider provider = zoom -> zoom == 100 ? thread.sharp().get(0) : zoom == 200 ? thread.sharp().get(1) : null;
-		image = thread.sharp().isEmpty() ? null : new Image(picture.getDisplay(), provider);
+		image = thread.picture().map(one -> one.on(picture.getDisplay())).orElse(null);
 		picture.setImage(image);
 		picture.setToolTipText(thread.text());
 		picture.setSize(picture.computeSize(SWT.DEFAULT, SWT.DEFAULT));
