@@ -1,6 +1,7 @@
 package truelead.checker.lesson;
 
 import java.util.List;
+import truelead.checker.job.TapTorque;
 import truelead.checker.lesson.Plot.Curve;
 import truelead.checker.lesson.Plot.Dash;
 
@@ -166,9 +167,9 @@ final class DepthLesson implements Lesson {
 	private static double torque(Values values, double drill) {
 		double pitch = values.of("pitch");
 		double diameter = values.of("diameter");
-		double usual = values.of("force") * pitch * pitch * diameter / 8000;
+		double usual = TapTorque.cutting(values.of("force"), pitch, diameter);
 		if (values.of("kind") == 1) {
-			return TapLoad.FORMING * usual * Math.max(0, diameter - drill) / (0.0068 * pitch) / FORMED;
+			return TapTorque.FORMING * usual * Math.max(0, diameter - drill) / (0.0068 * pitch) / FORMED;
 		}
 		double basic = diameter - 2 * TapLoad.FLANK * pitch;
 		return usual * groove(values, drill) / groove(values, basic);

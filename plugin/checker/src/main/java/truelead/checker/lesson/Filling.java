@@ -5,6 +5,7 @@ import java.util.Optional;
 import truelead.checker.CheckResult;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
+import truelead.checker.job.TapTorque;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.FeedMode;
 import truelead.checker.machine.ProfileKey;
@@ -14,6 +15,7 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;
+import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
@@ -62,7 +64,7 @@ public final class Filling {
 
 	private Filled of(Lesson lesson, ThreadingOperation operation, String found) {
 		OperationSheet sheet = Sheets.of(operation);
-		Values values = thread(Values.usual(lesson), sheet);
+		Values values = thread(Values.usual(lesson), sheet).with("force", force(operation));
 		if (operation instanceof ThreadMilling milling) {
 			values = helix(values, milling, sheet);
 		} else if (operation instanceof Tapping tapping) {
@@ -70,6 +72,11 @@ public final class Filling {
 		}
 		String where = operation.block().file().name() + ":" + (operation.block().line() + 1) + " " + sheet.name();
 		return new Filled(lesson, values, found.isEmpty() ? where : where + ", " + found);
+	}
+
+	/** Specific cutting force of the stock, N/mm²; NaN where nobody says what it is. */
+	private static double force(ThreadingOperation operation) {
+		return operation.wanted().stock().map(stock -> TapTorque.force(stock.value().group()).orElse(Double.NaN)).orElse(Double.NaN);
 	}
 
 	private static Values thread(Values values, OperationSheet sheet) {
@@ -114,7 +121,7 @@ public final class Filling {
 		double path = contour && !Double.isNaN(cutter) ? pass.radius() - cutter / 2 : pass.radius();
 		boolean perMinute = pass.modal().feedMode() == FeedMode.PER_MINUTE;
 		double length = Math.abs(pass.endLevel() - pass.startLevel());
-		boolean left = sheet.thread().map(t -> t.value().hand() == truelead.checker.thread.Hand.LEFT).orElse(false);
+		boolean left = sheet.thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
 		return values.with("cutter", cutter).with("radius", path).with("rise", Math.abs(pass.lead())).with("sense", pass.counterclockwise() ? 0 : 1)
 				.with("way", pass.endLevel() < pass.startLevel() ? 1 : 0).with("hand", left ? 1 : 0).with("depth", Double.isNaN(sheet.called()) ? length : sheet.called())
 				.with("flat", milling.tool().facts().tipFlat().map(Fact::value).orElse(Double.NaN)).with("entryRise", values.of("pitch") * values.of("entryAngle") / 360)

@@ -1,5 +1,7 @@
 package truelead.checker.lesson;
 
+import truelead.checker.job.TapTorque;
+
 /**
  * What the flanks of a tap bear when it is led off its pitch by e mm a turn, and what it takes to break it. After n turns the path of the feed
  * and the thread are e n apart. A spring takes that: the holder, up to its travel, then the stiff rest of machine, holder and tap; what the spring
@@ -28,8 +30,6 @@ record TapLoad(double pitch, double diameter, double error, double travel, doubl
 	static final double STRENGTH = 1000;
 	/** Friction of flank on flank (from memory). */
 	static final double FRICTION = 0.15;
-	/** Torque of forming against cutting (common practice: two to three times). */
-	static final double FORMING = 2.5;
 	/** How far the estimate of breaking may be off, either way. */
 	static final double DOUBT = 2;
 
@@ -66,7 +66,7 @@ record TapLoad(double pitch, double diameter, double error, double travel, doubl
 
 	/** Torque, N m: cutting kc P² D / 8000 (from memory), growing over the lead, and the flanks'. */
 	double torque(double turns) {
-		double cutting = force * pitch * pitch * diameter / 8000 * (forming ? FORMING : 1) * Math.min(1, turns / lead);
+		double cutting = TapTorque.cutting(force, pitch, diameter) * (forming ? TapTorque.FORMING : 1) * Math.min(1, turns / lead);
 		double lag = error * turns;
 		double share = lag > 0 ? shaved(turns) / lag : 0;
 		double drag = FRICTION / Math.cos(Math.PI / 6);

@@ -49,7 +49,7 @@ class LessonsTest {
 
 	@Test
 	void aFeedFindingBringsItsNumbers() {
-		CheckResult result = Samples.check(MachineProfile.generic(), Job.EMPTY, "G21 G90 G94", "(M6X1 TAP)", "(TOOL: T3, TAP, M6X1, FLOATING HOLDER 4)", "T3 M6", "G0 X0 Y0 S520 M3",
+		CheckResult result = Samples.check(MachineProfile.generic(), Job.EMPTY, "G21 G90 G94", "(STOCK: STAINLESS)", "(M6X1 TAP)", "(TOOL: T3, TAP, M6X1, FLOATING HOLDER 4)", "T3 M6", "G0 X0 Y0 S520 M3",
 				"G43 Z25. H3", "G84 Z-14.5 R5. F300", "G80", "M30");
 
 		Filled filled = filled(result, "feed-off-pitch");
@@ -61,6 +61,7 @@ class LessonsTest {
 		assertThat(filled.values().of("height")).isEqualTo(5);
 		assertThat(filled.values().of("holder")).isEqualTo(2);
 		assertThat(filled.values().of("travel")).isEqualTo(4);
+		assertThat(filled.values().of("force")).as("kc of the stock, from memory").isEqualTo(2600);
 	}
 
 	@Test
