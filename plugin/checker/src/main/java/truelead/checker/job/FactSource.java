@@ -14,6 +14,8 @@ public enum FactSource {
 	TOOL_FILE("tool list file"),
 	/** The settings of the project. */
 	PROJECT("project settings"),
+	/** The axis words of the program: what a lathe bores is what it is told. */
+	PROGRAMMED("programmed"),
 	/** Worked out from other numbers of the program; never a reason for a warning by itself. */
 	IMPLIED("implied by the program"),
 	/** The machine profile. */

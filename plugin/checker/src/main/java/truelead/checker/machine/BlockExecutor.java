@@ -126,9 +126,17 @@ final class BlockExecutor {
 			case MIRROR_OFF -> shifts.mirrorOff(words);
 			case TILTED_PLANE -> shifts.tilt(words);
 			case FACE_PECK -> modes.facePeck(words);
+			case THREADING_CYCLE -> threadingCycle(words);
 			default -> {
 				// A macro call takes its words as arguments, a turning cycle gives back what it moved.
 			}
+		}
+	}
+
+	/** The block of a threading cycle that says where the thread ends; the one before it only says how it is cut. */
+	private void threadingCycle(Words words) {
+		if (motion.linearWords(words)) {
+			motion.pass(words, true);
 		}
 	}
 
@@ -217,7 +225,9 @@ final class BlockExecutor {
 			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);
 			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
-			case TURNING_PASS -> {
+			case TURNING_PASS -> motion.pass(words, false);
+			case THREADING_PASS -> motion.pass(words, true);
+			case FACING_PASS -> {
 				// It comes back to where it started.
 			}
 			default -> motion.straight(words, true, state.modal());

@@ -21,8 +21,10 @@ public enum Meaning {
 	SYNCHRONISED_IN, SYNCHRONISED_OUT,
 	/** Feed motion with a floating holder, overrides locked, for one block with axis words and no other motion; else a mode of another name. */
 	FLOATING_TAP,
-	/** A pass of turning, facing or chasing and back to its start, at every block with axis words; a mode of another name where the block has none. */
+	/** A pass of turning along Z and back to its start, at every block with axis words; a mode of another name where the block has none. */
 	TURNING_PASS,
+	/** The same for facing, of no concern to holes and threads; and for a thread, whose lead is F. */
+	FACING_PASS, THREADING_PASS,
 	/** Tapping mode: overrides locked until another cutting mode. */
 	TAPPING_MODE, CUTTING_MODE,
 	DWELL, PLANE_XY, PLANE_ZX, PLANE_YZ, INCH, MILLIMETRE,
@@ -39,6 +41,8 @@ public enum Meaning {
 	FACE_PECK,
 	/** A turning cycle: what its words move is taken back at its end. */
 	TURNING_CYCLE,
+	/** The same for a thread cut in several passes, whose lead is F. */
+	THREADING_CYCLE,
 	STOP, OPTIONAL_STOP, PROGRAM_END, SPINDLE_CLOCKWISE, SPINDLE_COUNTERCLOCKWISE, SPINDLE_STOP, SPINDLE_ORIENT, TOOL_CHANGE, COOLANT_ON,
 	COOLANT_OFF, RIGID_TAP_ON, RIGID_TAP_OFF, OVERRIDES_LOCKED, OVERRIDES_FREE, CALL, LOCAL_CALL, RETURN;
 
@@ -71,19 +75,19 @@ public enum Meaning {
 
 	/** Whether it stays in force as the kind of motion until another one. */
 	boolean motion() {
-		return ordinal() >= RAPID.ordinal() && ordinal() <= TURNING_PASS.ordinal();
+		return ordinal() >= RAPID.ordinal() && ordinal() <= THREADING_PASS.ordinal();
 	}
 
 	/** Whether it is a motion only in a block that has axis words and no other motion. */
 	boolean motionByAxisWords() {
-		return this == TURNING_PASS || this == FLOATING_TAP;
+		return this == TURNING_PASS || this == FACING_PASS || this == THREADING_PASS || this == FLOATING_TAP;
 	}
 
 	/** Whether it takes the axis words of its block, so that they are no motion. */
 	boolean takesAxisWords() {
 		return switch (this) {
 			case DWELL, HOME, FROM_HOME, LOCAL_SHIFT, SET_POSITION, SET_DATA, ROTATION, SCALE, MIRROR, MIRROR_OFF, TILTED_PLANE, MACRO_CALL,
-					MODAL_MACRO_CALL, FACE_PECK, TURNING_CYCLE, SPEED_LIMIT -> true;
+					MODAL_MACRO_CALL, FACE_PECK, TURNING_CYCLE, THREADING_CYCLE, SPEED_LIMIT -> true;
 			default -> false;
 		};
 	}

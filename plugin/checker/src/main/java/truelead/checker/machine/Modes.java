@@ -56,7 +56,7 @@ final class Modes {
 		if (meaning == Meaning.MACHINE_COORDINATES) {
 			return motion.linearWords(words);
 		}
-		if (meaning == Meaning.TURNING_CYCLE) {
+		if (meaning == Meaning.TURNING_CYCLE || meaning == Meaning.THREADING_CYCLE) {
 			return words.gCount() > 0 && (motion.linearWords(words) || words.any(CONTOUR));
 		}
 		return meaning.takesAxisWords();

@@ -22,6 +22,7 @@ final class Motion {
 	/** Whether H is an increment of the main spindle's angle C, as on turning machines. */
 	private final boolean turnWords;
 	private Setting lead = Setting.NONE;
+	private Point passEnd = new Point(Double.NaN, Double.NaN, Double.NaN);
 
 	Motion(MachineState state, Output out) {
 		this.state = state;
@@ -159,10 +160,12 @@ final class Motion {
 		if (linearWords(words)) {
 			straight(words, true, state.modal());
 			toUnknown(words, true);
-		} else if (!words.any(ROTARY)) {
+		} else if (!words.any(ROTARY) && !(turnWords && words.has('H'))) {
 			Point from = place.here();
 			for (int axis = 0; axis < 3; axis++) {
-				place.lose(axis);
+				if (axis != 1 || !turnWords) {
+					place.lose(axis);
+				}
 			}
 			out.step(new Step.Move(words.block(), state.modal(), true, from, place.here(), 0));
 		}
@@ -170,6 +173,9 @@ final class Motion {
 			if (words.has((char) ('A' + axis))) {
 				place.turnTo(place.rotary().with(axis, 0));
 			}
+		}
+		if (turnWords && words.has('H')) {
+			place.turnTo(place.rotary().with(2, 0));
 		}
 	}
 
@@ -261,6 +267,34 @@ final class Motion {
 		place.moveTo(returns ? from : to);
 	}
 
+	/**
+	 * A pass of turning from where the tool stands: across to the words' X, along to their Z, and back to where it began. A thread's lead is F. A
+	 * block without a G code repeats the pass before it but for the words that it has.
+	 */
+	void pass(Words words, boolean threads) {
+		Point from = place.here();
+		Point said = target(words);
+		for (int axis = 0; axis < 3; axis += 2) {
+			boolean repeats = words.gCount() == 0 && !words.has(LETTERS[axis]) && !words.has(INCREMENT_LETTERS[axis]);
+			said = repeats ? said.with(axis, passEnd.along(axis)) : said;
+		}
+		passEnd = said;
+		Point to = place.frame().apply(said);
+		Point in = from.with(0, to.x());
+		Point away = to.with(0, from.x());
+		double resolution = resolution(words);
+		Modal modal = state.modal();
+		out.step(new Step.Move(words.block(), modal, true, from, in, resolution));
+		out.step(threads ? new Step.Synchronised(words.block(), modal, 0, in, to, feedAsLead(), false, resolution)
+				: new Step.Move(words.block(), modal, false, in, to, resolution));
+		out.step(new Step.Move(words.block(), modal, threads, to, away, resolution));
+		out.step(new Step.Move(words.block(), modal, true, away, from, resolution));
+	}
+
+	private Setting feedAsLead() {
+		return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
+	}
+
 	/** The state in a motion that turns the spindle by itself. */
 	private Modal turning(boolean clockwise, boolean locks) {
 		SpindleTurn before = state.spindle;
@@ -279,7 +313,7 @@ final class Motion {
 			}
 		}
 		if (words.has('F') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F').orElse(false)) {
-			return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
+			return feedAsLead();
 		}
 		return lead;
 	}

@@ -6,7 +6,7 @@ import truelead.grammar.Chunk;
 
 /**
  * What the blocks of a chunk do to the axes, told from the text alone. A plain one has nothing but N, X, Y, Z, F and one G0 or G1 with plain
- * numbers, and comments.
+ * numbers, and comments. Behind another G code none is before a G0 or G1: under a cycle Z is no place to go to.
  */
 final class PlainLines {
 
@@ -39,6 +39,8 @@ final class PlainLines {
 	final double[] feeds;
 	private int[] others = new int[16];
 	private int otherCount;
+	/** Whether the motion in force may be another than G0 or G1. */
+	private boolean doubt;
 	private double lastX = Double.NaN;
 	private double lastY = Double.NaN;
 	private double lastZ = Double.NaN;
@@ -95,6 +97,7 @@ final class PlainLines {
 		double wordF = Double.NaN;
 		byte code = -1;
 		boolean plain = block.plain();
+		boolean otherCode = !plain;
 		for (int part = 0; plain && part < block.parts(); part++) {
 			double value = block.number(part);
 			switch (block.mark(part)) {
@@ -104,6 +107,7 @@ final class PlainLines {
 				case 'F' -> wordF = value;
 				case 'G' -> {
 					plain = code < 0 && (value == 0 || value == 1);
+					otherCode |= !plain;
 					code = (byte) value;
 				}
 				case 'N', '(', ';' -> {
@@ -117,7 +121,8 @@ final class PlainLines {
 		z[line] = wordZ;
 		feeds[line] = wordF;
 		codes[line] = code;
-		if (plain) {
+		doubt = otherCode || doubt && code < 0;
+		if (plain && !doubt) {
 			place(line, said(wordX), said(wordY), said(wordZ));
 		} else {
 			otherwise(line);

@@ -8,7 +8,8 @@ import truelead.grammar.ProgramText;
 
 /**
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
- * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a Y word, a tool change M6 or a length offset G43.
+ * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 or a length offset G43. A Y word or
+ * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together say that it is a lathe with live tools.
  *
  * @param profile the profile to use
  * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
@@ -31,18 +32,26 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		for (int line = 0; line < lines && !evidence.milling; line++) {
 			evidence.look(text.block(line));
 		}
-		if (evidence.milling || evidence.turning < ENOUGH) {
+		if (!evidence.turns()) {
 			return new ProfileGuess(otherwise, Optional.of("no machine is named: generic milling is assumed"));
 		}
 		return new ProfileGuess(MachineProfile.named("turning"),
-				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first + " and has no Y word"));
+				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
+						+ (evidence.across ? " and turret tools" : " and has no Y word")));
 	}
 
 	/** What the words of a program have told so far. */
 	private static final class Evidence {
 		private int turning;
 		private boolean milling;
+		private boolean across;
+		private boolean turret;
+		private boolean spindle;
 		private String first = "";
+
+		boolean turns() {
+			return !milling && turning >= ENOUGH && (!across || turret && spindle);
+		}
 
 		void look(Block block) {
 			boolean speed = false;
@@ -56,9 +65,10 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 				if (element instanceof Element.Word word) {
 					double value = word.value() instanceof Expression.Number number ? number.value() : Double.NaN;
 					switch (word.address()) {
-						case 'Y', 'J', 'H' -> milling = true;
+						case 'Y', 'J' -> across = true;
 						case 'G' -> {
-							milling |= value == 43 || value == 17;
+							milling |= value == 43;
+							across |= value == 17;
 							turning -= value == 81 ? DRILLING : 0;
 							code = turningCode(value) ? value : code;
 						}
@@ -89,6 +99,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			boolean limit = (code == 50 || code == 92) && speed && !axes;
 			boolean surface = code == 96 && speed;
 			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
+			spindle |= limit || surface || code == 97 && speed || code == 28 && increments;
 			if (limit || surface || cycle) {
 				say("G" + (int) code, 2);
 			} else if (code == 97 && speed || code == 99) {
@@ -98,7 +109,9 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			} else if (code == 92 && axes && feed) {
 				say("G92 with F", 1);
 			} else if (tool >= 100 && tool == Math.rint(tool)) {
-				say("T" + (tool < 1000 ? "0" : "") + (int) tool, (int) tool / 100 == (int) tool % 100 ? 2 : 1);
+				boolean same = (int) tool / 100 == (int) tool % 100;
+				turret |= same;
+				say("T" + (tool < 1000 ? "0" : "") + (int) tool, same ? 2 : 1);
 			}
 		}
 

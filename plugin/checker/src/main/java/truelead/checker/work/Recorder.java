@@ -48,6 +48,8 @@ final class Recorder implements StepSink {
 	final List<Step.Arc> openArcs = new ArrayList<>();
 	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
 
+	final TurnedBores bores = new TurnedBores();
+	final SinglePoints singlePoints = new SinglePoints();
 	private final AxisRuns axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()));
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
 	private ToolLog tool = new ToolLog(0, 0, Setting.NONE, Optional.empty(), Setting.NONE, 0);
@@ -58,7 +60,11 @@ final class Recorder implements StepSink {
 	private int part;
 	private boolean ended;
 
-	Recorder() {
+	private final boolean lathe;
+
+	/** @param lathe whether what turns is the part, so that a tool beside the axis bores or chases */
+	Recorder(boolean lathe) {
+		this.lathe = lathe;
 		tools.add(tool);
 	}
 
@@ -110,6 +116,9 @@ final class Recorder implements StepSink {
 		motion(move, number);
 		axisTracker.motion(move, tool, number);
 		arcTracker.move(move);
+		if (lathe) {
+			bores.motion(move, tool, number);
+		}
 		if (!move.rapid()) {
 			int axis = move.modal().plane().axis();
 			tool.cut(move, move.from().along(axis) != move.to().along(axis), true);
@@ -147,6 +156,9 @@ final class Recorder implements StepSink {
 		arcTracker.move(move);
 		axisTracker.motion(move, tool, number);
 		tool.cut(move, true, false);
+		if (lathe) {
+			singlePoints.motion(move, tool);
+		}
 	}
 
 	private void event(Step.Event event, int number) {

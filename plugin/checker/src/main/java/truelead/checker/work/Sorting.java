@@ -60,6 +60,7 @@ final class Sorting {
 		recorder.strokes.forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
 		recorder.axisRuns.forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
 		recorder.arcRuns.forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
+		recorder.bores.passes().forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
 		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
 		all.sort(Comparator.comparingInt(Timed::order));
 		all.forEach(timed -> timed.sort().run());
@@ -82,6 +83,13 @@ final class Sorting {
 		ToolUse use = uses.get(run.tool());
 		if (!taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
 			book.add(Cuts.of(run, use));
+		}
+	}
+
+	private void bore(TurnedBores.Pass pass) {
+		ToolUse use = uses.get(pass.tool());
+		if (pass.bores(use)) {
+			book.add(pass.cut(use));
 		}
 	}
 

@@ -20,7 +20,7 @@ import truelead.checker.thread.ToolKind;
 final class TapDrafts {
 
 	/** How far off the spindle's axis a synchronised move in turning still taps rather than cutting a thread with a single point, mm. */
-	private static final double CENTRE_LINE = 0.05;
+	static final double CENTRE_LINE = 0.05;
 
 	/** Lines between a tool change and a comment that surely names that tool. */
 	private static final int NAME_AT_CHANGE = 3;

@@ -94,10 +94,12 @@ public final class Work {
 	 * @param events        all but calls and returns, in the order of execution; at most 100,000
 	 * @param compensation  every change of cutter radius compensation; at most 10,000
 	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
+	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead; at most 1,000
 	 */
-	public record Course(List<TimedEvent> events, List<CompensationChange> compensation, boolean subprogramAlone) {
+	public record Course(List<TimedEvent> events, List<CompensationChange> compensation, boolean subprogramAlone, List<SinglePoint> singlePoints) {
 
 		public Course {
+			singlePoints = List.copyOf(singlePoints);
 			events = List.copyOf(events);
 			compensation = List.copyOf(compensation);
 		}

@@ -36,7 +36,7 @@ public final class WorkReader {
 
 	/** The work of a program, as far as a budget goes; never fails. */
 	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget) {
-		Recorder recorder = new Recorder();
+		Recorder recorder = new Recorder(turning(profile));
 		Interpreter.run(program, folder, profile, budget, recorder);
 		recorder.finish();
 		return new WorkReader.Reading(program, job, profile, recorder).work();
@@ -129,7 +129,8 @@ public final class WorkReader {
 		private Work.Course course() {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
 					recorder.compensation.stream().map(c -> new CompensationChange(c.order(), c.step(), c.before(), c.after(), uses.get(c.tool()))).toList(),
-					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END));
+					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
+					recorder.singlePoints.named(uses, commentary, stays));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

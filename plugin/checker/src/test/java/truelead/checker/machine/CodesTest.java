@@ -207,9 +207,21 @@ class CodesTest {
 
 	@Test
 	void turningPassesComeBackToTheirStart() {
-		Followed run = Followed.on(TURNING, "G0 X60. Z5.", "G92 X47.2 Z-30. F1.5", "X46.6", "X46.05 Z-29.", "G0 Z10.");
-		assertThat(run.ends()).containsExactly("30,0,5", "30,0,10");
-		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G90 X50. Z-20. F.2", "X45.", "G0 W1.").ends()).containsExactly("30,0,5", "30,0,6");
+		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G90 X50. Z-20. F.2", "X45.", "G0 W1.").ends()).containsExactly("30,0,5",
+				"25,0,5", "25,0,-20", "30,0,-20", "30,0,5", "22.5,0,5", "22.5,0,-20", "30,0,-20", "30,0,5", "30,0,6");
+	}
+
+	@Test
+	void passesOfAThreadAreLedByF() {
+		Followed run = Followed.on(TURNING, "G0 X60. Z5.", "G92 X47.2 Z-30. F1.5", "X46.6", "X46.05 Z-29.", "G76 P010060 Q50 R.02", "G76 X40. Z-20. P900 Q200 F2.");
+		assertThat(run.all(Step.Synchronised.class)).extracting(pass -> Followed.text(pass.to()) + " F" + pass.lead().value())
+				.containsExactly("23.6,0,-30 F1.5", "23.3,0,-30 F1.5", "23.025,0,-29 F1.5", "20,0,-20 F2.0");
+		assertThat(run.end().z()).isEqualTo(5);
+	}
+
+	@Test
+	void facingPassesLeaveTheToolWhereItWas() {
+		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G94 X20. Z-2. F.2", "G0 Z10.").ends()).containsExactly("30,0,5", "30,0,10");
 	}
 
 	@Test

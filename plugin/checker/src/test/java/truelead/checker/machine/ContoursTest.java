@@ -93,6 +93,18 @@ class ContoursTest {
 		assertThat(expanded(together.steps(), single.steps())).isTrue();
 	}
 
+	/** What Z says under a cycle is a depth and no level of the tool. */
+	@Test
+	void aLevelSaidUnderACycleIsNoPlace() {
+		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z4.", "F100", "G81 X3. Y3. Z-2. R1.", "X2.", "Z0.5"));
+		for (int i = 0; i < 12; i++) {
+			lines.add((i == 0 ? "G1 " : "") + "X" + (i + 10) + ".");
+		}
+		lines.addAll(List.of("Z0.5", "X40.", "X41.", "X42.", "X43.", "X44.", "X45.", "X46.", "X47.", "X48."));
+		assertStandForTheirMoves(lines.toArray(String[]::new));
+		assertThat(Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class)).isNotEmpty();
+	}
+
 	@Test
 	void theRandomProgramsHaveContours() {
 		assertThat(Followed.milling(random(new Random(1), 400).toArray(String[]::new)).all(Step.Contour.class)).hasSizeGreaterThan(2);

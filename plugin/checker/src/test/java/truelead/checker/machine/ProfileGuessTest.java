@@ -35,6 +35,14 @@ class ProfileGuessTest {
 	}
 
 	@Test
+	void aLatheWithLiveToolsAndAYAxisIsALathe() {
+		String live = "G28 U0\nT0505\nG98 G97 S2500 M13\nG17\nG0 X40. Y0 Z5.\nG83 X40. Y15. Z-24. R-3. Q5000 F250\n";
+		assertThat(guess(live).profile().name()).isEqualTo("turning");
+		assertThat(guess(live).assumed()).hasValue("no machine is named: taken for turning, as the program says G28 U or W and turret tools");
+		assertThat(guess("T0101\nG17 G97 S2500 M3\nG43 H1 Z5.\nG0 X40. Y0\n").profile()).isEqualTo(MachineProfile.generic());
+	}
+
+	@Test
 	void aMillingProgramIsNeverTakenForTurning() {
 		assertThat(guess("G50\nT1 M6\nG97 S500 M3\nG0 X1. Y1.\n").profile()).isEqualTo(MachineProfile.generic());
 	}

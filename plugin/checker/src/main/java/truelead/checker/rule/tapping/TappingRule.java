@@ -22,7 +22,7 @@ abstract class TappingRule implements Rule {
 	}
 
 	@Override
-	public final void check(Work work, Consumer<Finding> found) {
+	public void check(Work work, Consumer<Finding> found) {
 		for (Tapping tapping : work.tappings()) {
 			check(tapping, work, draft -> found.accept(draft.on(tapping).finding()));
 		}

@@ -1,0 +1,48 @@
+package truelead.checker.rule.tapping;
+
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Setting;
+import truelead.checker.machine.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
+
+/**
+ * The lead of a thread that a lathe cuts by a single point. A whole multiple of the pitch is a thread of several starts, which a comment
+ * seldom says.
+ */
+final class SinglePointFeed {
+
+	/** How far F may be rounded, as a part of the lead (real programs round by up to 0.64 %). */
+	private static final double ROUNDED = 0.01;
+
+	private SinglePointFeed() {
+	}
+
+	/** The finding on a pass whose F is neither the lead nor a whole multiple of it. */
+	static Optional<Draft> check(Rule rule, SinglePoint turned) {
+		Setting feed = turned.pass().lead();
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		if (thread.isEmpty() || !feed.known() || feed.value() == 0) {
+			return Optional.empty();
+		}
+		double lead = thread.get().value().lead();
+		double cut = Math.abs(feed.value()) * turned.pass().modal().unit().mm();
+		double half = feed.word().map(WordRef::literal).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
+		double starts = Math.max(1, Math.rint(cut / lead));
+		if (Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(turned.pass().modal().unit());
+		String right = (feed.word().isPresent() ? "F" : "") + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
+		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), "F" + Figures.number(feed.value(), 5) + " cuts a lead of "
+				+ figures.advance(cut) + " " + figures.symbol() + ", " + thread.get().value().withoutClass().designation() + " has " + figures.advance(lead)
+				+ ": no gauge or screw goes in past the first turns; " + right)
+				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
+				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
+	}
+}

@@ -1,0 +1,16 @@
+package truelead.checker.work;
+
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.ThreadSpec;
+
+/**
+ * A thread cut on a lathe by a single point, of which only the lead is looked at: its first pass, or the block of its cycle.
+ *
+ * @param pass   the motion that cuts; its lead is what F says
+ * @param tool   the tool
+ * @param thread the thread that the nearest comment or the tool names; empty where nothing does
+ */
+public record SinglePoint(Step.Synchronised pass, ToolUse tool, Optional<Fact<ThreadSpec>> thread) {
+}

@@ -1,0 +1,54 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.Callout;
+import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.ThreadSpec;
+
+/** Gathers the synchronised passes beside a lathe's axis, one for each lead of a tool, and finds the thread that each is to make. */
+final class SinglePoints {
+
+	private static final int MOST = 1_000;
+
+	private record Pass(ToolLog tool, Step.Synchronised step) {
+	}
+
+	private final List<Pass> passes = new ArrayList<>();
+
+	/** A synchronised motion of a lathe. */
+	void motion(Step.Synchronised step, ToolLog tool) {
+		boolean beside = Math.abs(step.from().x()) > TapDrafts.CENTRE_LINE && step.from().z() != step.to().z();
+		if (beside && passes.size() < MOST && passes.stream().noneMatch(p -> p.tool() == tool && p.step().lead().value() == step.lead().value())) {
+			passes.add(new Pass(tool, step));
+		}
+	}
+
+	/** Each with its thread: the last certain callout above it in its tool's comments, or the tool's own. */
+	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays) {
+		List<SinglePoint> all = new ArrayList<>();
+		for (Pass pass : passes) {
+			ToolUse use = uses.get(pass.tool());
+			int line = commentary.mainLine(pass.step().block());
+			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty() : above(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line));
+			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread())));
+		}
+		return all;
+	}
+
+	private static Optional<Fact<ThreadSpec>> above(List<LineComment> comments) {
+		Optional<Fact<ThreadSpec>> last = Optional.empty();
+		for (LineComment comment : comments) {
+			Optional<Callout> callout = CalloutReader.read(comment.said()).stream().filter(Callout::certain).findFirst();
+			if (callout.isPresent()) {
+				last = callout.map(c -> Callouts.fact(comment, c, FactSource.CALLOUT, c.spec()));
+			}
+		}
+		return last;
+	}
+}

@@ -1,0 +1,64 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.ToolKind;
+
+/**
+ * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool, or
+ * nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way.
+ */
+final class TurnedBores {
+
+	private static final int MOST = 10_000;
+
+	/**
+	 * A pass.
+	 *
+	 * @param order  number of its step
+	 * @param radius mm
+	 * @param inward whether the tool left the wall towards the axis
+	 */
+	record Pass(int order, ToolLog tool, Step.Move step, double radius, boolean inward) {
+
+		/** Whether it bores the hole in the middle, by what is known of its tool. */
+		boolean bores(ToolUse use) {
+			return use.facts().kind().map(kind -> kind.value() == ToolKind.BORING).orElse(inward);
+		}
+
+		/** The hole in the middle that it leaves. */
+		Cut cut(ToolUse use) {
+			Place middle = Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, step.to().z()));
+			return Cuts.bored(order, step, use, middle, 2 * radius);
+		}
+	}
+
+	private final List<Pass> passes = new ArrayList<>();
+	private final List<Pass> open = new ArrayList<>();
+
+	/** All passes, in the order of execution. */
+	List<Pass> passes() {
+		close(false);
+		return passes;
+	}
+
+	/** A straight motion. */
+	void motion(Step.Move move, ToolLog tool, int order) {
+		double from = Math.abs(move.from().x());
+		double to = Math.abs(move.to().x());
+		if (Math.abs(from - to) > 1e-6) {
+			close(to < from);
+		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && passes.size() + open.size() < MOST) {
+			open.add(new Pass(order, tool, move, to, false));
+		}
+	}
+
+	private void close(boolean inward) {
+		for (Pass pass : open) {
+			passes.add(inward ? new Pass(pass.order(), pass.tool(), pass.step(), pass.radius(), true) : pass);
+		}
+		open.clear();
+	}
+}
