@@ -13,6 +13,10 @@ options { caseInsensitive = true; }
 /* Stands where a value is expected and none begins; put in by Gaps. */
 tokens { MISSING }
 
+@lexer::header {
+import org.antlr.v4.runtime.misc.Interval;
+}
+
 @lexer::members {
 	private Token before;
 	private int openCalls;
@@ -35,6 +39,14 @@ tokens { MISSING }
 
 	private boolean opensValue() {
 		return openCalls > 0 || Parentheses.openValue(_input, before, assigned);
+	}
+
+	/** Some texts end each block by a star, as paper tapes did; where values are computed a star is a sign that lacks one. */
+	private void star() {
+		String line = _input.getText(Interval.of(0, _input.size() - 1));
+		if (_tokenStartCharIndex > 0 && line.indexOf('#') < 0 && line.indexOf('[') < 0 && line.substring(_input.index()).isBlank()) {
+			setType(REMARK);
+		}
 	}
 
 	private void comment() {
@@ -217,7 +229,7 @@ LETTER        : [A-Z] ;
 NAME          : ( [A-Z] (NAME_START | [A-Z]) | NAME_START ) (NAME_START | [A-Z] | DIGIT)* { name(); } ;
 
 POWER         : '**' ;
-STAR          : '*' ;
+STAR          : '*' { star(); } ;
 SLASH         : '/' ;
 PLUS          : '+' ;
 MINUS         : '-' ;

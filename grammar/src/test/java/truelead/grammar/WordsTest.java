@@ -21,6 +21,7 @@ class WordsTest {
 		"XSIN[30]                          | XSIN(30)",
 		"O0051( NAME )                     | O0051 parentheses{ NAME }",
 		"O10068;                           | O10068 semicolon{}",
+		"N10 G30 Z-20 *                    | N10 G30 Z-20 semicolon{}",
 		":1234                             | O1234",
 		"N0010O7                           | N0010 O7",
 		"/M00                              | /1 M00",

@@ -58,6 +58,14 @@ final class ChunkScan {
 		}
 	}
 
+	/** A tap or a thread mill that is called by its name, TAP_M8, says its thread there; of other tools 68 may be 6.8 or 68, and is not read. */
+	private void named(int line, Expression.Text name) {
+		String said = name.text().replace('_', ' ');
+		if (CalloutReader.readComment(said).tool().filter(tool -> tool.kind().threading()).isPresent()) {
+			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true));
+		}
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
 		int tool = -1;
@@ -66,6 +74,8 @@ final class ChunkScan {
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
 					tool = (int) number.value();
+				} else if (word.address() == 'T' && word.value() instanceof Expression.Text name) {
+					named(line, name);
 				} else if (word.address() == 'O') {
 					programStarts.add(line);
 				} else if (word.address() == 'G') {

@@ -12,7 +12,8 @@ import truelead.checker.thread.ThreadSpec;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer
- * speaks of, if the hole it goes into suits exactly one of them. Their counts and depths are not taken, since they speak of the part.
+ * speaks of, if the hole it goes into suits exactly one of them. Their counts are not taken, since they speak of the part, which may be
+ * one of several on the table, or be turned over.
  */
 final class TitleThreads {
 
@@ -22,14 +23,18 @@ final class TitleThreads {
 		this.comments = comments.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
 	}
 
+	/** A thread of the title, with what is said of its depth. */
+	record Titled(Fact<ThreadSpec> thread, LineComment comment, Callout callout) {
+	}
+
 	/** The one thread that suits the hole of an operation; none where the hole is not known. */
-	Optional<Fact<ThreadSpec>> of(AsCut cut) {
-		Map<String, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
+	Optional<Titled> of(AsCut cut) {
+		Map<String, Titled> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
 			for (Callout callout : Callouts.read(comment, cut)) {
 				if (cut.suitsHole(callout.spec())) {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(),
-							Callouts.fact(comment, callout, FactSource.CALLOUT, callout.spec()));
+							new Titled(Callouts.fact(comment, callout, FactSource.CALLOUT, callout.spec()), comment, callout));
 				}
 			}
 		}

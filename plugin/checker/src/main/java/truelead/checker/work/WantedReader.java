@@ -83,24 +83,27 @@ final class WantedReader {
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		return result(draft, notes, all, called, surface, () -> title.of(cut).or(() -> Implied.thread(cut)));
+		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title.of(cut) : Optional.empty();
+		return result(draft, notes, all, called, surface, titled, () -> Implied.thread(cut));
 	}
 
 	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
-			Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
+			Optional<TitleThreads.Titled> titled, Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
 		Optional<Note.OfThread> thread = first(all, Note.OfThread.class);
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
 		all.stream().filter(Note.OfThread.class::isInstance).map(n -> ((Note.OfThread) n).thread()).flatMap(Optional::stream).forEach(named::add);
 		called.forEach(c -> named.add(fact(c, c.callout().spec())));
 		draft.tool.facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
 		Optional<Called> nearest = called.stream().findFirst();
-		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(elsewhere);
+		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> titled.map(TitleThreads.Titled::thread)).or(elsewhere);
+		Optional<Called> deep = nearest.or(() -> titled.filter(t -> wanted.get().value().withoutClass().equals(t.thread().value().withoutClass()))
+				.map(t -> new Called(t.callout(), t.comment(), FactSource.CALLOUT)));
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
 		Optional<Note.OfHole> hole = first(all, Note.OfHole.class).or(() -> first(head(), Note.OfHole.class));
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> pick(hole, Note.OfHole::through))
-				.or(() -> nearest.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+				.or(() -> deep.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
-				.or(() -> nearest.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
+				.or(() -> deep.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head(), Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);

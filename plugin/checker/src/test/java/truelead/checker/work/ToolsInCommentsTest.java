@@ -37,6 +37,13 @@ class ToolsInCommentsTest {
 	}
 
 	@Test
+	void aTapCalledByItsNameSaysItsThread() {
+		assertThat(Samples.findings("G17 G90 G94", "T=\"DRILL_68\" M6", "S2000 M3", "G0 X10 Y10", "Z2", "G1 Z-22 F300", "G0 Z50", "T=\"TAP_M8\" M6", "S500 M3",
+				"G0 X10 Y10", "Z5", "G331 Z-16 K1.0 S500", "G332 Z5 K1.0", "M30")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"))
+				.noneSatisfy(f -> assertThat(f.rule()).startsWith("drill-"));
+	}
+
+	@Test
 	void theFourDigitsOfATurret() {
 		assertThat(Samples.findings("(T0505 BOHRER 8.5)", "(T0707 GEWINDEBOHRER M10)", "G21 G99", "T0505", "G97 S1200 M3", "G0 X0 Z5", "G1 Z-32 F.15", "G0 Z5",
 				"G28 U0 W0", "T0707", "G97 S250 M3", "G0 X0 Z8", "G84 Z-22 F1.25", "G80", "M30")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"));
