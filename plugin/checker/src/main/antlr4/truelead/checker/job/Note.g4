@@ -68,9 +68,14 @@ toolItem
     ;
 
 stockItem
-    : NUMBER ( HRC | HB | HV )                 # stockHardness
-    | ( HRC | HB | HV ) EQUALS? NUMBER         # stockHardness
+    : ( hardness | ~( COMMA | HRC | HB | HV ) )+   # stockGiven
     | free                                     # stockFree
+    ;
+
+/* Of a range, 28-32 HRC, the harder end counts. */
+hardness
+    : NUMBER NUMBER? ( HRC | HB | HV )
+    | ( HRC | HB | HV ) EQUALS? NUMBER NUMBER?
     ;
 
 level
@@ -164,7 +169,7 @@ SYNCHRO   : 'SYNCHRO' | 'SYNC' ;
 SELF      : 'SELF' ;
 REVERSING : 'REVERSING' ;
 LIMIT     : 'LIMIT' ;
-HRC       : 'HRC' ;
+HRC       : 'HRC' | 'RC' ;
 HB        : 'HB' | 'HBW' | 'BHN' ;
 HV        : 'HV' ;
 MM        : 'MM' ;

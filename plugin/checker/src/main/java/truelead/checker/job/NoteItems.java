@@ -104,12 +104,17 @@ final class NoteItems {
 	}
 
 	private Optional<Note> stock(NoteParser.StockNoteContext note) {
+		Optional<NoteParser.StockItemContext> misspelt = StockReader.misspelt(note);
+		if (misspelt.isPresent()) {
+			notRead(misspelt.get(), "STOCK");
+			return Optional.empty();
+		}
 		Optional<StockReader.Reading> reading = StockReader.read(note, this);
 		if (reading.isEmpty() && note.stockItem().size() == 1) {
 			return Optional.empty();
 		}
 		if (reading.isEmpty()) {
-			note.stockItem().stream().filter(NoteParser.StockFreeContext.class::isInstance).findFirst().ifPresent(item -> notRead(item, "STOCK"));
+			note.stockItem().stream().filter(item -> !StockReader.hard(item)).findFirst().ifPresent(item -> notRead(item, "STOCK"));
 			return Optional.empty();
 		}
 		return Optional.of(new Note.OfStock(comment, fact(reading.get().stock(), note)));

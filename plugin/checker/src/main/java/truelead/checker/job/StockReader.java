@@ -1,8 +1,12 @@
 package truelead.checker.job;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.antlr.v4.runtime.tree.TerminalNode;
 
 /** Reads what a part is cut from out of the items of a STOCK note: a name, a hardness, in any order. */
 final class StockReader {
@@ -10,6 +14,10 @@ final class StockReader {
 	/** A stock that was understood: a known name, a hardness, or both. */
 	record Reading(Stock stock) {
 	}
+
+	private static final String HRC = "HRC";
+	/** Other scales of Rockwell, which are no slip. */
+	private static final Set<String> SCALES = Set.of("HRA", "HRB");
 
 	private StockReader() {
 	}
@@ -20,10 +28,14 @@ final class StockReader {
 		OptionalDouble hardness = OptionalDouble.empty();
 		String words = "";
 		for (NoteParser.StockItemContext item : note.stockItem()) {
-			if (item instanceof NoteParser.StockHardnessContext given) {
-				hardness = OptionalDouble.of(rockwell(given));
-			} else {
-				String text = NoteItems.text(item).strip();
+			String text = NoteItems.text(item).strip();
+			if (item instanceof NoteParser.StockGivenContext given) {
+				for (NoteParser.HardnessContext said : given.hardness()) {
+					hardness = OptionalDouble.of(rockwell(said));
+					text = text.replace(NoteItems.text(said), "").strip();
+				}
+			}
+			if (!text.isEmpty()) {
 				Optional<StockGroup> known = StockNames.group(List.of(text.split(" +")));
 				group = known.isPresent() ? known : group;
 				words = words.isEmpty() ? text : words + ", " + text;
@@ -35,8 +47,33 @@ final class StockReader {
 		return Optional.of(new Reading(new Stock(group.orElse(StockGroup.OTHER), words, hardness)));
 	}
 
-	private static double rockwell(NoteParser.StockHardnessContext given) {
-		double value = NoteItems.number(given.NUMBER().getText());
+	/** The first item in which a number is followed by what is one letter off HRC: 28 XRC. */
+	static Optional<NoteParser.StockItemContext> misspelt(NoteParser.StockNoteContext note) {
+		return note.stockItem().stream().filter(StockReader::misspelt).findFirst();
+	}
+
+	/** Whether an item says a hardness. */
+	static boolean hard(NoteParser.StockItemContext item) {
+		return item instanceof NoteParser.StockGivenContext given && !given.hardness().isEmpty();
+	}
+
+	private static boolean misspelt(NoteParser.StockItemContext given) {
+		for (int i = 1; i < given.getChildCount(); i++) {
+			String word = given.getChild(i).getText().toUpperCase(Locale.ROOT);
+			boolean behindNumber = given.getChild(i - 1) instanceof TerminalNode before && before.getSymbol().getType() == NoteParser.NUMBER;
+			if (behindNumber && word.length() == HRC.length() && !SCALES.contains(word) && same(word) == HRC.length() - 1) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private static int same(String word) {
+		return (int) IntStream.range(0, HRC.length()).filter(i -> word.charAt(i) == HRC.charAt(i)).count();
+	}
+
+	private static double rockwell(NoteParser.HardnessContext given) {
+		double value = given.NUMBER().stream().mapToDouble(number -> Math.abs(NoteItems.number(number.getText()))).max().orElse(0);
 		return given.HRC() != null ? value : given.HB() != null ? Hardness.fromBrinell(value) : Hardness.fromVickers(value);
 	}
 }

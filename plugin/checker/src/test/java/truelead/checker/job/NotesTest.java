@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
@@ -81,6 +83,26 @@ class NotesTest {
 	void brinellBecomesRockwell() {
 		Stock stock = ((Note.OfStock) note("STOCK: 286 HB, 42CRMO4")).stock().value();
 		assertThat(stock.hardness().orElseThrow()).isCloseTo(30, within(0.01));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			STOCK: STEEL 28 HRC       | STEEL | 28
+			STOCK: STEEL, 28-32 HRC   | STEEL | 32
+			STOCK: 28 RC              |       | 28
+			STOCK: 17-4 PH, HRC 38    | 17-4 PH | 38
+			""")
+	void hardnessWhereverItStands(String text, String name, double hardness) {
+		Stock stock = ((Note.OfStock) note(text)).stock().value();
+		assertThat(stock.hardness()).hasValue(hardness);
+		assertThat(stock.words()).isEqualTo(name == null ? "" : name);
+	}
+
+	@Test
+	void aHardnessWithASlipIsNotUnderstood() {
+		assertThat(remarks("STOCK: STEEL, 28 XRC")).singleElement().asString().contains("28 XRC");
+		assertThat(remarks("STOCK: STEEL 28 XRC")).hasSize(1);
+		assertThat(((Note.OfStock) note("STOCK: BRASS, 80 HRB")).stock().value().hardness()).isEmpty();
 	}
 
 	@Test
