@@ -69,7 +69,7 @@ class PlanCommandTest {
 		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--through", "10");
 
 		assertThat(ran.status()).isEqualTo(2);
-		assertThat(ran.err()).contains("--depth 12 is more than the wall, --through 10");
+		assertThat(ran.err()).contains("--depth 12 is more than the wall of 10");
 	}
 
 	@Test

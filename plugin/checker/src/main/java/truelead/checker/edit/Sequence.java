@@ -27,8 +27,6 @@ public final class Sequence {
 
 	/** Lines above in which a callout is looked for. */
 	public static final int NEAR = 100;
-	/** Depth in diameters where none is called out (common practice, no source). */
-	private static final double USUAL_DEPTH = 1.5;
 
 	private final Work work;
 	private final Callout callout;
@@ -78,7 +76,7 @@ public final class Sequence {
 		};
 		ThreadSpec thread = callout.spec();
 		LengthUnit unit = work.shop().unit().value();
-		double depth = callout.depth().map(called -> called.mm(unit)).orElse(USUAL_DEPTH * thread.diameter());
+		double depth = callout.depth().map(called -> called.mm(unit)).orElse(Request.usualDepth(thread));
 		Request request = new Request(thread, stock(), depth, OptionalDouble.empty(), through, Math.max(1, callout.count().orElse(1)), work.shop().profile());
 		Weighing weighing = Plan.of(request).weighings().get(method.ordinal());
 		if (!weighing.possible()) {

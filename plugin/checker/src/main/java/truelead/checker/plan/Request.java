@@ -21,6 +21,14 @@ import truelead.checker.thread.ThreadSpec;
  */
 public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count, MachineProfile profile) {
 
+	/** Depth in diameters where nobody says one (common practice, no source). */
+	private static final double USUAL_DEPTH = 1.5;
+
+	/** The depth of full thread in mm that is taken where nobody says one: 1.5 diameters. */
+	public static double usualDepth(ThreadSpec thread) {
+		return USUAL_DEPTH * thread.diameter();
+	}
+
 	/** The group of the stock; OTHER where nobody says. */
 	public StockGroup group() {
 		return stock.map(Stock::group).orElse(StockGroup.OTHER);
