@@ -18,7 +18,7 @@ public final class DrillTooBig extends HoleRule {
 	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
 	/** Percent of thread that a forming tap should make at least (common practice, no source). */
-	private static final double LOW = 55;
+	static final double LOW = 55;
 	private static final double TOO_LOW = 45;
 
 	public DrillTooBig() {

@@ -17,7 +17,7 @@ public final class DrillTooSmall extends HoleRule {
 	/** An error is a drill this much below the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
 	/** Percent of thread that a forming tap still takes, and that breaks it (common practice, no source). */
-	private static final double HIGH = 75;
+	static final double HIGH = 75;
 	private static final double TOO_HIGH = 85;
 
 	public DrillTooSmall() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
@@ -57,7 +58,8 @@ public final class PlaneHeightsWrong extends HoleRule {
 		OptionalDouble mouth = mouth(tapping, stroke);
 		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
 			return Optional.of(draft(step, 'R', levels + incremental + ": R is inside the stock, whose surface is at " + axis
-					+ level(mouth.getAsDouble(), figures) + ", and the tap is driven there in rapid; R above the surface", figures));
+					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke)
+					+ ", and the tap is driven there in rapid; R above the surface", figures));
 		}
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		boolean stated = tapping.wanted().surface().stated();
@@ -87,13 +89,28 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return away ? step.rLevel() > step.initial() ? 1 : -1 : -1;
 	}
 
-	/** A level that the surface is surely not below: as stated, or where a spot drill or a countersink ended. */
+	/** A level that the surface is surely not below: as stated, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
 	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke) {
 		if (tapping.wanted().surface().stated()) {
 			return OptionalDouble.of(tapping.wanted().surface().value());
 		}
-		return stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
+		return nothingWider(stroke) ? OptionalDouble.of(0)
+				: stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
 	}
+
+	private static String alone(Tapping tapping, TapStroke stroke) {
+		return !tapping.wanted().surface().stated() && nothingWider(stroke) ? " (the hole's other tools start above it and nothing wider is cut there)" : "";
+	}
+
+	/** Whether the other tools at the hole start above level 0, and none has opened the hole wider down to where the tap starts. */
+	private static boolean nothingWider(TapStroke stroke) {
+		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
+		return stroke.hole().madeBefore(stroke.order()) && stroke.hole().cuts().stream().filter(c -> c.order() < stroke.order())
+				.allMatch(c -> stroke.direction() * c.start() <= 0
+						&& (!c.kind().makesHole() || stroke.hole().makingBefore(stroke.order()).size() == 1
+								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
+	}
+
 
 	private static String level(double mm, Figures figures) {
 		return Figures.number(mm / figures.unit().mm(), 4);

@@ -13,7 +13,6 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Cut;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -39,13 +38,6 @@ public final class StartTooClose extends TappingRule {
 		double room = -stroke.direction() * (stroke.start() - surface.value());
 		double pitch = thread.get().value().lead();
 		OptionalDouble acceleration = work.shop().profile().number(ProfileKey.SPINDLE_ACCELERATION);
-		double aboveZero = -stroke.direction() * stroke.start();
-		if (aboveZero < 0 && !surface.stated() && alone(stroke)) {
-			Fact<Double> zero = Fact.of(0.0, FactSource.DEFAULT, "level 0 is taken for the top of the hole");
-			found.accept(draft(stroke, thread.get(), zero, aboveZero, 3 * pitch, Severity.WARNING,
-					"the hole's other tools start above it and nothing wider is cut there"));
-			return;
-		}
 		if (surface.source() == FactSource.IMPLIED || !(room >= 0) || surface.source() == FactSource.DEFAULT && room > stroke.travel() || tapping.wanted().holder().value().floats()) {
 			return;
 		}
@@ -63,20 +55,11 @@ public final class StartTooClose extends TappingRule {
 		}
 	}
 
-	/** Whether the other tools at the hole start above level 0, and none has opened the hole wider down to where the tap starts. */
-	private static boolean alone(TapStroke stroke) {
-		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
-		return stroke.hole().madeBefore(stroke.order()) && stroke.hole().cuts().stream().filter(c -> c.order() < stroke.order())
-				.allMatch(c -> stroke.direction() * c.start() <= 0
-						&& (!c.kind().makesHole() || stroke.hole().makingBefore(stroke.order()).size() == 1
-								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
-	}
-
 	private Draft draft(TapStroke stroke, Fact<ThreadSpec> thread, Fact<Double> surface, double room, double needed, Severity severity, String why) {
 		Figures figures = new Figures(stroke.modal().unit());
 		Setting r = stroke.step() instanceof Step.Stroke s ? s.cycle().word('R').orElse(Setting.NONE) : Setting.NONE;
 		double level = surface.value() - stroke.direction() * Math.ceil(needed * 10) / 10;
-		String message = "the tap starts " + figures.length(Math.abs(room)) + (room < 0 ? " below" : " above") + " the surface, " + figures.length(needed) + " is needed: " + why
+		String message = "the tap starts " + figures.length(room) + " above the surface, " + figures.length(needed) + " is needed: " + why
 				+ ", so the first turns are off the pitch";
 		Draft draft = Draft.of(this, severity, r, stroke.block(), message).programmed("start", figures.length(stroke.start()), r)
 				.known("surface", figures.length(surface.value()), surface)
