@@ -46,7 +46,7 @@ final class Aim {
     /** The blocks that carry the numbers of a threading operation. */
     static List<String> numbers(Op op) {
         List<String> marks = marks(op, "cycle", "hole-0", "holes", "start", "rigid", "stroke-0", "in", "entry", "helix", "call", "place");
-        if (op.features.get(0).way == Feature.Way.SUB) {
+        if (!op.features.isEmpty() && op.features.get(0).way == Feature.Way.SUB) {
             marks.addAll(List.of("sub:hole-0", "sub:hole-1"));
         }
         return marks;

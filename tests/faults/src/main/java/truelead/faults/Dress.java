@@ -25,7 +25,7 @@ final class Dress {
     private final boolean optionalBlocks;
     private int number;
 
-    Dress(long seed, boolean semicolon) {
+    Dress(long seed, boolean semicolon, boolean numbered) {
         this.dice = new Dice(seed);
         this.semicolon = semicolon;
         this.between = dice.pick(" ", " ", " ", "");
@@ -35,7 +35,8 @@ final class Dress {
         this.leadingZero = dice.chance(0.7);
         this.twoDigits = dice.chance(0.4);
         this.zeros = dice.pick(Zeros.POINT, Zeros.POINT, Zeros.FULL, Zeros.SHORT);
-        this.step = dice.pick(0, 0, 1, 5, 10);
+        int numbers = dice.pick(0, 0, 1, 5, 10);
+        this.step = numbered ? numbers : 0;
         this.end = dice.pick("\n", "\n", "\r\n");
         this.optionalBlocks = dice.chance(0.3);
         this.number = step;

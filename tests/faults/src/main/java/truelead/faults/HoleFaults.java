@@ -87,6 +87,9 @@ final class HoleFaults {
 
     static Fault.Setter threading(Threading put) {
         return (job, dice) -> {
+            if (job.features.isEmpty()) {
+                return List.of();
+            }
             Feature feature = dice.pick(job.features);
             return put.put(job, job.threading(feature), feature, dice);
         };

@@ -2,6 +2,7 @@ package truelead.faults;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** What a program is to do, before it is written: a fault may change it here, or change the written blocks by an edit. */
@@ -19,6 +20,8 @@ final class Job {
     boolean preselected;
     Talk talk = Talk.BEFORE;
     String stock = "";
+    /** How a lathe program is written; empty for a mill. */
+    Optional<Hand> hand = Optional.empty();
     final List<Feature> features = new ArrayList<>();
     final List<Op> ops = new ArrayList<>();
     final List<String> headNotes = new ArrayList<>();
@@ -30,6 +33,10 @@ final class Job {
 
     double unit() {
         return inch ? 25.4 : 1;
+    }
+
+    boolean lathe() {
+        return hand.isPresent();
     }
 
     /** The operations of one kind that work on a feature. */

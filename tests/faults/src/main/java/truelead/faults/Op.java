@@ -43,7 +43,7 @@ abstract class Op {
         return scene.job.inch ? 25.4 : 25;
     }
 
-    final void write(Scene scene) {
+    void write(Scene scene) {
         Job.Talk talk = scene.job.talk;
         if (!title().isEmpty() && (talk == Job.Talk.BEFORE || talk == Job.Talk.BOTH)) {
             scene.say(title());

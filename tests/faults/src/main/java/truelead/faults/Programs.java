@@ -27,7 +27,7 @@ final class Programs {
 
     static Print print(Job job) {
         Tape tape = write(job);
-        return new Dress(job.seed * 31 + 7, job.rs274 && job.seed % 2 == 0).print(tape);
+        return new Dress(job.seed * 31 + 7, job.rs274 && job.seed % 2 == 0, !tape.numbered()).print(tape);
     }
 
     private static void head(Scene scene) {
@@ -45,7 +45,10 @@ final class Programs {
         if (job.talk == Job.Talk.LIST || job.talk == Job.Talk.BOTH) {
             Set<String> lines = new LinkedHashSet<>();
             for (Op op : job.ops) {
-                lines.add("T" + op.tool.number + dice.pick(" ", " - ", " = ") + op.tool.name);
+                String pocket = job.lathe() && dice.chance(0.7) ? job.hand.orElseThrow().word(op.tool.number, true).text() : String.valueOf(op.tool.number);
+                if (!op.title().isEmpty()) {
+                    lines.add("T" + pocket + dice.pick(" ", " - ", " = ") + op.tool.name);
+                }
             }
             lines.forEach(line -> scene.tape.head.add(Block.comment(line).mark("list")));
         }
@@ -53,6 +56,10 @@ final class Programs {
             scene.tape.head.add(Block.comment("STOCK: " + job.stock).mark("stock"));
         }
         job.headNotes.forEach(note -> scene.tape.head.add(Block.comment(note).mark("head-note")));
+        if (job.lathe()) {
+            TurnHead.write(scene);
+            return;
+        }
         Block safe = new Block();
         if (job.unitStated) {
             safe.with(Word.g(job.rs274 || dice.chance(0.8) ? job.inch ? 20 : 21 : job.inch ? 70 : 71));
@@ -71,7 +78,7 @@ final class Programs {
 
     private static void tail(Scene scene) {
         Dice dice = scene.dice;
-        if (dice.chance(0.3)) {
+        if (!scene.job.lathe() && dice.chance(0.3)) {
             scene.add(Word.g(53), Word.g(0), Word.of('X', 0, 3), Word.of('Y', 0, 3));
         }
         scene.add(Word.m(scene.job.rs274 && dice.chance(0.5) ? 2 : 30)).mark("end");

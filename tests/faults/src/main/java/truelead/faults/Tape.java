@@ -36,6 +36,11 @@ final class Tape {
         return all().stream().filter(b -> b.marks.contains(mark)).toList();
     }
 
+    /** Whether some blocks have numbers that are jumped to. */
+    boolean numbered() {
+        return all().stream().anyMatch(b -> b.has('N'));
+    }
+
     Optional<Block> first(String mark) {
         return marked(mark).stream().findFirst();
     }

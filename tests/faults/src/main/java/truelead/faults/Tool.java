@@ -2,7 +2,7 @@ package truelead.faults;
 
 /** A tool in its pocket; {@code h} is its length offset, {@code d} its radius offset, diameter in millimetres. */
 final class Tool {
-    enum Kind { FACE_MILL, END_MILL, SPOT, DRILL, CHAMFER, TAP, FORM_TAP, THREAD_MILL }
+    enum Kind { FACE_MILL, END_MILL, SPOT, DRILL, CHAMFER, TAP, FORM_TAP, THREAD_MILL, TURNING, BORING }
 
     final int number;
     final Kind kind;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.Plane;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 
@@ -18,11 +19,13 @@ final class Operations {
 
 	private final Sorting sorting;
 	private final WantedReader wanted;
+	private final boolean turning;
 	private final Map<Group, Integer> groups = new HashMap<>();
 
-	Operations(Sorting sorting, WantedReader wanted) {
+	Operations(Sorting sorting, WantedReader wanted, boolean turning) {
 		this.sorting = sorting;
 		this.wanted = wanted;
+		this.turning = turning;
 	}
 
 	List<ThreadingOperation> all() {
@@ -50,7 +53,7 @@ final class Operations {
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}
 
-	private static Fact<Double> surface(List<TapStroke> strokes, List<MillPass> passes) {
+	private Fact<Double> surface(List<TapStroke> strokes, List<MillPass> passes) {
 		List<Double> starts = new ArrayList<>();
 		List<Double> ends = new ArrayList<>();
 		List<Hole> holes = new ArrayList<>();
@@ -67,7 +70,8 @@ final class Operations {
 			starts.add(c.start());
 			ends.add(c.tip());
 		});
-		return Surfaces.assumed(starts, ends);
+		boolean across = turning && strokes.stream().anyMatch(s -> s.place().plane() == Plane.YZ);
+		return across ? Surfaces.outside(starts) : Surfaces.assumed(starts, ends);
 	}
 
 	private static List<NotEvaluated> notEvaluated(Draft draft) {

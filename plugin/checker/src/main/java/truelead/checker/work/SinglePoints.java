@@ -29,24 +29,25 @@ final class SinglePoints {
 		}
 	}
 
-	/** Each with its thread: the last certain callout above it in its tool's comments, or the tool's own. */
-	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays) {
+	/** Each with its thread: the last certain callout above it in its tool's comments, the tool's own, or that of its line in the tool list. */
+	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book) {
 		List<SinglePoint> all = new ArrayList<>();
 		for (Pass pass : passes) {
 			ToolUse use = uses.get(pass.tool());
 			int line = commentary.mainLine(pass.step().block());
-			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty() : above(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line));
-			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread())));
+			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
+					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line), FactSource.CALLOUT);
+			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread()).or(() -> last(book.listed(use.number()), FactSource.TOOL_LIST))));
 		}
 		return all;
 	}
 
-	private static Optional<Fact<ThreadSpec>> above(List<LineComment> comments) {
+	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source) {
 		Optional<Fact<ThreadSpec>> last = Optional.empty();
 		for (LineComment comment : comments) {
 			Optional<Callout> callout = CalloutReader.read(comment.said()).stream().filter(Callout::certain).findFirst();
 			if (callout.isPresent()) {
-				last = callout.map(c -> Callouts.fact(comment, c, FactSource.CALLOUT, c.spec()));
+				last = callout.map(c -> Callouts.fact(comment, c, source, c.spec()));
 			}
 		}
 		return last;

@@ -27,4 +27,10 @@ final class Surfaces {
 		double level = highestEnd > highestStart ? highestStart : lowestStart;
 		return Fact.of(level, FactSource.IMPLIED, "the R plane is taken for the top of the hole");
 	}
+
+	/** The same for holes across a turned part, whose level 0 is the axis: its outside cannot be above the lowest level that a tool starts from. */
+	static Fact<Double> outside(List<Double> starts) {
+		double lowest = starts.stream().mapToDouble(d -> d).filter(d -> !Double.isNaN(d)).min().orElse(Double.NaN);
+		return Fact.of(lowest, FactSource.IMPLIED, "the lowest level that a tool starts from is taken for the outside of the part");
+	}
 }

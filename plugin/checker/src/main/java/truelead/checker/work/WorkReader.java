@@ -75,7 +75,7 @@ public final class WorkReader {
 		Work work() {
 			Sorting sorting = new Sorting(recorder, uses, commentary, stays, profile);
 			HoleIndex holes = sorting.holes();
-			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile)).all();
+			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile), turning(profile)).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course());
 		}
@@ -130,7 +130,7 @@ public final class WorkReader {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
 					recorder.compensation.stream().map(c -> new CompensationChange(c.order(), c.step(), c.before(), c.after(), uses.get(c.tool()))).toList(),
 					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
-					recorder.singlePoints.named(uses, commentary, stays));
+					recorder.singlePoints.named(uses, commentary, stays, book));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

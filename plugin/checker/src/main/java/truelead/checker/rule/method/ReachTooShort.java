@@ -3,6 +3,7 @@ package truelead.checker.rule.method;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
@@ -25,7 +26,7 @@ public final class ReachTooShort extends OperationRule {
 		double tip = operation instanceof Tapping tapping
 				? tapping.strokes().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
 				: ((ThreadMilling) operation).passes().stream().mapToDouble(p -> surface - Math.min(p.startLevel(), p.endLevel())).max().orElse(Double.NaN);
-		if (reach.isPresent() && tip > reach.get().value() + 1e-6) {
+		if (reach.isPresent() && operation.wanted().surface().source() != FactSource.IMPLIED && tip > reach.get().value() + 1e-6) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(operation.block()),
 					"The tool goes " + figures(work).length(tip) + " deep and reaches " + figures(work).length(reach.get().value()) + ": "
 							+ figures(work).length(tip - reach.get().value()) + " too short; a longer tool")

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
+import truelead.checker.machine.Plane;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -16,8 +17,14 @@ import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The speed is over the profile's limit for tapping, or the tap's surface goes far faster than the stock takes: v = pi D S / 1000, m/min. */
+/**
+ * The speed is over the profile's limit for tapping, or the tap's surface goes far faster than the stock takes: v = pi D S / 1000, m/min; or a
+ * surface speed is in force on the centre line of a lathe, where it asks for any number of turns.
+ */
 public final class SpeedOverLimit extends TappingRule {
+
+	/** How near to a lathe's centre line a hole is on it, mm. */
+	private static final double CENTRE = 0.05;
 
 	public SpeedOverLimit() {
 		super("speed-over-limit");
@@ -29,7 +36,13 @@ public final class SpeedOverLimit extends TappingRule {
 			return;
 		}
 		TapStroke stroke = tapping.strokes().get(0);
-		if (!stroke.speed().known() || stroke.modal().constantSurface()) {
+		if (stroke.modal().constantSurface()) {
+			if (stroke.speed().known() && stroke.place().plane() == Plane.XY && Math.hypot(stroke.place().u(), stroke.place().v()) <= CENTRE) {
+				found.accept(onCentre(stroke));
+			}
+			return;
+		}
+		if (!stroke.speed().known()) {
 			return;
 		}
 		double speed = stroke.speed().value();
@@ -50,6 +63,12 @@ public final class SpeedOverLimit extends TappingRule {
 				found.accept(surface(tapping, stroke, thread.get(), surface, most));
 			}
 		}
+	}
+
+	private Draft onCentre(TapStroke stroke) {
+		return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke)
+				+ " is a surface speed under G96, and the tap stands on the centre line: the spindle runs up to its highest speed; G97 and a speed in turns a minute before the tap")
+				.programmed("surface speed", said(stroke), stroke.speed()).from("diameter at the tap", "0", "programmed: X0");
 	}
 
 	private Draft surface(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread, double surface, double most) {

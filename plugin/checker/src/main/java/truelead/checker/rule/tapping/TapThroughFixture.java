@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
@@ -41,7 +42,7 @@ public final class TapThroughFixture extends TappingRule {
 		double longest = lead.turns().stated() ? lead.length(pitch) : Math.max(LONGEST * pitch, lead.length(pitch));
 		double most = wall.get().value() + longest + allowance;
 		double depth = stroke.direction() * (stroke.bottom() - tapping.wanted().surface().value());
-		if (depth > most + 1e-6) {
+		if (depth > most + 1e-6 && tapping.wanted().surface().source() != FactSource.IMPLIED) {
 			found.accept(draft(tapping, stroke, wall.get(), lead, pitch, depth, allowance));
 		}
 	}
