@@ -162,6 +162,11 @@ public final class MachineProfile {
 		return threading.contains(statement);
 	}
 
+	/** Whether the cycle of a G word works along X by itself. */
+	public boolean sideCycle(WordRef code) {
+		return sideCycle(CodeTable.tenfold(ProfileKey.parse(code.written().substring(1))));
+	}
+
 	/** Whether a cycle's code, times ten, works along X. */
 	boolean sideCycle(int tenfold) {
 		for (String code : text("side-cycles").orElse("").split("[ ,]+")) {

@@ -66,7 +66,8 @@ final class Operations {
 			ends.add(Math.min(p.startLevel(), p.endLevel()));
 			holes.add(p.hole());
 		});
-		holes.stream().flatMap(h -> h.cuts().stream()).filter(c -> c.kind() != Cut.Kind.MILL).forEach(c -> {
+		// a pass of a boring bar starts below a chamfer or a step
+		holes.stream().flatMap(h -> h.cuts().stream()).filter(c -> c.kind() != Cut.Kind.MILL && !(turning && c.kind() == Cut.Kind.BORE)).forEach(c -> {
 			starts.add(c.start());
 			ends.add(c.tip());
 		});

@@ -13,6 +13,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Hole;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -28,7 +29,7 @@ public final class PlaneWrong implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
-			if (!holes.isEmpty() && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
+			if (!holes.isEmpty() && !sideCycle(operation, work) && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
 				Plane plane = holes.get(0).place().plane();
 				List<Hole> made = work.holes().stream().filter(Hole::made).filter(h -> h.making().get(0).order() < operation.firstOrder()).toList();
 				boolean other = !made.isEmpty() && made.stream().allMatch(h -> h.place().plane() != plane);
@@ -37,6 +38,11 @@ public final class PlaneWrong implements Rule {
 				}
 			}
 		}
+	}
+
+	/** Whether its cycle works along X by itself, as those for the outside of a turned part do: no plane word turns it. */
+	private static boolean sideCycle(ThreadingOperation operation, Work work) {
+		return operation instanceof Tapping tapping && tapping.cycle().filter(c -> work.shop().profile().sideCycle(c.gWord())).isPresent();
 	}
 
 	private Finding draft(ThreadingOperation operation, Plane plane, Cut hole) {

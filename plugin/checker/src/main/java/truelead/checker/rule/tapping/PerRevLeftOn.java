@@ -37,7 +37,9 @@ public final class PerRevLeftOn extends TappingRule {
 			return;
 		}
 		for (ToolUse tool : work.tools()) {
-			if (tool.index() >= tapping.tool().index()) {
+			// by moves in and out the tap's own feed is among the tool's
+			int from = tapping.method() == Tapping.Method.FEED ? tapping.tool().index() + 1 : tapping.tool().index();
+			if (tool.index() >= from) {
 				for (FeedUse use : tool.summary().feeds()) {
 					if (use.modeWord().filter(w -> same(w, word.get())).isPresent() && odd(use).isPresent()) {
 						found.accept(draft(use, odd(use).get(), word.get()));
