@@ -12,8 +12,12 @@ import truelead.checker.machine.LengthUnit;
  *
  * @param comb  several rows of teeth (true) or one (false)
  * @param pitch distance of its rows, mm
+ * @param teeth number of flutes: 4 FLUTE, 3FL
+ * @param toothFeed feed a tooth, mm: FZ 0.05
  */
-record MillWords(Optional<Boolean> comb, Optional<Double> pitch) {
+record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed) {
+
+	private static final int MOST_TEETH = 20;
 
 	/** Reads a name; lengths without a unit are in the one given. */
 	static MillWords read(String name, LengthUnit unit) {
@@ -23,6 +27,8 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch) {
 		tokens.fill();
 		Optional<Boolean> comb = Optional.empty();
 		Optional<Double> pitch = Optional.empty();
+		Optional<Integer> teeth = Optional.empty();
+		Optional<Double> toothFeed = Optional.empty();
 		for (int i = 0; i < tokens.size(); i++) {
 			Token token = tokens.get(i);
 			if (token.getType() == NoteLexer.COMB || several(tokens, i)) {
@@ -33,9 +39,19 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch) {
 				pitch = length(tokens, i + 1, unit).or(previous(pitch));
 			} else if (token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("TPI") && pitch.isEmpty()) {
 				pitch = perInch(tokens, i - 1);
+			} else if (token.getType() == NoteLexer.FLUTES || token.getType() == NoteLexer.TEETH) {
+				teeth = teeth.or(count(tokens, i - 1));
+			} else if (token.getType() == NoteLexer.FZ) {
+				toothFeed = length(tokens, i + 1, unit);
 			}
 		}
-		return new MillWords(comb, pitch);
+		return new MillWords(comb, pitch, teeth, toothFeed);
+	}
+
+	/** The whole number before FLUTE. */
+	private static Supplier<Optional<Integer>> count(CommonTokenStream tokens, int at) {
+		double value = at >= 0 && tokens.get(at).getType() == NoteLexer.NUMBER ? Double.parseDouble(tokens.get(at).getText()) : 0;
+		return () -> value >= 1 && value <= MOST_TEETH && value == Math.rint(value) ? Optional.of((int) value) : Optional.empty();
 	}
 
 	/** MULTI TOOTH, MULTI-FORM. */

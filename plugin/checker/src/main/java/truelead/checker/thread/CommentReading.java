@@ -8,8 +8,9 @@ import java.util.Optional;
  *
  * @param callouts threads to be cut, in the order written; a thread that a drill prepares for is not among them
  * @param tools    tools named, in the order written
+ * @param holder   how a tap is held, where it is said
  */
-public record CommentReading(List<Callout> callouts, List<ToolDescription> tools) {
+public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderSaid> holder) {
 
 	public CommentReading {
 		callouts = List.copyOf(callouts);
@@ -17,7 +18,7 @@ public record CommentReading(List<Callout> callouts, List<ToolDescription> tools
 	}
 
 	/** A comment that says nothing of the kind. */
-	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of());
+	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of(), Optional.empty());
 
 	/** The tool that the comment is about: the first one named. */
 	public Optional<ToolDescription> tool() {

@@ -14,12 +14,12 @@ import truelead.checker.job.NoteReader;
 import truelead.checker.job.NoteReading;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Remark;
-import truelead.checker.job.ToolListLine;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.ToolListLine;
 
 /** The comments of a program and of the files it calls, with our notes read from them. */
 final class Commentary {

@@ -1,7 +1,7 @@
 package truelead.checker.work;
 
 import truelead.checker.job.ProgramComment;
-import truelead.checker.job.ToolListLine;
+import truelead.checker.thread.ToolListLine;
 
 /**
  * A comment and the line it stands on.

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.job.ToolListLine;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ToolListLine;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer

@@ -81,6 +81,6 @@ class ToolWordsTest {
 	@ParameterizedTest
 	@CsvSource({"ROUGH POCKET", "TOOL CHANGE", "FIND CENTER OF PART", "TAPER", "LEFT SIDE", "FINISH WALL", "SET UP SHEET"})
 	void ordinaryCommentsNameNoTool(String comment) {
-		assertThat(CalloutReader.readComment(comment)).isEqualTo(new CommentReading(List.of(), List.of()));
+		assertThat(CalloutReader.readComment(comment)).isEqualTo(CommentReading.NOTHING);
 	}
 }

@@ -37,6 +37,20 @@ class ToolsInCommentsTest {
 	}
 
 	@Test
+	void aHolderInACommentOfItsOwn() {
+		assertThat(Samples.tapping("T3 M6 (M8 TAP)", "(FLOATING HOLDER)", "S400 M3", "G84 Z-12 R5 F490", "G80").wanted().holder().value())
+				.isEqualTo(Holder.usual(HolderKind.FLOATING));
+	}
+
+	@Test
+	void flutesAndFeedAToothOfAThreadMill() {
+		ToolUse mill = Samples.work("T2 M6 (THREAD MILL D12 M20X1.5, 3 FLUTE, FZ 0.05)", "S2600 M3", "G0 X0 Y0 Z-5", "G3 X4 Y0 Z-4.5 I2 J0 F390", "M30").tools()
+				.stream().filter(tool -> tool.number() == 2).findFirst().orElseThrow();
+		assertThat(mill.facts().teeth().orElseThrow().value()).isEqualTo(3);
+		assertThat(mill.facts().toothFeed().orElseThrow().value()).isEqualTo(0.05);
+	}
+
+	@Test
 	void aTapCalledByItsNameSaysItsThread() {
 		assertThat(Samples.findings("G17 G90 G94", "T=\"DRILL_68\" M6", "S2000 M3", "G0 X10 Y10", "Z2", "G1 Z-22 F300", "G0 Z50", "T=\"TAP_M8\" M6", "S500 M3",
 				"G0 X10 Y10", "Z5", "G331 Z-16 K1.0 S500", "G332 Z5 K1.0", "M30")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"))
