@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IFile;
@@ -16,11 +15,8 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Tree;
@@ -82,7 +78,7 @@ class AuditViewTest {
 	void aFindingIsAcceptedByANoteAtItsOperation() throws Exception {
 		auditTheProject();
 		goToTheFeed();
-		inDialog("Accept", () -> {
+		Dialogs.inDialog("Accept", () -> {
 			Screen.type("floating holder");
 			Screen.press(0, SWT.CR, '\r');
 		}, () -> press("Accept"));
@@ -94,7 +90,7 @@ class AuditViewTest {
 	void aFindingIsAcceptedInTheAcceptFileAndTheProgramStaysAsItIs() throws Exception {
 		auditTheProject();
 		goToTheFeed();
-		inDialog("Accept", () -> {
+		Dialogs.inDialog("Accept", () -> {
 			Screen.type("floating holder");
 			Screen.chord(SWT.ALT, 'f');
 			Screen.press(0, SWT.CR, '\r');
@@ -108,9 +104,9 @@ class AuditViewTest {
 	void aReportIsWrittenWhereThePersonSays(@TempDir Path folder) throws Exception {
 		Path report = folder.resolve("threads.sarif");
 		auditTheProject();
-		inDialog("Write report", () -> {
+		Dialogs.inDialog("Write report", () -> {
 			Screen.type(report.toString());
-			Combo kind = find(shell("Write report"), Combo.class).get(0);
+			Combo kind = Dialogs.find(Dialogs.shell("Write report"), Combo.class).get(0);
 			kind.select(Arrays.asList(kind.getItems()).indexOf("SARIF"));
 			kind.notifyListeners(SWT.Selection, new Event());
 			Screen.press(0, SWT.CR, '\r');
@@ -146,51 +142,13 @@ class AuditViewTest {
 		assertThat(tree.getSelection()[0].getText()).contains("error: ", "F500");
 	}
 
-	/** Opens a dialog by {@code opening} and does {@code inside} when it is there; a dialog that is not closed by that is a failure. */
-	private static void inDialog(String title, Runnable inside, Runnable opening) {
-		Display display = Display.getCurrent();
-		List<Throwable> failures = new ArrayList<>();
-		display.timerExec(300, () -> {
-			try {
-				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
-				shell(title).forceActive();
-				Screen.waitUntil("focus in the dialog", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
-				Screen.idle(300);
-				inside.run();
-				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
-			} catch (AssertionError failed) {
-				failures.add(failed);
-				Arrays.stream(display.getShells()).filter(shell -> shell.getText().equals(title)).forEach(Shell::close);
-			}
-		});
-		opening.run();
-		assertThat(failures).isEmpty();
-	}
-
-	private static Shell shell(String title) {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.getText().equals(title)).findFirst().orElse(null);
-	}
-
 	/** Presses the button of the view's tool bar that says the words. */
 	private static void press(String words) {
 		Composite top = view().getViewSite().getShell();
-		ToolItem item = find(top, ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems()))
+		ToolItem item = Dialogs.find(top, ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems()))
 				.filter(one -> one.getText().startsWith(words)).findFirst().orElseThrow();
 		assertThat(item.isEnabled()).as(words + " can be pressed").isTrue();
 		item.notifyListeners(SWT.Selection, new Event());
-	}
-
-	private static <C extends Control> List<C> find(Composite in, Class<C> kind) {
-		List<C> found = new ArrayList<>();
-		for (Control child : in.getChildren()) {
-			if (kind.isInstance(child)) {
-				found.add(kind.cast(child));
-			}
-			if (child instanceof Composite composite) {
-				found.addAll(find(composite, kind));
-			}
-		}
-		return found;
 	}
 
 	private static List<String> programs() {
@@ -199,7 +157,7 @@ class AuditViewTest {
 
 	private static String said() {
 		IViewPart view = view();
-		return view == null ? "" : find(tree().getParent(), Label.class).get(0).getText();
+		return view == null ? "" : Dialogs.find(tree().getParent(), Label.class).get(0).getText();
 	}
 
 	private static Tree tree() {

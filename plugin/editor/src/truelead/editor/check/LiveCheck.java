@@ -11,6 +11,7 @@ import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.ui.IEditorInput;
 import truelead.checker.machine.Budget;
 import truelead.editor.ProgramEditor;
+import truelead.editor.settings.EditorSettings;
 import truelead.grammar.ProgramText;
 
 /**
@@ -79,16 +80,26 @@ public final class LiveCheck {
 			return;
 		}
 		last = checked;
-		FindingAnnotations.show(checked, document, model);
+		if (EditorSettings.warnsWhileTyping() || !editor.isDirty()) {
+			FindingAnnotations.show(checked, document, model);
+		}
 		listeners.forEach(listener -> listener.checked(checked));
 		markersIfSaved(input);
 	}
 
-	/** The text is on disk as it stands: the findings go to the Problems view. */
+	/** The text is on disk as it stands: the findings go to the Problems view, and into the text where they waited for that. */
 	public void saved() {
 		if (editor.getEditorInput() != null) {
 			markersIfSaved(editor.getEditorInput());
+			if (!EditorSettings.warnsWhileTyping()) {
+				again();
+			}
 		}
+	}
+
+	/** The file of the workspace that is checked; empty for a program elsewhere. */
+	Optional<IFile> file() {
+		return Optional.ofNullable(editor.getEditorInput()).map(input -> Adapters.adapt(input, IFile.class));
 	}
 
 	private void markersIfSaved(IEditorInput input) {

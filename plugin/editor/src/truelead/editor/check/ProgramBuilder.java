@@ -16,13 +16,13 @@ import org.eclipse.core.runtime.content.IContentType;
 import truelead.editor.EditorIds;
 import truelead.grammar.ProgramText;
 
-/** Checks the programs of a project that changed, and marks their findings. */
+/** Checks the programs of a project that changed, all of them where what they are checked by changed, and marks their findings. */
 public final class ProgramBuilder extends IncrementalProjectBuilder {
 
 	@Override
 	protected IProject[] build(int kind, Map<String, String> arguments, IProgressMonitor monitor) throws CoreException {
 		IResourceDelta delta = kind == FULL_BUILD ? null : getDelta(getProject());
-		if (delta == null) {
+		if (delta == null || SettingsFiles.changed(delta, getProject())) {
 			getProject().accept(resource -> {
 				check(resource, monitor);
 				return true;

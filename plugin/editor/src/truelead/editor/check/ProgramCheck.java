@@ -10,6 +10,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPathEditorInput;
 import org.eclipse.ui.IURIEditorInput;
+import truelead.audit.source.Neighbours;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
@@ -21,6 +22,7 @@ import truelead.checker.rule.RuleSettings;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 import truelead.editor.settings.CheckSettings;
+import truelead.editor.settings.ProjectJob;
 import truelead.grammar.ProgramText;
 
 /** A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities. */
@@ -28,7 +30,7 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 
 	/** As set up for a file of the workspace. */
 	public static ProgramCheck of(IFile file) {
-		ProgramFolder folder = file.getLocation() == null ? ProgramFolder.EMPTY : new FolderOnDisk(file.getLocation().toFile().toPath());
+		ProgramFolder folder = file.getLocation() == null ? ProgramFolder.EMPTY : new Neighbours(file.getLocation().toFile().toPath());
 		return of(file.getName(), folder, Optional.of(file.getProject()));
 	}
 
@@ -40,15 +42,15 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		}
 		ProgramFolder folder = ProgramFolder.EMPTY;
 		if (input instanceof IPathEditorInput onDisk && onDisk.getPath() != null) {
-			folder = new FolderOnDisk(onDisk.getPath().toFile().toPath());
+			folder = new Neighbours(onDisk.getPath().toFile().toPath());
 		} else if (input instanceof IURIEditorInput uri && "file".equals(uri.getURI().getScheme())) {
-			folder = new FolderOnDisk(Path.of(uri.getURI()));
+			folder = new Neighbours(Path.of(uri.getURI()));
 		}
 		return of(input.getName(), folder, Optional.empty());
 	}
 
 	private static ProgramCheck of(String name, ProgramFolder folder, Optional<IProject> project) {
-		return new ProgramCheck(name, folder, Job.EMPTY, CheckSettings.machine(project), CheckSettings.rules(project));
+		return new ProgramCheck(name, folder, ProjectJob.of(project), CheckSettings.machine(), CheckSettings.rules(project));
 	}
 
 	private Work nothing() {

@@ -7,6 +7,7 @@ import org.eclipse.core.resources.ICommand;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IProjectNature;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import truelead.editor.EditorIds;
 
@@ -34,6 +35,7 @@ public final class ProgramNature implements IProjectNature {
 		description.setBuildSpec(Arrays.stream(description.getBuildSpec())
 				.filter(command -> !EditorIds.BUILDER.equals(command.getBuilderName())).toArray(ICommand[]::new));
 		project.setDescription(description, null);
+		project.deleteMarkers(EditorIds.MARKER, false, IResource.DEPTH_INFINITE);
 	}
 
 	@Override

@@ -28,6 +28,6 @@ final class SeverityProposal extends PlainProposal {
 
 	@Override
 	public String getAdditionalProposalInfo() {
-		return "Changes how every program of the workspace is judged. Taken back under Preferences, CNC Programs.";
+		return "Changes how every program of the workspace is judged. Taken back under Preferences, CNC Programs, Severities.";
 	}
 }

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.eclipse.core.runtime.preferences.IEclipsePreferences;
-import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
-import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
@@ -20,9 +17,9 @@ import org.eclipse.ui.PlatformUI;
 import truelead.checker.machine.Location;
 import truelead.checker.summary.OperationSummary;
 import truelead.checker.work.ThreadingOperation;
-import truelead.editor.EditorIds;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
+import truelead.editor.settings.EditorSettings;
 
 /**
  * A quiet note behind each threading operation's block: the thread, the feed check, the depth. It is painted behind the text and is no part of
@@ -30,10 +27,6 @@ import truelead.editor.check.CheckedText;
  */
 public final class OperationNotes {
 
-	/** Whether notes are shown, in the preferences of our bundle; on where nothing is said. */
-	public static final String SHOWN = "notes.shown";
-	/** A program with more operations than this gets none. */
-	private static final int MOST = 400;
 	private static final int GAP = 3;
 
 	private final ProgramEditor editor;
@@ -49,25 +42,12 @@ public final class OperationNotes {
 		this.widget = editor.viewer().getTextWidget();
 	}
 
-	/** Puts the notes into an editor, and keeps them in step with its checks and the setting. */
+	/** Puts the notes into an editor, and keeps them in step with its checks; a change of settings is followed by one. */
 	public static void install(ProgramEditor editor) {
 		OperationNotes painted = new OperationNotes(editor);
-		IEclipsePreferences preferences = InstanceScope.INSTANCE.getNode(EditorIds.BUNDLE);
-		IPreferenceChangeListener setting = event -> {
-			if (event.getKey().equals(SHOWN)) {
-				painted.onScreen(painted.widget::redraw);
-			}
-		};
-		preferences.addPreferenceChangeListener(setting);
-		painted.widget.addDisposeListener(event -> preferences.removePreferenceChangeListener(setting));
 		painted.widget.addPaintListener(painted::paint);
 		editor.check().addListener(painted::checked);
 		editor.check().last().ifPresent(painted::checked);
-	}
-
-	/** Whether a person wants notes. */
-	public static boolean shown() {
-		return InstanceScope.INSTANCE.getNode(EditorIds.BUNDLE).getBoolean(SHOWN, true);
 	}
 
 	private void checked(CheckedText checked) {
@@ -87,7 +67,10 @@ public final class OperationNotes {
 	private static Map<Integer, String> notesOf(CheckedText checked) {
 		Map<Integer, String> byLine = new TreeMap<>();
 		List<ThreadingOperation> operations = checked.result().work().operations();
-		for (ThreadingOperation operation : operations.size() > MOST ? List.<ThreadingOperation>of() : operations) {
+		if (!EditorSettings.showsNotes() || operations.size() > EditorSettings.mostNotes()) {
+			return byLine;
+		}
+		for (ThreadingOperation operation : operations) {
 			String text = OperationSummary.of(operation);
 			Location place = Location.of(operation.block());
 			if (!text.isEmpty() && checked.here(place)) {
@@ -118,7 +101,7 @@ public final class OperationNotes {
 	}
 
 	private void paint(PaintEvent event) {
-		if (notes.isEmpty() || !shown() || editor.viewer() == null || editor.viewer().getDocument() == null) {
+		if (notes.isEmpty() || editor.viewer() == null || editor.viewer().getDocument() == null) {
 			return;
 		}
 		event.gc.setForeground(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(Kind.NUMBERING.colour()));

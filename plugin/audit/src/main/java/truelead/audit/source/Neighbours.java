@@ -18,7 +18,8 @@ import truelead.checker.machine.ProgramFolder;
 
 /**
  * Called programs in the files beside a program. Only names in that one folder are looked at, and only ordinary files: no link, no other
- * folder. {@code 8001} is found as {@code 8001}, {@code O8001}, {@code o08001.nc}; {@code holes} as {@code holes.ngc}.
+ * folder. {@code 8001} is found as {@code 8001}, {@code O8001}, {@code o08001.nc}; {@code holes} as {@code holes.ngc}. A machine profile may lie in
+ * a folder above too, so that one serves all folders of a project; the nearest counts.
  */
 public final class Neighbours implements ProgramFolder {
 
@@ -34,15 +35,19 @@ public final class Neighbours implements ProgramFolder {
 	}
 
 	@Override
-	public Optional<ProgramFile> find(String name) {
+	public synchronized Optional<ProgramFile> find(String name) {
 		return read.computeIfAbsent(stem(name), this::readFirst);
 	}
 
 	@Override
 	public Optional<ProgramFile> profile() {
-		Path file = folder == null ? null : folder.resolve(PROFILE);
-		boolean there = file != null && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
-		return there && ProgramBytes.read(file) instanceof Reading.Program profile ? Optional.of(profile.file()) : Optional.empty();
+		for (Path above = folder; above != null; above = above.getParent()) {
+			Path file = above.resolve(PROFILE);
+			if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && ProgramBytes.read(file) instanceof Reading.Program profile) {
+				return Optional.of(profile.file());
+			}
+		}
+		return Optional.empty();
 	}
 
 	private Optional<ProgramFile> readFirst(String stem) {

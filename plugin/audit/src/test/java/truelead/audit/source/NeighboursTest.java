@@ -61,6 +61,15 @@ class NeighboursTest {
 		assertThat(neighbours.profile().orElseThrow().text().toString()).isEqualTo("base = turning\n");
 	}
 
+	@Test
+	void theProfileOfTheNearestFolderAboveServesAProgramWhoseFolderHasNone() throws IOException {
+		Files.writeString(folder.resolve("truelead-machine.properties"), "base = turning\n");
+		Path deep = Files.createDirectories(folder.resolve("flange/second-side"));
+		assertThat(new Neighbours(deep.resolve("main.nc")).profile().orElseThrow().text().toString()).isEqualTo("base = turning\n");
+		Files.writeString(folder.resolve("flange/truelead-machine.properties"), "base = rs274\n");
+		assertThat(new Neighbours(deep.resolve("main.nc")).profile().orElseThrow().text().toString()).isEqualTo("base = rs274\n");
+	}
+
 	private void write(String file) throws IOException {
 		Files.writeString(folder.resolve(file), "M99\n");
 	}

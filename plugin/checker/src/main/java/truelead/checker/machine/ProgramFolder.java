@@ -15,7 +15,7 @@ public interface ProgramFolder {
 	/** The program of that number or name ({@code 8001}, {@code holes}), if the folder has it. */
 	Optional<ProgramFile> find(String name);
 
-	/** The folder's own machine profile, the file {@value #PROFILE} in it; empty where it has none. */
+	/** The folder's machine profile, the file {@value #PROFILE} in it or in the nearest folder above that has one; empty where none has. */
 	default Optional<ProgramFile> profile() {
 		return Optional.empty();
 	}

@@ -1,0 +1,80 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.dialogs.PreferencesUtil;
+
+/** Dialogs as a person works in them. */
+final class Dialogs {
+
+	private Dialogs() {
+	}
+
+	/** Opens a dialog by {@code opening} and does {@code inside} when it is there; a dialog that is not closed by that is a failure. */
+	static void inDialog(String title, Runnable inside, Runnable opening) {
+		Display display = Display.getCurrent();
+		List<Throwable> failures = new ArrayList<>();
+		display.timerExec(300, () -> {
+			try {
+				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
+				shell(title).forceActive();
+				Screen.waitUntil("focus in the dialog", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
+				Screen.idle(300);
+				inside.run();
+				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
+			} catch (AssertionError failed) {
+				failures.add(failed);
+				Arrays.stream(display.getShells()).filter(shell -> shell.getText().equals(title)).forEach(Shell::close);
+			}
+		});
+		opening.run();
+		assertThat(failures).isEmpty();
+	}
+
+	/** Does something on a page of the preferences and applies it by the enter key. */
+	static void inPreferences(String page, Runnable inside) {
+		inDialog("Preferences", () -> andApply(inside), () -> PreferencesUtil.createPreferenceDialogOn(window(), page, null, null).open());
+	}
+
+	/** Does something on a page of a project's properties and applies it by the enter key. */
+	static void inProperties(IProject project, String page, Runnable inside) {
+		inDialog("Properties for " + project.getName(), () -> andApply(inside), () -> PreferencesUtil.createPropertyDialogOn(window(), project, page, null, null).open());
+	}
+
+	private static void andApply(Runnable inside) {
+		inside.run();
+		Screen.press(0, SWT.CR, '\r');
+	}
+
+	static Shell shell(String title) {
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.getText().equals(title)).findFirst().orElse(null);
+	}
+
+	/** All controls of a kind that are to be seen in a window or a part of it. */
+	static <C extends Control> List<C> find(Composite in, Class<C> kind) {
+		List<C> found = new ArrayList<>();
+		for (Control child : in.getChildren()) {
+			if (kind.isInstance(child) && child.isVisible()) {
+				found.add(kind.cast(child));
+			}
+			if (child instanceof Composite composite) {
+				found.addAll(find(composite, kind));
+			}
+		}
+		return found;
+	}
+
+	private static Shell window() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+	}
+}

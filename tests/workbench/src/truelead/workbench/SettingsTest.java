@@ -1,0 +1,119 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IProjectDescription;
+import org.eclipse.core.resources.ProjectScope;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.osgi.service.prefs.BackingStoreException;
+
+/** What a person sets counts at once, in open editors and in the Problems view. */
+class SettingsTest {
+
+	private static final String OURS = "truelead.editor.finding";
+	private static final String SEVERITIES = "truelead.editor.severities";
+	private static final String PROJECT_SEVERITIES = "truelead.editor.project.severities";
+
+	private IFile file;
+
+	@BeforeEach
+	void wrongFeed() {
+		file = OpenProgram.file("taste.nc", Programs.WRONG_FEED);
+	}
+
+	@AfterEach
+	void asShipped() throws BackingStoreException, CoreException {
+		OpenProgram.closeAll();
+		forget(InstanceScope.INSTANCE.getNode("truelead.editor"));
+		forget(new ProjectScope(file.getProject()).getNode("truelead.editor"));
+		natures(file.getProject());
+	}
+
+	private static void forget(IEclipsePreferences node) throws BackingStoreException {
+		node.clear();
+		node.flush();
+		Screen.settle();
+	}
+
+	private static void natures(IProject project, String... natures) throws CoreException {
+		IProjectDescription description = project.getDescription();
+		description.setNatureIds(natures);
+		project.setDescription(description, null);
+	}
+
+	@Test
+	void aSeverityOfTheWorkspaceChangesTheOpenEditorAndTheProblemsAtOnce() {
+		OpenProgram program = OpenProgram.open(file);
+		assertThat(program.waitFor("F500").type()).isEqualTo("error");
+		Screen.waitUntil("a marker", () -> !OpenProgram.markers(file, OURS).isEmpty());
+		Dialogs.inPreferences(SEVERITIES, () -> severity("Preferences", "feed-off-pitch", "warning"));
+		Screen.waitUntil("a warning", () -> program.waitFor("F500").type().equals("warning"));
+		Dialogs.inPreferences(SEVERITIES, () -> severity("Preferences", "feed-off-pitch", "off"));
+		program.waitGone("F500");
+		Screen.waitUntil("no marker", () -> OpenProgram.markers(file, OURS).stream().noneMatch(message -> message.contains("F500")));
+	}
+
+	@Test
+	void theProjectsSeverityGoesBeforeTheWorkspaces() {
+		OpenProgram program = OpenProgram.open(file);
+		Dialogs.inPreferences(SEVERITIES, () -> severity("Preferences", "feed-off-pitch", "warning"));
+		Screen.waitUntil("a warning", () -> program.waitFor("F500").type().equals("warning"));
+		Dialogs.inProperties(file.getProject(), PROJECT_SEVERITIES, () -> {
+			Screen.chord(SWT.ALT, 'e');
+			severity("Properties for shop", "feed-off-pitch", "information");
+		});
+		Screen.waitUntil("the project's severity", () -> program.waitFor("F500").type().equals("information"));
+		Dialogs.inProperties(file.getProject(), PROJECT_SEVERITIES, () -> Screen.chord(SWT.ALT, 'e'));
+		Screen.waitUntil("the workspace's severity", () -> program.waitFor("F500").type().equals("warning"));
+	}
+
+	@Test
+	void theBuilderMarksClosedProgramsAnewByItself() throws CoreException {
+		natures(file.getProject(), "truelead.editor.nature");
+		Screen.waitUntil("the builder's marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.contains("F500")));
+		Dialogs.inPreferences(SEVERITIES, () -> severity("Preferences", "feed-off-pitch", "off"));
+		Screen.waitUntil("no marker", () -> OpenProgram.markers(file, OURS).stream().noneMatch(message -> message.contains("F500")));
+	}
+
+	@Test
+	void findingsWaitForSavingWherePeopleWantThatAndStayWhileTyping() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("calm.nc", Programs.GOOD));
+		Dialogs.inPreferences("truelead.editor.settings", () -> Screen.chord(SWT.ALT, 'w'));
+		program.focus();
+		program.caretBehind("R5. F520");
+		Screen.press(0, SWT.BS);
+		Screen.press(0, SWT.BS);
+		Screen.type("00");
+		Screen.idle(1000);
+		assertThat(program.findings()).noneMatch(finding -> finding.message().contains("F500"));
+		Screen.chord(SWT.CTRL, 's');
+		program.waitFor("F500");
+	}
+
+	/** By keys alone: the rule is looked for, chosen, and the severity set by the arrow keys. */
+	private static void severity(String dialog, String rule, String word) {
+		Screen.chord(SWT.ALT, 'r');
+		Screen.type(rule);
+		Table rows = Dialogs.find(Dialogs.shell(dialog), Table.class).get(0);
+		Screen.waitUntil("one row", () -> rows.getItemCount() == 1);
+		Screen.press(0, SWT.ARROW_DOWN);
+		Screen.waitUntil("the row chosen", () -> rows.getSelectionCount() == 1);
+		Screen.chord(SWT.ALT, 'v');
+		Combo severity = Dialogs.find(Dialogs.shell(dialog), Combo.class).get(0);
+		Screen.waitUntil("focus in the severity", severity::isFocusControl);
+		for (int key = 0; key < 5 && !severity.getText().equals(word); key++) {
+			Screen.press(0, SWT.ARROW_DOWN);
+		}
+		assertThat(severity.getText()).isEqualTo(word);
+	}
+}
