@@ -9,6 +9,8 @@
  *   ALLOW: feed-off-pitch, FLOATING HOLDER 3
  *   MACHINE PROFILE: turning
  *
+ * A remark on the material that people write without thinking of us, MATERIAL: 4140 28HRC, is taken for a STOCK note where it is understood.
+ *
  * An item that is none of the known ones is kept as free text: a thread designation or a tool's name is read from it by the callout
  * grammar, and where that reads nothing there, the note is not understood.
  */
@@ -20,7 +22,7 @@ note
     : THREAD COLON threadItem ( COMMA threadItem )* EOF # threadNote
     | HOLE COLON holeItem ( COMMA holeItem )* EOF       # holeNote
     | TOOL COLON toolItem ( COMMA toolItem )* EOF       # toolNote
-    | STOCK COLON stockItem ( COMMA stockItem )* EOF    # stockNote
+    | ( STOCK COLON | MATERIAL ( COLON | EQUALS | OTHER ) ) stockItem ( COMMA stockItem )* EOF # stockNote
     | SURFACE COLON level EOF                           # surfaceNote
     | ALLOW COLON ruleName ( COMMA reason )? EOF        # allowNote
     | MACHINE PROFILE COLON ruleName EOF                # machineNote
@@ -72,7 +74,7 @@ stockItem
     | free                                     # stockFree
     ;
 
-/* Of a range, 28-32 HRC, the harder end counts. */
+/* Of a range, 28-32 HRC, the harder end counts; in 4140 28 HRC the first number is the stock's name. */
 hardness
     : NUMBER NUMBER? ( HRC | HB | HV )
     | ( HRC | HB | HV ) EQUALS? NUMBER NUMBER?
@@ -129,6 +131,7 @@ THREAD    : 'THREAD' ;
 HOLE      : 'HOLE' ;
 TOOL      : 'TOOL' ;
 STOCK     : 'STOCK' ;
+MATERIAL  : 'MATERIAL' | 'MATL' | 'WERKSTOFF' | 'MATERIALE' | 'MATIERE' ;
 SURFACE   : 'SURFACE' ;
 ALLOW     : 'ALLOW' ;
 MACHINE   : 'MACHINE' ;

@@ -11,6 +11,7 @@ import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Recognizer;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.CalloutReader;
 
 /** Reads our notes in comments. Never fails: what is not understood is a remark with its range. */
 public final class NoteReader {
@@ -24,10 +25,11 @@ public final class NoteReader {
 	 * Reads a comment.
 	 *
 	 * @param unit the program's unit, for lengths without one of their own
-	 * @return empty where the comment does not begin like one of our notes, with its keyword and a colon
+	 * @return empty where the comment does not begin like one of our notes, with its keyword and a colon, or is a remark on the material that says
+	 *         nothing known
 	 */
 	public static Optional<NoteReading> read(ProgramComment comment, LengthUnit unit) {
-		if (comment.text().length() > LONGEST || comment.text().indexOf(':') < 0) {
+		if (comment.text().length() > LONGEST || comment.text().indexOf(':') < 0 && !CalloutReader.mayHoldCallout(comment.text())) {
 			return Optional.empty();
 		}
 		NoteLexer lexer = new NoteLexer(CharStreams.fromString(comment.text()));
@@ -43,10 +45,10 @@ public final class NoteReader {
 		parser.removeErrorListeners();
 		parser.addErrorListener(new Listener(items));
 		NoteParser.NoteContext tree = parser.note();
-		if (!remarks.isEmpty()) {
-			return Optional.of(new NoteReading(Optional.empty(), remarks));
+		Optional<Note> note = remarks.isEmpty() ? items.read(tree) : Optional.empty();
+		if (tokens.get(0).getType() == NoteLexer.MATERIAL) {
+			return note.map(understood -> new NoteReading(Optional.of(understood), List.of()));
 		}
-		Optional<Note> note = items.read(tree);
 		return note.isEmpty() && remarks.isEmpty() ? Optional.empty() : Optional.of(new NoteReading(note, remarks));
 	}
 
@@ -54,6 +56,9 @@ public final class NoteReader {
 		int first = tokens.get(0).getType();
 		if (first == NoteLexer.MACHINE) {
 			return tokens.size() > 2 && tokens.get(1).getType() == NoteLexer.PROFILE && tokens.get(2).getType() == NoteLexer.COLON;
+		}
+		if (first == NoteLexer.MATERIAL) {
+			return tokens.size() > 2;
 		}
 		return tokens.size() > 1 && tokens.get(1).getType() == NoteLexer.COLON && (first == NoteLexer.THREAD || first == NoteLexer.HOLE
 				|| first == NoteLexer.TOOL || first == NoteLexer.STOCK || first == NoteLexer.SURFACE || first == NoteLexer.ALLOW);

@@ -32,7 +32,7 @@ final class StockReader {
 			if (item instanceof NoteParser.StockGivenContext given) {
 				for (NoteParser.HardnessContext said : given.hardness()) {
 					hardness = OptionalDouble.of(rockwell(said));
-					text = text.replace(NoteItems.text(said), "").strip();
+					text = text.replace(NoteItems.text(said), named(said)).strip();
 				}
 			}
 			if (!text.isEmpty()) {
@@ -72,8 +72,15 @@ final class StockReader {
 		return (int) IntStream.range(0, HRC.length()).filter(i -> word.charAt(i) == HRC.charAt(i)).count();
 	}
 
+	/** The number before a hardness that is not the softer end of it but the stock's name. */
+	private static String named(NoteParser.HardnessContext given) {
+		boolean two = given.NUMBER().size() == 2 && given.getStart().getType() == NoteParser.NUMBER;
+		return two && !given.NUMBER(1).getText().startsWith("-") ? given.NUMBER(0).getText() : "";
+	}
+
 	private static double rockwell(NoteParser.HardnessContext given) {
-		double value = given.NUMBER().stream().mapToDouble(number -> Math.abs(NoteItems.number(number.getText()))).max().orElse(0);
+		double value = given.NUMBER().stream().skip(named(given).isEmpty() ? 0 : 1).mapToDouble(number -> Math.abs(NoteItems.number(number.getText())))
+				.max().orElse(0);
 		return given.HRC() != null ? value : given.HB() != null ? Hardness.fromBrinell(value) : Hardness.fromVickers(value);
 	}
 }

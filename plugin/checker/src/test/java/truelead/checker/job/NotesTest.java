@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
@@ -96,6 +97,25 @@ class NotesTest {
 		Stock stock = ((Note.OfStock) note(text)).stock().value();
 		assertThat(stock.hardness()).hasValue(hardness);
 		assertThat(stock.words()).isEqualTo(name == null ? "" : name);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			MATERIAL: 4140 28HRC          | STEEL     | 28
+			MATL - D2 58-60 HRC           | STEEL     | 60
+			WERKSTOFF: 1.4301 INOX        | STAINLESS |
+			MATERIAL = CAST IRON          | CAST_IRON |
+			""")
+	void aRemarkOnTheMaterial(String text, StockGroup group, Double hardness) {
+		Stock stock = ((Note.OfStock) note(text)).stock().value();
+		assertThat(stock.group()).isEqualTo(group);
+		assertThat(stock.hardness().orElse(-1)).isEqualTo(hardness == null ? -1 : hardness);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"MATERIAL: 100 X 50 X 20, SAW CUT", "MATERIAL THICKNESS .5", "MATERIAL: SEE DRAWING, REV B", "MATERIAL", "MATERIAL:", "MATERIAL: , ,"})
+	void aRemarkOnTheMaterialThatSaysNothingKnownIsNoNote(String text) {
+		assertThat(read(text)).isEmpty();
 	}
 
 	@Test

@@ -52,7 +52,7 @@ public final class MethodWrongForStock extends OperationRule {
 		}
 		if (!why.isEmpty()) {
 			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), "A " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
-					+ " in " + of.words() + ": " + why).known("stock", of.words(), stock.get()).from("limit", "see message", "common practice, no source"));
+					+ " in " + of.words() + (of.group() == StockGroup.CAST_IRON && formed ? "" : " at " + Figures.number(hardness, 0) + " HRC") + ": " + why).known("stock", of.words(), stock.get()).from("limit", "see message", "common practice, no source"));
 		}
 	}
 }
