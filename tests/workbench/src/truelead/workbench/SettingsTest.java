@@ -2,6 +2,12 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
@@ -98,6 +104,43 @@ class SettingsTest {
 		assertThat(program.findings()).noneMatch(finding -> finding.message().contains("F500"));
 		Screen.chord(SWT.CTRL, 's');
 		program.waitFor("F500");
+	}
+
+	@Test
+	void theProjectsMachineIsWrittenKeyByKeyIntoAFileThatIsSharedAndCountsAtOnce() throws CoreException, IOException {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("fast.nc", Programs.GOOD));
+		IFile profile = file.getProject().getFile("truelead-machine.properties");
+		Dialogs.inProperties(file.getProject(), "truelead.editor.project.machine", () -> {
+			Screen.chord(SWT.ALT, 'e');
+			Screen.chord(SWT.ALT, 'k');
+			Screen.type("tapping-speed-limit");
+			Screen.press(0, SWT.ARROW_DOWN);
+			Screen.chord(SWT.ALT, 'v');
+			Screen.chord(SWT.CTRL, 'a');
+			Screen.type("400");
+		});
+		assertThat(text(profile)).isEqualTo("base = milling-metric\ntapping-speed-limit = 400\n");
+		program.waitFor("400");
+		profile.delete(true, null);
+		program.waitGone("400");
+	}
+
+	@Test
+	void aLineOfTheProfileThatCannotBeUsedIsNamed() {
+		List<String> named = new ArrayList<>();
+		Dialogs.inPreferences("truelead.editor.machine", () -> {
+			Screen.chord(SWT.ALT, 'e');
+			Screen.chord(SWT.ALT, 't');
+			Screen.press(SWT.CTRL, SWT.END);
+			Screen.type("unit = furlong");
+			named.addAll(Arrays.asList(Dialogs.find(Dialogs.shell("Preferences"), org.eclipse.swt.widgets.List.class).get(0).getItems()));
+			Screen.chord(SWT.ALT, 'k');
+		});
+		assertThat(named).containsExactly("line 2: unit takes mm, inch, not 'furlong'");
+	}
+
+	private static String text(IFile file) throws IOException {
+		return Files.readString(file.getLocation().toFile().toPath(), StandardCharsets.UTF_8);
 	}
 
 	/** By keys alone: the rule is looked for, chosen, and the severity set by the arrow keys. */

@@ -63,8 +63,9 @@ public final class EditorPage extends ScopedPage {
 	}
 
 	@Override
-	void save(boolean counts) {
+	boolean save(boolean counts) {
 		EditorSettings.save(typing.getSelection(), notes.getSelection(), operations.getSelection());
+		return true;
 	}
 
 	@Override

@@ -57,16 +57,18 @@ public final class ProjectPage extends ScopedPage {
 	}
 
 	@Override
-	void save(boolean counts) {
+	boolean save(boolean counts) {
 		CheckSettings settings = settings();
 		settings.stock(stock.getText().strip());
 		settings.save();
 		IProject project = project().orElseThrow();
 		try {
 			CheckedProject.set(project, checked.getSelection());
+			return true;
 		} catch (CoreException cannot) {
 			ILog.of(ProjectPage.class).log(cannot.getStatus());
 			setErrorMessage(cannot.getStatus().getMessage());
+			return false;
 		}
 	}
 

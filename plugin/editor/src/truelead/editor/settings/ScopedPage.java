@@ -68,8 +68,8 @@ abstract class ScopedPage extends PreferencePage implements IWorkbenchPreference
 	/** Puts what is set into the page. */
 	abstract void fill(Composite page);
 
-	/** Writes what was chosen. */
-	abstract void save(boolean counts);
+	/** Writes what was chosen; false where that cannot be done and the page says why. */
+	abstract boolean save(boolean counts);
 
 	/** The box was ticked, or not any more. */
 	void ownChanged() {
@@ -101,8 +101,7 @@ abstract class ScopedPage extends PreferencePage implements IWorkbenchPreference
 
 	@Override
 	public final boolean performOk() {
-		save(own());
-		return true;
+		return save(own());
 	}
 
 	@Override

@@ -43,7 +43,7 @@ public final class SeveritiesPage extends ScopedPage {
 		rules.column("Rule", 190, RulePage::name).column("Severity", 150, rule -> word(rule, chosen.get(rule.name())))
 				.column("Group", 150, RulePage::group).column("What it finds", 560, RulePage::summary)
 				.strong(rule -> !chosen.get(rule.name()).isEmpty()).onSelect(this::showSeverity);
-		rules.rows(RulePage.all());
+		rules.rows(RulePage.all(), RulePage::name);
 		Composite line = Layouts.columns(page, 2);
 		new Label(line, SWT.NONE).setText("Se&verity of the chosen rules:");
 		severity = new Combo(line, SWT.READ_ONLY);
@@ -87,13 +87,14 @@ public final class SeveritiesPage extends ScopedPage {
 	}
 
 	@Override
-	void save(boolean counts) {
+	boolean save(boolean counts) {
 		CheckSettings settings = settings();
 		chosen.forEach(settings::severityOf);
 		if (project().isPresent()) {
 			settings.severitiesCount(counts);
 		}
 		settings.save();
+		return true;
 	}
 
 	@Override

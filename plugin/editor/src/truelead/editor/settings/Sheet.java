@@ -93,12 +93,12 @@ final class Sheet<T> {
 		return this;
 	}
 
-	/** Shows these rows; what was chosen stays chosen where it is equal. */
-	void rows(List<T> rows) {
-		List<T> chosen = selected();
+	/** Shows these rows; what was chosen stays chosen, known again by what {@code identity} gives. */
+	void rows(List<T> rows, Function<T, ?> identity) {
+		List<?> before = selected().stream().map(identity).toList();
 		int top = table.getTable().getTopIndex();
 		table.setInput(rows);
-		table.setSelection(new StructuredSelection(chosen), false);
+		table.setSelection(new StructuredSelection(rows.stream().filter(row -> before.contains(identity.apply(row))).toList()), false);
 		table.getTable().setTopIndex(top);
 	}
 

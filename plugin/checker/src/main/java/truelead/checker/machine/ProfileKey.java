@@ -89,6 +89,16 @@ public enum ProfileKey {
 		return purpose;
 	}
 
+	/** The values it takes, where they can be counted. */
+	public List<String> choices() {
+		return choices;
+	}
+
+	/** What it takes, in words; empty for any text. */
+	public String takes() {
+		return number ? "a number from " + plain(least) + " to " + plain(greatest) : String.join(", ", choices);
+	}
+
 	private static final ProfileKey[] ALL = values();
 
 	/** The key of that name; empty for none. */
@@ -109,10 +119,10 @@ public enum ProfileKey {
 			}
 			double parsed = parse(value);
 			return parsed >= least && parsed <= greatest ? Optional.empty()
-					: Optional.of(key + " takes a number from " + plain(least) + " to " + plain(greatest) + ", not '" + value + "'");
+					: Optional.of(key + " takes " + takes() + ", not '" + value + "'");
 		}
 		return choices.isEmpty() || choices.contains(value) ? Optional.empty()
-				: Optional.of(key + " takes " + String.join(", ", choices) + ", not '" + value + "'");
+				: Optional.of(key + " takes " + takes() + ", not '" + value + "'");
 	}
 
 	/** A number of a profile; NaN where it is none. */

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.StringTokenizer;
 
 /** Reads a profile: lines of {@code key = value}, remarks behind {@code #}; a key is one of {@link ProfileKey} or a code such as G84. */
@@ -105,7 +106,19 @@ final class ProfileReader {
 		}
 	}
 
-	private static boolean code(String key) {
+	/** The key or code that a line says something of, as the profile keeps it; empty for a remark, and for what is neither. */
+	static Optional<String> keyOf(String line) {
+		String plain = line.startsWith("\uFEFF") ? line.substring(1).strip() : line.strip();
+		int split = plain.indexOf('=');
+		if (split <= 0 || plain.charAt(0) == '#' || plain.charAt(0) == '!') {
+			return Optional.empty();
+		}
+		String key = plain.substring(0, split).strip();
+		return code(key) ? Optional.of(key.toUpperCase(Locale.ROOT)) : ProfileKey.named(key.toLowerCase(Locale.ROOT)).map(ProfileKey::key);
+	}
+
+	/** Whether a key is a code such as G84 or M29. */
+	static boolean code(String key) {
 		char letter = Character.toUpperCase(key.charAt(0));
 		double number = key.length() > 1 && Character.isDigit(key.charAt(1)) ? ProfileKey.parse(key.substring(1)) : Double.NaN;
 		return (letter == 'G' || letter == 'M') && number >= 0 && number < CodeTable.LIMIT;

@@ -1,0 +1,161 @@
+package truelead.editor.settings;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProfileEntry;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.machine.ProfileProblem;
+import truelead.checker.machine.ProfileSheet;
+import truelead.checker.machine.ProgramFolder;
+
+/** The machine that programs are for: a shipped profile, or one of one's own that is made from it key by key. */
+public final class MachinePage extends ScopedPage {
+
+	private ProfileSheet sheet = ProfileSheet.of("");
+	private Combo base;
+	private Sheet<ProfileEntry> keys;
+	private Combo value;
+	private Label takes;
+	private Button inherit;
+	private ProfileTextPart text;
+	private String stored = "";
+	private boolean showing;
+
+	public MachinePage() {
+		super("truelead.editor.machine");
+	}
+
+	@Override
+	Optional<String> ownSettings() {
+		return Optional.of(project().isPresent() ? "&Enable project settings: the project's machine stands in " + ProgramFolder.PROFILE + " at its top"
+				: "&Enable this machine where no program, folder or project names one; else programs tell milling from turning");
+	}
+
+	@Override
+	boolean hasOwn() {
+		try {
+			stored = new MachineFile(project()).read().orElse("");
+		} catch (CoreException unreadable) {
+			setErrorMessage(unreadable.getStatus().getMessage());
+		}
+		return !stored.isEmpty();
+	}
+
+	@Override
+	void fill(Composite page) {
+		sheet = ProfileSheet.of(stored.isEmpty() ? "base = milling-metric\n" : stored);
+		Composite top = Layouts.columns(page, 2);
+		new Label(top, SWT.NONE).setText("&Machine to start from:");
+		base = new Combo(top, SWT.READ_ONLY);
+		MachineProfile.shipped().forEach(base::add);
+		base.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen -> change(sheet.with(ProfileKey.BASE.key(), base.getText()))));
+		keys = new Sheet<>(page, "&Keys:", ProfileEntry.class);
+		keys.column("Key", 220, ProfileEntry::key).column("Value", 150, ProfileEntry::value)
+				.column("From", 110, entry -> entry.own() ? "this profile" : sheet.base()).column("What it is for", 420, ProfileEntry::purpose)
+				.strong(ProfileEntry::own).onSelect(this::showValue);
+		Composite line = Layouts.columns(page, 4);
+		new Label(line, SWT.NONE).setText("&Value:");
+		value = new Combo(line, SWT.DROP_DOWN);
+		GridDataFactory.fillDefaults().hint(200, SWT.DEFAULT).applyTo(value);
+		value.addModifyListener(typed -> takeValue());
+		inherit = Layouts.push(line, "&Inherit", this::takeBack);
+		takes = new Label(line, SWT.NONE);
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(takes);
+		text = new ProfileTextPart(page, () -> change(ProfileSheet.of(text.text())));
+		change(sheet);
+		keys.select(entry -> true);
+	}
+
+	private void change(ProfileSheet fresh) {
+		sheet = fresh;
+		base.select(MachineProfile.shipped().indexOf(sheet.base()));
+		keys.rows(sheet.entries(), ProfileEntry::key);
+		if (!text.text().lines().toList().equals(sheet.text().lines().toList())) {
+			text.show(sheet.text());
+		}
+		List<ProfileProblem> problems = sheet.problems();
+		text.name(problems);
+		setMessage(problems.isEmpty() ? null : ProfileTextPart.words(problems.get(0)), WARNING);
+	}
+
+	private Optional<ProfileEntry> chosen() {
+		List<ProfileEntry> selected = keys.selected();
+		return selected.size() == 1 ? Optional.of(selected.get(0)) : Optional.empty();
+	}
+
+	private void showValue() {
+		if (showing) {
+			return;
+		}
+		showing = true;
+		Optional<ProfileEntry> entry = chosen();
+		entry.filter(one -> !List.of(value.getItems()).equals(one.choices())).ifPresent(one -> value.setItems(one.choices().toArray(String[]::new)));
+		String fresh = entry.map(ProfileEntry::value).orElse("");
+		if (!value.getText().equals(fresh)) {
+			value.setText(fresh);
+		}
+		takes.setText(entry.map(ProfileEntry::takes).filter(words -> !words.isEmpty()).map(words -> "takes " + words).orElse(""));
+		showing = false;
+		enableValue();
+	}
+
+	private void enableValue() {
+		value.setEnabled(own() && chosen().isPresent());
+		inherit.setEnabled(own() && chosen().filter(ProfileEntry::own).isPresent());
+	}
+
+	private void takeValue() {
+		if (!showing) {
+			showing = true;
+			chosen().ifPresent(entry -> change(sheet.with(entry.key(), value.getText())));
+			showing = false;
+			enableValue();
+		}
+	}
+
+	private void takeBack() {
+		List<ProfileEntry> taken = keys.selected();
+		showing = true;
+		taken.forEach(entry -> change(sheet.without(entry.key())));
+		showing = false;
+		showValue();
+	}
+
+	@Override
+	void ownChanged() {
+		super.ownChanged();
+		enableValue();
+	}
+
+	@Override
+	boolean save(boolean counts) {
+		String fresh = counts ? sheet.text() : "";
+		try {
+			if (!fresh.equals(stored)) {
+				new MachineFile(project()).write(fresh, getShell());
+				stored = fresh;
+			}
+			return true;
+		} catch (CoreException cannot) {
+			setErrorMessage(cannot.getStatus().getMessage());
+			return false;
+		}
+	}
+
+	@Override
+	protected void performDefaults() {
+		change(ProfileSheet.of("base = milling-metric\n"));
+		own(false);
+		showValue();
+		super.performDefaults();
+	}
+}
