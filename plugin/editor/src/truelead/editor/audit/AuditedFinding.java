@@ -2,11 +2,13 @@ package truelead.editor.audit;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.run.Acceptance;
 import truelead.audit.run.Judged;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.editor.fix.MarkedFinding;
 
 /**
  * A finding in the audit view.
@@ -20,7 +22,7 @@ import truelead.checker.rule.Severity;
  * @param accepted the reason where it is accepted, and who says so
  */
 record AuditedFinding(IFile program, IFile place, String rule, Severity severity, String message, int line, int start, int length, String block,
-		String fingerprint, String accepted) {
+		String fingerprint, String accepted) implements IAdaptable {
 
 	/** What the view keeps of a finding. */
 	static AuditedFinding of(IFile program, Judged judged) {
@@ -29,6 +31,11 @@ record AuditedFinding(IFile program, IFile place, String rule, Severity severity
 		String block = at.line() < at.file().text().lineCount() ? at.file().text().line(at.line()) : "";
 		return new AuditedFinding(program, place(program, at.file().name()), finding.rule(), finding.severity(), finding.message(), at.line(),
 				at.span().start(), at.span().length(), block, judged.fingerprint(), judged.acceptance().map(AuditedFinding::words).orElse(""));
+	}
+
+	@Override
+	public <T> T getAdapter(Class<T> kind) {
+		return kind == MarkedFinding.class ? kind.cast(new MarkedFinding(program, rule, message, line)) : null;
 	}
 
 	/** Called programs lie beside the program. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.html.Verdict;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
@@ -13,10 +14,15 @@ import truelead.audit.run.Judged;
 record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
 
 	/** The findings of one rule in one program, and the worst severity among them comes first. */
-	record OfRule(IFile file, String rule, List<AuditedFinding> findings) {
+	record OfRule(IFile file, String rule, List<AuditedFinding> findings) implements IAdaptable {
 
 		OfRule {
 			findings = List.copyOf(findings);
+		}
+
+		@Override
+		public <T> T getAdapter(Class<T> kind) {
+			return findings.get(0).getAdapter(kind);
 		}
 
 		/** Findings that nobody has accepted. */

@@ -53,6 +53,11 @@ public final class LessonView extends ViewPart {
 		}
 	}
 
+	/** Opens the view with a lesson's usual numbers. */
+	public static void show(Lesson lesson) {
+		show(of(lesson));
+	}
+
 	private static Filled of(Lesson lesson) {
 		return new Filled(lesson, Values.usual(lesson), "");
 	}

@@ -66,7 +66,7 @@ public final class FirstStart implements IStartup {
 		enlarge(window.getShell());
 		IWorkbenchPage page = window.getActivePage();
 		try {
-			page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE);
+			OpenedProblems.soon(page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE));
 			if (IDE.openEditor(page, program) instanceof ProgramEditor editor) {
 				FirstError.show(editor);
 			}

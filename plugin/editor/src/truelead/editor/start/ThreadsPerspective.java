@@ -2,7 +2,9 @@ package truelead.editor.start;
 
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.IPlaceholderFolderLayout;
 import truelead.editor.audit.AuditView;
+import truelead.editor.guide.GuideView;
 import truelead.editor.lesson.LessonView;
 import truelead.editor.thread.ThreadView;
 
@@ -19,13 +21,16 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.66f, middle);
 		layout.addView(ThreadView.ID, IPageLayout.BOTTOM, 0.3f, IPageLayout.ID_OUTLINE);
 		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
-		layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle).addPlaceholder(LessonView.ID);
+		IPlaceholderFolderLayout beside = layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle);
+		beside.addPlaceholder(LessonView.ID);
+		beside.addPlaceholder(GuideView.ID);
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
 		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
 		layout.addShowViewShortcut(ThreadView.ID);
 		layout.addShowViewShortcut(AuditView.ID);
 		layout.addShowViewShortcut(LessonView.ID);
+		layout.addShowViewShortcut(GuideView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 	}
 }
