@@ -17,6 +17,7 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -137,6 +138,23 @@ class SettingsTest {
 			Screen.chord(SWT.ALT, 'k');
 		});
 		assertThat(named).containsExactly("line 2: unit takes mm, inch, not 'furlong'");
+	}
+
+	@Test
+	void theShopsToolListSaysWhatATapIsAndWhichLineWasNotUnderstood() {
+		IFile list = OpenProgram.file("shop-tools.csv", "TOOL,KIND,THREAD\n3,TAP,M6X0.75\n4,TAP,thick\n");
+		OpenProgram program = OpenProgram.open(OpenProgram.file("untold.nc", Programs.GOOD.replace(" (M6X1 TAP)", "")));
+		List<String> shown = new ArrayList<>();
+		Dialogs.inProperties(file.getProject(), "truelead.editor.project.tools", () -> {
+			Screen.chord(SWT.ALT, 'l');
+			Screen.type("shop-tools.csv");
+			Shell dialog = Dialogs.shell("Properties for shop");
+			shown.add(Dialogs.find(dialog, Table.class).get(0).getItem(0).getText(4));
+			shown.addAll(Arrays.asList(Dialogs.find(dialog, org.eclipse.swt.widgets.List.class).get(0).getItems()));
+		});
+		assertThat(shown).containsExactly("M6x0.75", "line 3: \"thick\" in column THREAD is not understood; a thread such as M6X1 or 1/4-20 UNC is expected");
+		assertThat(program.waitFor("0.75").under()).isEqualTo("F520");
+		assertThat(list.exists()).isTrue();
 	}
 
 	private static String text(IFile file) throws IOException {

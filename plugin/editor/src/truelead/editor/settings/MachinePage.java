@@ -24,7 +24,6 @@ public final class MachinePage extends ScopedPage {
 	private Combo base;
 	private Sheet<ProfileEntry> keys;
 	private Combo value;
-	private Label takes;
 	private Button inherit;
 	private ProfileTextPart text;
 	private String stored = "";
@@ -36,8 +35,8 @@ public final class MachinePage extends ScopedPage {
 
 	@Override
 	Optional<String> ownSettings() {
-		return Optional.of(project().isPresent() ? "&Enable project settings: the project's machine stands in " + ProgramFolder.PROFILE + " at its top"
-				: "&Enable this machine where no program, folder or project names one; else programs tell milling from turning");
+		return Optional.of(project().isPresent() ? "&Enable project settings, kept in " + ProgramFolder.PROFILE
+				: "&Enable a machine for programs whose folders name none");
 	}
 
 	@Override
@@ -61,18 +60,20 @@ public final class MachinePage extends ScopedPage {
 		keys = new Sheet<>(page, "&Keys:", ProfileEntry.class);
 		keys.column("Key", 220, ProfileEntry::key).column("Value", 150, ProfileEntry::value)
 				.column("From", 110, entry -> entry.own() ? "this profile" : sheet.base()).column("What it is for", 420, ProfileEntry::purpose)
-				.strong(ProfileEntry::own).onSelect(this::showValue);
-		Composite line = Layouts.columns(page, 4);
+				.strong(ProfileEntry::own).tell(MachinePage::words).onSelect(this::showValue);
+		Composite line = Layouts.columns(page, 3);
 		new Label(line, SWT.NONE).setText("&Value:");
 		value = new Combo(line, SWT.DROP_DOWN);
 		GridDataFactory.fillDefaults().hint(200, SWT.DEFAULT).applyTo(value);
 		value.addModifyListener(typed -> takeValue());
 		inherit = Layouts.push(line, "&Inherit", this::takeBack);
-		takes = new Label(line, SWT.NONE);
-		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(takes);
 		text = new ProfileTextPart(page, () -> change(ProfileSheet.of(text.text())));
 		change(sheet);
 		keys.select(entry -> true);
+	}
+
+	private static String words(ProfileEntry entry) {
+		return entry.key() + ": " + entry.purpose() + (entry.takes().isEmpty() ? "" : "; takes " + entry.takes());
 	}
 
 	private void change(ProfileSheet fresh) {
@@ -103,7 +104,6 @@ public final class MachinePage extends ScopedPage {
 		if (!value.getText().equals(fresh)) {
 			value.setText(fresh);
 		}
-		takes.setText(entry.map(ProfileEntry::takes).filter(words -> !words.isEmpty()).map(words -> "takes " + words).orElse(""));
 		showing = false;
 		enableValue();
 	}

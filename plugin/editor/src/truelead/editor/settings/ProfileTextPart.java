@@ -24,7 +24,7 @@ final class ProfileTextPart {
 		new Label(parent, SWT.NONE).setText("The profile as &text:");
 		text = new Text(parent, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		text.setFont(JFaceResources.getTextFont());
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 7 * text.getLineHeight()).applyTo(text);
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 5 * text.getLineHeight()).applyTo(text);
 		text.addModifyListener(changed -> {
 			if (!showing) {
 				typed.run();
@@ -33,7 +33,7 @@ final class ProfileTextPart {
 		heading = new Label(parent, SWT.NONE);
 		heading.setText("Lines that cannot be &used:");
 		named = new org.eclipse.swt.widgets.List(parent, SWT.BORDER | SWT.SINGLE | SWT.V_SCROLL);
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 3 * named.getItemHeight()).applyTo(named);
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 2 * named.getItemHeight()).applyTo(named);
 		named.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen -> toLine()));
 	}
 

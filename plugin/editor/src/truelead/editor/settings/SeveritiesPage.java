@@ -28,7 +28,7 @@ public final class SeveritiesPage extends ScopedPage {
 
 	@Override
 	Optional<String> ownSettings() {
-		return project().map(project -> "&Enable project settings, which go before the workspace's rule by rule");
+		return project().map(project -> "&Enable project settings, rule by rule");
 	}
 
 	@Override
@@ -42,7 +42,7 @@ public final class SeveritiesPage extends ScopedPage {
 		rules = new Sheet<>(page, "&Rules:", RulePage.class);
 		rules.column("Rule", 190, RulePage::name).column("Severity", 150, rule -> word(rule, chosen.get(rule.name())))
 				.column("Group", 150, RulePage::group).column("What it finds", 560, RulePage::summary)
-				.strong(rule -> !chosen.get(rule.name()).isEmpty()).onSelect(this::showSeverity);
+				.strong(rule -> !chosen.get(rule.name()).isEmpty()).tell(rule -> rule.name() + ": " + rule.summary()).onSelect(this::showSeverity);
 		rules.rows(RulePage.all(), RulePage::name);
 		Composite line = Layouts.columns(page, 2);
 		new Label(line, SWT.NONE).setText("Se&verity of the chosen rules:");

@@ -45,7 +45,7 @@ final class Sheet<T> {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
 		table = new TableViewer(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		table.getTable().setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).hint(620, 260).applyTo(table.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).hint(600, 10 * table.getTable().getItemHeight()).applyTo(table.getTable());
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		table.addFilter(new Words());
 		filter.addModifyListener(typed -> table.refresh());
@@ -79,6 +79,13 @@ final class Sheet<T> {
 	Sheet<T> strong(Predicate<T> rows) {
 		strong = rows;
 		return this;
+	}
+
+	/** Under the table, one chosen row is told of in full: the last columns are seldom all in sight. */
+	Sheet<T> tell(Function<T, String> words) {
+		Label told = new Label(table.getTable().getParent(), SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).hint(400, 2 * told.computeSize(SWT.DEFAULT, SWT.DEFAULT).y).applyTo(told);
+		return onSelect(() -> told.setText(selected().size() == 1 ? words.apply(selected().get(0)).replace("&", "&&") : ""));
 	}
 
 	/** Is told when other rows are chosen. */

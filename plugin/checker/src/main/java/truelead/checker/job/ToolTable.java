@@ -25,13 +25,15 @@ final class ToolTable {
 	 * What a file says.
 	 *
 	 * @param tools   facts by tool number
+	 * @param lines   the line of each tool, from 0
 	 * @param remarks rows that were not understood
 	 */
-	record Reading(Map<Integer, ToolFacts> tools, List<Remark> remarks) {
+	record Reading(Map<Integer, ToolFacts> tools, Map<Integer, Integer> lines, List<Remark> remarks) {
 	}
 
 	private final ProgramFile file;
 	private final Map<Integer, ToolFacts> tools = new HashMap<>();
+	private final Map<Integer, Integer> lines = new HashMap<>();
 	private final List<Remark> remarks = new ArrayList<>();
 
 	private ToolTable(ProgramFile file) {
@@ -48,7 +50,7 @@ final class ToolTable {
 		} catch (IOException | UncheckedIOException | IllegalStateException unreadable) {
 			table.remarks.add(new Remark(table.line(0), "the tool list is no CSV text: a quotation mark is open or followed by other text"));
 		}
-		return new Reading(table.tools, table.remarks);
+		return new Reading(table.tools, table.lines, table.remarks);
 	}
 
 	private static String delimiter(ProgramFile file) {
@@ -94,6 +96,7 @@ final class ToolTable {
 			return;
 		}
 		ToolFacts facts = new ToolRow(cells, at, remarks).facts();
+		lines.putIfAbsent(number.get(), line);
 		if (tools.putIfAbsent(number.get(), facts) != null) {
 			remarks.add(new Remark(at, "tool " + number.get() + " stands in the list twice; the first row counts"));
 		}
