@@ -35,9 +35,7 @@ final class Checker {
             Path folder = Files.createTempDirectory("truelead-faults");
             try {
                 Path programs = Files.createDirectory(folder.resolve("p"));
-                for (Trial trial : trials) {
-                    Files.writeString(programs.resolve(trial.name()), trial.text(), StandardCharsets.UTF_8);
-                }
+                write(trials, programs);
                 Path report = folder.resolve("report.sarif");
                 run(programs, report, folder.resolve("output.txt"));
                 return read(Files.readString(report, StandardCharsets.UTF_8));
@@ -46,6 +44,22 @@ final class Checker {
             }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** Each program in the folder of its machine. */
+    private static void write(List<Trial> trials, Path programs) throws IOException {
+        Map<String, Path> folders = new HashMap<>();
+        for (Trial trial : trials) {
+            Path folder = folders.get(trial.machine());
+            if (folder == null) {
+                folder = Files.createDirectory(programs.resolve("machine-" + folders.size()));
+                folders.put(trial.machine(), folder);
+                if (!trial.machine().isEmpty()) {
+                    Files.writeString(folder.resolve("truelead-machine.properties"), trial.machine(), StandardCharsets.UTF_8);
+                }
+            }
+            Files.writeString(folder.resolve(trial.name()), trial.text(), StandardCharsets.UTF_8);
         }
     }
 

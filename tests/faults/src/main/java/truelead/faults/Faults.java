@@ -16,6 +16,7 @@ final class Faults {
         all.addAll(MillingFaults.all());
         all.addAll(SayingFaults.all());
         all.addAll(TextFaults.all());
+        all.addAll(ToolFaults.all());
         all.addAll(TurnFaults.all());
         all.addAll(TurnHoleFaults.all());
         return List.copyOf(all);

@@ -20,6 +20,8 @@ final class Job {
     boolean preselected;
     Talk talk = Talk.BEFORE;
     String stock = "";
+    /** The machine profile in the program's folder, where there is one. */
+    Optional<Machine> machine = Optional.empty();
     /** How a lathe program is written; empty for a mill. */
     Optional<Hand> hand = Optional.empty();
     final List<Feature> features = new ArrayList<>();

@@ -30,6 +30,7 @@ final class Planner {
         }
         Planner planner = new Planner(seed);
         planner.fill();
+        Particulars.add(planner.job);
         return planner.job;
     }
 

@@ -25,6 +25,8 @@ final class Tapping extends Op {
     boolean modeBefore = true;
     boolean modeAfter = true;
     boolean overridesLocked;
+    /** Rigid tapping is ended by a code of its own on machines that need one. */
+    boolean rigidEnded = true;
     double outFactor = 1;
     List<Place> places;
     /** The F of the other feed mode, where a fault put it there. */
@@ -104,6 +106,7 @@ final class Tapping extends Op {
             scene.pen.inch ? scene.pen.z() * 25.4 : scene.pen.z(), extras);
         strokes.highReturn = scene.dice.chance(0.4);
         strokes.relative = relative;
+        boolean ends = form == Form.RIGID && rigidEnded && !scene.job.machine.map(Machine::rigidEndsWithCycle).orElse(true);
         if (macro) {
             strokes.macro(form == Form.RIGID ? new Block[] {rigid} : new Block[0]);
         } else {
@@ -113,6 +116,9 @@ final class Tapping extends Op {
                 case SUB -> strokes.sub();
                 default -> strokes.list(places);
             }
+        }
+        if (ends) {
+            scene.add(Word.m(28)).mark(mark("rigid-off"));
         }
         if (perRev && modeAfter) {
             scene.add(Word.g(94)).mark(mark("minutes"));

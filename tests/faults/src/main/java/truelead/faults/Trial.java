@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/** A seed's good program, or the same with one fault: the text, and the lines at which the fault may be reported. */
-record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines) {
+/**
+ * A seed's good program, or the same with one fault: the text, the lines at which the fault may be reported, and the text of the folder's machine
+ * profile, empty where it has none.
+ */
+record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines, String machine) {
 
     static Trial good(long seed) {
-        return new Trial(seed, Optional.empty(), Programs.print(Planner.plan(seed)).text(), List.of());
+        Job job = Planner.plan(seed);
+        return new Trial(seed, Optional.empty(), Programs.print(job).text(), List.of(), profile(job));
     }
 
     /** The seed's program with this fault; empty where the fault has no place in it. */
@@ -20,7 +24,8 @@ record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines)
             return Optional.empty();
         }
         Print print = Programs.print(job);
-        if (print.text().equals(good(seed).text())) {
+        Trial good = good(seed);
+        if (print.text().equals(good.text()) && profile(job).equals(good.machine())) {
             return Optional.empty();
         }
         TreeSet<Integer> lines = new TreeSet<>();
@@ -30,7 +35,11 @@ record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines)
                 print.text().lines().forEach(l -> lines.add(lines.size() + 1));
             }
         }
-        return Optional.of(new Trial(seed, Optional.of(fault), print.text(), new ArrayList<>(lines)));
+        return Optional.of(new Trial(seed, Optional.of(fault), print.text(), new ArrayList<>(lines), profile(job)));
+    }
+
+    private static String profile(Job job) {
+        return job.machine.map(Machine::text).orElse("");
     }
 
     /** File name that leads back to seed and fault. */
