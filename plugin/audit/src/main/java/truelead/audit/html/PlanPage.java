@@ -6,6 +6,7 @@ import java.util.function.Function;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Weighing;
+import truelead.checker.rule.Evidence;
 
 /** A page that weighs the ways to make a thread: recommendation first, the reasons of every way, the program, what to mind before it runs. */
 public final class PlanPage {
@@ -18,10 +19,17 @@ public final class PlanPage {
 	 *
 	 * @param asked   what is to be made, in one line
 	 * @param figures for a way: names and values, in order
+	 * @param taken   which operation of a program the numbers are from, in one line; empty for none
+	 * @param numbers those numbers, each with its origin
 	 */
-	public static String write(Plan plan, String asked, Function<Weighing, List<String[]>> figures) {
+	public static String write(Plan plan, String asked, Function<Weighing, List<String[]>> figures, String taken, List<Evidence> numbers) {
 		Html html = new Html().raw(Page.head("Plan: " + plan.request().thread().designation())).element("h1", "", asked);
 		verdict(html, plan);
+		if (!numbers.isEmpty()) {
+			html.element("h2", "", taken).raw("<table class=\"numbers\">");
+			numbers.forEach(number -> html.row(number.name(), number.value() + " (" + number.origin() + ")"));
+			html.raw("</table>\n");
+		}
 		html.element("h2", "", "The ways to make it");
 		plan.weighings().forEach(weighing -> way(html, weighing, plan, figures.apply(weighing)));
 		if (plan.chosen().isPresent()) {

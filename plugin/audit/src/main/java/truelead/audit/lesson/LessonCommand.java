@@ -13,8 +13,8 @@ import truelead.audit.Complaint;
 import truelead.audit.ExitStatus;
 import truelead.audit.Terminal;
 import truelead.audit.run.JobOptions;
+import truelead.audit.run.ProgramLine;
 import truelead.audit.source.Paths;
-import truelead.checker.CheckResult;
 import truelead.checker.lesson.Control;
 import truelead.checker.lesson.Exercise;
 import truelead.checker.lesson.Filled;
@@ -38,7 +38,7 @@ public final class LessonCommand implements Callable<Integer> {
 	@Parameters(paramLabel = "LESSON", arity = "0..1", description = "feed, depth or helix; with --from it may be left out, without both the lessons are listed.")
 	private Optional<String> name = Optional.empty();
 
-	@Option(names = "--from", paramLabel = "FILE:LINE", description = "Takes the numbers of the finding, or of the threading operation, at a line of a program.")
+	@Option(names = "--from", paramLabel = "FILE:LINE", description = "Takes the numbers of the finding at a line of a program, or of the threading operation nearest to it.")
 	private Optional<String> from = Optional.empty();
 
 	@Option(names = "--set", paramLabel = "NAME=VALUE", description = "Sets a number, in its unit; may be given several times. --report text names them.")
@@ -100,23 +100,9 @@ public final class LessonCommand implements Callable<Integer> {
 	}
 
 	private Filled from(String place, Optional<Lesson> lesson) {
-		int colon = place.lastIndexOf(':');
-		int line = colon < 1 ? 0 : number(place.substring(colon + 1));
-		if (line < 1) {
-			throw new Complaint("--from \"" + place + "\" is no FILE:LINE, as in part.nc:42");
-		}
-		CheckResult result = Programs.of(place.substring(0, colon), job);
-		return new Filling(result).at(line - 1, lesson).orElseThrow(() -> new Complaint("--from " + place + ": no threading operation" + lesson.map(l -> " for the lesson " + l.name()).orElse("")
-				+ " starts there, and no finding that a lesson tells more about stands there; threads are made from line "
-				+ result.work().operations().stream().map(o -> String.valueOf(o.block().line() + 1)).distinct().limit(20).collect(Collectors.joining(", "))));
-	}
-
-	private static int number(String text) {
-		try {
-			return Integer.parseInt(text);
-		} catch (NumberFormatException none) {
-			return 0;
-		}
+		ProgramLine at = ProgramLine.of(place, job.job(), job.profile());
+		return new Filling(at.result()).at(at.line(), lesson).orElseThrow(() -> new Complaint("--from " + place + ": the thread nearest to that line is of no use for the lesson "
+				+ lesson.map(Lesson::name).orElse("") + "; " + (lesson.filter(l -> l.name().equals("helix")).isPresent() ? "it is tapped" : "it is milled")));
 	}
 
 	private Filled set(Filled filled) {

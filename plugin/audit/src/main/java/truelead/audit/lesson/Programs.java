@@ -5,10 +5,7 @@ import java.nio.file.Path;
 import truelead.audit.Complaint;
 import truelead.audit.report.WholeFile;
 import truelead.audit.run.JobOptions;
-import truelead.audit.source.Neighbours;
-import truelead.audit.source.Paths;
-import truelead.audit.source.ProgramBytes;
-import truelead.audit.source.Reading;
+import truelead.audit.run.ProgramLine;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
@@ -27,12 +24,7 @@ final class Programs {
 
 	/** A program of a person's, with what the options know of job and machine; a file that is none ends the command with a complaint. */
 	static CheckResult of(String file, JobOptions options) {
-		Path path = Paths.of(file);
-		Reading reading = ProgramBytes.read(path);
-		if (reading instanceof Reading.Refused refused) {
-			throw new Complaint(file + ": " + refused.reason());
-		}
-		return Checker.check(((Reading.Program) reading).file(), new Neighbours(path), options.job(), options.profile(), RuleSettings.DEFAULT);
+		return ProgramLine.check(file, options.job(), options.profile());
 	}
 
 	/** The program of an exercise as it is given. */

@@ -1,6 +1,7 @@
 package truelead.audit.plan;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -14,24 +15,36 @@ import truelead.audit.Terminal;
 import truelead.audit.html.PlanPage;
 import truelead.audit.run.JobOptions;
 import truelead.audit.run.Machines;
+import truelead.audit.run.ProgramLine;
 import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.plan.Existing;
+import truelead.checker.plan.ExistingReader;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.Wish;
 import truelead.checker.plan.Wish.Field;
+import truelead.checker.work.NearestOperation;
+import truelead.checker.work.ThreadingOperation;
 
 /** {@code truelead plan}: weighs the ways to make a thread and writes the program for the one recommended. */
 @Command(name = "plan", description = "Weighs forming tap, cutting taps and thread mill for a thread, recommends one, and writes a program for a row of holes along X.",
-		footer = {"", "Examples:", "  plan M8 --stock steel --hardness 28HRC --depth 12 --bottom 25 --count 4", "  plan '1/4-20 UNC-2B' --through 0.5in --report json", "",
+		footer = {"", "Examples:", "  plan M8 --stock steel --hardness 28HRC --depth 12 --bottom 25 --count 4", "  plan '1/4-20 UNC-2B' --through 0.5in --report json", "  plan --from part.nc:42", "",
 				"Exit status: 0 planned; 1 no way makes the thread as asked; 2 wrong use."})
 public final class PlanCommand implements Callable<Integer> {
+	private static final String BESIDE = "given beside --from";
+
 	/** How the result is written. */
 	enum Report {
 		TEXT, HTML, JSON
 	}
 
-	@Parameters(paramLabel = "CALLOUT", description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B.")
-	private String callout;
+	@Parameters(paramLabel = "CALLOUT", arity = "0..1", description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B. With --from it may be left out.")
+	private String callout = "";
+
+	@Option(names = "--from", paramLabel = "FILE:LINE", description = "What else could make this thread? Takes thread, depth, stock and all else from the threading operation"
+			+ " nearest to a line of a program; what is given beside goes before it.")
+	private Optional<String> from = Optional.empty();
 
 	@Option(names = "--stock", paramLabel = "NAME", description = "What the part is cut from: steel, stainless, cast iron, aluminium, brass...")
 	private Optional<String> stock = Optional.empty();
@@ -69,18 +82,35 @@ public final class PlanCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		Request request = request();
-		Plan plan = tools.map(file -> Plan.of(request, JobOptions.withTools(Job.EMPTY, file))).orElseGet(() -> Plan.of(request));
+		Job job = tools.map(file -> JobOptions.withTools(Job.EMPTY, file)).orElse(Job.EMPTY);
+		Optional<Existing> existing = from.map(place -> existing(place, job));
+		Request request = existing.map(Existing::request).orElseGet(() -> understood(wish().on(Machines.find(machine))));
+		Plan plan = tools.isPresent() ? Plan.of(request, job) : Plan.of(request);
 		terminal.out().print(switch (report) {
-			case TEXT -> PlanText.write(plan);
-			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request()));
-			case JSON -> PlanJson.write(plan);
+			case TEXT -> PlanText.write(plan, existing);
+			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(), existing),
+					existing.map(PlanText::taken).orElse(""), existing.map(Existing::numbers).orElse(List.of()));
+			case JSON -> PlanJson.write(plan, existing);
 		});
 		return plan.chosen().isPresent() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 
-	private Request request() {
-		Wish.Understood understood = wish().on(Machines.find(machine));
+	/** What the program makes, changed by what is given beside it. */
+	private Existing existing(String place, Job job) {
+		ProgramLine at = ProgramLine.of(place, job, Machines.find(machine));
+		ThreadingOperation operation = NearestOperation.to(at.result().work(), at.line()).orElseThrow();
+		MachineProfile profile = machine.isEmpty() ? at.result().work().shop().profile() : Machines.find(machine);
+		Existing found = ExistingReader.of(operation, at.result()).orElseGet(() -> {
+			if (callout.isBlank()) {
+				throw new Complaint("--from " + place + ": nothing names the thread that " + operation.tool().name() + " makes in line " + (operation.block().outermost().line() + 1)
+						+ "; give it too, as in: plan M8 --from " + place);
+			}
+			return ExistingReader.of(operation, at.result(), understood(new Wish(Map.of(Field.CALLOUT, callout)).on(profile)).thread(), BESIDE);
+		});
+		return found.with(understood(wish().on(profile, found.request())), BESIDE);
+	}
+
+	private static Request understood(Wish.Understood understood) {
 		understood.problems().entrySet().stream().findFirst().ifPresent(problem -> {
 			throw new Complaint((problem.getKey() == Field.CALLOUT ? "" : "--" + problem.getKey().name().toLowerCase(Locale.ROOT) + " ") + problem.getValue());
 		});

@@ -7,8 +7,10 @@ import com.google.gson.JsonObject;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.plan.Demand;
+import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.HolePlan;
 import truelead.checker.plan.Plan;
@@ -22,7 +24,7 @@ final class PlanJson {
 	private PlanJson() {
 	}
 
-	static String write(Plan plan) {
+	static String write(Plan plan, Optional<Existing> existing) {
 		LengthUnit unit = plan.request().unit();
 		JsonObject object = new JsonObject();
 		object.addProperty("designation", plan.request().thread().designation());
@@ -30,16 +32,17 @@ final class PlanJson {
 		object.addProperty("depth", length(plan.request().depth(), unit));
 		object.addProperty("through", plan.request().through());
 		object.addProperty("count", plan.request().count());
+		existing.ifPresent(one -> object.add("from", from(one)));
 		object.addProperty("recommended", plan.chosen().map(c -> name(c)).orElse(null));
 		object.addProperty("why", plan.why());
 		JsonArray methods = new JsonArray();
-		plan.weighings().forEach(weighing -> methods.add(method(plan, weighing)));
+		plan.weighings().forEach(weighing -> methods.add(method(plan, weighing, existing)));
 		object.add("methods", methods);
 		object.add("blocks", strings(plan.blocks()));
 		return GSON.toJson(object) + "\n";
 	}
 
-	private static JsonObject method(Plan plan, Weighing weighing) {
+	private static JsonObject method(Plan plan, Weighing weighing, Optional<Existing> existing) {
 		JsonObject object = new JsonObject();
 		object.addProperty("method", name(weighing));
 		object.addProperty("title", weighing.method().title());
@@ -47,12 +50,33 @@ final class PlanJson {
 		object.add("against", strings(weighing.cons()));
 		object.add("ruledOut", strings(weighing.ruledOut()));
 		object.addProperty("source", "common practice, no source");
+		existing.ifPresent(one -> {
+			object.addProperty("now", one.way().filter(weighing.method()::equals).isPresent());
+			object.add("beside", strings(one.beside(weighing)));
+		});
 		weighing.hole().ifPresent(hole -> hole(object, hole, plan.request().unit()));
 		weighing.demand().ifPresent(demand -> demand(object, demand));
 		SpeedBand band = SpeedBand.of(weighing.method(), plan.request());
 		object.addProperty("speedLow", band.low());
 		object.addProperty("speedHigh", band.high());
 		object.addProperty("speedSource", "m/min, from memory; sources differ by two to three times");
+		return object;
+	}
+
+	private static JsonObject from(Existing existing) {
+		JsonObject object = new JsonObject();
+		object.addProperty("file", existing.sheet().block().file().name());
+		object.addProperty("line", existing.sheet().block().line() + 1);
+		object.addProperty("operation", existing.sheet().index());
+		JsonArray numbers = new JsonArray();
+		existing.numbers().forEach(number -> {
+			JsonObject one = new JsonObject();
+			one.addProperty("name", number.name());
+			one.addProperty("value", number.value());
+			one.addProperty("from", number.origin());
+			numbers.add(one);
+		});
+		object.add("numbers", numbers);
 		return object;
 	}
 

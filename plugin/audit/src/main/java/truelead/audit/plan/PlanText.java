@@ -2,7 +2,11 @@ package truelead.audit.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import truelead.checker.machine.BlockRef;
 import truelead.checker.plan.Demand;
+import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
@@ -15,14 +19,19 @@ final class PlanText {
 	private PlanText() {
 	}
 
-	static String write(Plan plan) {
+	static String write(Plan plan, Optional<Existing> existing) {
 		StringBuilder text = new StringBuilder(asked(plan.request())).append("\n\n");
+		existing.ifPresent(one -> {
+			text.append(taken(one)).append("\n");
+			one.numbers().forEach(number -> text.append(String.format(Locale.ROOT, "  %-14s %-34s %s%n", number.name(), number.value(), number.origin()).replace(System.lineSeparator(), "\n")));
+			text.append("\n");
+		});
 		for (Weighing weighing : plan.weighings()) {
 			text.append(weighing.method().title()).append("\n");
 			list(text, "for", weighing.pros());
 			list(text, "against", weighing.cons());
 			list(text, "ruled out", weighing.ruledOut());
-			figures(weighing, plan.request()).forEach(figure -> list(text, figure[0], List.of(figure[1])));
+			figures(weighing, plan.request(), existing).forEach(figure -> list(text, figure[0], List.of(figure[1])));
 			text.append("\n");
 		}
 		text.append("Recommended: ").append(plan.why()).append("\n");
@@ -39,8 +48,14 @@ final class PlanText {
 				+ ", stock " + request.stock().map(s -> s.words()).orElse("not said");
 	}
 
-	/** Hole, demand and speed of a way: names and values. */
-	static List<String[]> figures(Weighing weighing, Request request) {
+	/** Where the numbers are from, in one line. */
+	static String taken(Existing existing) {
+		BlockRef block = existing.sheet().block();
+		return "What else could make the thread of " + block.file().name() + ":" + (block.line() + 1) + ", " + existing.sheet().method() + "?";
+	}
+
+	/** Hole, demand and speed of a way, and what it has to do with the program as it is: names and values. */
+	static List<String[]> figures(Weighing weighing, Request request, Optional<Existing> existing) {
 		Figure figure = new Figure(request.unit());
 		List<String[]> figures = new ArrayList<>();
 		weighing.hole().ifPresent(hole -> figures.add(new String[] {"hole", "drill " + hole.drill().name() + " (" + hole.source() + "), full diameter to "
@@ -48,6 +63,7 @@ final class PlanText {
 		weighing.demand().ifPresent(demand -> figures.add(new String[] {"takes", demand(demand)}));
 		SpeedBand band = SpeedBand.of(weighing.method(), request);
 		figures.add(new String[] {"speed", Figure.plain(band.low(), 1) + " to " + Figure.plain(band.high(), 1) + " m/min; sources differ by two to three times"});
+		existing.ifPresent(one -> one.beside(weighing).forEach(sentence -> figures.add(new String[] {"program", sentence})));
 		return figures;
 	}
 

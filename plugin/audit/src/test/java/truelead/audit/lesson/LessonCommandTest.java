@@ -43,14 +43,21 @@ class LessonCommandTest {
 		assertThat(Recorded.run("lesson", "feed", "--from", program + ":6", "--report", "text").out()).contains("1.27 mm", "434.34 mm/min", "12.7 mm", "6.35 mm");
 	}
 
-	@Test
-	void aLineWithoutAThreadIsAnsweredWithThoseThatHaveOne() throws IOException {
+	@ParameterizedTest
+	@ValueSource(ints = {1, 2, 3, 4, 5, 6, 7})
+	void anyLineLeadsToTheNearestThread(int line) throws IOException {
 		Path program = program("G21 G90 G94", "(M6X1 TAP)", "T3 M6", "G0 X0 Y0 S520 M3", "G84 Z-14.5 R5. F500", "G80", "M30");
 
-		Recorded refused = Recorded.run("lesson", "--from", program + ":1");
+		assertThat(Recorded.run("lesson", "--from", program + ":" + line, "--report", "text").out()).contains("numbers of part.nc:5 M6x1");
+	}
 
-		assertThat(refused.status()).isEqualTo(2);
-		assertThat(refused.err()).contains("threads are made from line 5");
+	@Test
+	void aLineThatIsNoneAndAProgramWithoutThreadsAreSaid() throws IOException {
+		Path program = program("G21 G90 G94", "G1 X5. F100", "M30");
+
+		assertThat(Recorded.run("lesson", "--from", program + ":1").err()).contains("no thread is made in this program");
+		assertThat(Recorded.run("lesson", "--from", program + ":99").err()).contains("the program has 4 lines");
+		assertThat(Recorded.run("lesson", "helix", "--from", program("G21", "(M6X1 TAP)", "T3 M6", "S520 M3", "G84 X0 Y0 Z-14.5 R5. F520", "M30") + ":5").err()).contains("it is tapped");
 	}
 
 	@ParameterizedTest

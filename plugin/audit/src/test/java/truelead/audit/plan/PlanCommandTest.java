@@ -100,4 +100,69 @@ class PlanCommandTest {
 		assertThat(ran.out()).isEmpty();
 		assertThat(ran.err()).startsWith("truelead: ").doesNotContain("Exception").doesNotContain("fault of Truelead");
 	}
+
+	private static final String TAPPED = "G21 G90 G17 G94\n(STOCK: STEEL, 28 HRC)\nT1 M6 (DRILL 5.0)\nG0 X0 Y0 S2000 M3\nG43 Z25. H1\nG99 G81 Z-20. R2. F200\nX10.\nG80\n"
+			+ "(2X M6X1 DEPTH 11)\nT2 M6 (SPIRAL FLUTE TAP)\nG0 X0 Y0 S520 M3\nG43 Z25. H2\nG99 G84 Z-14.5 R5. F520\nX10.\nG80\nM30\n";
+
+	@ParameterizedTest
+	@ValueSource(ints = {1, 6, 9, 10, 13, 14, 15})
+	void whatElseCouldMakeTheThreadIsAskedFromAnyLineOfIt(int line, @TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("part.nc"), TAPPED);
+
+		String text = Recorded.run("plan", "--from", program + ":" + line).out();
+
+		assertThat(text).startsWith("M6x1, 11 mm of full thread, blind, stock STEEL, 28 HRC\n").contains("the thread of part.nc:13, tapping cycle G84?")
+				.containsPattern("depth +11 mm +called out in a comment").containsPattern("holes +2 +called out in a comment").containsPattern("stock +STEEL, 28 HRC +called out in a note")
+				.containsPattern("machine +milling-metric +no machine is named").contains("S520, 9.8 m/min", "made so now by T2, 9.8 m/min, within the band", "the hole can stay as it is")
+				.containsPattern("another drill: 5\\.\\d+ mm, the program makes 5 mm");
+	}
+
+	@Test
+	void whatIsGivenBesideGoesBeforeTheProgram(@TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("part.nc"), TAPPED);
+
+		JsonObject plan = plan("plan", "--from", program + ":13", "--hardness", "55HRC", "--depth", "8", "--report", "json");
+
+		assertThat(plan.get("recommended").getAsString()).isEqualTo("thread-mill");
+		assertThat(plan.get("from").toString()).contains("{\"name\":\"depth\",\"value\":\"8 mm\",\"from\":\"given beside --from\"}",
+				"\"value\":\"STEEL, 55 HRC\",\"from\":\"given beside --from\"", "\"name\":\"thread\",\"value\":\"M6x1\",\"from\":\"called out in a comment");
+		assertThat(plan.get("blocks").getAsJsonArray().toString()).contains("COUNT 2");
+	}
+
+	@Test
+	void aDrawingsHoleIsALimitAndADrilledOneIsNone(@TempDir Path folder) throws IOException {
+		Path drawn = Files.writeString(folder.resolve("drawn.nc"), TAPPED.replace("(2X M6X1 DEPTH 11)", "(2X M6X1 DEPTH 11)\n(HOLE: BOTTOM 12)"));
+		Path drilled = Files.writeString(folder.resolve("drilled.nc"), TAPPED.replace("Z-20.", "Z-16.").replace("DEPTH 11", ""));
+
+		assertThat(Recorded.run("plan", "--from", drawn + ":14").out()).contains("tools may reach 13.502 mm").containsPattern("deepest point +13.502 mm +called out in a note");
+		assertThat(Recorded.run("plan", "--from", drilled + ":13").out()).contains("a deeper hole: to").doesNotContain("tools may reach")
+				.containsPattern("depth +12 mm +programmed: the tool goes to 14.5 mm, less its lead of 2.5 turns");
+	}
+
+	@Test
+	void thePageAndTheJsonSayWhereEachNumberIsFrom(@TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("part.nc"), TAPPED);
+
+		assertThat(Recorded.run("plan", "--from", program + ":13", "--report", "html").out()).contains("What else could make the thread of part.nc:13", "called out in a note: &quot;STOCK: STEEL, 28 HRC&quot;");
+		assertThat(plan("plan", "--from", program + ":13", "--report", "json").get("from").getAsJsonObject().get("line").getAsInt()).isEqualTo(13);
+	}
+
+	@Test
+	void aThreadThatNothingNamesMustBeGivenToo(@TempDir Path folder) throws IOException {
+		Path program = Files.writeString(folder.resolve("part.nc"), "G21 G90 G94\nT3 M6\nG0 X0 Y0 M3\nG84 Z-14.5 R5. F#5\nG80\nM30\n");
+
+		Recorded refused = Recorded.run("plan", "--from", program + ":4");
+		assertThat(refused.status()).isEqualTo(2);
+		assertThat(refused.err()).contains("nothing names the thread that T3 makes in line 4; give it too");
+		assertThat(Recorded.run("plan", "M6", "--from", program + ":4").out()).containsPattern("thread +M6x1 +given beside --from");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"part.nc", ":5", "part.nc:0", "part.nc:x", "gone.nc:4"})
+	void aPlaceThatIsNoneIsOneClearLine(String place) {
+		Recorded ran = Recorded.run("plan", "--from", place);
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.err()).startsWith("truelead: ").doesNotContain("Exception").doesNotContain("fault of Truelead");
+	}
 }

@@ -18,6 +18,7 @@ import truelead.checker.sheet.Sheets;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
+import truelead.checker.work.NearestOperation;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
@@ -39,7 +40,7 @@ public final class Filling {
 		return Lessons.ofRule(finding.rule()).flatMap(lesson -> operation.filter(o -> fits(lesson, o)).map(o -> of(lesson, o, finding.rule() + ": " + finding.message())));
 	}
 
-	/** The lesson at a line, from 0: of a finding there, else of the operation that starts there; only the lesson of that name where one is given. */
+	/** The lesson at a line, from 0: of a finding there, else of the operation nearest to it; only the lesson of that name where one is given. */
 	public Optional<Filled> at(int line, Optional<Lesson> wanted) {
 		List<Finding> here = result.findings().stream().filter(finding -> finding.at().line() == line
 				&& finding.at().file().name().equals(result.work().shop().program().name())).toList();
@@ -49,9 +50,9 @@ public final class Filling {
 	}
 
 	private Optional<ThreadingOperation> operationAt(int line, List<Finding> here) {
-		List<ThreadingOperation> operations = result.work().operations();
-		Optional<ThreadingOperation> starting = operations.stream().filter(o -> o.block().line() == line).findFirst();
-		return starting.or(() -> operations.stream().filter(o -> here.stream().anyMatch(f -> f.operation() == o.index())).findFirst());
+		return NearestOperation.at(result.work(), line)
+				.or(() -> result.work().operations().stream().filter(o -> here.stream().anyMatch(f -> f.operation() == o.index())).findFirst())
+				.or(() -> NearestOperation.to(result.work(), line));
 	}
 
 	private static Lesson usual(ThreadingOperation operation) {

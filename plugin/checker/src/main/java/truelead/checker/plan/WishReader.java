@@ -40,6 +40,8 @@ final class WishReader {
 		if (thread.isEmpty()) {
 			problems.putIfAbsent(Field.CALLOUT, "a thread as drawings write it is missing, such as M8 or 1/4-20 UNC");
 		}
+		thread.filter(spec -> spec.system().taper())
+				.ifPresent(spec -> problems.put(Field.CALLOUT, spec.designation() + " is a taper thread; plan makes parallel threads only"));
 		LengthUnit unit = thread.map(ThreadSpec::unit).orElse(LengthUnit.MM);
 		OptionalDouble wall = length(Field.THROUGH, unit);
 		OptionalDouble bottom = length(Field.BOTTOM, unit);
@@ -65,8 +67,6 @@ final class WishReader {
 		Optional<Callout> read = CalloutReader.readExactly(typed);
 		if (read.isEmpty()) {
 			problems.put(Field.CALLOUT, "\"" + typed + "\" is no thread that is known here; the nearest spellings: " + String.join(", ", NearestSpelling.of(typed, SUGGESTIONS)));
-		} else if (read.get().spec().system().taper()) {
-			problems.put(Field.CALLOUT, read.get().spec().designation() + " is a taper thread; plan makes parallel threads only");
 		}
 		return read;
 	}

@@ -1,0 +1,59 @@
+package truelead.audit.run;
+
+import java.nio.file.Path;
+import truelead.audit.Complaint;
+import truelead.audit.source.Neighbours;
+import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
+import truelead.audit.source.Reading;
+import truelead.checker.CheckResult;
+import truelead.checker.Checker;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.rule.RuleSettings;
+
+/**
+ * A line of a program on disk, as {@code --from FILE:LINE} names it.
+ *
+ * @param line   from 0, in the program
+ * @param result the program checked; it makes at least one thread
+ */
+public record ProgramLine(int line, CheckResult result) {
+
+	/** Reads the place and checks the program; ends the command with a complaint where there is no such line or no thread. */
+	public static ProgramLine of(String place, Job job, MachineProfile profile) {
+		int colon = place.lastIndexOf(':');
+		int line = colon < 1 ? 0 : number(place.substring(colon + 1));
+		if (line < 1) {
+			throw new Complaint("--from \"" + place + "\" is no FILE:LINE, as in part.nc:42");
+		}
+		String file = place.substring(0, colon);
+		CheckResult result = check(file, job, profile);
+		int lines = result.work().shop().program().text().lineCount();
+		if (line > lines) {
+			throw new Complaint("--from " + place + ": the program has " + lines + " lines");
+		}
+		if (result.work().operations().isEmpty()) {
+			throw new Complaint("--from " + place + ": no thread is made in this program");
+		}
+		return new ProgramLine(line - 1, result);
+	}
+
+	/** Checks a program on disk; a file that is none ends the command with a complaint. */
+	public static CheckResult check(String file, Job job, MachineProfile profile) {
+		Path path = Paths.of(file);
+		Reading reading = ProgramBytes.read(path);
+		if (reading instanceof Reading.Refused refused) {
+			throw new Complaint(file + ": " + refused.reason());
+		}
+		return Checker.check(((Reading.Program) reading).file(), new Neighbours(path), job, profile, RuleSettings.DEFAULT);
+	}
+
+	private static int number(String text) {
+		try {
+			return Integer.parseInt(text);
+		} catch (NumberFormatException none) {
+			return 0;
+		}
+	}
+}
