@@ -60,7 +60,7 @@ final class PageText {
 			widget.setLineWrapIndent(indent.line(), 1, indent.whole() ? width + 2 * digit : width);
 		}
 		widget.setSelection(0);
-		widget.setTopIndex(0);
+		widget.setTopPixel(0);
 	}
 
 	/** Shows the same once more, such as in another theme's colours. */

@@ -7,8 +7,9 @@ import truelead.editor.audit.AuditView;
 import truelead.editor.guide.GuideView;
 import truelead.editor.lesson.LessonView;
 import truelead.editor.thread.ThreadView;
+import truelead.editor.walk.WalkView;
 
-/** Programs on the left, the editor in the middle, findings below it, outline and the thread at the caret on the right. */
+/** Programs and the walk on the left, the editor in the middle, findings below it, outline and the thread at the caret on the right. */
 public final class ThreadsPerspective implements IPerspectiveFactory {
 
 	/** Its id in plugin.xml. */
@@ -17,7 +18,8 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		String middle = layout.getEditorArea();
-		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.15f, middle);
+		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.17f, middle);
+		layout.addView(WalkView.ID, IPageLayout.BOTTOM, 0.4f, IPageLayout.ID_PROJECT_EXPLORER);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.66f, middle);
 		layout.addView(ThreadView.ID, IPageLayout.BOTTOM, 0.3f, IPageLayout.ID_OUTLINE);
 		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
@@ -31,6 +33,7 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 		layout.addShowViewShortcut(AuditView.ID);
 		layout.addShowViewShortcut(LessonView.ID);
 		layout.addShowViewShortcut(GuideView.ID);
+		layout.addShowViewShortcut(WalkView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 	}
 }

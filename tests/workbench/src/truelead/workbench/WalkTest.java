@@ -1,0 +1,112 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The walk leads through the demo project and ticks what is done, by its links or without them. */
+class WalkTest {
+
+	private static final String VIEW = "truelead.editor.walk.view";
+
+	@BeforeEach
+	void open() throws CommandException {
+		Screen.toFront();
+		PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("truelead.editor.walk", null);
+		Screen.settle();
+		follow("Begin again");
+	}
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+		Stream.of(VIEW, "truelead.editor.guide.view", "truelead.editor.lesson.view", "truelead.editor.thread.view").forEach(view -> page().hideView(page().findView(view)));
+		Screen.settle();
+	}
+
+	@Test
+	void itsFirstLinkOpensTheDemoProgramAtAFinding() {
+		assertThat(state()).isEqualTo("0 of 6 steps done");
+		OpenProgram program = demo();
+		Screen.waitUntil("a tick", () -> state().equals("1 of 6 steps done"));
+		Screen.waitUntil("a finding selected", () -> program.findings().stream().anyMatch(finding -> finding.offset() == program.widget().getSelection().x));
+	}
+
+	@Test
+	void itsLinksOpenRuleDrawingAndLesson() {
+		demo();
+		follow("Ask for the");
+		Screen.waitUntil("the guide", () -> page().findView("truelead.editor.guide.view") != null);
+		follow("See the");
+		Screen.waitUntil("the drawing", () -> page().findView("truelead.editor.thread.view") != null);
+		follow("Show me why");
+		Screen.waitUntil("the lesson", () -> page().findView("truelead.editor.lesson.view") != null);
+		Screen.waitUntil("four ticks, not " + state(), () -> state().equals("4 of 6 steps done"));
+	}
+
+	@Test
+	void aFixTakenByTheKeyIsTickedToo() {
+		OpenProgram program = demo();
+		program.waitFor("F500");
+		program.caretBehind("F500");
+		Screen.type(" ");
+		Screen.waitUntil("a tick for the change, not " + state(), () -> state().equals("2 of 6 steps done"));
+		follow("Begin again");
+		assertThat(state()).isEqualTo("0 of 6 steps done");
+	}
+
+	private static OpenProgram demo() {
+		follow("Open ");
+		Screen.waitUntil("the demo program", () -> page().getActiveEditor() != null && page().getActiveEditor().getTitle().contains("bearing-cap-faults.nc"));
+		OpenProgram program = new OpenProgram((ITextEditor) page().getActiveEditor());
+		program.waitFor("F500");
+		return program;
+	}
+
+	private static void follow(String words) {
+		Link link = find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words)).findFirst().orElseThrow();
+		link.notifyListeners(SWT.Selection, new Event());
+		Screen.settle();
+	}
+
+	private static String state() {
+		return find(window(), Label.class).stream().map(Label::getText).filter(text -> text.endsWith("steps done")).findFirst().orElse("");
+	}
+
+	private static Composite window() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+	}
+
+	private static <C extends Control> List<C> find(Composite in, Class<C> kind) {
+		List<C> found = new ArrayList<>();
+		for (Control child : in.getChildren()) {
+			if (kind.isInstance(child)) {
+				found.add(kind.cast(child));
+			}
+			if (child instanceof Composite composite) {
+				found.addAll(find(composite, kind));
+			}
+		}
+		return found;
+	}
+
+	private static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+	}
+}
