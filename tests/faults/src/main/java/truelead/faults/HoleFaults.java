@@ -75,7 +75,7 @@ final class HoleFaults {
         all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.tip = tap.feature.wall + 8 * tap.feature.size.pitch() + 15;
             return Aim.numbers(tap);
-        })).beside("deep-thread"));
+        })).beside("deep-thread", "reach-too-short"));
         all.addAll(OrderFaults.all());
         return all;
     }

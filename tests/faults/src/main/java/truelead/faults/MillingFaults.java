@@ -13,7 +13,7 @@ final class MillingFaults {
         all.add(Fault.of("helix off the pitch", "helix-off-pitch", Aim.mill(m -> m.feature.known(), (job, mill, dice) -> {
             mill.advance *= dice.pick(0.8, 0.9, 1.08, 1.15, 1.25);
             return helix(mill);
-        })).beside("cutter-hits-bottom"));
+        })).beside("cutter-hits-bottom", "helix-too-short"));
         all.add(Fault.of("one arc of the helix climbs more", "helix-uneven", Aim.mill(m -> m.feature.known() && !m.feature.size.taper()
             && (m.arcs == ThreadMilling.Arcs.HALVES || m.arcs == ThreadMilling.Arcs.CIRCLES && m.turns > 2), (job, mill, dice) -> {
             mill.unevenTurn = mill.turns / 2;
@@ -69,7 +69,7 @@ final class MillingFaults {
             drill.depth.put(mill.feature, mill.tip - dice.between(0.3, 1.5));
             return Aim.join(helix(mill), Aim.marks(drill, "cycle", "hole-0"));
         })));
-        all.add(Fault.of("straight into the wall", "entry-straight", Aim.mill(m -> m.feature.known() && !m.feature.size.taper() && m.compensation == ThreadMilling.Compensation.NONE,
+        all.add(Fault.of("straight into the wall", "entry-straight", Aim.mill(m -> m.feature.known() && !m.feature.size.taper() && m.compensation == ThreadMilling.Compensation.NONE && !m.down,
             (job, mill, dice) -> {
                 mill.straightEntry = true;
                 return helix(mill);

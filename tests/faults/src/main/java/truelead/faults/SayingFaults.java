@@ -58,13 +58,13 @@ final class SayingFaults {
             return job.features.size() == 1 ? Aim.join(told(tap), List.of("stock")) : List.of();
         })).beside("speed-over-limit", "tap-wrong-for-hole"));
         all.add(Fault.of("much deeper than it pays", "deep-thread", Aim.tap(t -> !t.feature.through && t.feature.method == Feature.Method.CUT && !t.feature.depthNoted
-            && t.feature.known(), (job, tap, dice) -> {
+            && t.feature.known() && t.feature.surfaceKnown(), (job, tap, dice) -> {
             double more = 3.5 * tap.feature.size.diameter();
             tap.tip += more;
             HoleMaking drill = job.drilling(tap.feature);
             drill.depth.put(tap.feature, drill.depth.get(tap.feature) + more);
             return told(tap);
-        })));
+        })).beside("reach-too-short"));
         return all;
     }
 

@@ -69,7 +69,7 @@ final class TappingFaults {
             tap.rigidSpeed = tap.speed;
             return Aim.numbers(tap);
         })).beside("start-too-close"));
-        all.add(Fault.of("no run-up above the surface", "start-too-close", Aim.tap(t -> t.feature.surfaceKnown(), (job, tap, dice) -> {
+        all.add(Fault.of("no run-up above the surface", "start-too-close", Aim.tap(t -> t.feature.known() && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.plane = tap.feature.size.pitch() * 0.45;
             return Aim.join(Aim.numbers(tap), Aim.marks(tap, "plane"));
         })));
@@ -98,7 +98,8 @@ final class TappingFaults {
     private static Fault scaled(String name, String rule, double... factors) {
         return Fault.of(name, rule, Aim.tap(t -> t.feature.known(), (job, tap, dice) -> {
             tap.advance *= factors[dice.whole(0, factors.length - 1)];
-            return Aim.numbers(tap);
+            // a feed of the other unit is no mistake where no unit is stated
+            return rule.equals("inch-metric-mixup") && !job.unitStated ? List.of() : Aim.numbers(tap);
         }));
     }
 

@@ -59,6 +59,6 @@ final class TextFaults {
             });
             return List.of(mark);
         })).beside("not-followed", "hole-missing", "hole-skipped", "hole-off-position", "count-differs", "length-offset-missing",
-            "entry-off-pitch", "cutter-hits-bottom");
+            "entry-off-pitch", "cutter-hits-bottom", "helix-uneven");
     }
 }

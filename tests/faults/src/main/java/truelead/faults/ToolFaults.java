@@ -26,7 +26,7 @@ final class ToolFaults {
             List<String> marks = new ArrayList<>(List.of("end"));
             job.ops.forEach(o -> marks.addAll(Aim.marks(o, "change", "rigid", "cycle", "call", "hole-0")));
             return marks;
-        })));
+        })).beside("speed-changed"));
         all.add(Fault.of("more torque than the spindle has", "torque-high", Aim.tap(t -> t.feature.known() && !t.feature.size.taper(), (job, tap, dice) -> {
             // kc of steel 2100 N/mm2, from memory; M = kc P^2 D / 8000
             Size size = tap.feature.size;
@@ -64,7 +64,7 @@ final class ToolFaults {
         all.add(Fault.of("limit of the tap above the class", "tap-limit-against-class", Aim.tap(t -> t.feature.known() && !t.feature.callout.isEmpty()
             && (t.feature.size.series().unified() || t.feature.size.series().metric()), (job, tap, dice) -> {
             Size size = tap.feature.size;
-            String mark = size.series().metric() ? dice.pick("6G", "7G") : "H" + (int) Math.ceil(tolerance2B(size) / 0.0005 + 2);
+            String mark = size.series().metric() ? (size.pitch() < 0.5 || dice.chance(0.5) ? "6G" : "7G") : "H" + (int) Math.ceil(tolerance2B(size) / 0.0005 + 2);
             tap.notes.removeIf(n -> n.contains("LIMIT"));
             tap.notes.add("TOOL: T" + tap.tool.number + ", LIMIT " + mark);
             return Aim.join(Aim.numbers(tap), Aim.marks(tap, "note"));

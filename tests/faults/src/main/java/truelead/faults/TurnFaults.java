@@ -111,7 +111,8 @@ final class TurnFaults {
     private static Fault scaled(String name, String rule, Predicate<TurnTap> fits, double... factors) {
         return Fault.of(name, rule, tap(t -> t.turned.known() && fits.test(t), (job, tap, dice) -> {
             tap.advance *= factors[dice.whole(0, factors.length - 1)];
-            return Aim.numbers(tap);
+            // a feed of the other unit is no mistake where no unit is stated
+            return rule.equals("inch-metric-mixup") && !job.unitStated ? List.of() : Aim.numbers(tap);
         }));
     }
 }

@@ -12,6 +12,7 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -32,7 +33,7 @@ public final class ClassOutOfReach extends OperationRule {
 		if (!(operation instanceof Tapping) || thread.isEmpty() || ToolName.forms(operation.tool().facts()) || operation.holes().isEmpty()) {
 			return;
 		}
-		Optional<Cut> drilled = operation.holes().get(0).sizedBefore(operation.firstOrder()).filter(c -> c.kind() == Cut.Kind.DRILL || c.kind() == Cut.Kind.PECK);
+		Optional<Cut> drilled = operation.holes().get(0).sizedBefore(operation.firstOrder()).filter(ClassOutOfReach::drilled);
 		Optional<Limits> limits = ThreadTable.standard().limits(thread.get().value());
 		double oversize = work.shop().profile().number(ProfileKey.DRILL_OVERSIZE).orElse(0.05);
 		if (drilled.isPresent() && limits.isPresent() && limits.get().minorMaxMm().isPresent()) {
@@ -48,5 +49,11 @@ public final class ClassOutOfReach extends OperationRule {
 						.from("usual oversize of a drill", figures(work).fine(oversize), "machine profile; common practice, no source"));
 			}
 		}
+	}
+
+	/** Whether a drill made it, in a cycle or by a feed move of its own. */
+	private static boolean drilled(Cut cut) {
+		return cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK
+				|| cut.kind() == Cut.Kind.PLUNGE && cut.tool().facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent();
 	}
 }

@@ -27,7 +27,7 @@ public final class CutterHitsBottom implements Rule {
 			for (MillPass pass : operation.passes()) {
 				Optional<Cut> deepest = pass.hole().deepestBefore(pass.order());
 				boolean through = operation.wanted().through().map(f -> f.value()).orElse(false);
-				if (deepest.isPresent() && !pass.external() && !through && !Double.isNaN(deepest.get().shoulder())) {
+				if (deepest.isPresent() && !pass.external() && !through) {
 					look(work, operation, pass, deepest.get(), found);
 				}
 			}
@@ -48,19 +48,21 @@ public final class CutterHitsBottom implements Rule {
 			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
 			level = Math.min(level, to);
 		}
-		double below = drilled.shoulder() - level;
+		boolean pointed = Double.isNaN(drilled.shoulder());
+		double bottom = pointed ? drilled.tip() : drilled.shoulder();
+		double below = bottom - level;
 		if (!(below > 2 * HelixForm.of(pass).open() + 2 * HelixForm.open(drilled.step(), drilled.resolution()) + 1e-6)) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
-				"The cutter's end goes " + figures.length(surface - level) + " deep, the hole has its full diameter down to "
-						+ figures.length(surface - drilled.shoulder()) + ": " + figures.length(below)
+				"The cutter's end goes " + figures.length(surface - level) + " deep, "
+						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(surface - bottom) + ": " + figures.length(below)
 						+ " into the bottom; drill " + figures.length(below) + " deeper or stay above "
-						+ MillFacts.axisLetter(axis) + Figures.number(drilled.shoulder() / figures.unit().mm(), 3)).on(operation)
+						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
 				.programmed("depth of the cutter", figures.length(surface - level), lowest.block())
-				.programmed("full diameter depth of the hole", figures.length(surface - drilled.shoulder()), drilled.block())
+				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(surface - bottom), drilled.block())
 				.related(drilled.block(), "the drill block").finding());
 	}
 }
