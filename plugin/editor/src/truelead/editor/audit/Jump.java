@@ -1,5 +1,6 @@
 package truelead.editor.audit;
 
+import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
@@ -28,6 +29,18 @@ final class Jump {
 			}
 		} catch (PartInitException | BadLocationException cannotOpen) {
 			ILog.of(Jump.class).error("Cannot open " + finding.place().getFullPath(), cannotOpen);
+		}
+	}
+
+	/** Opens a program and selects a line of it, from 0. */
+	static void to(IWorkbenchPage page, IFile program, int line) {
+		try {
+			if (IDE.openEditor(page, program) instanceof ITextEditor editor && line >= 0) {
+				IRegion region = editor.getDocumentProvider().getDocument(editor.getEditorInput()).getLineInformation(line);
+				editor.selectAndReveal(region.getOffset(), region.getLength());
+			}
+		} catch (PartInitException | BadLocationException cannotOpen) {
+			ILog.of(Jump.class).error("Cannot open " + program.getFullPath(), cannotOpen);
 		}
 	}
 

@@ -21,17 +21,17 @@ public final class EditorPage extends ScopedPage {
 	}
 
 	@Override
-	Optional<String> ownSettings() {
+	protected Optional<String> ownSettings() {
 		return Optional.empty();
 	}
 
 	@Override
-	boolean hasOwn() {
+	protected boolean hasOwn() {
 		return true;
 	}
 
 	@Override
-	void fill(Composite page) {
+	protected void fill(Composite page) {
 		typing = Layouts.check(page, "Show findings &while typing; else when the program is saved", () -> {
 		});
 		notes = Layouts.check(page, "Show &notes behind threading blocks: thread, feed check, depth", this::notesChanged);
@@ -57,13 +57,13 @@ public final class EditorPage extends ScopedPage {
 	}
 
 	@Override
-	void ownChanged() {
+	protected void ownChanged() {
 		super.ownChanged();
 		notesChanged();
 	}
 
 	@Override
-	boolean save(boolean counts) {
+	protected boolean save(boolean counts) {
 		EditorSettings.save(typing.getSelection(), notes.getSelection(), operations.getSelection());
 		return true;
 	}

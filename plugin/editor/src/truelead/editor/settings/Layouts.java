@@ -9,13 +9,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
 /** How our settings pages lay things out. */
-final class Layouts {
+public final class Layouts {
 
 	private Layouts() {
 	}
 
 	/** A part of a page that is as wide as the page and has so many columns. */
-	static Composite columns(Composite parent, int columns) {
+	public static Composite columns(Composite parent, int columns) {
 		Composite part = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(columns).applyTo(part);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(part);
@@ -23,12 +23,12 @@ final class Layouts {
 	}
 
 	/** A button that does something. */
-	static Button push(Composite parent, String text, Runnable work) {
+	public static Button push(Composite parent, String text, Runnable work) {
 		return button(parent, SWT.PUSH, text, work);
 	}
 
 	/** A check box that does something when it is ticked or not. */
-	static Button check(Composite parent, String text, Runnable work) {
+	public static Button check(Composite parent, String text, Runnable work) {
 		return button(parent, SWT.CHECK, text, work);
 	}
 
@@ -40,7 +40,7 @@ final class Layouts {
 	}
 
 	/** Lets a part of a page be used, or greys all of it. */
-	static void enable(Control part, boolean enabled) {
+	public static void enable(Control part, boolean enabled) {
 		if (part instanceof Composite composite) {
 			for (Control child : composite.getChildren()) {
 				enable(child, enabled);

@@ -34,13 +34,13 @@ public final class MachinePage extends ScopedPage {
 	}
 
 	@Override
-	Optional<String> ownSettings() {
+	protected Optional<String> ownSettings() {
 		return Optional.of(project().isPresent() ? "&Enable project settings, kept in " + ProgramFolder.PROFILE
 				: "&Enable a machine for programs whose folders name none");
 	}
 
 	@Override
-	boolean hasOwn() {
+	protected boolean hasOwn() {
 		try {
 			stored = new MachineFile(project()).read().orElse("");
 		} catch (CoreException unreadable) {
@@ -50,7 +50,7 @@ public final class MachinePage extends ScopedPage {
 	}
 
 	@Override
-	void fill(Composite page) {
+	protected void fill(Composite page) {
 		sheet = ProfileSheet.of(stored.isEmpty() ? "base = milling-metric\n" : stored);
 		Composite top = Layouts.columns(page, 2);
 		new Label(top, SWT.NONE).setText("&Machine to start from:");
@@ -131,13 +131,13 @@ public final class MachinePage extends ScopedPage {
 	}
 
 	@Override
-	void ownChanged() {
+	protected void ownChanged() {
 		super.ownChanged();
 		enableValue();
 	}
 
 	@Override
-	boolean save(boolean counts) {
+	protected boolean save(boolean counts) {
 		String fresh = counts ? sheet.text() : "";
 		try {
 			if (!fresh.equals(stored)) {

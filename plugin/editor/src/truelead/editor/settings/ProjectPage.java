@@ -24,17 +24,17 @@ public final class ProjectPage extends ScopedPage {
 	}
 
 	@Override
-	Optional<String> ownSettings() {
+	protected Optional<String> ownSettings() {
 		return Optional.empty();
 	}
 
 	@Override
-	boolean hasOwn() {
+	protected boolean hasOwn() {
 		return true;
 	}
 
 	@Override
-	void fill(Composite page) {
+	protected void fill(Composite page) {
 		checked = Layouts.check(page, "&Check all programs of the project, open or not", () -> {
 		});
 		checked.setSelection(CheckedProject.is(project().orElseThrow()));
@@ -57,7 +57,7 @@ public final class ProjectPage extends ScopedPage {
 	}
 
 	@Override
-	boolean save(boolean counts) {
+	protected boolean save(boolean counts) {
 		CheckSettings settings = settings();
 		settings.stock(stock.getText().strip());
 		settings.save();

@@ -22,7 +22,7 @@ import org.eclipse.ui.dialogs.PreferencesUtil;
 import truelead.editor.EditorIds;
 
 /** A page of settings: of the workspace among the preferences, of a project, which go before, among its properties. */
-abstract class ScopedPage extends PreferencePage implements IWorkbenchPreferencePage, IWorkbenchPropertyPage {
+public abstract class ScopedPage extends PreferencePage implements IWorkbenchPreferencePage, IWorkbenchPropertyPage {
 
 	private final String id;
 	private IAdaptable element;
@@ -30,7 +30,7 @@ abstract class ScopedPage extends PreferencePage implements IWorkbenchPreference
 	private Composite settings;
 
 	/** @param id of the page among the preferences, and of its help context */
-	ScopedPage(String id) {
+	protected ScopedPage(String id) {
 		this.id = id;
 	}
 
@@ -60,29 +60,29 @@ abstract class ScopedPage extends PreferencePage implements IWorkbenchPreference
 	}
 
 	/** What stands at the box that is ticked where these settings count; empty where they always do. */
-	abstract Optional<String> ownSettings();
+	protected abstract Optional<String> ownSettings();
 
 	/** Whether these settings count now. */
-	abstract boolean hasOwn();
+	protected abstract boolean hasOwn();
 
 	/** Puts what is set into the page. */
-	abstract void fill(Composite page);
+	protected abstract void fill(Composite page);
 
 	/** Writes what was chosen; false where that cannot be done and the page says why. */
-	abstract boolean save(boolean counts);
+	protected abstract boolean save(boolean counts);
 
 	/** The box was ticked, or not any more. */
-	void ownChanged() {
+	protected void ownChanged() {
 		Layouts.enable(settings, own());
 	}
 
 	/** Whether these settings are to count. */
-	final boolean own() {
+	protected final boolean own() {
 		return own == null || own.getSelection();
 	}
 
 	/** Says whether these settings are to count. */
-	final void own(boolean counts) {
+	protected final void own(boolean counts) {
 		if (own != null) {
 			own.setSelection(counts);
 			ownChanged();
@@ -90,12 +90,12 @@ abstract class ScopedPage extends PreferencePage implements IWorkbenchPreference
 	}
 
 	/** The project whose properties these are; empty for the workspace's preferences. */
-	final Optional<IProject> project() {
+	protected final Optional<IProject> project() {
 		return Optional.ofNullable(element).map(adaptable -> Adapters.adapt(adaptable, IProject.class));
 	}
 
 	/** Those of the project or of the workspace. */
-	final CheckSettings settings() {
+	protected final CheckSettings settings() {
 		return project().map(CheckSettings::of).orElseGet(CheckSettings::ofWorkspace);
 	}
 

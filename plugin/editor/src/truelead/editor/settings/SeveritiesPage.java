@@ -27,17 +27,17 @@ public final class SeveritiesPage extends ScopedPage {
 	}
 
 	@Override
-	Optional<String> ownSettings() {
+	protected Optional<String> ownSettings() {
 		return project().map(project -> "&Enable project settings, rule by rule");
 	}
 
 	@Override
-	boolean hasOwn() {
+	protected boolean hasOwn() {
 		return settings().severitiesCount();
 	}
 
 	@Override
-	void fill(Composite page) {
+	protected void fill(Composite page) {
 		RulePage.all().forEach(rule -> chosen.put(rule.name(), settings().severityOf(rule.name())));
 		rules = new Sheet<>(page, "&Rules:", RulePage.class);
 		rules.column("Rule", 190, RulePage::name).column("Severity", 150, rule -> word(rule, chosen.get(rule.name())))
@@ -67,7 +67,7 @@ public final class SeveritiesPage extends ScopedPage {
 	}
 
 	@Override
-	void ownChanged() {
+	protected void ownChanged() {
 		super.ownChanged();
 		showSeverity();
 	}
@@ -87,7 +87,7 @@ public final class SeveritiesPage extends ScopedPage {
 	}
 
 	@Override
-	boolean save(boolean counts) {
+	protected boolean save(boolean counts) {
 		CheckSettings settings = settings();
 		chosen.forEach(settings::severityOf);
 		if (project().isPresent()) {

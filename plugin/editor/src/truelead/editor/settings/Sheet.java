@@ -27,7 +27,7 @@ import org.eclipse.swt.widgets.Text;
  *
  * @param <T> what a row is of
  */
-final class Sheet<T> {
+public final class Sheet<T> {
 
 	private final List<Function<T, String>> columns = new ArrayList<>();
 	private final Class<T> kind;
@@ -36,7 +36,7 @@ final class Sheet<T> {
 	private Predicate<T> strong = row -> false;
 
 	/** @param label what stands before the field, with its mnemonic */
-	Sheet(Composite parent, String label, Class<T> kind) {
+	public Sheet(Composite parent, String label, Class<T> kind) {
 		this.kind = kind;
 		Composite line = Layouts.columns(parent, 2);
 		new Label(line, SWT.NONE).setText(label);
@@ -65,7 +65,7 @@ final class Sheet<T> {
 	}
 
 	/** Adds a column. */
-	Sheet<T> column(String title, int width, Function<T, String> text) {
+	public Sheet<T> column(String title, int width, Function<T, String> text) {
 		TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
 		column.getColumn().setText(title);
 		column.getColumn().setWidth(width);
@@ -76,32 +76,32 @@ final class Sheet<T> {
 	}
 
 	/** Rows of which that holds are written strong. */
-	Sheet<T> strong(Predicate<T> rows) {
+	public Sheet<T> strong(Predicate<T> rows) {
 		strong = rows;
 		return this;
 	}
 
 	/** Under the table, one chosen row is told of in full: the last columns are seldom all in sight. */
-	Sheet<T> tell(Function<T, String> words) {
+	public Sheet<T> tell(Function<T, String> words) {
 		Label told = new Label(table.getTable().getParent(), SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).hint(400, 2 * told.computeSize(SWT.DEFAULT, SWT.DEFAULT).y).applyTo(told);
 		return onSelect(() -> told.setText(selected().size() == 1 ? words.apply(selected().get(0)).replace("&", "&&") : ""));
 	}
 
 	/** Is told when other rows are chosen. */
-	Sheet<T> onSelect(Runnable work) {
+	public Sheet<T> onSelect(Runnable work) {
 		table.addSelectionChangedListener(chosen -> work.run());
 		return this;
 	}
 
 	/** Is told when a row is opened, by a double click or the enter key. */
-	Sheet<T> onOpen(Runnable work) {
+	public Sheet<T> onOpen(Runnable work) {
 		table.addOpenListener(opened -> work.run());
 		return this;
 	}
 
 	/** Shows these rows; what was chosen stays chosen, known again by what {@code identity} gives. */
-	void rows(List<T> rows, Function<T, ?> identity) {
+	public void rows(List<T> rows, Function<T, ?> identity) {
 		List<?> before = selected().stream().map(identity).toList();
 		int top = table.getTable().getTopIndex();
 		table.setInput(rows);
@@ -110,7 +110,7 @@ final class Sheet<T> {
 	}
 
 	/** Chooses the first row of which that holds. */
-	void select(Predicate<T> wanted) {
+	public void select(Predicate<T> wanted) {
 		for (Object row : (List<?>) table.getInput()) {
 			if (wanted.test(kind.cast(row))) {
 				table.setSelection(new StructuredSelection(row), true);
@@ -120,12 +120,12 @@ final class Sheet<T> {
 	}
 
 	/** The texts of the rows may have changed. */
-	void refresh() {
+	public void refresh() {
 		table.refresh();
 	}
 
 	/** The rows chosen. */
-	List<T> selected() {
+	public List<T> selected() {
 		List<T> chosen = new ArrayList<>();
 		for (Object row : table.getStructuredSelection()) {
 			chosen.add(kind.cast(row));

@@ -31,17 +31,17 @@ public final class ToolListPage extends ScopedPage {
 	}
 
 	@Override
-	Optional<String> ownSettings() {
+	protected Optional<String> ownSettings() {
 		return Optional.empty();
 	}
 
 	@Override
-	boolean hasOwn() {
+	protected boolean hasOwn() {
 		return true;
 	}
 
 	@Override
-	void fill(Composite page) {
+	protected void fill(Composite page) {
 		Composite line = Layouts.columns(page, 3);
 		new Label(line, SWT.NONE).setText("Tool &list:");
 		way = new Text(line, SWT.BORDER);
@@ -101,7 +101,7 @@ public final class ToolListPage extends ScopedPage {
 	}
 
 	@Override
-	boolean save(boolean counts) {
+	protected boolean save(boolean counts) {
 		CheckSettings settings = settings();
 		settings.tools(way.getText().strip());
 		settings.save();

@@ -34,20 +34,37 @@ public final class AcceptFile implements Standing {
 	/** The columns, in the order they are written. */
 	public static final List<String> COLUMNS = List.of("fingerprint", "rule", "program", "reason", "person", "date");
 
-	private record Entry(long line, String fingerprint, String rule, String program, Acceptance acceptance) {
+	/**
+	 * A line of the file.
+	 *
+	 * @param line       from 1; of an entry of several lines the last
+	 * @param start      its first character in the file
+	 * @param rule       empty for any rule
+	 * @param program    empty for any program
+	 * @param acceptance why, by whom and when
+	 */
+	public record Entry(long line, long start, String fingerprint, String rule, String program, Acceptance acceptance) {
 
-		boolean speaksOf(Audited.Checked checked) {
+		/** Whether it accepts that finding, where its program is the one it speaks of. */
+		public boolean accepts(Judged judged) {
+			return fingerprint.equals(judged.fingerprint()) && (rule.isEmpty() || rule.equals(judged.finding().rule()));
+		}
+
+		/** Whether it is about that program. */
+		public boolean speaksOf(Audited.Checked checked) {
 			return program.isEmpty() || program.equals(checked.file().name()) || program.equals(checked.source().shown());
 		}
 	}
 
 	private final String shown;
+	private final List<Entry> entries;
 	private final Map<String, List<Entry>> byFingerprint = new HashMap<>();
 	private final Set<Entry> seenProgram = new HashSet<>();
 	private final Set<Entry> used = new HashSet<>();
 
 	private AcceptFile(String shown, List<Entry> entries) {
 		this.shown = shown;
+		this.entries = List.copyOf(entries);
 		entries.forEach(entry -> byFingerprint.computeIfAbsent(entry.fingerprint, any -> new ArrayList<>()).add(entry));
 	}
 
@@ -82,6 +99,30 @@ public final class AcceptFile implements Standing {
 		}
 	}
 
+	/** All entries, in the order of the file. */
+	public List<Entry> entries() {
+		return entries;
+	}
+
+	/** Takes entries out of the file they were read from; all other lines stay as they are. Does nothing where the file has changed since. */
+	public static boolean remove(Path file, List<Entry> gone) throws IOException {
+		List<Entry> all = read(file.toString()).entries();
+		if (!all.containsAll(gone)) {
+			return false;
+		}
+		String before = Files.readString(file, StandardCharsets.UTF_8);
+		StringBuilder after = new StringBuilder(before.substring(0, all.isEmpty() ? before.length() : (int) all.get(0).start()));
+		for (int i = 0; i < all.size(); i++) {
+			int end = i + 1 < all.size() ? (int) all.get(i + 1).start() : before.length();
+			after.append(gone.contains(all.get(i)) ? "" : before.substring((int) all.get(i).start(), end));
+		}
+		try (WholeFile whole = WholeFile.at(file)) {
+			whole.writer().append(after);
+			whole.finish();
+		}
+		return true;
+	}
+
 	private static Entry entry(String typed, long line, CSVRecord record) {
 		if (record.size() != COLUMNS.size()) {
 			throw new Complaint(typed + ": line " + line + " has " + record.size() + " columns instead of " + COLUMNS.size());
@@ -89,7 +130,7 @@ public final class AcceptFile implements Standing {
 		if (record.get(0).isEmpty() || record.get(3).isEmpty()) {
 			throw new Complaint(typed + ": line " + line + " has no " + (record.get(0).isEmpty() ? "fingerprint" : "reason"));
 		}
-		return new Entry(line, record.get(0), record.get(1), record.get(2), new Acceptance(false, record.get(3), record.get(4), record.get(5)));
+		return new Entry(line, record.getCharacterPosition(), record.get(0), record.get(1), record.get(2), new Acceptance(false, record.get(3), record.get(4), record.get(5)));
 	}
 
 	@Override
@@ -107,7 +148,7 @@ public final class AcceptFile implements Standing {
 
 	private Optional<Entry> find(Audited.Checked checked, Judged judged) {
 		return byFingerprint.getOrDefault(judged.fingerprint(), List.of()).stream()
-				.filter(entry -> entry.speaksOf(checked) && (entry.rule.isEmpty() || entry.rule.equals(judged.finding().rule()))).findFirst();
+				.filter(entry -> entry.speaksOf(checked) && entry.accepts(judged)).findFirst();
 	}
 
 	/** One sentence for every stale entry, by line. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.Complaint;
@@ -47,6 +48,20 @@ class AcceptFileTest {
 		accepted.judge(checked);
 		assertThat(accepted.remarks()).singleElement().asString()
 				.endsWith("line 2 accepts what is no longer found: hole-missing in bracket.nc (cast hole)");
+	}
+
+	@Test
+	void entriesAreTakenOutAndAllOtherLinesStayAsTheyAre() throws IOException {
+		Path path = folder.resolve("accepted.csv");
+		String first = "0000,hole-missing,flange.nc,\"cast,\r\nnot drilled\",,\r\n";
+		String second = "1111,feed-off-pitch,flange.nc,gr\u00f6\u00dfer,,\r\n";
+		String third = "2222,,,any, first shift ,\r\n";
+		Files.writeString(path, HEAD + first + second + third);
+		List<AcceptFile.Entry> entries = AcceptFile.read(path.toString()).entries();
+		assertThat(AcceptFile.remove(path, entries.subList(1, 2))).isTrue();
+		assertThat(path).hasContent(HEAD + first + third);
+		assertThat(AcceptFile.remove(path, entries.subList(2, 3))).as("the file has changed since").isFalse();
+		assertThat(path).hasContent(HEAD + first + third);
 	}
 
 	@Test

@@ -1,0 +1,112 @@
+package truelead.editor.audit;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.preference.PreferenceDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.PlatformUI;
+import truelead.editor.settings.Layouts;
+import truelead.editor.settings.ScopedPage;
+import truelead.editor.settings.Sheet;
+
+/** The findings of a project that somebody has accepted, stale ones first; a way to each, and acceptances taken back. */
+public final class AcceptedPage extends ScopedPage {
+
+	private Sheet<AcceptedFinding> sheet;
+	private Label said;
+	private Button go;
+	private Button takeBack;
+	private Job search;
+
+	public AcceptedPage() {
+		super("truelead.editor.accepted");
+		noDefaultAndApplyButton();
+	}
+
+	@Override
+	protected Optional<String> ownSettings() {
+		return Optional.empty();
+	}
+
+	@Override
+	protected boolean hasOwn() {
+		return true;
+	}
+
+	@Override
+	protected void fill(Composite page) {
+		said = new Label(page, SWT.NONE);
+		sheet = new Sheet<>(page, "&Findings:", AcceptedFinding.class);
+		sheet.column("Rule", 160, AcceptedFinding::rule).column("Program", 130, AcceptedFinding::programName)
+				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 130, AcceptedFinding::state)
+				.column("Reason", 180, row -> row.why().reason()).column("Who", 90, row -> row.why().person()).column("When", 90, row -> row.why().date())
+				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce())
+				.tell(row -> row.why().reason()).onSelect(this::enableButtons).onOpen(this::goTo);
+		Composite line = Layouts.columns(page, 2);
+		go = Layouts.push(line, "&Go to it", this::goTo);
+		takeBack = Layouts.push(line, "Take &back", this::takeBack);
+		look();
+	}
+
+	private void look() {
+		said.setText("Looking for accepted findings in the programs of the project \u2026");
+		enableButtons();
+		search = AcceptedSearch.start(project().orElseThrow(), found -> later(() -> show(found)), complaint -> later(() -> setErrorMessage(complaint)));
+		said.addDisposeListener(gone -> search.cancel());
+	}
+
+	private void show(List<AcceptedFinding> found) {
+		sheet.rows(found, one -> one);
+		long stale = found.stream().filter(one -> !one.inForce()).count();
+		said.setText(found.isEmpty() ? "Nothing is accepted." : found.size() + " accepted, " + stale + " of them stale.");
+		said.getParent().layout();
+		enableButtons();
+	}
+
+	private void enableButtons() {
+		if (takeBack != null) {
+			List<AcceptedFinding> chosen = sheet.selected();
+			go.setEnabled(chosen.size() == 1 && chosen.get(0).program().isPresent());
+			takeBack.setEnabled(!chosen.isEmpty());
+		}
+	}
+
+	private void takeBack() {
+		List<AcceptedFinding> chosen = sheet.selected();
+		if (MessageDialog.openConfirm(getShell(), "Take Back", "Take " + chosen.size() + " back? Notes are cut out of their programs, which are saved; "
+				+ "lines are taken out of " + ProjectAcceptances.FILE + ".")) {
+			List<String> failed = TakingBack.of(project().orElseThrow(), chosen);
+			if (!failed.isEmpty()) {
+				MessageDialog.openWarning(getShell(), "Take Back", String.join("\n", failed));
+			}
+			look();
+		}
+	}
+
+	private void goTo() {
+		List<AcceptedFinding> chosen = sheet.selected();
+		if (chosen.size() == 1 && chosen.get(0).program().isPresent() && getContainer() instanceof PreferenceDialog dialog) {
+			Jump.to(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), chosen.get(0).program().get(), chosen.get(0).line());
+			dialog.close();
+		}
+	}
+
+	private void later(Runnable work) {
+		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {
+			if (!said.isDisposed()) {
+				work.run();
+			}
+		});
+	}
+
+	/** All is done when it is asked for. */
+	@Override
+	protected boolean save(boolean counts) {
+		return true;
+	}
+}
