@@ -14,6 +14,10 @@ final class Calls {
 	record Found(Source source, int start, int end, int repeats) {
 	}
 
+	/** O9000 to O9999 are kept for the machine's maker, and probes' cycles are put there (common practice, no source). */
+	private static final int MAKERS_FIRST = 9000;
+	private static final int MAKERS_LAST = 9999;
+
 	private static final int SECOND_LIST = Words.mask("IJK");
 	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
 	private static final int[] ARGUMENTS = {1, 2, 3, 7, 8, 9, 0, 11, 4, 5, 6, 0, 13, 0, 0, 0, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26};
@@ -118,7 +122,7 @@ final class Calls {
 	private void macro(Map<Integer, Value> arguments, int program, int repeats, Optional<WordRef> word) {
 		Optional<Found> found = find(program, repeats);
 		if (found.isEmpty()) {
-			missing("program " + program, word);
+			missing(program, word);
 		} else if (enter(found.get(), true, false, word)) {
 			flow.variables().enter(Value.VACANT);
 			arguments.forEach(flow.variables()::set);
@@ -174,7 +178,7 @@ final class Calls {
 		}
 		Optional<Found> found = find((int) program, (int) number(words, 'L', 1));
 		if (found.isEmpty()) {
-			missing("program " + (int) program, Optional.of(word));
+			missing((int) program, Optional.of(word));
 		} else if (words.has('Q') || words.has('H')) {
 			int number = (int) number(words, words.has('Q') ? 'Q' : 'H', -1);
 			OptionalInt line = found.get().source.outline().blockNumber(number, found.get().start);
@@ -204,6 +208,17 @@ final class Calls {
 			enter(new Found(frame.source, line.getAsInt(), frame.source.outline().programEnd(line.getAsInt()), (int) number(words, 'L', 1)), false, false,
 					Optional.of(word));
 		}
+	}
+
+	/** A program that is not here. */
+	private void missing(int program, Optional<WordRef> word) {
+		if (program < MAKERS_FIRST || program > MAKERS_LAST) {
+			missing("program " + program, word);
+			return;
+		}
+		out.notFollowedByMaker(flow.block(), "program " + program
+				+ " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
+		losePlace();
 	}
 
 	private void missing(String what, Optional<WordRef> word) {

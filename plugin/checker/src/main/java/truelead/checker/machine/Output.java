@@ -33,24 +33,29 @@ final class Output {
 
 	/** What follows may be wrong: a thread may depend on it. */
 	void notFollowed(BlockRef block, String why, Optional<WordRef> word) {
-		say(block, why, word, false, false);
+		say(block, why, word, false, Step.NotFollowed.Weight.THREAD);
+	}
+
+	/** What follows may be wrong; a thread may depend on it where the tool makes threads. */
+	void notFollowedByMaker(BlockRef block, String why, Optional<WordRef> word) {
+		say(block, why, word, false, Step.NotFollowed.Weight.BY_TOOL);
 	}
 
 	/** Nothing behind it is executed. */
 	void stopped(BlockRef block, String why, Optional<WordRef> word) {
-		say(block, why, word, true, false);
+		say(block, why, word, true, Step.NotFollowed.Weight.THREAD);
 	}
 
 	/** Worth a word, once a program; no thread depends on it. */
 	void remark(BlockRef block, String subject, String why, Optional<WordRef> word) {
 		if (said.add(List.of("remark", subject))) {
-			say(block, why, word, false, true);
+			say(block, why, word, false, Step.NotFollowed.Weight.MINOR);
 		}
 	}
 
-	private void say(BlockRef block, String why, Optional<WordRef> word, boolean stops, boolean minor) {
+	private void say(BlockRef block, String why, Optional<WordRef> word, boolean stops, Step.NotFollowed.Weight weight) {
 		if (said.add(List.of(block.file().name(), block.line(), why))) {
-			sink.accept(new Step.NotFollowed(block, state.modal(), why, stops, word, minor));
+			sink.accept(new Step.NotFollowed(block, state.modal(), why, stops, word, weight));
 		}
 	}
 

@@ -113,8 +113,18 @@ public sealed interface Step {
 	 * @param why    one sentence for the programmer: what is not known, and what to do
 	 * @param stops  whether nothing behind it is executed
 	 * @param word   the word at fault, where there is one
-	 * @param minor  whether nothing that makes a thread depends on it: worth information, once a program
+	 * @param weight what may depend on it
 	 */
-	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word, boolean minor) implements Step {
+	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word, Weight weight) implements Step {
+
+		/** What may depend on something that is not followed. */
+		public enum Weight {
+			/** Nothing that makes a thread: worth information, once a program. */
+			MINOR,
+			/** A thread only where the tool makes threads: a program of those that makers of machines and probes keep to themselves. */
+			BY_TOOL,
+			/** A thread, for all that is known. */
+			THREAD
+		}
 	}
 }

@@ -36,7 +36,7 @@ final class Recorder implements StepSink {
 	}
 
 	/** A step that could not be followed, and when. */
-	record LoggedTrouble(int order, Step.NotFollowed step) {
+	record LoggedTrouble(int order, ToolLog tool, Step.NotFollowed step) {
 	}
 
 	final List<ToolLog> tools = new ArrayList<>();
@@ -88,7 +88,7 @@ final class Recorder implements StepSink {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
 			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why(),
-					new LoggedTrouble(number, notFollowed));
+					new LoggedTrouble(number, tool, notFollowed));
 		}
 	}
 
@@ -213,8 +213,8 @@ final class Recorder implements StepSink {
 		if (list.size() < most) {
 			list.add(item);
 		} else {
-			trouble.putIfAbsent("too many", new LoggedTrouble(order, new Step.NotFollowed(step.block(), step.modal(),
-					"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), false)));
+			trouble.putIfAbsent("too many", new LoggedTrouble(order, tool, new Step.NotFollowed(step.block(), step.modal(),
+					"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
 		}
 	}
 

@@ -97,7 +97,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), matters(t.step(), mayThread))).toList();
+					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange();
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
@@ -121,9 +121,12 @@ public final class WorkReader {
 		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one
 		 * where the program goes somewhere that is not here to be read.
 		 */
-		private static boolean matters(Step.NotFollowed step, boolean mayThread) {
+		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread) {
+			if (step.weight() == Step.NotFollowed.Weight.BY_TOOL && tool.facts().kind().filter(kind -> kind.value().threading()).isEmpty()) {
+				return false;
+			}
 			boolean call = step.word().filter(w -> "PMGTO".indexOf(w.address()) >= 0).isPresent();
-			return !step.minor() && (mayThread || call || step.stops());
+			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());
 		}
 
 		private Work.Course course() {

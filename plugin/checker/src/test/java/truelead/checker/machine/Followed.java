@@ -52,11 +52,11 @@ record Followed(List<Step> steps) {
 
 	/** Why anything could not be followed, remarks left out. */
 	List<String> lost() {
-		return all(Step.NotFollowed.class).stream().filter(lost -> !lost.minor()).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(lost -> lost.weight() != Step.NotFollowed.Weight.MINOR).map(Step.NotFollowed::why).toList();
 	}
 
 	List<String> remarks() {
-		return all(Step.NotFollowed.class).stream().filter(Step.NotFollowed::minor).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(lost -> lost.weight() == Step.NotFollowed.Weight.MINOR).map(Step.NotFollowed::why).toList();
 	}
 
 	/** The end of the last motion. */
