@@ -37,7 +37,13 @@ public final class FindingMarkers {
 		WorkspaceJob job = new WorkspaceJob("Findings of " + file.getName()) {
 			@Override
 			public IStatus runInWorkspace(IProgressMonitor monitor) throws CoreException {
-				show(file, checked);
+				try {
+					show(file, checked);
+				} catch (CoreException failed) {
+					if (file.isAccessible()) {
+						throw failed;
+					}
+				}
 				return Status.OK_STATUS;
 			}
 		};

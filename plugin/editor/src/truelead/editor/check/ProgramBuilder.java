@@ -9,9 +9,9 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceDelta;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.Platform;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.content.IContentType;
 import truelead.editor.EditorIds;
 import truelead.grammar.ProgramText;
@@ -44,15 +44,18 @@ public final class ProgramBuilder extends IncrementalProjectBuilder {
 		getProject().deleteMarkers(EditorIds.MARKER, false, IResource.DEPTH_INFINITE);
 	}
 
-	private static void check(IResource resource, IProgressMonitor monitor) throws CoreException {
+	/** A file that vanishes or cannot be read keeps none of the others from being checked. */
+	private static void check(IResource resource, IProgressMonitor monitor) {
 		if (monitor.isCanceled() || !(resource instanceof IFile file) || !isProgram(file)) {
 			return;
 		}
 		try (InputStream stream = file.getContents(true)) {
 			String text = ProgramText.read(stream.readAllBytes()).toString();
 			FindingMarkers.show(file, ProgramCheck.of(file).run(text, file.getModificationStamp()));
-		} catch (IOException unreadable) {
-			throw new CoreException(Status.error("Cannot read " + file.getFullPath(), unreadable));
+		} catch (IOException | CoreException unreadable) {
+			if (file.isAccessible() && file.getLocation() != null && file.getLocation().toFile().exists()) {
+				ILog.of(ProgramBuilder.class).error("Cannot check " + file.getFullPath(), unreadable);
+			}
 		}
 	}
 

@@ -15,15 +15,20 @@ import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
+import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Rules;
+import truelead.checker.rule.Severity;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 import truelead.editor.settings.CheckSettings;
 import truelead.editor.settings.ProjectJob;
 import truelead.grammar.ProgramText;
+import truelead.grammar.Span;
 
 /** A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities. */
 public record ProgramCheck(String name, ProgramFolder folder, Job job, MachineProfile machine, RuleSettings settings) {
@@ -57,7 +62,7 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		return WorkReader.read(new ProgramFile(name, ProgramText.of("")), ProgramFolder.EMPTY, job, machine);
 	}
 
-	/** Checks a text as the command does. A failure of ours is logged and shows nothing; the editor goes on. */
+	/** Checks a text as the command does. A failure of ours is logged and is a finding; the editor goes on. */
 	public CheckedText run(String text, long stamp) {
 		return run(ProgramText.of(text), stamp, Budget.of(machine));
 	}
@@ -66,10 +71,23 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 	CheckedText run(ProgramText text, long stamp, Budget budget) {
 		ProgramFile program = new ProgramFile(name, text);
 		try {
-			return new CheckedText(this, program, Checker.check(program, folder, job, machine, settings, budget), stamp);
+			CheckResult result = Checker.check(program, folder, job, machine, settings, budget);
+			result.findings().stream().filter(Rules::failed).forEach(this::log);
+			return new CheckedText(this, program, result, stamp);
 		} catch (RuntimeException | StackOverflowError failure) {
 			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
-			return new CheckedText(this, program, new CheckResult(List.of(), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);
+			return new CheckedText(this, program, new CheckResult(List.of(failed(program, failure)), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);
 		}
+	}
+
+	private void log(Finding failed) {
+		ILog.of(ProgramCheck.class).warn(name + ": " + failed.rule() + ": " + failed.message() + ", " + failed.evidence());
+	}
+
+	/** Silence would look like a program without faults. */
+	private static Finding failed(ProgramFile program, Throwable failure) {
+		return new Finding("not-followed", Severity.WARNING, "the check failed on this program (" + failure.getClass().getSimpleName()
+				+ "): a fault of the checker, not of the program; nothing in it is checked", new Location(program, 0, new Span(0, program.text().line(0).length())),
+				List.of(), List.of(), List.of(), -1, Optional.empty());
 	}
 }

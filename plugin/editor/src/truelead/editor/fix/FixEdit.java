@@ -3,6 +3,11 @@ package truelead.editor.fix;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.core.filebuffers.FileBuffers;
+import org.eclipse.core.filebuffers.ITextFileBuffer;
+import org.eclipse.core.filesystem.EFS;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.text.edits.MultiTextEdit;
@@ -10,6 +15,7 @@ import org.eclipse.text.edits.ReplaceEdit;
 import org.eclipse.text.edits.TextEdit;
 import org.eclipse.text.undo.DocumentUndoManagerRegistry;
 import org.eclipse.text.undo.IDocumentUndoManager;
+import org.eclipse.ui.PlatformUI;
 import truelead.checker.rule.Edit;
 import truelead.checker.rule.Fix;
 import truelead.editor.check.CheckedText;
@@ -44,6 +50,22 @@ public final class FixEdit {
 			}
 		}
 		return Optional.of(all.getOffset());
+	}
+
+	/** Whether a document's file can be written; a person is asked where the workbench asks for that, as when a key is pressed. */
+	static boolean mayChange(IDocument document) {
+		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
+		if (buffer == null) {
+			return true;
+		}
+		try {
+			if (!buffer.isStateValidated()) {
+				buffer.validateState(new NullProgressMonitor(), PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell());
+			}
+		} catch (CoreException refused) {
+			return false;
+		}
+		return buffer.getFileStore() == null || !buffer.getFileStore().fetchInfo().getAttribute(EFS.ATTRIBUTE_READ_ONLY);
 	}
 
 	private static void add(MultiTextEdit all, Fix fix) {

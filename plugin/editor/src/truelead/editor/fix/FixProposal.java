@@ -38,6 +38,9 @@ public final class FixProposal extends PlainProposal {
 
 	@Override
 	public void apply(IDocument document) {
+		if (!FixEdit.mayChange(document)) {
+			return;
+		}
 		CheckedText now = check.run(document.get(), 0);
 		List<Fix> fixes = now.shown().stream().filter(this::meant).filter(found -> found.fixes().size() > choice)
 				.map(found -> found.fixes().get(choice)).toList();

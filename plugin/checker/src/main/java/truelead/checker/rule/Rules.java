@@ -162,7 +162,14 @@ public final class Rules {
 			.thenComparingInt(f -> f.at().line()).thenComparingInt(f -> f.at().span().start()).thenComparing(Finding::severity)
 			.thenComparing(Finding::rule);
 
+	private static final String FAILED = "this rule failed";
+
 	private Rules() {
+	}
+
+	/** Whether a finding says that its rule broke, and where; its only evidence is the place in the checker. */
+	public static boolean failed(Finding finding) {
+		return finding.message().startsWith(FAILED);
 	}
 
 	/** A rule by its name. */
@@ -194,11 +201,12 @@ public final class Rules {
 	private static void check(Rule rule, Work work, List<Finding> found) {
 		try {
 			rule.check(work, found::add);
-		} catch (RuntimeException broken) {
+		} catch (RuntimeException | StackOverflowError broken) {
 			Location first = Location.of(new BlockRef(work.shop().program(), 0, Optional.empty()));
-			found.add(new Finding(rule.name(), Severity.WARNING, "this rule failed on this program and has not checked all of it ("
-					+ broken.getClass().getSimpleName() + "): a fault of the checker, not of the program", first, List.of(), List.of(), List.of(), -1,
-					Optional.empty()));
+			String place = broken.getStackTrace().length == 0 ? "not known" : broken.getStackTrace()[0].toString();
+			found.add(new Finding(rule.name(), Severity.WARNING, FAILED + " on this program and has not checked all of it ("
+					+ broken.getClass().getSimpleName() + "): a fault of the checker, not of the program", first, List.of(), List.of(),
+					List.of(new Evidence("failed at", place, "the checker", Optional.empty())), -1, Optional.empty()));
 		}
 	}
 

@@ -28,6 +28,8 @@ class BrokenRuleTest {
 			assertThat(f.rule()).isEqualTo("broken");
 			assertThat(f.severity()).isEqualTo(Severity.WARNING);
 			assertThat(f.message()).startsWith("this rule failed on this program");
+			assertThat(Rules.failed(f)).isTrue();
+			assertThat(f.evidence()).singleElement().satisfies(where -> assertThat(where.value()).contains("BrokenRuleTest"));
 		});
 	}
 }
