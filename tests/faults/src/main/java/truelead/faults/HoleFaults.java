@@ -72,7 +72,7 @@ final class HoleFaults {
             tap.tip = tap.feature.wall - dice.between(0.1, 2) * tap.feature.size.pitch();
             return Aim.numbers(tap);
         })));
-        all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
+        all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.known() && t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
             tap.tip = tap.feature.wall + 8 * tap.feature.size.pitch() + 15;
             return Aim.numbers(tap);
         })).beside("deep-thread", "reach-too-short"));

@@ -74,7 +74,7 @@ final class MillingFaults {
                 mill.straightEntry = true;
                 return helix(mill);
             })));
-        all.add(Fault.of("lead-in does not climb", "entry-off-pitch", Aim.mill(m -> m.feature.known() && !m.feature.size.taper(), (job, mill, dice) -> {
+        all.add(Fault.of("lead-in does not climb", "entry-off-pitch", Aim.mill(m -> m.feature.known() && !m.down && !m.feature.size.taper(), (job, mill, dice) -> {
             mill.entryRise = dice.pick(0.0, 1.0, -0.25);
             return helix(mill);
         })));

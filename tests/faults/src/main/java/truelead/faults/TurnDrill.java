@@ -52,7 +52,10 @@ final class TurnDrill extends TurnOp {
         Word f = feed(scene, perTurn);
         switch (style) {
             case FEED -> {
-                scene.add(Word.g(1), pen.z(-depth), f).mark(mark("cycle"), mark("hole-0"));
+                Block down = scene.add(Word.g(1), pen.z(-depth), f).mark(mark("cycle"), mark("hole-0"));
+                if (scene.dice.chance(0.2)) {
+                    down.swap('Z', Word.of('W', Figures.round(pen.unit(-depth) - pen.unit(5), pen.decimals), pen.decimals));
+                }
                 scene.add(Word.g(0), pen.z(5));
             }
             case PECKS -> pecks(scene, f);

@@ -38,8 +38,8 @@ final class TurnFaults {
             Aim.edit(job, tap, "cycle", (tape, block) -> block.drop('F'));
             return Aim.numbers(tap);
         })));
-        all.add(Fault.of("lathe: spindle turns the wrong way", "spindle-wrong-way", tap(t -> t.turned.known() && t.form != TurnTap.Form.SYNCHRONISED, (job, tap, dice) -> {
-            tap.spindle += 1;
+        all.add(Fault.of("lathe: spindle turns the wrong way", "spindle-wrong-way", tap(t -> t.turned.known() && t.spindle != 33, (job, tap, dice) -> {
+            tap.spindle = tap.spindle > 4 ? 14 : 7 - tap.spindle;
             return Aim.numbers(tap);
         })));
         all.add(Fault.of("lathe: S0", "spindle-not-turning", tap(t -> true, (job, tap, dice) -> {

@@ -15,7 +15,10 @@ final class TurnHead {
         if (dice.chance(0.4)) {
             safe.with(Word.g(18));
         }
-        safe.with(Word.g(40)).with(Word.g(job.perRev ? 99 : 98));
+        safe.with(Word.g(40));
+        if (job.hand.orElseThrow().modeAtHead() || !job.perRev) {
+            safe.with(Word.g(job.perRev ? 99 : 98));
+        }
         if (dice.chance(0.3)) {
             safe.with(Word.g(80));
         }

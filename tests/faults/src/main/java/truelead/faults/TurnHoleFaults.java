@@ -110,7 +110,7 @@ final class TurnHoleFaults {
             Size size = tap.turned.size;
             double d = Math.round(diameter.diameter(size) * 10) / 10.0;
             boolean wrong = rule.endsWith("small") ? d < size.minor() - 0.03 : d > size.minor() + 0.3 * size.pitch();
-            if (!wrong || tap.turned.formed || tap.turned.bored || !tap.turned.known() || !tap.turned.named) {
+            if (!wrong || tap.turned.formed || tap.turned.size.taper() || tap.turned.bored || !tap.turned.known() || !tap.turned.named) {
                 return List.of();
             }
             drill.tool.name = job.inch ? "DRILL " + Figures.trim(d, 1) + "MM" : "DRILL " + Figures.trim(d, 1);

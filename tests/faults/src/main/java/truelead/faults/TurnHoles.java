@@ -19,6 +19,9 @@ final class TurnHoles {
             first.with(Word.of('C', angles.get(0), 3));
         }
         first.with(side ? pen.x(turned.across - 2 * depth) : Word.of('Z', pen.unit(-depth), pen.decimals));
+        if (op.lift > 0) {
+            first.with(pen.length('R', -op.lift));
+        }
         first.words.addAll(extras);
         scene.tape.add(first.mark(op.mark("cycle"), op.mark("hole-0")));
         for (int i = 1; i < angles.size(); i++) {

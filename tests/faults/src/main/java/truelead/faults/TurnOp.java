@@ -8,6 +8,10 @@ abstract class TurnOp extends Op {
     boolean modeAfter = true;
     /** Surface speed in m/min under G96; 0 for a number of turns. */
     int surfaceSpeed;
+    /** How far a cycle starts above the level that its R goes to, mm; 0 where it has no R. */
+    double lift;
+    /** The main spindle is stopped before live tools work. */
+    boolean stopsFirst;
 
     TurnOp(int id, Tool tool, double speed) {
         super(id, tool, speed);
@@ -70,6 +74,9 @@ abstract class TurnOp extends Op {
     private void spin(Scene scene, Hand hand) {
         double live = angle();
         if (live >= 0) {
+            if (stopsFirst) {
+                scene.add(Word.m(5));
+            }
             scene.add(Word.m(45)).say(scene.dice.pick("C AXIS ON", ""));
             if (scene.dice.chance(0.5)) {
                 scene.add(Word.g(28), Word.of('H', 0, 3));
@@ -102,7 +109,7 @@ abstract class TurnOp extends Op {
         if (scene.dice.chance(0.3)) {
             down = scene.add();
         }
-        down.with(pen.z(along()));
+        down.with(pen.z(along() + lift));
         if (coolant) {
             down.with(Word.m(8)).mark(mark("coolant"));
         }

@@ -71,7 +71,7 @@ final class TurnPlan {
 
     private void centre() {
         Turned t = turned(Turned.At.CENTRE, 3, 27);
-        t.bored = t.size.diameter() > 18 && !t.formed && dice.chance(0.7);
+        t.bored = t.size.diameter() > 18 && !t.formed && !t.size.taper() && dice.chance(0.7);
         if (dice.chance(0.6)) {
             TurnDrill spot = new TurnDrill(ids++, tool(Tool.Kind.SPOT, 6, dice.pick("CENTER DRILL", "CENTRE DRILL", "SPOT DRILL", "SPOT")), 1500, t);
             spot.depth = up(Math.min(2, t.size.drill() * 0.4));
@@ -92,7 +92,10 @@ final class TurnPlan {
             job.ops.add(bore);
         }
         TurnTap tap = tap(t);
-        tap.form = dice.pick(TurnTap.Form.CYCLE, TurnTap.Form.RIGID, TurnTap.Form.SYNCHRONISED, TurnTap.Form.IN_AND_OUT);
+        tap.form = t.left ? dice.pick(TurnTap.Form.SYNCHRONISED, TurnTap.Form.IN_AND_OUT)
+            : dice.pick(TurnTap.Form.CYCLE, TurnTap.Form.RIGID, TurnTap.Form.SYNCHRONISED, TurnTap.Form.IN_AND_OUT);
+        tap.spindle = t.left ? 4 : 3;
+        tap.lift = tap.cycle() && dice.chance(0.2) ? 2.54 : 0;
     }
 
     private void live(Turned.At at, double bar) {
@@ -107,21 +110,37 @@ final class TurnPlan {
         }
         t.angles = List.copyOf(angles);
         boolean minutes = job.perRev && dice.chance(0.7);
-        int turns = dice.pick(3, 3, 13);
+        int turns = dice.pick(3, 3, 13, 33);
+        boolean stopsFirst = dice.chance(0.4);
         for (TurnOp op : List.of(drill(t, t.hole(), ""), tap(t))) {
             op.otherMode = minutes;
             op.spindle = turns;
+            op.stopsFirst = stopsFirst;
+            op.lift = at == Turned.At.FACE && dice.chance(0.3) ? 2.54 : 0;
         }
     }
 
     private Turned turned(Turned.At at, double least, double most) {
         boolean inchThread = job.inch != dice.chance(0.1);
-        List<Size> choice = Sizes.ALL.stream().filter(s -> !s.taper() && s.diameter() >= least && s.diameter() <= most
+        List<Size> choice = Sizes.ALL.stream().filter(s -> (!s.taper() || at == Turned.At.CENTRE && dice.chance(0.5)) && s.diameter() >= least && s.diameter() <= most
             && (s.series() == Series.G ? dice.chance(0.3) : s.series().inchDrills() == inchThread)).toList();
         Turned t = new Turned(dice.pick(choice), at);
         t.formed = t.size.formed() && dice.chance(0.2);
         double p = t.size.pitch();
         t.depth = up(t.size.diameter() * dice.between(0.8, 1.3));
+        t.left = at == Turned.At.CENTRE && !t.formed && !t.size.taper() && t.size.series() != Series.G && dice.chance(0.06);
+        if (t.size.taper()) {
+            t.depth = 0;
+            t.tip = up(11 * p);
+            t.drillTip = up(t.tip + 2.5 * p + POINT * t.size.drill());
+            return t;
+        }
+        if (at == Turned.At.CENTRE && dice.chance(0.2)) {
+            t.through = true;
+            t.tip = up(t.depth + (t.formed ? 3.3 : 5.3) * p);
+            t.drillTip = up(t.tip + Math.max(dice.between(2.3, 4) * p, p + 1) + POINT * t.hole());
+            return t;
+        }
         t.depthNoted = dice.chance(0.4);
         t.tip = up(t.depth + (t.depthNoted ? t.formed ? 3 : 5 : 1) * p);
         t.drillTip = up(t.tip + Math.max(dice.between(2.3, 4) * p, p + 1) + POINT * t.hole());
@@ -139,11 +158,14 @@ final class TurnPlan {
 
     private TurnTap tap(Turned t) {
         double s = Math.min(1200, Planner.turns(dice.between(6, 14), t.size.diameter()));
-        String kind = t.formed ? callouts.formingTap() : callouts.cuttingTap(false, false);
+        String kind = t.formed ? callouts.formingTap() : callouts.cuttingTap(t.through, t.size.taper());
         String name = kind;
         if (dice.chance(0.94)) {
-            t.callout = callouts.thread(t.size, false);
+            t.callout = callouts.thread(t.size, t.left);
             name = dice.chance(0.25) ? kind + " " + t.callout : t.callout + " " + kind;
+            if (t.through && dice.chance(0.5)) {
+                name += " THRU";
+            }
             if (t.depthNoted) {
                 name += dice.chance(0.5) ? " DEPTH " + callouts.length(t.depth) : " " + callouts.length(t.depth) + " DEEP";
             }

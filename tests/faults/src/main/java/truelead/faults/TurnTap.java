@@ -78,25 +78,37 @@ final class TurnTap extends TurnOp {
             return;
         }
         Block block = new Block(Word.g(wrongCode > 0 ? wrongCode : 84));
+        if (lift > 0) {
+            block.with(pen.length('R', -lift));
+        }
         if (scene.dice.chance(0.2)) {
             block.with(pen.x(0));
         }
         block.with(Word.of('Z', pen.unit(-tip), pen.decimals));
         block.words.addAll(extras);
         scene.tape.add(block.mark(mark("cycle"), mark("hole-0")));
-        scene.add(Word.g(80)).mark(mark("cancel"));
+        if (!scene.job.hand.orElseThrow().endsByRapid()) {
+            scene.add(Word.g(80)).mark(mark("cancel"));
+        }
     }
 
     private void synchronised(Scene scene) {
         Pen pen = scene.pen;
-        scene.add(Word.g(32), pen.z(-tip), threadFeed(scene, 1)).mark(mark("cycle"), mark("hole-0"));
+        double code = scene.dice.chance(0.15) ? 33 : 32;
+        scene.add(Word.g(code), pen.z(-tip), threadFeed(scene, 1)).mark(mark("cycle"), mark("hole-0"));
+        if (scene.dice.chance(0.2)) {
+            scene.add(Word.g(4), Word.of(scene.dice.pick('U', 'X'), 0.5, 1)).keep();
+        }
         if (scene.dice.chance(0.4)) {
             scene.add(Word.m(5));
         }
         if (reversed) {
-            scene.add(Word.m(4)).mark(mark("reverse"));
+            scene.add(Word.m(7 - spindle)).mark(mark("reverse"));
         }
-        Block out = scene.add(Word.g(32), pen.z(plane)).mark(mark("out"));
+        Block out = scene.add(Word.g(code), pen.z(plane)).mark(mark("out"));
+        if (scene.dice.chance(0.2)) {
+            out.swap('Z', Word.of('W', Figures.round(pen.unit(plane) - pen.unit(-tip), pen.decimals), pen.decimals));
+        }
         if (scene.dice.chance(0.6) || outFactor != 1) {
             out.with(threadFeed(scene, outFactor));
         }

@@ -2,7 +2,7 @@ package truelead.faults;
 
 /** A thread that a single point cuts, outside or inside: two blocks of G76, passes of G92, or G32 with its own way back. */
 final class TurnThread extends TurnOp {
-    enum Style { CYCLE, PASSES, MOVES }
+    enum Style { CYCLE, ONE_BLOCK, PASSES, MOVES }
 
     final Size size;
     boolean inside;
@@ -46,6 +46,8 @@ final class TurnThread extends TurnOp {
                 scene.add(Word.g(76), pen.x(last), Word.of('Z', pen.unit(-length), pen.decimals),
                     Word.whole('P', Math.rint(inch ? height() / 25.4 * 10_000 : height() * 1000)), Word.whole('Q', inch ? 80 : 250), lead(scene)).keep().mark(mark("cycle"));
             }
+            case ONE_BLOCK -> scene.add(Word.g(76), pen.x(last), Word.of('Z', pen.unit(-length), pen.decimals), pen.length('K', height()), pen.length('D', 0.254), lead(scene),
+                Word.whole('A', 60)).keep().mark(mark("cycle"));
             case PASSES -> {
                 boolean first = true;
                 for (double part : new double[] {0.35, 0.6, 0.8, 1}) {

@@ -20,6 +20,8 @@ final class Turned {
     double along;
     List<Double> angles = List.of(0.0);
     boolean depthNoted;
+    boolean left;
+    boolean through;
     /** The drill's diameter is said. */
     boolean named;
     /** Bored to size, so that the drill is a smaller one. */

@@ -69,7 +69,7 @@ public final class InchMetricMixup extends TappingRule {
 		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
 		double meant = depth * factor;
 		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
-		if (!near || !(stroke.step() instanceof Step.Stroke cycle)) {
+		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());
@@ -82,5 +82,10 @@ public final class InchMetricMixup extends TappingRule {
 		drilled.ifPresent(cut -> draft.related(cut.block(), "the drill block"));
 		LevelFix.depth(cycle, stroke.bottom() + stroke.direction() * (meant - depth), false, "see which of the two units was meant").ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** Whether R under G91 leads away from the hole, as heights do that were meant absolute: the depth from there says nothing. */
+	private static boolean absoluteHeights(TapStroke stroke) {
+		return !stroke.modal().absolute() && stroke.direction() * (stroke.start() - stroke.initial()) < -1e-3;
 	}
 }
