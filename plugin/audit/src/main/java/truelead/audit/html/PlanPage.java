@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.Plan;
+import truelead.checker.plan.Request;
 import truelead.checker.plan.Weighing;
 import truelead.checker.rule.Evidence;
 
@@ -34,7 +35,7 @@ public final class PlanPage {
 		plan.weighings().forEach(weighing -> way(html, weighing, plan, figures.apply(weighing)));
 		if (plan.chosen().isPresent()) {
 			html.element("h2", "", "The program").raw("<pre class=\"blocks\">").text(String.join("\n", plan.blocks())).raw("</pre>\n");
-			html.raw("<div class=\"caution\">").element("strong", "", "Before it runs").list(before(plan)).raw("</div>\n");
+			html.raw("<div class=\"caution\">").element("strong", "", "Before it runs").list(before(plan.request(), plan.chosen().get())).raw("</div>\n");
 		}
 		return html + Page.foot();
 	}
@@ -58,12 +59,13 @@ public final class PlanPage {
 		html.raw("</table></article>\n");
 	}
 
-	private static List<String> before(Plan plan) {
-		Figure figure = new Figure(plan.request().unit());
+	/** What to mind before the program of a way runs, one sentence each. */
+	public static List<String> before(Request request, Weighing way) {
+		Figure figure = new Figure(request.unit());
 		List<String> steps = new ArrayList<>();
 		steps.add("The machine's manual and the shop's rules come first; a qualified person decides. Wear eye protection.");
-		steps.add("Tools 1 to 3, offsets and G54 are placeholders: put in those of your machine. The surface is at Z0, the lowest tool goes to Z-"
-				+ figure.said(plan.chosen().orElseThrow().hole().orElseThrow().drillTip()) + ".");
+		steps.add("Tool numbers, offsets, places and G54 are placeholders: put in those of your machine. The surface is at Z0, the lowest tool goes to Z-"
+				+ figure.said(way.hole().orElseThrow().drillTip()) + ".");
 		steps.add("Prove it out at reduced rapid, the first hole above the part.");
 		steps.add("Gauge the first hole by pin and the first thread by go and no-go before the batch runs.");
 		return steps;

@@ -14,7 +14,7 @@ import truelead.checker.plan.SpeedBand;
 import truelead.checker.plan.Weighing;
 
 /** Writes a plan for people: the reasoning as a table, the recommendation, the program. */
-final class PlanText {
+public final class PlanText {
 
 	private PlanText() {
 	}
@@ -43,19 +43,19 @@ final class PlanText {
 	}
 
 	/** What is to be made, in one line. */
-	static String asked(Request request) {
+	public static String asked(Request request) {
 		return request.thread().designation() + ", " + new Figure(request.unit()).said(request.depth()) + (request.through() ? " through" : " of full thread, blind")
 				+ ", stock " + request.stock().map(s -> s.words()).orElse("not said");
 	}
 
 	/** Where the numbers are from, in one line. */
-	static String taken(Existing existing) {
+	public static String taken(Existing existing) {
 		BlockRef block = existing.sheet().block();
 		return "What else could make the thread of " + block.file().name() + ":" + (block.line() + 1) + ", " + existing.sheet().method() + "?";
 	}
 
 	/** Hole, demand and speed of a way, and what it has to do with the program as it is: names and values. */
-	static List<String[]> figures(Weighing weighing, Request request, Optional<Existing> existing) {
+	public static List<String[]> figures(Weighing weighing, Request request, Optional<Existing> existing) {
 		Figure figure = new Figure(request.unit());
 		List<String[]> figures = new ArrayList<>();
 		weighing.hole().ifPresent(hole -> figures.add(new String[] {"hole", "drill " + hole.drill().name() + " (" + hole.source() + "), full diameter to "

@@ -29,12 +29,10 @@ public final class Sequence {
 	public static final int NEAR = 100;
 
 	private final Work work;
-	private final Callout callout;
 	private final List<String> lines = new ArrayList<>();
 
-	private Sequence(Work work, Callout callout) {
+	private Sequence(Work work) {
 		this.work = work;
-		this.callout = callout;
 	}
 
 	/**
@@ -45,17 +43,24 @@ public final class Sequence {
 	 * @param way   {@code cut}, {@code form} or {@code mill}; anything else cuts
 	 */
 	public static List<String> of(ProgramText above, Work work, String way) {
-		Optional<Callout> callout = nearest(above);
+		Optional<Callout> callout = callout(above);
 		if (callout.isEmpty()) {
 			return List.of("(WRITE A CALLOUT SUCH AS M8X1.25 DEPTH 16 IN A COMMENT ABOVE)");
 		}
 		if (callout.get().spec().taperOnDiameter() > 0) {
 			return List.of("(NO BLOCKS FOR TAPER THREADS)");
 		}
-		return new Sequence(work, callout.get()).blocks(way);
+		return new Sequence(work).blocks(callout.get(), way);
 	}
 
-	private static Optional<Callout> nearest(ProgramText above) {
+	/** The blocks of a request, with tool numbers behind those that the program has; a whole program where there are no blocks yet. */
+	public static List<String> of(Request request, Method method, Work work) {
+		List<String> program = Plan.program(method, request);
+		return work.blocks() == 0 ? program : new Sequence(work).fitted(request, program);
+	}
+
+	/** The callout in the comments above that stands nearest, within {@link #NEAR} lines. */
+	public static Optional<Callout> callout(ProgramText above) {
 		for (int line = above.lineCount() - 1; line >= Math.max(0, above.lineCount() - 1 - NEAR); line--) {
 			for (Element.Comment comment : above.block(line).comments()) {
 				Optional<Callout> found = CalloutReader.read(comment.text()).stream().filter(Callout::certain).findFirst();
@@ -67,7 +72,7 @@ public final class Sequence {
 		return Optional.empty();
 	}
 
-	private List<String> blocks(String way) {
+	private List<String> blocks(Callout callout, String way) {
 		boolean through = callout.holeEnd().filter(HoleEnd.THROUGH::equals).isPresent();
 		Method method = switch (way) {
 			case "form" -> Method.FORM_TAP;
@@ -86,15 +91,19 @@ public final class Sequence {
 		if (callout.depth().isEmpty()) {
 			lines.add("(NO DEPTH CALLED OUT: 1.5 DIAMETERS TAKEN)");
 		}
+		return fitted(request, Plan.program(method, request));
+	}
+
+	private List<String> fitted(Request request, List<String> program) {
 		lines.add("(SPEEDS AND FEEDS FROM MEMORY: CHECK THEM AGAINST TOOL AND STOCK)");
 		int shift = work.tools().stream().mapToInt(tool -> tool.number()).max().orElse(0);
-		List<String> program = Plan.program(method, request);
 		for (String block : program) {
 			if (belongs(block)) {
 				lines.add(shifted(block, Math.max(0, shift)));
 			}
 		}
-		if (unit != thread.unit()) {
+		LengthUnit unit = work.shop().unit().value();
+		if (unit != request.unit()) {
 			lines.add(unit == LengthUnit.MM ? "G21" : "G20");
 		}
 		return lines;

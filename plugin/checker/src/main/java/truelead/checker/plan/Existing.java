@@ -5,10 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.job.ToolFacts;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.ToolName;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.thread.TapStyle;
+import truelead.checker.work.ThreadMilling;
 
 /**
  * A thread that a program makes already, asked for as a plan would be: what else could make it?
@@ -52,7 +56,7 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 	public Existing with(Request changed, String who) {
 		Map<Part, String> now = new EnumMap<>(origins);
 		for (Part part : Part.values()) {
-			if (!part.value(request).equals(part.value(changed))) {
+			if (!part.value(request).equalsIgnoreCase(part.value(changed))) {
 				now.put(part, who);
 			}
 		}
@@ -76,9 +80,15 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 		return numbers;
 	}
 
-	/** How the thread is made now; empty where the program does not tell. */
+	/** How the thread is made now; empty where the program does not tell, as for a tap of which nobody says how its chips go. */
 	public Optional<Method> way() {
-		return OnHand.way(sheet.operation());
+		if (sheet.operation() instanceof ThreadMilling) {
+			return Optional.of(Method.THREAD_MILL);
+		}
+		ToolFacts tap = sheet.tool().facts();
+		return ToolName.forms(tap) ? Optional.of(Method.FORM_TAP)
+				: tap.has(TapStyle.SPIRAL_POINT) ? Optional.of(Method.SPIRAL_POINT) : tap.has(TapStyle.SPIRAL_FLUTE) ? Optional.of(Method.SPIRAL_FLUTE)
+						: tap.has(TapStyle.STRAIGHT_FLUTE) ? Optional.of(Method.STRAIGHT_FLUTE) : Optional.empty();
 	}
 
 	/** The cutting speed of the tool now, m/min; empty where its diameter or its speed is not known. */

@@ -2,15 +2,12 @@ package truelead.checker.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
-import truelead.checker.work.ThreadMilling;
-import truelead.checker.work.ThreadingOperation;
 
 /** Which taps for a thread stand in the shop's tool list; drills and thread mills of the list are not looked at. */
 final class OnHand {
@@ -29,15 +26,6 @@ final class OnHand {
 			}
 		}
 		return found;
-	}
-
-	/** How an operation makes its thread; empty for a tap of which nobody says how its chips go. */
-	static Optional<Method> way(ThreadingOperation operation) {
-		if (operation instanceof ThreadMilling) {
-			return Optional.of(Method.THREAD_MILL);
-		}
-		ToolFacts tap = operation.tool().facts();
-		return tap.isTap() ? Optional.of(method(tap)).filter(way -> way != Method.STRAIGHT_FLUTE || tap.has(TapStyle.STRAIGHT_FLUTE)) : Optional.empty();
 	}
 
 	/** A tap of no stated style has straight flutes. */

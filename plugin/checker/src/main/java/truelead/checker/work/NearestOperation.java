@@ -35,6 +35,11 @@ public final class NearestOperation {
 		return finder.at(line).or(() -> work.operations().stream().min(Comparator.comparingInt(operation -> finder.distance(operation, line))));
 	}
 
+	/** The line at which the comments or the change of an operation's tool begin. */
+	public static int start(Work work, ThreadingOperation operation) {
+		return new NearestOperation(work).start(operation.tool());
+	}
+
 	private Optional<ThreadingOperation> at(int line) {
 		return first(operation -> blocks(operation).contains(line)).or(() -> first(operation -> saysSo(operation, line))).or(() -> ofTool(line)).or(() -> atHole(line));
 	}
