@@ -17,6 +17,7 @@ final class BlockExecutor {
 	private final MachineState state;
 	private final Output out;
 	private final Motion motion;
+	private final TurningPasses passes;
 	private final CannedCycles cycles;
 	private final Shifts shifts;
 	private final Tools tools;
@@ -31,6 +32,7 @@ final class BlockExecutor {
 		this.state = state;
 		this.out = out;
 		this.motion = new Motion(state, out);
+		this.passes = new TurningPasses(state, motion, out);
 		this.cycles = new CannedCycles(state, motion, out, meter);
 		this.shifts = new Shifts(state, motion, out);
 		this.tools = new Tools(state, out);
@@ -136,7 +138,7 @@ final class BlockExecutor {
 	/** The block of a threading cycle that says where the thread ends; the one before it only says how it is cut. */
 	private void threadingCycle(Words words) {
 		if (motion.linearWords(words)) {
-			motion.pass(words, true);
+			passes.pass(words, true);
 		}
 	}
 
@@ -225,8 +227,8 @@ final class BlockExecutor {
 			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);
 			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
-			case TURNING_PASS -> motion.pass(words, false);
-			case THREADING_PASS -> motion.pass(words, true);
+			case TURNING_PASS -> passes.pass(words, false);
+			case THREADING_PASS -> passes.pass(words, true);
 			case FACING_PASS -> {
 				// It comes back to where it started.
 			}

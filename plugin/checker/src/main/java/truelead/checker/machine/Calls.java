@@ -18,10 +18,6 @@ final class Calls {
 	private static final int MAKERS_FIRST = 9000;
 	private static final int MAKERS_LAST = 9999;
 
-	private static final int SECOND_LIST = Words.mask("IJK");
-	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
-	private static final int[] ARGUMENTS = {1, 2, 3, 7, 8, 9, 0, 11, 4, 5, 6, 0, 13, 0, 0, 0, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26};
-
 	private final Flow flow;
 	private final Source main;
 	private final ProgramFolder folder;
@@ -61,10 +57,10 @@ final class Calls {
 		for (int i = 0; i < words.gCount(); i++) {
 			for (Meaning meaning : state.profile.gCode(words.gCode(i))) {
 				if (meaning == Meaning.MACRO_CALL) {
-					macro(arguments(words), (int) number(words, 'P', -1), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
+					macro(MacroArguments.of(words, flow), (int) number(words, 'P', -1), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
-					modalArguments = arguments(words);
+					modalArguments = MacroArguments.of(words, flow);
 					modalProgram = (int) number(words, 'P', -1);
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_OFF) {
@@ -87,36 +83,6 @@ final class Calls {
 
 	private static double number(Words words, char letter, double otherwise) {
 		return words.has(letter) && !Double.isNaN(words.value(letter)) ? words.value(letter) : otherwise;
-	}
-
-	private Map<Integer, Value> arguments(Words words) {
-		Map<Integer, Value> arguments = new HashMap<>();
-		for (char letter = 'A'; letter <= 'Z'; letter++) {
-			int variable = ARGUMENTS[letter - 'A'];
-			if (variable > 0 && words.has(letter)) {
-				double value = words.value(letter);
-				arguments.put(variable, Double.isNaN(value) ? Value.unknown(words.why(letter)) : Value.of(value));
-			}
-		}
-		if (words.repeats(SECOND_LIST)) {
-			secondList(arguments);
-		}
-		return arguments;
-	}
-
-	/** Second list of the usual macro languages: A, B and C, then I, J and K up to ten times, #4 to #33 in their order. */
-	private void secondList(Map<Integer, Value> arguments) {
-		int set = 0;
-		char before = 'K';
-		for (Element element : flow.block().file().text().block(flow.block().line()).elements()) {
-			if (element instanceof Element.Word word && word.address() >= 'I' && word.address() <= 'K') {
-				set += word.address() <= before ? 1 : 0;
-				before = word.address();
-				if (set <= 10) {
-					arguments.put(3 * set + 1 + before - 'I', flow.evaluator().value(word.value()));
-				}
-			}
-		}
 	}
 
 	private void macro(Map<Integer, Value> arguments, int program, int repeats, Optional<WordRef> word) {

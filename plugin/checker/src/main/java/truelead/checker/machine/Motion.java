@@ -8,8 +8,8 @@ final class Motion {
 	static final int AXES = Words.mask("XYZ");
 	private static final int INCREMENTS = Words.mask("UVW");
 	private static final int ROTARY = Words.mask("ABC");
-	private static final char[] LETTERS = {'X', 'Y', 'Z'};
-	private static final char[] INCREMENT_LETTERS = {'U', 'V', 'W'};
+	static final char[] LETTERS = {'X', 'Y', 'Z'};
+	static final char[] INCREMENT_LETTERS = {'U', 'V', 'W'};
 	private static final char[] CENTRES = {'I', 'J', 'K'};
 
 	private final MachineState state;
@@ -22,7 +22,6 @@ final class Motion {
 	/** Whether H is an increment of the main spindle's angle C, as on turning machines. */
 	private final boolean turnWords;
 	private Setting lead = Setting.NONE;
-	private Point passEnd = new Point(Double.NaN, Double.NaN, Double.NaN);
 
 	Motion(MachineState state, Output out) {
 		this.state = state;
@@ -267,31 +266,8 @@ final class Motion {
 		place.moveTo(returns ? from : to);
 	}
 
-	/**
-	 * A pass of turning from where the tool stands: across to the words' X, along to their Z, and back to where it began. A thread's lead is F. A
-	 * block without a G code repeats the pass before it but for the words that it has.
-	 */
-	void pass(Words words, boolean threads) {
-		Point from = place.here();
-		Point said = target(words);
-		for (int axis = 0; axis < 3; axis += 2) {
-			boolean repeats = words.gCount() == 0 && !words.has(LETTERS[axis]) && !words.has(INCREMENT_LETTERS[axis]);
-			said = repeats ? said.with(axis, passEnd.along(axis)) : said;
-		}
-		passEnd = said;
-		Point to = place.frame().apply(said);
-		Point in = from.with(0, to.x());
-		Point away = to.with(0, from.x());
-		double resolution = resolution(words);
-		Modal modal = state.modal();
-		out.step(new Step.Move(words.block(), modal, true, from, in, resolution));
-		out.step(threads ? new Step.Synchronised(words.block(), modal, 0, in, to, feedAsLead(), false, resolution)
-				: new Step.Move(words.block(), modal, false, in, to, resolution));
-		out.step(new Step.Move(words.block(), modal, threads, to, away, resolution));
-		out.step(new Step.Move(words.block(), modal, true, away, from, resolution));
-	}
-
-	private Setting feedAsLead() {
+	/** The lead that F says. */
+	Setting feedAsLead() {
 		return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
 	}
 
