@@ -58,7 +58,7 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--bottom", paramLabel = "LENGTH", description = "Deepest point any tool may reach, drill point included.")
 	private Optional<String> bottom = Optional.empty();
 
-	@Option(names = "--through", paramLabel = "LENGTH", description = "The hole goes through a wall of this thickness, and is threaded all the way.")
+	@Option(names = "--through", paramLabel = "LENGTH", description = "The hole goes through a wall of this thickness, and is threaded all the way where --depth says no less.")
 	private Optional<String> through = Optional.empty();
 
 	@Option(names = "--count", paramLabel = "N", description = "Holes, 3 diameters apart from X0 Y0; 1 when not given.")
@@ -67,8 +67,14 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--machine", paramLabel = "FILE|NAME", defaultValue = "", description = "Machine profile.")
 	private String machine;
 
-	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: taps on hand come first.")
+	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: tools on hand come first.")
 	private Optional<String> tools = Optional.empty();
+
+	@Option(names = "--feed", paramLabel = "per-minute|per-rev", description = "How F is programmed; as the machine profile has it when not given.")
+	private Optional<String> feed = Optional.empty();
+
+	@Option(names = "--compensation", description = "Thread mills: program the wall and let the control take the cutter's radius off (G41 with D).")
+	private boolean compensation;
 
 	@Option(names = "--report", paramLabel = "text|html|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
 	private Report report;
@@ -114,7 +120,14 @@ public final class PlanCommand implements Callable<Integer> {
 		understood.problems().entrySet().stream().findFirst().ifPresent(problem -> {
 			throw new Complaint((problem.getKey() == Field.CALLOUT ? "" : "--" + problem.getKey().name().toLowerCase(Locale.ROOT) + " ") + problem.getValue());
 		});
-		return understood.request().orElseThrow();
+		Request request = understood.request().orElseThrow();
+		if (feed.isPresent() && !feed.get().equals("per-minute") && !feed.get().equals("per-rev")) {
+			throw new Complaint("--feed \"" + feed.get() + "\" is no way to program F; per-minute or per-rev is");
+		}
+		if (feed.isPresent()) {
+			request = request.feed(feed.get().equals("per-rev"));
+		}
+		return compensation ? request.with(Request.Option.COMPENSATION) : request;
 	}
 
 	private Wish wish() {

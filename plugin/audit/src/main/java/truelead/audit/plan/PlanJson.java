@@ -13,6 +13,7 @@ import truelead.checker.plan.Demand;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
 import truelead.checker.plan.HolePlan;
+import truelead.checker.plan.MillCut;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.SpeedBand;
 import truelead.checker.plan.Weighing;
@@ -31,10 +32,13 @@ final class PlanJson {
 		object.addProperty("unit", unit == LengthUnit.MM ? "mm" : "inch");
 		object.addProperty("depth", length(plan.request().depth(), unit));
 		object.addProperty("through", plan.request().through());
+		object.addProperty("wall", plan.request().through() ? length(plan.request().wall(), unit) : null);
 		object.addProperty("count", plan.request().count());
 		existing.ifPresent(one -> object.add("from", from(one)));
 		object.addProperty("recommended", plan.chosen().map(c -> name(c)).orElse(null));
 		object.addProperty("why", plan.why());
+		object.addProperty("deepestMethod", plan.deepest().map(d -> name(d)).orElse(null));
+		object.addProperty("deepestDepth", plan.deepest().map(d -> length(d.deepest(), unit)).orElse(null));
 		JsonArray methods = new JsonArray();
 		plan.weighings().forEach(weighing -> methods.add(method(plan, weighing, existing)));
 		object.add("methods", methods);
@@ -56,6 +60,10 @@ final class PlanJson {
 		});
 		weighing.hole().ifPresent(hole -> hole(object, hole, plan.request().unit()));
 		weighing.demand().ifPresent(demand -> demand(object, demand));
+		if (weighing.method().tap()) {
+			weighing.demand().ifPresent(demand -> feeds(object, plan, demand));
+		}
+		MillCut.in(weighing, plan.request()).ifPresent(cut -> mill(object, cut, plan.request().unit()));
 		SpeedBand band = SpeedBand.of(weighing.method(), plan.request());
 		object.addProperty("speedLow", band.low());
 		object.addProperty("speedHigh", band.high());
@@ -87,6 +95,26 @@ final class PlanJson {
 		object.addProperty("toolDepth", length(hole.toolTip(), unit));
 		object.addProperty("fullDiameterDepth", length(hole.full(), unit));
 		object.addProperty("drillTipDepth", length(hole.drillTip(), unit));
+	}
+
+	/** The feed of a tap in both modes. */
+	private static void feeds(JsonObject object, Plan plan, Demand demand) {
+		Figure figure = new Figure(plan.request().unit());
+		double lead = plan.request().thread().lead();
+		object.addProperty("feedPerMinute", new BigDecimal(figure.feed(lead, demand.speed(), false)));
+		object.addProperty("feedPerRev", new BigDecimal(figure.feed(lead, demand.speed(), true)));
+	}
+
+	private static void mill(JsonObject object, MillCut cut, LengthUnit unit) {
+		object.addProperty("cutterDiameter", length(cut.cutter(), unit));
+		object.addProperty("teeth", cut.teeth());
+		object.addProperty("feedATooth", length(cut.toothFeed(), unit));
+		object.addProperty("edgeFeed", length(cut.edge(), unit));
+		object.addProperty("centreFeed", length(cut.centre(), unit));
+		object.addProperty("entryArcRadius", length(cut.entry(), unit));
+		JsonArray radii = new JsonArray();
+		cut.radii().forEach(radius -> radii.add(length(radius, unit)));
+		object.add("pathRadii", radii);
 	}
 
 	private static void demand(JsonObject object, Demand demand) {

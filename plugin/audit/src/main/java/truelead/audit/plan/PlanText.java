@@ -8,6 +8,7 @@ import truelead.checker.machine.BlockRef;
 import truelead.checker.plan.Demand;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
+import truelead.checker.plan.MillCut;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.SpeedBand;
@@ -44,7 +45,8 @@ public final class PlanText {
 
 	/** What is to be made, in one line. */
 	public static String asked(Request request) {
-		return request.thread().designation() + ", " + new Figure(request.unit()).said(request.depth()) + (request.through() ? " through" : " of full thread, blind")
+		return request.thread().designation() + ", " + new Figure(request.unit()).said(request.depth()) + (!request.through() ? " of full thread, blind"
+				: request.depth() > request.wall() - 1e-6 ? " through" : " of full thread in a through hole of " + new Figure(request.unit()).said(request.wall()))
 				+ ", stock " + request.stock().map(s -> s.words()).orElse("not said");
 	}
 
@@ -61,6 +63,11 @@ public final class PlanText {
 		weighing.hole().ifPresent(hole -> figures.add(new String[] {"hole", "drill " + hole.drill().name() + " (" + hole.source() + "), full diameter to "
 				+ figure.said(hole.full()) + ", tip to " + figure.said(hole.drillTip()) + "; tool to " + figure.said(hole.toolTip())}));
 		weighing.demand().ifPresent(demand -> figures.add(new String[] {"takes", demand(demand)}));
+		if (weighing.method().tap()) {
+			weighing.demand().ifPresent(demand -> figures.add(new String[] {"feed", "F" + figure.feed(request.thread().lead(), demand.speed(), false) + " a minute at S"
+					+ Figure.plain(demand.speed(), 1) + ", or F" + figure.feed(request.thread().lead(), demand.speed(), true) + " a turn"}));
+		}
+		MillCut.in(weighing, request).ifPresent(cut -> figures.add(new String[] {"cutter", mill(cut, figure)}));
 		SpeedBand band = SpeedBand.of(weighing.method(), request);
 		figures.add(new String[] {"speed", Figure.plain(band.low(), 1) + " to " + Figure.plain(band.high(), 1) + " m/min; sources differ by two to three times"});
 		existing.ifPresent(one -> one.beside(weighing).forEach(sentence -> figures.add(new String[] {"program", sentence})));
@@ -73,6 +80,12 @@ public final class PlanText {
 				+ Figure.plain(demand.power().getAsDouble(), 2) + " kW (estimate, from memory)";
 		return "S" + Figure.plain(demand.speed(), 1) + torque + ", " + Figure.plain(demand.seconds(), 1) + " s in a hole; gauge the first, then every "
 				+ demand.interval() + " at most, oftener as the tool wears (common practice)";
+	}
+
+	private static String mill(MillCut cut, Figure figure) {
+		String steps = cut.steps().isEmpty() ? "one pass" : cut.radii().size() + " passes, radial steps of " + String.join(", ", cut.steps().stream().map(figure::said).toList());
+		return "diameter " + figure.said(cut.cutter()) + ", " + cut.teeth() + " teeth, " + figure.said(cut.toothFeed()) + " a tooth: " + figure.said(cut.edge())
+				+ " a minute at the edge, " + figure.said(cut.centre()) + " at the centre (as programmed); " + steps + ", in and out on half arcs of radius " + figure.said(cut.entry());
 	}
 
 	private static void list(StringBuilder text, String label, List<String> reasons) {

@@ -41,11 +41,42 @@ class PlanCommandTest {
 	}
 
 	@Test
-	void aLatheGetsTheFiguresAndNoProgramOfAMill() {
-		Recorded ran = Recorded.run("plan", "M8", "--machine", "turning");
+	void aLatheDrillsAndTapsOneHoleOnItsCentreline() {
+		Recorded one = Recorded.run("plan", "M8", "--machine", "turning");
+		Recorded two = Recorded.run("plan", "M8", "--machine", "turning", "--count", "2");
 
-		assertThat(ran.status()).isEqualTo(1);
-		assertThat(ran.out()).contains("drill 6.8").contains("the profile turning is a lathe's").doesNotContain("M30");
+		assertThat(one.status()).isZero();
+		assertThat(one.out()).contains("T0303 (SPIRAL FLUTE TAP M8X1.25)").contains("G84 Z-15.75 F1.25").contains("G0 X0.");
+		assertThat(two.status()).isEqualTo(1);
+		assertThat(two.out()).contains("2 holes in a row: a lathe makes one, on its centreline").doesNotContain("M30");
+	}
+
+	@Test
+	void aShallowThreadInAThickWallIsDrilledThroughAndTappedAsAsked() {
+		Recorded ran = Recorded.run("plan", "M8", "--depth", "8", "--through", "30");
+
+		assertThat(ran.out()).contains("8 mm of full thread in a through hole of 30 mm").contains("G84 Z-14.88").contains("HOLE: THROUGH 30.");
+	}
+
+	@Test
+	void aTaperThreadIsTappedToItsGauge() {
+		Recorded ran = Recorded.run("plan", "1/4-18 NPT", "--stock", "steel");
+
+		assertThat(ran.status()).isZero();
+		assertThat(ran.out()).contains("drill 7/16").contains("STRAIGHT FLUTE TAP 1/4-18 NPT").contains("Z-0.687 ");
+	}
+
+	@Test
+	void feedIsProgrammedAsAsked() {
+		assertThat(Recorded.run("plan", "1/4-20", "--feed", "per-rev").out()).contains("G95").contains("F0.05 (1/4-20").contains("a minute at S");
+		assertThat(Recorded.run("plan", "M8", "--machine", "turning", "--feed", "per-minute").out()).contains("G98").contains("F437.5");
+	}
+
+	@Test
+	void compensationTakesTheCuttersRadiusOff() {
+		Recorded ran = Recorded.run("plan", "M8", "--stock", "steel", "--hardness", "55HRC", "--compensation");
+
+		assertThat(ran.out()).contains("G41 D3").contains("G40 X0. Y0.");
 	}
 
 	@Test
@@ -53,7 +84,7 @@ class PlanCommandTest {
 		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--bottom", "13");
 
 		assertThat(ran.status()).isEqualTo(1);
-		assertThat(ran.out()).contains("of full thread at most").contains("no method makes this thread as asked").doesNotContain("M30");
+		assertThat(ran.out()).contains("of full thread at most").contains("no method makes 12 mm of full thread as asked; the deepest that the room gives is 9.3").doesNotContain("M30");
 	}
 
 	@Test
@@ -61,7 +92,7 @@ class PlanCommandTest {
 		Recorded ran = Recorded.run("plan", "G 1/2", "--depth", "1mm", "--bottom", "9mm");
 
 		assertThat(ran.status()).isEqualTo(1);
-		assertThat(ran.out()).contains("the spotting drill goes to 10.792 mm").doesNotContain("M30");
+		assertThat(ran.out()).contains("the countersink goes to 10.792 mm").doesNotContain("M30");
 	}
 
 	@Test
@@ -92,7 +123,7 @@ class PlanCommandTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none"})
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none", "--feed=fast"})
 	void badOptionsAreOneClearLine(String option) {
 		Recorded ran = Recorded.run("plan", "M8", option);
 

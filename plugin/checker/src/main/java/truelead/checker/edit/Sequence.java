@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.ProfileKey;
+import truelead.checker.plan.Dialect;
 import truelead.checker.plan.Method;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
@@ -128,11 +130,13 @@ public final class Sequence {
 	}
 
 	/** The block with tool and offset numbers behind those that the program has. */
-	private static String shifted(String block, int shift) {
+	private String shifted(String block, int shift) {
 		List<Replacement> replacements = new ArrayList<>();
 		for (Element.Word word : BlockReader.read(block).words()) {
 			if ((word.address() == 'T' || word.address() == 'H' || word.address() == 'D') && word.literal()) {
-				replacements.add(new Replacement(word.value().span().start(), word.value().span().length(), Integer.toString(number(word) + shift)));
+				boolean turret = word.address() == 'T' && work.shop().profile().is(ProfileKey.TOOL_WORD, "turret");
+				String shifted = turret ? Dialect.turret(number(word) / 100 + shift) : Integer.toString(number(word) + shift);
+				replacements.add(new Replacement(word.value().span().start(), word.value().span().length(), shifted));
 			}
 		}
 		return Replacement.apply(block, replacements);

@@ -20,8 +20,8 @@ public record Demand(double speed, OptionalDouble torque, OptionalDouble power, 
 	/** The demand of a method whose hole is known. */
 	public static Demand of(Method method, Request request, HolePlan hole) {
 		if (!method.tap()) {
-			MillBlocks mill = new MillBlocks(request, hole);
-			return new Demand(mill.speed(), OptionalDouble.empty(), OptionalDouble.empty(), mill.minutes() * 60, GaugingInterval.of(false));
+			MillBlocks mill = new MillBlocks(request, method, hole);
+			return new Demand(mill.cut().speed(), OptionalDouble.empty(), OptionalDouble.empty(), mill.minutes() * 60, GaugingInterval.of(false));
 		}
 		TapBlocks tap = new TapBlocks(request, method, hole);
 		OptionalDouble torque = request.stock().isEmpty() ? OptionalDouble.empty() : TapTorque.of(request.group(), request.thread(), method.forming());

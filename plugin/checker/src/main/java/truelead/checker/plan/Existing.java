@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.job.Fact;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Figures;
@@ -83,7 +84,7 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 	/** How the thread is made now; empty where the program does not tell, as for a tap of which nobody says how its chips go. */
 	public Optional<Method> way() {
 		if (sheet.operation() instanceof ThreadMilling) {
-			return Optional.of(Method.THREAD_MILL);
+			return Optional.of(sheet.tool().facts().comb().map(Fact::value).orElse(false) ? Method.COMB_MILL : Method.THREAD_MILL);
 		}
 		ToolFacts tap = sheet.tool().facts();
 		return ToolName.forms(tap) ? Optional.of(Method.FORM_TAP)

@@ -30,6 +30,18 @@ public record Figure(LengthUnit unit) {
 		return Math.ceil(mm / step - 1e-6) * step;
 	}
 
+	/** A length in mm rounded down to what a person types: 0.01 mm or 0.001 in; mm. */
+	public double down(double mm) {
+		double step = unit == LengthUnit.MM ? 0.01 : 0.001 * unit.mm();
+		return Math.floor(mm / step + 1e-6) * step;
+	}
+
+	/** A feed by an advance in a turn, mm: in a minute at a speed in rev/min, or as it is; four or six decimals, with the decimal point. */
+	public String feed(double advance, double speed, boolean perRev) {
+		String plain = perRev ? plain(advance / unit.mm(), 6) : plain(advance * speed / unit.mm(), 4);
+		return plain.contains(".") ? plain : plain + ".";
+	}
+
 	/** A clearance in mm, or the inch figure that is used for it, in mm too: 25 mm or 1 in. */
 	public double clear(double mm, double inches) {
 		return unit == LengthUnit.MM ? mm : inches * unit.mm();

@@ -8,7 +8,8 @@ public enum Method {
 	SPIRAL_POINT("cutting tap, spiral point", "SPIRAL POINT TAP", "B", false),
 	SPIRAL_FLUTE("cutting tap, spiral flute", "SPIRAL FLUTE TAP", "C", false),
 	STRAIGHT_FLUTE("cutting tap, straight flute", "STRAIGHT FLUTE TAP", "C", false),
-	THREAD_MILL("thread mill, single form", "THREAD MILL", "", false);
+	THREAD_MILL("thread mill, single form", "THREAD MILL", "", false),
+	COMB_MILL("thread mill, comb", "COMB THREAD MILL", "", false);
 
 	private final String title;
 	private final String tool;
@@ -39,10 +40,10 @@ public enum Method {
 
 	/** Whether it is a tap. */
 	public boolean tap() {
-		return this != THREAD_MILL;
+		return !form.isEmpty();
 	}
 
-	/** The lead in threads; 0 for the thread mill, which has none. */
+	/** The lead in threads; 0 for thread mills, which have none. */
 	public double lead() {
 		return tap() ? LeadForm.of(form, forming).orElseThrow().most() : 0;
 	}

@@ -4,17 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Meaning;
 import truelead.checker.thread.ThreadSpec;
 
-/** A whole program: spot and countersink, drill, thread; a row of holes along X, 3 D apart, surface at Z0. */
+/** A whole program of a mill: spot, drill, break the edge, thread; a row of holes along X, 3 D apart, surface at Z0. */
 final class ProgramBlocks {
 	private static final double APART = 3;
 	private static final double PECK_OVER = 3;
-	private static final double CHAMFER = 1.03;
 	private final Method method;
 	private final Request request;
 	private final HolePlan hole;
 	private final Figure figure;
+	private final Dialect dialect;
+	private final Edge edge;
 	private final List<String> lines = new ArrayList<>();
 
 	ProgramBlocks(Method method, Request request, HolePlan hole) {
@@ -22,110 +24,174 @@ final class ProgramBlocks {
 		this.request = request;
 		this.hole = hole;
 		this.figure = new Figure(request.unit());
-	}
-
-	/** How deep the spotting drill goes for a chamfer just over the thread's diameter, mm. */
-	static double spotDepth(Request request) {
-		return CHAMFER * request.thread().diameter() / 2;
+		this.dialect = new Dialect(request.profile());
+		this.edge = Edge.of(request);
 	}
 
 	List<String> lines() {
-		head();
-		spot();
-		drill();
-		tool(3, method.tap() ? new TapBlocks(request, method, hole).toolComment() : new MillBlocks(request, hole).toolComment());
-		wanted();
+		lines.addAll(head(request));
+		lines.add(dialect.head(request.unit(), request.feedPerRev()));
+		int last = spot(0);
+		last = drill(last);
+		last = edge.after() ? countersink(last) : last;
 		if (method.tap()) {
-			TapBlocks tap = new TapBlocks(request, method, hole);
-			start(tap.speed(), tap.spindle(), 3);
-			RigidTap rigid = RigidTap.of(request.profile());
-			rigid.on(tap.speed()).ifPresent(lines::add);
-			cycle(tap.cycle());
-			rigid.off().ifPresent(lines::add);
+			tap(last);
 		} else {
-			MillBlocks mill = new MillBlocks(request, hole);
-			start(mill.speed(), "M3", 3);
-			for (int i = 0; i < request.count(); i++) {
-				lines.addAll(mill.hole(x(i)));
-			}
+			mill(last);
 		}
-		stop();
-		lines.add("M30");
+		lines.add(m(Meaning.PROGRAM_END, 30));
 		lines.add("%");
 		return List.copyOf(lines);
 	}
 
-	private void head() {
-		lines.add("%");
-		lines.add("(" + name() + ", " + request.count() + (request.count() == 1 ? " HOLE)" : " HOLES)"));
-		request.stock().filter(s -> !s.words().isEmpty()).ifPresent(s -> lines.add("(STOCK: " + s.words().toUpperCase(Locale.ROOT) + ")"));
-		lines.add("(SURFACE: Z0)");
-		lines.add((request.unit() == LengthUnit.MM ? "G21" : "G20") + " G17 G40 G49 G80 G90 G94");
+	/** The lines that say what is made of what. */
+	static List<String> head(Request request) {
+		List<String> head = new ArrayList<>();
+		head.add("%");
+		head.add("(" + name(request) + ", " + request.count() + (request.count() == 1 ? " HOLE)" : " HOLES)"));
+		request.stock().filter(s -> !s.words().isEmpty()).ifPresent(s -> head.add("(STOCK: " + s.words().toUpperCase(Locale.ROOT) + ")"));
+		head.add("(SURFACE: Z0)");
+		return head;
 	}
 
-	private void spot() {
-		double depth = spotDepth(request);
-		tool(1, "SPOT DRILL DIA " + figure.word(Math.ceil(1.2 * request.thread().diameter())) + " 90 DEG, CHAMFERS TO " + figure.word(2 * depth));
-		double speed = round(SpeedBand.speed(2 * SpeedBand.of(method, request).start(), request.thread().diameter()));
-		start(speed, "M3", 1);
-		cycle("G81 Z-" + figure.word(depth) + " R" + figure.word(figure.clear(2.5, 0.1)) + " F" + feed(speed * 0.05));
+	/** The notes on the thread, behind its tool. */
+	static List<String> wanted(Request request, HolePlan hole) {
+		Figure figure = new Figure(request.unit());
+		List<String> notes = new ArrayList<>();
+		notes.add("(THREAD: " + name(request) + ", DEPTH " + figure.word(request.depth()) + (!request.through() ? ", BLIND" : hole.toolTip() > request.wall() ? ", THROUGH" : "") + ", COUNT " + request.count() + ")");
+		if (request.through()) {
+			notes.add("(HOLE: THROUGH " + figure.word(request.wall()) + ")");
+		}
+		return notes;
+	}
+
+	/** The clear level above the part, mm: 25 mm or 1 in, more where a run-up asks for it. */
+	static double clear(Request request) {
+		Figure figure = new Figure(request.unit());
+		return Math.max(figure.clear(25, 1), figure.unit().mm() * Math.ceil(6 * request.thread().lead() / figure.unit().mm()));
+	}
+
+	/** rev/min for a drill of high speed steel of a diameter, mm. */
+	static double drilling(Request request, double diameter) {
+		return Math.max(50, Math.min(8000, Math.floor(SpeedBand.speed(SpeedBand.drilling(request), diameter) / 10) * 10));
+	}
+
+	/** Feed of a drill in a turn, mm: 0.015 of its diameter, up to 0.3 (common practice, no source). */
+	static double drillFeed(double diameter) {
+		return Math.min(0.3, Math.max(0.005, 0.015 * diameter));
+	}
+
+	/** What a drill's comment says. */
+	static String drillComment(Request request, HolePlan hole) {
+		Figure figure = new Figure(request.unit());
+		double d = hole.drill().diameter();
+		boolean named = hole.drill().unit() == LengthUnit.INCH && !hole.source().startsWith("on hand")
+				&& hole.drill().name().chars().anyMatch(c -> !Character.isDigit(c));
+		return "DRILL " + (named ? hole.drill().name() + " DIA " + figure.word(d) : "DIA " + figure.word(d)) + " 118 DEG";
+	}
+
+	private int spot(int last) {
+		int number = request.rack().free(last + 1);
+		tool(number, edge.spotComment(figure));
+		double speed = drilling(request, edge.spotSize());
+		start(speed, m(Meaning.SPINDLE_CLOCKWISE, 3), number);
+		cycle(dialect.g(Meaning.DRILL, 81).orElse("G81") + " Z-" + figure.word(edge.spotDepth()) + level(figure.clear(2.5, 0.1)) + " F"
+				+ feed(edge.feed(), speed));
+		stop();
+		return number;
+	}
+
+	private int drill(int last) {
+		double d = hole.drill().diameter();
+		int number = request.rack().drill(d).orElseGet(() -> request.rack().free(last + 1));
+		tool(number, drillComment(request, hole));
+		double speed = drilling(request, d);
+		start(speed, m(Meaning.SPINDLE_CLOCKWISE, 3), number);
+		boolean peck = hole.drillTip() > PECK_OVER * d;
+		cycle((peck ? dialect.g(Meaning.PECK_DRILL, 83).orElse("G83") : dialect.g(Meaning.DRILL, 81).orElse("G81")) + " Z-" + figure.word(hole.drillTip())
+				+ level(figure.clear(2.5, 0.1)) + (peck ? " Q" + figure.word(d) : "") + " F" + feed(drillFeed(d), speed));
+		stop();
+		return request.rack().drill(d).isPresent() ? last : number;
+	}
+
+	private int countersink(int last) {
+		int number = request.rack().free(last + 1);
+		tool(number, edge.countersinkComment(figure));
+		double speed = drilling(request, 2 * request.thread().diameter());
+		start(speed, m(Meaning.SPINDLE_CLOCKWISE, 3), number);
+		cycle(dialect.g(Meaning.DRILL, 81).orElse("G81") + " Z-" + figure.word(edge.depth()) + level(figure.clear(2.5, 0.1)) + " F" + feed(0.1, speed));
+		stop();
+		return number;
+	}
+
+	private void tap(int last) {
+		TapBlocks tap = new TapBlocks(request, method, hole);
+		int number = request.rack().taps(request.thread()).getOrDefault(method, request.rack().free(last + 1));
+		tool(number, tap.toolComment());
+		lines.addAll(wanted(request, hole));
+		start(tap.speed(), tap.spindle().equals("M4") ? m(Meaning.SPINDLE_COUNTERCLOCKWISE, 4) : m(Meaning.SPINDLE_CLOCKWISE, 3), number);
+		RigidTap rigid = RigidTap.of(request.profile());
+		rigid.on(tap.speed()).ifPresent(lines::add);
+		cycle(tap.cycle(dialect, level(tap.plane())));
+		rigid.off().ifPresent(lines::add);
 		stop();
 	}
 
-	private void drill() {
-		double d = hole.drill().diameter();
-		tool(2, "DRILL " + (hole.drill().unit() == LengthUnit.MM ? "DIA " + figure.word(d) : hole.drill().name() + " DIA " + figure.word(d)) + " 118 DEG");
-		double speed = round(SpeedBand.speed(2 * SpeedBand.of(method, request).start(), d));
-		start(speed, "M3", 2);
-		boolean peck = hole.drillTip() > PECK_OVER * d;
-		cycle((peck ? "G83" : "G81") + " Z-" + figure.word(hole.drillTip()) + " R" + figure.word(figure.clear(2.5, 0.1)) + (peck ? " Q" + figure.word(d) : "")
-				+ " F" + feed(speed * 0.015 * d));
+	private void mill(int last) {
+		MillBlocks mill = new MillBlocks(request, method, hole);
+		int number = MillCut.pocket(method, request, hole).orElseGet(() -> request.rack().free(last + 1));
+		tool(number, mill.toolComment());
+		lines.addAll(wanted(request, hole));
+		if (request.feedPerRev()) {
+			lines.add(dialect.feedMode(false));
+		}
+		start(mill.cut().speed(), m(Meaning.SPINDLE_CLOCKWISE, 3), number);
+		for (int i = 0; i < request.count(); i++) {
+			lines.addAll(mill.hole(x(i), number));
+		}
 		stop();
 	}
 
 	private void tool(int number, String comment) {
-		lines.add("T" + number + " M6 (" + comment + ")");
+		lines.add(dialect.tool(number) + " (" + comment + ")");
 	}
 
 	private void start(double speed, String spindle, int number) {
 		lines.add("G0 G90 G54 X0. Y0. S" + Figure.plain(speed, 1) + " " + spindle);
-		lines.add("G43 Z" + figure.word(figure.clear(25, 1)) + " H" + number + " M8");
+		lines.add(dialect.g(Meaning.LENGTH_OFFSET, 43).orElse("G43") + " Z" + figure.word(clear(request)) + " H" + number + " " + m(Meaning.COOLANT_ON, 8));
+	}
+
+	private String level(double plane) {
+		return " R" + figure.word(dialect.r(plane, clear(request)));
 	}
 
 	private void cycle(String cycle) {
-		lines.add("G98 " + cycle);
+		lines.add(dialect.g(Meaning.RETURN_INITIAL, 98).map(g -> g + " ").orElse("") + cycle);
 		for (int i = 1; i < request.count(); i++) {
 			lines.add("X" + figure.word(x(i)));
 		}
-		lines.add("G80");
+		lines.add(dialect.g(Meaning.CYCLE_OFF, 80).orElse("G80"));
 	}
 
 	private void stop() {
-		lines.add("G0 Z" + figure.word(figure.clear(25, 1)) + " M9");
-		lines.add("M5");
+		lines.add("G0 Z" + figure.word(clear(request)) + " " + m(Meaning.COOLANT_OFF, 9));
+		lines.add(m(Meaning.SPINDLE_STOP, 5));
+	}
+
+	private String m(Meaning meaning, double usual) {
+		return dialect.m(meaning, usual).orElse("M" + Figure.plain(usual, 0));
 	}
 
 	private double x(int index) {
 		return index * APART * request.thread().diameter();
 	}
 
-	private void wanted() {
-		lines.add("(THREAD: " + name() + ", DEPTH " + figure.word(request.depth()) + (request.through() ? ", THROUGH" : ", BLIND") + ", COUNT " + request.count() + ")");
-		if (request.through()) {
-			lines.add("(HOLE: THROUGH " + figure.word(request.depth()) + ")");
-		}
+	private String feed(double advance, double speed) {
+		return request.feedPerRev() ? figure.word(Math.max(advance, figure.unit().mm() * 0.0005)) : figure.word(Math.max(advance * speed, 1));
 	}
 
-	private String name() {
+	private static String name(Request request) {
 		ThreadSpec spec = request.thread();
 		return spec.designation().toUpperCase(Locale.ROOT);
-	}
-
-	private String feed(double mm) {
-		return figure.word(Math.max(mm, 1));
-	}
-
-	private static double round(double speed) {
-		return Math.max(50, Math.min(8000, Math.floor(speed / 10) * 10));
 	}
 }

@@ -1,7 +1,6 @@
 package truelead.checker.plan;
 
 import java.util.Optional;
-import java.util.stream.IntStream;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProfileKey;
@@ -13,14 +12,16 @@ import truelead.checker.machine.ProfileKey;
  * @param after M code that turns it off, where the end of the cycle does not
  */
 record RigidTap(Optional<String> code, Optional<String> after) {
-	private static final int CODES = 10_000;
+	private static final double USUAL = 29;
+	private static final double USUAL_OFF = 28;
 
 	static RigidTap of(MachineProfile profile) {
 		if (!profile.yes(ProfileKey.RIGID_TAP_REQUIRED)) {
 			return new RigidTap(Optional.empty(), Optional.empty());
 		}
-		return new RigidTap(code(profile, Meaning.RIGID_TAP_ON),
-				profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE) ? Optional.empty() : code(profile, Meaning.RIGID_TAP_OFF));
+		Dialect dialect = new Dialect(profile);
+		return new RigidTap(dialect.m(Meaning.RIGID_TAP_ON, USUAL),
+				profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE) ? Optional.empty() : dialect.m(Meaning.RIGID_TAP_OFF, USUAL_OFF));
 	}
 
 	/** The block before the cycle, with the speed in rev/min. */
@@ -31,9 +32,5 @@ record RigidTap(Optional<String> code, Optional<String> after) {
 	/** The block behind the cycle. */
 	Optional<String> off() {
 		return after;
-	}
-
-	private static Optional<String> code(MachineProfile profile, Meaning meaning) {
-		return IntStream.range(0, CODES).filter(m -> profile.mCode(m).contains(meaning)).mapToObj(m -> "M" + Figure.plain(m / 10.0, 1)).findFirst();
 	}
 }

@@ -3,6 +3,7 @@ package truelead.checker.plan;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
@@ -35,6 +36,7 @@ final class TapBlocks {
 		return Math.max(step, Math.floor(wanted / step) * step);
 	}
 
+	/** The code that turns the spindle into the hole. */
 	String spindle() {
 		return left() ? "M4" : "M3";
 	}
@@ -47,10 +49,11 @@ final class TapBlocks {
 		return Math.ceil(Math.max(RUN_UP, 1.1 * turns) * pitch * 10 + 1e-9) / 10;
 	}
 
-	String cycle() {
+	/** The cycle with the word of its retract level, empty where the tool stands there. */
+	String cycle(Dialect dialect, String level) {
 		Figure figure = new Figure(request.unit());
-		String feed = Figure.plain(speed() * request.thread().lead() / request.unit().mm(), 4);
-		return (left() ? "G74" : "G84") + " Z-" + figure.word(hole.toolTip()) + " R" + figure.word(plane()) + " F" + (feed.contains(".") ? feed : feed + ".")
+		String code = left() ? dialect.g(Meaning.TAP_LEFT, 74).orElse("G74") : dialect.g(Meaning.TAP, 84).orElse("G84");
+		return code + " Z-" + figure.word(hole.toolTip()) + level + " F" + figure.feed(request.thread().lead(), speed(), request.feedPerRev())
 				+ " (" + request.thread().designation().toUpperCase(Locale.ROOT) + " TAP)";
 	}
 

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.StockGroup;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.machine.Meaning;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
 
 /** Weighs the methods for a request; limits are common practice, no source, the same as the checker's rules use. */
 final class Weigher {
@@ -12,13 +15,19 @@ final class Weigher {
 	private static final double TAP_HARD = 50;
 	private static final double MILL_HARD = 62;
 	private static final double LARGE = 16;
+	/** Combs are made with teeth on about 2.5 diameters. */
+	private static final double COMB_LENGTH = 2.5;
+	/** Smallest thread that a mill is made for, mm (common practice, no source). */
+	private static final double SMALLEST_MILL = 1;
 	private final Request request;
+	private final Figure figure;
 	private final List<String> pros = new ArrayList<>();
 	private final List<String> cons = new ArrayList<>();
 	private final List<String> out = new ArrayList<>();
 
 	private Weigher(Request request) {
 		this.request = request;
+		this.figure = new Figure(request.unit());
 	}
 
 	static Weighing weigh(Method method, Request request) {
@@ -32,38 +41,53 @@ final class Weigher {
 			case SPIRAL_FLUTE -> flute();
 			case STRAIGHT_FLUTE -> straight();
 			case THREAD_MILL -> mill();
+			case COMB_MILL -> comb();
 		}
 		if (method.tap()) {
 			tap(method);
 		}
+		special(method);
 		Optional<HolePlan> hole = HolePlan.of(method, request);
-		if (hole.isEmpty()) {
-			out.add("no drill that can be bought is known for it");
-		}
-		hole.filter(h -> request.bottom().isPresent() && h.drillTip() > request.bottom().getAsDouble() + 1e-9).ifPresent(h -> room(method, h));
-		request.bottom().ifPresent(this::spot);
 		Optional<Demand> demand = hole.map(h -> Demand.of(method, request, h));
 		demand.flatMap(d -> d.stalls(request.profile())).ifPresent(out::add);
-		if (request.profile().yes(ProfileKey.DIAMETER)) {
-			out.add("the program would be a mill's, and the profile " + request.profile().name() + " is a lathe's");
+		if (hole.isEmpty() && out.isEmpty()) {
+			out.add(noDrill(method));
 		}
-		return new Weighing(method, pros, cons, out, hole, demand);
+		if (request.lathe()) {
+			lathe(method);
+		}
+		boolean elsewhere = out.isEmpty();
+		double deepest = 0;
+		if (hole.isPresent() && request.bottom().isPresent() && hole.get().drillTip() > request.bottom().getAsDouble() + 1e-9) {
+			deepest = room(method, hole.get());
+		}
+		boolean spot = request.bottom().isPresent() && spot(request.bottom().getAsDouble());
+		return new Weighing(method, pros, cons, out, hole, demand, elsewhere && !spot ? deepest : 0);
 	}
 
-	private void spot(double bottom) {
-		double depth = ProgramBlocks.spotDepth(request);
+	private String noDrill(Method method) {
+		ThreadSpec thread = request.thread();
+		boolean bore = !method.forming() && !thread.system().pipe();
+		return "no drill that can be bought is known for it" + (bore ? "; bore the hole to about " + figure.said(thread.diameter() - thread.pitch()) + " (D - P) and see the limits of the minor diameter" : "");
+	}
+
+	private boolean spot(double bottom) {
+		double depth = Edge.of(request).deepest();
 		if (depth > bottom + 1e-9) {
-			Figure figure = new Figure(request.unit());
-			out.add("the spotting drill goes to " + figure.said(depth) + " for the chamfer, tools may reach " + figure.said(bottom));
+			out.add("the " + (Edge.of(request).after() ? "countersink" : "spotting drill") + " goes to " + figure.said(depth) + " for the chamfer, tools may reach " + figure.said(bottom));
+			return true;
 		}
+		return false;
 	}
 
-	private void room(Method method, HolePlan hole) {
+	/** Full thread that the room gives, mm; 0 where none. */
+	private double room(Method method, HolePlan hole) {
 		double bottom = request.bottom().orElseThrow();
-		Figure figure = new Figure(request.unit());
-		double deepest = HolePlan.deepest(method, request, hole, bottom);
-		out.add("needs a hole to " + figure.said(hole.drillTip()) + ", tools may reach " + figure.said(bottom) + ": "
-				+ (deepest > request.thread().pitch() ? figure.said(Math.floor(deepest * 100) / 100) + " of full thread at most" : "no full thread"));
+		double deepest = figure.down(HolePlan.deepest(method, request, hole, bottom) - 0.02);
+		boolean some = deepest > request.thread().pitch();
+		String taper = request.thread().system().taper() ? "the depth of a taper tap makes the thread's size, and cannot be less" : "no full thread";
+		out.add("needs a hole to " + figure.said(hole.drillTip()) + ", tools may reach " + figure.said(bottom) + ": " + (some ? figure.said(deepest) + " of full thread at most" : taper));
+		return some ? deepest : 0;
 	}
 
 	private void tap(Method method) {
@@ -77,6 +101,58 @@ final class Weigher {
 			out.add("above 50 HRC a cutting tap does not last");
 		}
 		cons.add("a broken tap can scrap the part");
+	}
+
+	/** Taper, several starts, left hand: what is unusual about the thread. */
+	private void special(Method method) {
+		ThreadSpec thread = request.thread();
+		if (thread.system().taper()) {
+			taper(method);
+		}
+		if (thread.starts() > 1) {
+			if (method.tap()) {
+				cons.add(thread.starts() + " starts: the tap is made to order, and advances " + figure.said(thread.lead()) + " a turn");
+			} else {
+				out.add("several starts are not planned here");
+			}
+		}
+		if (thread.hand() == Hand.LEFT) {
+			(method.tap() ? cons : pros).add(method.tap() ? "left-hand: the tap is seldom in stock" : "left-hand: the same cutter, the helix the other way");
+			if (method.tap() && new Dialect(request.profile()).g(Meaning.TAP_LEFT, 74).isEmpty()) {
+				out.add("the profile " + request.profile().name() + " has no left-hand tapping cycle");
+			}
+		}
+	}
+
+	private void taper(Method method) {
+		Optional<TaperTap> tap = TaperTap.of(request.thread());
+		switch (method) {
+			case STRAIGHT_FLUTE, SPIRAL_FLUTE -> {
+				pros.add("a taper tap: its depth makes the size, set by the gauge" + tap.map(t -> "; tip to " + figure.said(t.tip()) + " by " + t.source()).orElse(""));
+				cons.add("cuts on its whole length: half the speed, more torque than the figure says; a reamed taper hole helps it");
+				if (tap.isEmpty()) {
+					out.add("how deep a taper tap of this size goes is in no table here");
+				}
+			}
+			case FORM_TAP, SPIRAL_POINT -> out.add("taper threads are not made with it");
+			default -> out.add("a taper thread is milled on a cone, which not every control follows; it is not planned here");
+		}
+		tap.filter(t -> request.depth() > t.full() + 1e-6).ifPresent(t -> out.add(figure.said(request.depth()) + " of full thread asked, the joint needs " + figure.said(t.full())
+				+ ": deeper makes a taper thread too large"));
+		if (request.thread().system() == ThreadSystem.R) {
+			out.add("R is the external thread; its internal ones are Rc and Rp");
+		}
+	}
+
+	private void lathe(Method method) {
+		if (!method.tap()) {
+			out.add("a thread mill needs a driven spindle, and the profile " + request.profile().name() + " is a lathe's");
+		} else {
+			pros.add("on the centreline of a lathe the part turns and the tap stands still");
+		}
+		if (request.count() > 1) {
+			out.add(request.count() + " holes in a row: a lathe makes one, on its centreline");
+		}
 	}
 
 	private void form() {
@@ -131,17 +207,33 @@ final class Weigher {
 		pros.add("small chips, little torque; a broken cutter does not scrap the part");
 		pros.add("size set by the radius; one cutter for several diameters; thread nearly to the bottom");
 		cons.add("slower than a tap; needs helical moves in three axes and a first part that is gauged");
+		milled();
+	}
+
+	private void comb() {
+		pros.add("the whole thread in one turn: quicker than a single form; a broken cutter does not scrap the part");
+		cons.add("one pitch a cutter; all teeth push at once: the cutter bends, the thread comes out tapered where it is slender");
+		cons.add("needs helical moves in three axes and a first part that is gauged");
+		if (request.diameters() > COMB_LENGTH + 1e-9) {
+			out.add("over 2.5 D deep: combs have no teeth that far up (common practice)");
+		}
+		milled();
+	}
+
+	private void milled() {
 		if (request.diameters() > 2.5) {
 			cons.add("over 2.5 D deep the cutter bends: spring passes, see its reach");
 		}
-		if (request.thread().diameter() < 4) {
+		if (request.diameters() > 4 + 1e-9) {
+			out.add("over 4 D deep no cutter reaches and stays stiff (common practice, no source)");
+		}
+		if (request.thread().diameter() < SMALLEST_MILL - 1e-9) {
+			out.add("no thread mill is made for so small a thread");
+		} else if (request.thread().diameter() < 4) {
 			cons.add("a cutter below 3 mm breaks easily");
 		}
 		if (request.hardness() > MILL_HARD) {
 			out.add("above 62 HRC carbide does not last");
-		}
-		if (request.thread().starts() > 1) {
-			out.add("several starts are not planned here");
 		}
 	}
 }

@@ -13,8 +13,9 @@ import java.util.Optional;
  * @param ruledOut what forbids it; empty where it can be done
  * @param hole     the hole it needs; empty where no drill is known
  * @param demand   what it takes; empty where no drill is known
+ * @param deepest  full thread that the room gives where that is all that rules it out, mm; 0 else
  */
-public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole, Optional<Demand> demand) {
+public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole, Optional<Demand> demand, double deepest) {
 
 	public Weighing {
 		pros = List.copyOf(pros);
@@ -22,11 +23,11 @@ public record Weighing(Method method, List<String> pros, List<String> cons, List
 		ruledOut = List.copyOf(ruledOut);
 	}
 
-	/** The same with what the tool list says of its tap: the number, or that it must be bought. */
-	Weighing with(Optional<Integer> tool) {
-		List<String> more = new ArrayList<>(tool.isPresent() ? pros : cons);
-		more.add(tool.map(t -> "on hand: T" + t + " of the tool list").orElse("to be bought: no such tap for this thread in the tool list"));
-		return new Weighing(method, tool.isPresent() ? more : pros, tool.isPresent() ? cons : more, ruledOut, hole, demand);
+	/** The same with what the tool list says of a tool of it: the number, or that it must be bought. */
+	Weighing with(String tool, Optional<Integer> pocket) {
+		List<String> more = new ArrayList<>(pocket.isPresent() ? pros : cons);
+		more.add(pocket.map(t -> tool + " on hand: T" + t + " of the tool list").orElse(tool + " to be bought: not in the tool list"));
+		return new Weighing(method, pocket.isPresent() ? more : pros, pocket.isPresent() ? cons : more, ruledOut, hole, demand, deepest);
 	}
 
 	/** Whether nothing rules it out. */

@@ -57,10 +57,13 @@ final class WishReader {
 		if (!problems.isEmpty()) {
 			return new Wish.Understood(Optional.empty(), problems);
 		}
+		ThreadSpec made = thread.orElseThrow();
 		boolean through = wall.isPresent() || bottom.isEmpty() && known.map(Request::through).orElse(false);
 		OptionalDouble limit = bottom.isPresent() || through ? bottom : known.map(Request::bottom).orElse(OptionalDouble.empty());
-		return new Wish.Understood(Optional.of(new Request(thread.orElseThrow(), stock, depth(thread.orElseThrow(), callout, wall, typed), limit, through, count, profile)),
-				problems);
+		double depth = depth(made, callout, wall, typed);
+		Request request = new Request(made, stock, depth, limit, through, count, profile);
+		double before = known.filter(k -> through && k.through()).map(Request::wall).orElse(depth);
+		return new Wish.Understood(Optional.of(through ? request.inWall(wall.orElse(Math.max(depth, before))) : request), problems);
 	}
 
 	private Optional<Callout> callout(String typed) {
@@ -72,8 +75,8 @@ final class WishReader {
 	}
 
 	private double depth(ThreadSpec thread, Optional<Callout> callout, OptionalDouble wall, OptionalDouble typed) {
-		if (wall.isPresent() || typed.isPresent()) {
-			return wall.isPresent() ? wall.getAsDouble() : typed.getAsDouble();
+		if (typed.isPresent() || wall.isPresent() && !thread.system().taper()) {
+			return typed.isPresent() ? typed.getAsDouble() : wall.getAsDouble();
 		}
 		return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).or(() -> known.map(Request::depth)).orElse(Request.usualDepth(thread));
 	}

@@ -34,9 +34,16 @@ class SequenceTest {
 	}
 
 	@Test
-	void aLatheGetsNoProgramOfAMill() {
-		Work lathe = WorkReader.read(new ProgramFile("a.nc", ProgramText.of("T0101\n")), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("turning"));
-		assertThat(Sequence.of(ProgramText.of("(M8X1.25 DEPTH 16)\n"), lathe, "cut")).singleElement().asString().contains("PROFILE TURNING IS A LATHE'S");
+	void aLatheDrillsAndTapsOnItsCentreline() {
+		String head = "G21 G18 G40 G80 G99\nT0202 (ROUGHING TOOL)\nG97 S800 M3\nG0 X50. Z5.\nG1 X-1. F0.2\nG0 Z50.\n";
+		MachineProfile turning = MachineProfile.named("turning");
+		Work lathe = WorkReader.read(new ProgramFile("a.nc", ProgramText.of(head)), ProgramFolder.EMPTY, Job.EMPTY, turning);
+		List<String> blocks = Sequence.of(ProgramText.of("(M8X1.25 DEPTH 16)\n"), lathe, "cut");
+		assertThat(blocks).anyMatch(block -> block.startsWith("T0505 (SPIRAL FLUTE TAP M8X1.25)")).anyMatch(block -> block.startsWith("G84 Z-19.75 F1.25"));
+		ProgramFile whole = new ProgramFile("a.nc", ProgramText.of(head + "(M8X1.25 DEPTH 16)\n" + String.join("\n", blocks) + "\nM30\n"));
+		CheckResult result = Checker.check(whole, ProgramFolder.EMPTY, Job.EMPTY, turning, RuleSettings.DEFAULT);
+		assertThat(result.operations()).isEqualTo(1);
+		assertThat(result.findings()).filteredOn(finding -> finding.severity() != Severity.INFORMATION).isEmpty();
 	}
 
 	@Test

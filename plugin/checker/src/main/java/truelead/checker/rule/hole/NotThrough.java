@@ -28,7 +28,10 @@ public final class NotThrough extends HoleRule {
 		}
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().filter(Fact::stated).map(Fact::value).orElse(false);
-		TapDepth.shallowest(tapping).filter(d -> wall.isPresent() && through && d.surfaceKnown()).ifPresent(depth -> {
+		// a through hole may be threaded only so deep: thread-too-short looks at that
+		boolean allTheWay = tapping.wanted().depth().filter(d -> wall.isPresent() && d.value() < wall.get().value() - tapping.wanted().statedThread().map(t -> t.value().pitch()).orElse(0.0))
+				.isEmpty();
+		TapDepth.shallowest(tapping).filter(d -> wall.isPresent() && through && allTheWay && d.surfaceKnown()).ifPresent(depth -> {
 			double past = depth.tip() - wall.get().value();
 			if (past < depth.lead().atLeast(depth.pitch()) - Written.open(depth.stroke().resolution()) - 1e-6) {
 				found.accept(draft(depth, wall.get(), past));

@@ -42,7 +42,7 @@ public final class EntryOffPitch implements Rule {
 		}
 		double lead = thread.value().lead();
 		double own = lead * Math.abs(arc.sweep()) / (2 * Math.PI);
-		double about = lead * aboutHole(pass, arc) / (2 * Math.PI);
+		double about = lead * aboutHole(pass, arc, inside(operation, pass, thread.value())) / (2 * Math.PI);
 		int axis = pass.axis();
 		double sense = Math.signum(pass.lead());
 		double climbs = sense * (arc.to().along(axis) - arc.from().along(axis));
@@ -59,10 +59,16 @@ public final class EntryOffPitch implements Rule {
 				.from("climb with the thread", figures.fine(about), "geometry: lead times the arc's angle about the hole over a full turn").finding());
 	}
 
+	/** How far inside the programmed path the cutter's centre goes, mm: its radius where the path is the wall and compensation is on, else 0. */
+	private static double inside(ThreadMilling operation, MillPass pass, ThreadSpec thread) {
+		double cutter = MillFacts.cutter(operation).orElse(0);
+		return HelixForm.of(pass).onContour(thread.diameter(), cutter) ? cutter / 2 : 0;
+	}
+
 	/** The angle the lead-in turns about the hole: from the centre it is the part in which the tooth is near the wall, half of its own. */
-	private static double aboutHole(MillPass pass, Step.Arc arc) {
+	private static double aboutHole(MillPass pass, Step.Arc arc, double inside) {
 		HelixForm form = HelixForm.of(pass);
 		double own = Math.abs(arc.sweep());
-		return form.fromAxis(arc.from()) < 0.05 * form.pathDiameter() ? own / 2 : form.angle(arc) > own ? own : form.angle(arc);
+		return Math.abs(form.fromAxis(arc.from()) - inside) < 0.05 * form.pathDiameter() ? own / 2 : form.angle(arc) > own ? own : form.angle(arc);
 	}
 }
