@@ -90,7 +90,7 @@ public final class PlanCommand implements Callable<Integer> {
 	public Integer call() {
 		Job job = tools.map(file -> JobOptions.withTools(Job.EMPTY, file)).orElse(Job.EMPTY);
 		Optional<Existing> existing = from.map(place -> existing(place, job));
-		Request request = existing.map(Existing::request).orElseGet(() -> understood(wish().on(Machines.find(machine))));
+		Request request = written(existing.map(Existing::request).orElseGet(() -> understood(wish().on(Machines.find(machine)))));
 		Plan plan = tools.isPresent() ? Plan.of(request, job) : Plan.of(request);
 		terminal.out().print(switch (report) {
 			case TEXT -> PlanText.write(plan, existing);
@@ -120,14 +120,16 @@ public final class PlanCommand implements Callable<Integer> {
 		understood.problems().entrySet().stream().findFirst().ifPresent(problem -> {
 			throw new Complaint((problem.getKey() == Field.CALLOUT ? "" : "--" + problem.getKey().name().toLowerCase(Locale.ROOT) + " ") + problem.getValue());
 		});
-		Request request = understood.request().orElseThrow();
+		return understood.request().orElseThrow();
+	}
+
+	/** The request, its program written as the options say. */
+	private Request written(Request request) {
 		if (feed.isPresent() && !feed.get().equals("per-minute") && !feed.get().equals("per-rev")) {
 			throw new Complaint("--feed \"" + feed.get() + "\" is no way to program F; per-minute or per-rev is");
 		}
-		if (feed.isPresent()) {
-			request = request.feed(feed.get().equals("per-rev"));
-		}
-		return compensation ? request.with(Request.Option.COMPENSATION) : request;
+		Request fed = feed.map(way -> request.feed(way.equals("per-rev"))).orElse(request);
+		return compensation ? fed.with(Request.Option.COMPENSATION) : fed;
 	}
 
 	private Wish wish() {

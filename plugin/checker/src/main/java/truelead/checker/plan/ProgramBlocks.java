@@ -87,7 +87,9 @@ final class ProgramBlocks {
 		double d = hole.drill().diameter();
 		boolean named = hole.drill().unit() == LengthUnit.INCH && !hole.source().startsWith("on hand")
 				&& hole.drill().name().chars().anyMatch(c -> !Character.isDigit(c));
-		return "DRILL " + (named ? hole.drill().name() + " DIA " + figure.word(d) : "DIA " + figure.word(d)) + " 118 DEG";
+		// a bare 3 in an inch program is read as millimetres, as few drills are of 3 inch
+		String unit = request.unit() == LengthUnit.INCH && !named ? " IN" : "";
+		return "DRILL " + (named ? hole.drill().name() + " " : "") + "DIA " + figure.word(d) + unit + " 118 DEG";
 	}
 
 	private int spot(int last) {

@@ -139,6 +139,9 @@ final class Weigher {
 		}
 		tap.filter(t -> request.depth() > t.full() + 1e-6).ifPresent(t -> out.add(figure.said(request.depth()) + " of full thread asked, the joint needs " + figure.said(t.full())
 				+ ": deeper makes a taper thread too large"));
+		if (request.through() && tap.filter(t -> request.wall() < t.full() - 1e-6).isPresent()) {
+			out.add("the wall of " + figure.said(request.wall()) + " is less than the " + figure.said(tap.get().full()) + " of thread that the joint needs");
+		}
 		if (request.thread().system() == ThreadSystem.R) {
 			out.add("R is the external thread; its internal ones are Rc and Rp");
 		}

@@ -40,8 +40,6 @@ final class WishReader {
 		if (thread.isEmpty()) {
 			problems.putIfAbsent(Field.CALLOUT, "a thread as drawings write it is missing, such as M8 or 1/4-20 UNC");
 		}
-		thread.filter(spec -> spec.system().taper())
-				.ifPresent(spec -> problems.put(Field.CALLOUT, spec.designation() + " is a taper thread; plan makes parallel threads only"));
 		LengthUnit unit = thread.map(ThreadSpec::unit).orElse(LengthUnit.MM);
 		OptionalDouble wall = length(Field.THROUGH, unit);
 		OptionalDouble bottom = length(Field.BOTTOM, unit);
@@ -75,8 +73,11 @@ final class WishReader {
 	}
 
 	private double depth(ThreadSpec thread, Optional<Callout> callout, OptionalDouble wall, OptionalDouble typed) {
-		if (typed.isPresent() || wall.isPresent() && !thread.system().taper()) {
-			return typed.isPresent() ? typed.getAsDouble() : wall.getAsDouble();
+		if (typed.isPresent()) {
+			return typed.getAsDouble();
+		}
+		if (wall.isPresent() && !thread.system().taper()) {
+			return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).filter(depth -> depth < wall.getAsDouble()).orElse(wall.getAsDouble());
 		}
 		return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).or(() -> known.map(Request::depth)).orElse(Request.usualDepth(thread));
 	}
