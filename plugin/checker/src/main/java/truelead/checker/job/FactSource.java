@@ -6,6 +6,8 @@ public enum FactSource {
 	NOTE("called out in a note"),
 	/** A free callout in a comment of the operation. */
 	CALLOUT("called out in a comment"),
+	/** A comment above the first tool, which speaks of the whole part. */
+	TITLE("called out in the program's title"),
 	/** The comment of the tool itself: on its T line or at its tool change. */
 	TOOL_COMMENT("tool comment"),
 	/** The tool list in the comments at the head of the program. */

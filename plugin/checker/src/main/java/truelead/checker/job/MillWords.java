@@ -41,6 +41,8 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 				pitch = perInch(tokens, i - 1);
 			} else if (token.getType() == NoteLexer.FLUTES || token.getType() == NoteLexer.TEETH) {
 				teeth = teeth.or(count(tokens, i - 1));
+			} else if (token.getType() == NoteLexer.Z && i + 1 < tokens.size() && unsigned(tokens.get(i + 1))) {
+				teeth = teeth.or(count(tokens, i + 1));
 			} else if (token.getType() == NoteLexer.FZ) {
 				toothFeed = length(tokens, i + 1, unit);
 			}
@@ -48,7 +50,12 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		return new MillWords(comb, pitch, teeth, toothFeed);
 	}
 
-	/** The whole number before FLUTE. */
+	/** Z4 is four teeth, Z-4 a depth. */
+	private static boolean unsigned(Token token) {
+		return token.getType() == NoteLexer.NUMBER && Character.isDigit(token.getText().charAt(0));
+	}
+
+	/** The whole number before FLUTE or behind Z. */
 	private static Supplier<Optional<Integer>> count(CommonTokenStream tokens, int at) {
 		double value = at >= 0 && tokens.get(at).getType() == NoteLexer.NUMBER ? Double.parseDouble(tokens.get(at).getText()) : 0;
 		return () -> value >= 1 && value <= MOST_TEETH && value == Math.rint(value) ? Optional.of((int) value) : Optional.empty();

@@ -12,8 +12,8 @@ import truelead.checker.thread.ToolListLine;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer
- * speaks of, if the hole it goes into suits exactly one of them. Their counts are not taken, since they speak of the part, which may be
- * one of several on the table, or be turned over.
+ * speaks of, if the hole it goes into suits exactly one of them. Their counts speak of the part, which may be one of several on the table,
+ * or be turned over.
  */
 final class TitleThreads {
 

@@ -105,7 +105,9 @@ final class WantedReader {
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
 				.or(() -> deep.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
-				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())));
+				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())))
+				.or(() -> deep.filter(c -> nearest.isEmpty() && c.callout().count().isPresent())
+						.map(c -> Callouts.fact(c.comment(), c.callout(), FactSource.TITLE, c.callout().count().getAsInt())));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head(), Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();

@@ -2,6 +2,7 @@ package truelead.checker.rule.method;
 
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
@@ -25,7 +26,7 @@ public final class CountDiffers extends OperationRule {
 		boolean open = work.group(operation).stream()
 				.anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
 		long threaded = work.group(operation).stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
-		if (open || threaded == count.value() || threaded == 0) {
+		if (open || threaded == count.value() || threaded == 0 || count.source() == FactSource.TITLE && mayBePart(threaded, count.value())) {
 			return;
 		}
 		found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
@@ -34,6 +35,11 @@ public final class CountDiffers extends OperationRule {
 						+ "; compare the positions with the drawing, or mend the callout")
 				.known("holes called out", count.value().toString(), count)
 				.programmed("holes threaded", Long.toString(threaded), operation.block()));
+	}
+
+	/** A title counts the holes of the part: several parts have more of them, and one side of it, or one of its faces, a whole share. */
+	private static boolean mayBePart(long threaded, int count) {
+		return threaded > count || count % threaded == 0;
 	}
 
 	/** Places that lie within a hundredth of each other are one. */
