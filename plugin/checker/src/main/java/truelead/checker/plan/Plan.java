@@ -21,6 +21,8 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 	private static final double FORM_UP_TO = 16;
 	private static final double MILL_FROM = 24;
 	private static final double HARD = 45;
+	/** So few holes in a tough and costly stock are milled: the time is small beside the part that a broken tap scraps (common practice, no source). */
+	private static final int FEW = 4;
 	/** A comb pays where many holes are milled (common practice, no source). */
 	private static final int MANY = 20;
 
@@ -89,7 +91,8 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		if (request.thread().system().taper()) {
 			return List.of(Method.STRAIGHT_FLUTE, Method.SPIRAL_FLUTE);
 		}
-		if (request.hardness() > HARD || request.thread().diameter() > MILL_FROM) {
+		boolean tough = request.group() == StockGroup.TITANIUM || request.group() == StockGroup.NICKEL_ALLOY;
+		if (request.hardness() > HARD || request.thread().diameter() > MILL_FROM || tough && request.count() <= FEW) {
 			return List.of(mill, other, cutting, Method.SPIRAL_FLUTE, Method.STRAIGHT_FLUTE, Method.FORM_TAP);
 		}
 		if (shortChips) {

@@ -100,7 +100,8 @@ final class Weigher {
 		if (!method.forming() && request.hardness() > TAP_HARD) {
 			out.add("above 50 HRC a cutting tap does not last");
 		}
-		cons.add("a broken tap can scrap the part");
+		boolean tough = request.group() == StockGroup.TITANIUM || request.group() == StockGroup.NICKEL_ALLOY;
+		cons.add("a broken tap can scrap the part" + (tough ? ": this stock grips the tap and costs most" : ""));
 	}
 
 	/** Taper, several starts, left hand: what is unusual about the thread. */
