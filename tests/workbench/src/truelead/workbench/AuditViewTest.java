@@ -53,8 +53,9 @@ class AuditViewTest {
 	}
 
 	@AfterEach
-	void close() {
+	void close() throws CoreException {
 		OpenProgram.closeAll();
+		project.getFile("accepted-findings.csv").delete(true, null);
 		IWorkbenchPage page = page();
 		page.hideView(page.findView(VIEW));
 		Screen.settle();
@@ -98,6 +99,23 @@ class AuditViewTest {
 		Screen.waitUntil("the verdict without the finding", () -> programs().get(1).startsWith("shop/slow.nc \u2013 Nothing found"));
 		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
 		assertThat(text(project.getFile("accepted-findings.csv"))).contains(",feed-off-pitch,slow.nc,floating holder,");
+	}
+
+	@Test
+	void whatTheAcceptFileAcceptsStandsInOpenProgramsAndProblemsNoLonger() throws Exception {
+		IFile slow = project.getFile("slow.nc");
+		OpenProgram program = OpenProgram.open(slow);
+		program.waitFor("F500");
+		Screen.waitUntil("a marker", () -> OpenProgram.markers(slow, "truelead.editor.finding").stream().anyMatch(message -> message.contains("F500")));
+		auditTheProject();
+		goToTheFeed();
+		Dialogs.inDialog("Accept", () -> {
+			Screen.type("floating holder");
+			Screen.chord(SWT.ALT, 'f');
+			Screen.press(0, SWT.CR, '\r');
+		}, () -> press("Accept"));
+		program.waitGone("F500");
+		Screen.waitUntil("no marker", () -> OpenProgram.markers(slow, "truelead.editor.finding").stream().noneMatch(message -> message.contains("F500")));
 	}
 
 	@Test

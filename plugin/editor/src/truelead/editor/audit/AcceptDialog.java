@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.run.Acceptance;
+import truelead.editor.check.ProjectAcceptFile;
 
 /** Asks why findings are accepted, by whom, and where that is to stand. */
 final class AcceptDialog extends TitleAreaDialog {
@@ -45,7 +46,7 @@ final class AcceptDialog extends TitleAreaDialog {
 		person = line(area, "&Who:", System.getProperty("user.name", ""));
 		note = choice(area, "a &note in the program, at the operation");
 		note.setSelection(true);
-		choice(area, "a line of the accept &file " + ProjectAcceptances.FILE + " of the project");
+		choice(area, "a line of the accept &file " + ProjectAcceptFile.NAME + " of the project");
 		reason.addModifyListener(changed -> check());
 		return area;
 	}

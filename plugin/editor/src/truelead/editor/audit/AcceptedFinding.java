@@ -5,6 +5,7 @@ import org.eclipse.core.resources.IFile;
 import truelead.audit.run.Acceptance;
 import truelead.audit.standing.AcceptFile;
 import truelead.checker.job.Allowance;
+import truelead.editor.check.ProjectAcceptFile;
 
 /**
  * A finding that somebody has accepted, by a note in the program or a line of the project's accept file.
@@ -33,7 +34,7 @@ record AcceptedFinding(String rule, Optional<IFile> program, String programName,
 
 	/** By what it is accepted. */
 	String by() {
-		return note.isPresent() ? "note in the program" : ProjectAcceptances.FILE;
+		return note.isPresent() ? "note in the program" : ProjectAcceptFile.NAME;
 	}
 
 	/** Whether it still accepts anything, in words. */

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
+import truelead.editor.check.ProjectAcceptFile;
 import truelead.editor.settings.Layouts;
 import truelead.editor.settings.ScopedPage;
 import truelead.editor.settings.Sheet;
@@ -79,7 +80,7 @@ public final class AcceptedPage extends ScopedPage {
 	private void takeBack() {
 		List<AcceptedFinding> chosen = sheet.selected();
 		if (MessageDialog.openConfirm(getShell(), "Take Back", "Take " + chosen.size() + " back? Notes are cut out of their programs, which are saved; "
-				+ "lines are taken out of " + ProjectAcceptances.FILE + ".")) {
+				+ "lines are taken out of " + ProjectAcceptFile.NAME + ".")) {
 			List<String> failed = TakingBack.of(project().orElseThrow(), chosen);
 			if (!failed.isEmpty()) {
 				MessageDialog.openWarning(getShell(), "Take Back", String.join("\n", failed));

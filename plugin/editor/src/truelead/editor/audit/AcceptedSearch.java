@@ -19,6 +19,7 @@ import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.audit.standing.AcceptFile;
 import truelead.checker.job.Allowance;
+import truelead.editor.check.ProjectAcceptFile;
 
 /** Finds all that is accepted in a project, by an audit of its programs in the background. */
 final class AcceptedSearch {
@@ -60,7 +61,7 @@ final class AcceptedSearch {
 
 	/** A file that is none is the audit's own complaint. */
 	private void readEntries() {
-		IFile file = ProjectAcceptances.file(project);
+		IFile file = ProjectAcceptFile.of(project);
 		try {
 			entries = file.exists() && file.getLocation() != null ? AcceptFile.read(file.getLocation().toOSString()).entries() : List.of();
 		} catch (Complaint noAcceptFile) {

@@ -23,6 +23,7 @@ import truelead.audit.standing.AllowNote;
 import truelead.checker.rule.Finding;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.ProgramCheck;
+import truelead.editor.check.ProjectAcceptFile;
 
 /** Accepts findings as was answered: by a note that is put into the program and saved, or by a line of the project's accept file. */
 final class Accepting {
@@ -50,7 +51,7 @@ final class Accepting {
 	}
 
 	private Optional<String> line(AuditedFinding finding) throws IOException, CoreException {
-		IFile file = ProjectAcceptances.file(finding.program().getProject());
+		IFile file = ProjectAcceptFile.of(finding.program().getProject());
 		if (file.getLocation() == null) {
 			return Optional.of(finding.program().getProject().getName() + " is on no disk, so it can have no accept file.");
 		}

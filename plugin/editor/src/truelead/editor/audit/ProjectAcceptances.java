@@ -7,12 +7,10 @@ import org.eclipse.core.resources.IProject;
 import truelead.audit.run.Audited;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.Standing;
+import truelead.editor.check.ProjectAcceptFile;
 
-/** The accept file of a project, {@code accepted-findings.csv} at its top, for the programs of that project alone. */
+/** The accept file of a project, for the programs of that project alone. */
 final class ProjectAcceptances implements Standing {
-
-	/** The file's name. */
-	static final String FILE = "accepted-findings.csv";
 
 	private final String prefix;
 	private final AcceptFile acceptances;
@@ -22,16 +20,11 @@ final class ProjectAcceptances implements Standing {
 		this.acceptances = acceptances;
 	}
 
-	/** The accept file of a project, whether it is there or not. */
-	static IFile file(IProject project) {
-		return project.getFile(FILE);
-	}
-
 	/** Those of all projects that have programs in the scope; a file that is none is a complaint. */
 	static List<Standing> of(AuditScope scope) {
 		List<Standing> all = new ArrayList<>();
 		for (IProject project : scope.programs().stream().map(IFile::getProject).distinct().toList()) {
-			IFile file = file(project);
+			IFile file = ProjectAcceptFile.of(project);
 			if (file.exists() && file.getLocation() != null) {
 				all.add(new ProjectAcceptances(project, AcceptFile.read(file.getLocation().toOSString())));
 			}

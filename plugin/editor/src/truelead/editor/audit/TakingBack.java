@@ -19,6 +19,7 @@ import org.eclipse.jface.text.IDocument;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.NoteCut;
 import truelead.checker.job.Allowance;
+import truelead.editor.check.ProjectAcceptFile;
 import truelead.grammar.ProgramText;
 
 /** Takes acceptances back: cuts notes out of programs and saves them, and lines out of the accept file. */
@@ -45,7 +46,7 @@ final class TakingBack {
 	}
 
 	private void lines(List<AcceptFile.Entry> entries) {
-		IFile file = ProjectAcceptances.file(project);
+		IFile file = ProjectAcceptFile.of(project);
 		try {
 			if (!AcceptFile.remove(file.getLocation().toFile().toPath(), entries)) {
 				failed.add(file.getName() + " has changed since it was read; open this page again.");

@@ -11,6 +11,7 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPathEditorInput;
 import org.eclipse.ui.IURIEditorInput;
 import truelead.audit.source.Neighbours;
+import truelead.audit.standing.AcceptFile;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
@@ -30,13 +31,19 @@ import truelead.editor.settings.ProjectJob;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
-/** A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities. */
-public record ProgramCheck(String name, ProgramFolder folder, Job job, MachineProfile machine, RuleSettings settings) {
+/**
+ * A check as it is set up for one file: its name, its neighbours for called programs, machine, job and severities.
+ *
+ * @param shown    the name in reports, with project and folders
+ * @param accepted what the project accepts outside its programs
+ */
+public record ProgramCheck(String name, String shown, ProgramFolder folder, Job job, MachineProfile machine, RuleSettings settings,
+		Optional<AcceptFile> accepted) {
 
 	/** As set up for a file of the workspace. */
 	public static ProgramCheck of(IFile file) {
 		ProgramFolder folder = file.getLocation() == null ? ProgramFolder.EMPTY : new Neighbours(file.getLocation().toFile().toPath());
-		return of(file.getName(), folder, Optional.of(file.getProject()));
+		return of(file.getName(), file.getFullPath().makeRelative().toString(), folder, Optional.of(file.getProject()));
 	}
 
 	/** As set up for what an editor shows, in a project or not. */
@@ -51,11 +58,12 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		} else if (input instanceof IURIEditorInput uri && "file".equals(uri.getURI().getScheme())) {
 			folder = new Neighbours(Path.of(uri.getURI()));
 		}
-		return of(input.getName(), folder, Optional.empty());
+		return of(input.getName(), input.getName(), folder, Optional.empty());
 	}
 
-	private static ProgramCheck of(String name, ProgramFolder folder, Optional<IProject> project) {
-		return new ProgramCheck(name, folder, ProjectJob.of(project), CheckSettings.machine(), CheckSettings.rules(project));
+	private static ProgramCheck of(String name, String shown, ProgramFolder folder, Optional<IProject> project) {
+		return new ProgramCheck(name, shown, folder, ProjectJob.of(project), CheckSettings.machine(), CheckSettings.rules(project),
+				project.flatMap(ProjectAcceptFile::read));
 	}
 
 	private Work nothing() {
@@ -73,7 +81,7 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		try {
 			CheckResult result = Checker.check(program, folder, job, machine, settings, budget);
 			result.findings().stream().filter(Rules::failed).forEach(this::log);
-			return new CheckedText(this, program, result, stamp);
+			return new CheckedText(this, program, judged(program, result), stamp);
 		} catch (RuntimeException | StackOverflowError failure) {
 			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
 			return new CheckedText(this, program, new CheckResult(List.of(failed(program, failure)), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);
@@ -89,5 +97,10 @@ public record ProgramCheck(String name, ProgramFolder folder, Job job, MachinePr
 		return new Finding("not-followed", Severity.WARNING, "the check failed on this program (" + failure.getClass().getSimpleName()
 				+ "): a fault of the checker, not of the program; nothing in it is checked", new Location(program, 0, new Span(0, program.text().line(0).length())),
 				List.of(), List.of(), List.of(), -1, Optional.empty());
+	}
+
+	private CheckResult judged(ProgramFile program, CheckResult result) {
+		return accepted.map(file -> new CheckResult(file.accept(program, shown, result.findings()), result.work(), result.blocks(), result.operations(),
+				result.notFollowed(), result.assumptions())).orElse(result);
 	}
 }

@@ -12,7 +12,7 @@ import truelead.editor.EditorIds;
 import truelead.editor.settings.CheckSettings;
 import truelead.editor.settings.ProjectJob;
 
-/** The files of a project by which its programs are checked: its settings, machine profiles, its tool list. */
+/** The files of a project by which its programs are checked: its settings, machine profiles, its tool list, its accept file. */
 final class SettingsFiles {
 
 	private static final String SETTINGS = EditorIds.BUNDLE + ".prefs";
@@ -35,7 +35,7 @@ final class SettingsFiles {
 
 	private static boolean isOne(IResource file, Optional<Path> tools) {
 		IPath place = file.getLocation();
-		return file.getName().equals(SETTINGS) || file.getName().equals(ProgramFolder.PROFILE)
+		return file.getName().equals(SETTINGS) || file.getName().equals(ProgramFolder.PROFILE) || file.getName().equals(ProjectAcceptFile.NAME)
 				|| place != null && tools.filter(place.toFile().toPath()::equals).isPresent();
 	}
 }

@@ -19,7 +19,7 @@ public record Judged(Finding finding, String fingerprint, Optional<Acceptance> a
 	public static final String NOT_FOLLOWED = "not-followed";
 
 	/** The findings of one program, none known yet, those accepted by a note in the program so marked. */
-	static List<Judged> all(List<Finding> findings) {
+	public static List<Judged> all(List<Finding> findings) {
 		List<String> marks = Fingerprint.of(findings);
 		List<Judged> judged = new ArrayList<>();
 		for (int i = 0; i < findings.size(); i++) {

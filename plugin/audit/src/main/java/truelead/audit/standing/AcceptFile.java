@@ -23,6 +23,8 @@ import truelead.audit.run.Acceptance;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.audit.source.Paths;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.rule.Finding;
 
 /**
  * Findings accepted outside the programs: a CSV file (RFC 4180, UTF-8) with the columns {@code fingerprint,rule,program,reason,person,date}.
@@ -52,7 +54,11 @@ public final class AcceptFile implements Standing {
 
 		/** Whether it is about that program. */
 		public boolean speaksOf(Audited.Checked checked) {
-			return program.isEmpty() || program.equals(checked.file().name()) || program.equals(checked.source().shown());
+			return speaksOf(checked.file().name(), checked.source().shown());
+		}
+
+		private boolean speaksOf(String name, String programShown) {
+			return program.isEmpty() || program.equals(name) || program.equals(programShown);
 		}
 	}
 
@@ -149,6 +155,19 @@ public final class AcceptFile implements Standing {
 	private Optional<Entry> find(Audited.Checked checked, Judged judged) {
 		return byFingerprint.getOrDefault(judged.fingerprint(), List.of()).stream()
 				.filter(entry -> entry.speaksOf(checked) && entry.accepts(judged)).findFirst();
+	}
+
+	/** A program's findings, all that were found in their order, with the reason at those that an entry accepts. */
+	public List<Finding> accept(ProgramFile program, String programShown, List<Finding> findings) {
+		List<Finding> judged = new ArrayList<>();
+		for (Judged one : Judged.all(findings)) {
+			Finding found = one.finding();
+			Optional<String> reason = found.accepted().or(() -> byFingerprint.getOrDefault(one.fingerprint(), List.of()).stream()
+					.filter(entry -> entry.speaksOf(program.name(), programShown) && entry.accepts(one)).map(entry -> entry.acceptance.reason()).findFirst());
+			judged.add(reason.equals(found.accepted()) ? found : new Finding(found.rule(), found.severity(), found.message(), found.at(), found.related(),
+					found.fixes(), found.evidence(), found.operation(), reason));
+		}
+		return judged;
 	}
 
 	/** One sentence for every stale entry, by line. */

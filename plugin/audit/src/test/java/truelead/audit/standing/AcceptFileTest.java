@@ -36,6 +36,14 @@ class AcceptFileTest {
 	}
 
 	@Test
+	void theEditorsFindingsAreAcceptedTheSameWay() throws IOException {
+		AcceptFile accepted = file(HEAD + mark + ",feed-off-pitch,bracket.nc,floating holder,,\n");
+		assertThat(accepted.accept(checked.file(), "shop/bracket.nc", checked.result().findings()).get(0).accepted()).contains("floating holder");
+		AcceptFile other = file(HEAD + mark + ",feed-off-pitch,flange.nc,floating holder,,\n");
+		assertThat(other.accept(checked.file(), "shop/bracket.nc", checked.result().findings()).get(0).accepted()).isEmpty();
+	}
+
+	@Test
 	void anEntryForAnotherProgramDoesNot() throws IOException {
 		AcceptFile accepted = file(HEAD + mark + ",feed-off-pitch,flange.nc,r,,\n");
 		assertThat(accepted.judge(checked).findings().get(0).open()).isTrue();
