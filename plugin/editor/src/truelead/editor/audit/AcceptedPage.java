@@ -44,7 +44,7 @@ public final class AcceptedPage extends ScopedPage {
 		said = new Label(page, SWT.NONE);
 		sheet = new Sheet<>(page, "&Findings:", AcceptedFinding.class);
 		sheet.column("Rule", 160, AcceptedFinding::rule).column("Program", 130, AcceptedFinding::programName)
-				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 130, AcceptedFinding::state)
+				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 170, AcceptedFinding::state)
 				.column("Reason", 180, row -> row.why().reason()).column("Who", 90, row -> row.why().person()).column("When", 90, row -> row.why().date())
 				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce())
 				.tell(row -> row.why().reason()).onSelect(this::enableButtons).onOpen(this::goTo);
