@@ -25,6 +25,9 @@ final class HoleFaults {
             return Aim.hole(op, f, i);
         })));
         all.add(Fault.of("one hole drilled off position", "hole-off-position", threading((job, op, f, dice) -> {
+            if (!f.known()) {
+                return List.of();
+            }
             int i = dice.whole(0, f.pattern.count() - 1);
             List<Place> places = new ArrayList<>(f.pattern.places());
             double by = Math.max(0.06, f.size.diameter() * dice.between(0.03, 0.2));

@@ -61,7 +61,7 @@ final class TurnFaults {
                 Aim.edit(job, tap, "rigid", (tape, block) -> block.swap('S', Word.whole('S', Math.rint(tap.speed * dice.pick(0.6, 1.5)) + 7)));
                 return job.perRev != tap.otherMode ? List.of() : Aim.numbers(tap);
             })));
-        all.add(Fault.of("lathe: no way to come up to speed", "start-too-close", tap(t -> t.turned.at != Turned.At.SIDE, (job, tap, dice) -> {
+        all.add(Fault.of("lathe: no way to come up to speed", "start-too-close", tap(t -> t.turned.known() && t.turned.at != Turned.At.SIDE, (job, tap, dice) -> {
             tap.plane = tap.turned.size.pitch() * 0.45;
             return Aim.join(Aim.numbers(tap), Aim.marks(tap, "place"));
         })));

@@ -80,7 +80,7 @@ final class TurnHoleFaults {
     }
 
     private static Fault.Setter drill(Put put) {
-        return TurnFaults.tap(t -> true, (job, tap, dice) -> put.put(job, tap, drilling(job, tap), dice));
+        return TurnFaults.tap(t -> !t.turned.through, (job, tap, dice) -> put.put(job, tap, drilling(job, tap), dice));
     }
 
     private static Fault.Setter live(Put put) {

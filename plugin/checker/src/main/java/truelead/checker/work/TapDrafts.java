@@ -158,7 +158,7 @@ final class TapDrafts {
 	}
 
 	/**
-	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, or a comment right at its change. A title
+	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, a comment with its number, or one right at its change. A title
 	 * further above may speak of the whole job.
 	 */
 	private boolean surelyNoTap(ToolLog log, ToolUse tool) {
@@ -170,7 +170,9 @@ final class TapDrafts {
 			return kind.source() != FactSource.TOOL_COMMENT;
 		}
 		int line = kind.at().get().line();
-		return Math.abs(line - commentary.mainLine(log.change().get())) <= NAME_AT_CHANGE;
+		return Math.abs(line - commentary.mainLine(log.change().get())) <= NAME_AT_CHANGE
+				|| commentary.free(commentary.main().file(), line, line).stream().flatMap(c -> commentary.listLine(c).stream())
+						.anyMatch(l -> l.number() == tool.number());
 	}
 
 	private static Draft.Stroke stroke(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {

@@ -99,8 +99,9 @@ final class WantedReader {
 		Optional<Called> deep = nearest.or(() -> titled.filter(t -> wanted.get().value().withoutClass().equals(t.thread().value().withoutClass()))
 				.map(t -> new Called(t.callout(), t.comment(), FactSource.CALLOUT)));
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
-		Optional<Note.OfHole> hole = first(all, Note.OfHole.class).or(() -> first(head(), Note.OfHole.class));
-		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> pick(hole, Note.OfHole::through))
+		List<Note.OfHole> here = of(all, Note.OfHole.class);
+		List<Note.OfHole> hole = here.isEmpty() ? of(head(), Note.OfHole.class) : here;
+		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
 				.or(() -> deep.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
 				.or(() -> deep.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
@@ -115,7 +116,7 @@ final class WantedReader {
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
-		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, pick(hole, Note.OfHole::bottom), pick(hole, Note.OfHole::wall), top,
+		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), said(hole, Note.OfHole::wall), top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
 	}
 
@@ -177,6 +178,15 @@ final class WantedReader {
 
 	private static <N, T> Optional<T> pick(Optional<N> note, Function<N, Optional<T>> item) {
 		return note.flatMap(item);
+	}
+
+	/** An item from the first of several notes that has it. */
+	private static <N, T> Optional<T> said(List<N> notes, Function<N, Optional<T>> item) {
+		return notes.stream().map(item).flatMap(Optional::stream).findFirst();
+	}
+
+	private static <N extends Note> List<N> of(List<Note> notes, Class<N> kind) {
+		return notes.stream().filter(kind::isInstance).map(kind::cast).toList();
 	}
 
 	private static <N extends Note> Optional<N> first(List<Note> notes, Class<N> kind) {

@@ -89,4 +89,17 @@ class ToolsInCommentsTest {
 		assertThat(Samples.findings("(HOLE: THROUGH 12)", "T1 M6 (6.8 DRILL)", "S1500 M3", "G43 H1 Z30", "G81 Z-16 R2 F180", "G80", "T2 M6 (M8 SPIRAL POINT TAP)",
 				"S450 M3", "G43 H2 Z30", "G84 Z-13 R5 F562.5", "G80")).anySatisfy(f -> assertThat(f.rule()).isEqualTo("not-through"));
 	}
+
+	@Test
+	void twoNotesOfAHoleAreReadTogether() {
+		Wanted wanted = Samples.tapping("G21 G90", "T1 M6 (M8 TAP)", "(HOLE: THROUGH 20)", "(HOLE: DIA 6.8)", "G0 X0 Y0 Z5 S500 M3", "G84 Z-25 R5 F625", "G80", "M30").wanted();
+		assertThat(wanted.through().orElseThrow().value()).isTrue();
+		assertThat(wanted.wall().orElseThrow().value()).isEqualTo(20);
+	}
+
+	@Test
+	void aDrillIsOneByItsNumberHoweverFarAboveTheListStands() {
+		Tapping tapping = Samples.tapping("(T1 - DRILL 6.8)", "(T2 - M8 TAP)", "G21 G90", "T1", "M6", "G0 X0 Y0 Z5 S500 M3", "G84 Z-25 R5 F100", "G80", "M30");
+		assertThat(tapping.method()).isEqualTo(Tapping.Method.WRONG_TOOL);
+	}
 }
