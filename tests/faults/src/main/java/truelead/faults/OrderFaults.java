@@ -59,7 +59,7 @@ final class OrderFaults {
         all.add(Fault.of("countersink smaller than the thread", "countersink-too-small", Aim.at(HoleMaking.class, o -> o.tool.kind == Tool.Kind.CHAMFER, (job, op, dice) -> {
             Feature f = op.features.get(0);
             op.depth.put(f, op.depth.get(f) * 0.75);
-            if (2 * op.depth.get(f) < 1.1 * f.hole() || job.ops.indexOf(op) > job.ops.indexOf(job.threading(f)) || spotted(job, f) || !f.surfaceKnown() || !f.known()) {
+            if (f.size.taper() || f.size.diameter() < 4 || job.ops.indexOf(op) > job.ops.indexOf(job.threading(f)) || spotted(job, f) || !f.surfaceKnown() || !f.known()) {
                 return List.of();
             }
             return Aim.join(Aim.marks(op, "cycle", "hole-0", "change"), Aim.numbers(job.threading(f)));
