@@ -70,7 +70,7 @@ record Question(Work work, Optional<Existing> existing, Map<Field, String> field
 		fields.put(Field.DEPTH, number(request.depth(), request.unit()));
 		fields.put(Field.COUNT, Integer.toString(request.count()));
 		if (request.through()) {
-			fields.put(Field.THROUGH, number(request.depth(), request.unit()));
+			fields.put(Field.THROUGH, number(request.wall(), request.unit()));
 		}
 		request.bottom().ifPresent(bottom -> fields.put(Field.BOTTOM, number(bottom, request.unit())));
 		request.stock().ifPresent(stock -> stock(fields, stock));

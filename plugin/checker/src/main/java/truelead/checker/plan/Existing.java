@@ -40,7 +40,7 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 			return switch (this) {
 				case THREAD -> request.thread().designation();
 				case DEPTH -> figure.said(request.depth());
-				case HOLE -> request.through() ? "through" : "blind";
+				case HOLE -> request.through() ? "through a wall of " + figure.said(request.wall()) : "blind";
 				case BOTTOM -> request.bottom().isPresent() ? figure.said(request.bottom().getAsDouble()) : "no limit";
 				case COUNT -> Integer.toString(request.count());
 				case STOCK -> request.stock().map(s -> s.words()).orElse("not said");

@@ -66,11 +66,13 @@ public final class ExistingReader {
 		Optional<Stock> stock = wanted.stock().map(fact -> spoken(fact.value()));
 		origins.put(Part.STOCK, wanted.stock().map(Fact::origin).orElse("nobody says it"));
 		origins.put(Part.MACHINE, result.assumptions().stream().filter(sentence -> sentence.contains("machine")).findFirst().orElse("the machine profile that was given"));
-		return new Existing(sheet, hole, new Request(thread, stock, depth, bottom, through, count, result.work().shop().profile()), origins);
+		Request request = new Request(thread, stock, depth, bottom, through, count, result.work().shop().profile());
+		double wall = wanted.wall().map(Fact::value).orElse(depth);
+		return new Existing(sheet, hole, through ? request.inWall(Math.max(depth, wall)) : request, origins);
 	}
 
 	private double depth(ThreadSpec thread, boolean through) {
-		Optional<Fact<Double>> said = through && wanted.wall().isPresent() ? wanted.wall() : wanted.depth();
+		Optional<Fact<Double>> said = wanted.depth().or(() -> through ? wanted.wall() : Optional.empty());
 		if (said.filter(fact -> fact.value() > 0).isPresent()) {
 			origins.put(Part.DEPTH, said.get().origin());
 			return said.get().value();

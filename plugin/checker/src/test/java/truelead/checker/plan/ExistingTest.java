@@ -25,6 +25,14 @@ class ExistingTest {
 	}
 
 	@Test
+	void aThreadShorterThanItsWallStaysSo() {
+		Existing existing = of("G21 G90 G94", "(M8X1.25 TAP 12 DEEP)", "(HOLE: THROUGH 20)", "T3 M6", "G0 X0 Y0 S400 M3", "G43 Z25. H3", "G84 Z-16. R5. F500", "G80", "M30");
+
+		assertThat(existing.request().depth()).isEqualTo(12);
+		assertThat(existing.request().wall()).isEqualTo(20);
+	}
+
+	@Test
 	void aBlindHoleKeepsAQuarterOfItsDrillAboveTheFarFace() {
 		Existing existing = of("G21 G90 G94", "(M8X1.25 TAP)", "(HOLE: WALL 20, BLIND)", "T3 M6", "G0 X0 Y0 S400 M3", "G43 Z25. H3", "G84 Z-12. R5. F500", "G80", "M30");
 
