@@ -17,8 +17,8 @@ import truelead.editor.command.ProgramCommand;
 /** A command that opens the wizard on the program as it stands. */
 abstract class PlanCommand extends ProgramCommand {
 
-	private static final int WIDTH = 1000;
-	private static final int HEIGHT = 560;
+	private static final int WIDTH = 1150;
+	private static final int HEIGHT = 620;
 
 	/** What the wizard starts with at a line from 0; empty where there is nothing to start with, which {@link #nothing()} says. */
 	abstract Optional<Question> question(CheckedText checked, int line);

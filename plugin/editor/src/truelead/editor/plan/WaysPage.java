@@ -29,7 +29,7 @@ final class WaysPage extends WizardPage {
 
 	private static final String[] HEADS = { "Way", "For", "Against", "Ruled out", "In this program" };
 	private static final int LEAST = 110;
-	private static final int NUMBERS = 6;
+	private static final int NUMBERS = 5;
 
 	private final PlanWizard wizard;
 	private final List<Label> sentences = new ArrayList<>();
@@ -83,6 +83,8 @@ final class WaysPage extends WizardPage {
 		if (visible) {
 			fit();
 			buttons.stream().filter(Button::getSelection).findFirst().or(() -> buttons.stream().findFirst()).ifPresent(Button::setFocus);
+			// The heads of the columns come first, wherever the recommended way stands.
+			scroll.setOrigin(0, 0);
 		}
 	}
 
