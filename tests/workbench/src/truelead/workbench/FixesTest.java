@@ -6,7 +6,9 @@ import java.util.Arrays;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.ProjectScope;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -17,6 +19,7 @@ import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.ide.IDE;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.osgi.service.prefs.BackingStoreException;
 
 /** Findings are removed by a key, and by the Problems view. */
 class FixesTest {
@@ -58,6 +61,22 @@ class FixesTest {
 		program.waitGone("F500");
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 		assertThat(program.editor().isDirty()).as("saving is left to the person").isTrue();
+	}
+
+	@Test
+	void theRuleOfAFindingIsToldToSpeakSofterInThisProject() throws BackingStoreException {
+		IFile file = OpenProgram.file("softer.nc", Programs.WRONG_FEED);
+		OpenProgram program = OpenProgram.open(file);
+		program.waitFor("F500");
+		program.caretBehind("R5. F5");
+		Screen.chord(SWT.CTRL, '1');
+		Screen.waitUntil("proposals", () -> proposals() != null);
+		take("Report feed-off-pitch as information in this project");
+		Screen.waitUntil("information", () -> program.waitFor("F500").type().equals("information"));
+		IEclipsePreferences ofProject = new ProjectScope(file.getProject()).getNode("truelead.editor");
+		ofProject.clear();
+		ofProject.flush();
+		Screen.waitUntil("an error again", () -> program.waitFor("F500").type().equals("error"));
 	}
 
 	/** Double-clicks the proposal that says the words. */

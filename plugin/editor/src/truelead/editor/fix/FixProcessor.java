@@ -3,7 +3,12 @@ package truelead.editor.fix;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.eclipse.core.filebuffers.FileBuffers;
+import org.eclipse.core.filebuffers.ITextFileBuffer;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
@@ -46,11 +51,20 @@ public final class FixProcessor implements IQuickAssistProcessor {
 				WhyProposal.of(found.checked(), found.finding()).ifPresent(proposals::add);
 				rules.add(found.finding().rule());
 			}
-			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, "information")));
-			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, CheckSettings.OFF)));
+			for (Optional<IProject> scope : scopes(document)) {
+				rules.forEach(rule -> proposals.add(new SeverityProposal(rule, "information", scope)));
+				rules.forEach(rule -> proposals.add(new SeverityProposal(rule, CheckSettings.OFF, scope)));
+			}
 		} catch (BadLocationException gone) {
 			return new ICompletionProposal[0];
 		}
 		return proposals.toArray(ICompletionProposal[]::new);
+	}
+
+	/** The workspace, and the program's project where it is in one. */
+	private static List<Optional<IProject>> scopes(IDocument document) {
+		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
+		IFile file = buffer == null || buffer.getLocation() == null ? null : FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation());
+		return file == null ? List.of(Optional.empty()) : List.of(Optional.empty(), Optional.of(file.getProject()));
 	}
 }
