@@ -88,6 +88,12 @@ class PlanCommandTest {
 	}
 
 	@Test
+	void whatIsTooDeepIsToldADepthThatCanBeMade() {
+		assertThat(Recorded.run("plan", "M8", "--through", "100").out()).contains("no method makes 100 mm of full thread as asked; 32 mm can be made");
+		assertThat(Recorded.run("plan", "M8", "--depth", "2", "--bottom", "3").out()).contains("tools would have to reach 5.63 mm");
+	}
+
+	@Test
 	void theSpottingDrillStaysAboveTheBottomToo() {
 		Recorded ran = Recorded.run("plan", "G 1/2", "--depth", "1mm", "--bottom", "9mm");
 
@@ -123,7 +129,7 @@ class PlanCommandTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--bottom=0x10", "--machine=none", "--feed=fast"})
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--count=1e9", "--count=x", "--bottom=0x10", "--machine=none", "--feed=fast"})
 	void badOptionsAreOneClearLine(String option) {
 		Recorded ran = Recorded.run("plan", "M8", option);
 

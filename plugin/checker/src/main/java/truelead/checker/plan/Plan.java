@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import truelead.checker.job.Job;
 import truelead.checker.job.StockGroup;
 
@@ -118,6 +120,27 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		Figure figure = new Figure(request.unit());
 		String asked = "no method makes " + figure.said(request.depth()) + " of full thread as asked";
 		return deepest(all).map(best -> asked + "; the deepest that the room gives is " + figure.said(best.deepest()) + ", by " + best.method().title() + ": ask for that depth, or for more room")
-				.orElse(asked + "; see what rules each out");
+				.orElseGet(() -> asked + shallower(request, figure) + needed(request, figure) + "; see what rules each out");
+	}
+
+	/** A depth in whole diameters that can be made where the one asked for is too deep for any tool. */
+	private static String shallower(Request request, Figure figure) {
+		double diameter = request.thread().diameter();
+		return DoubleStream.of(4, 3.75, 3, 2.5, 2, 1.5, 1).map(d -> figure.down(d * diameter)).filter(d -> d < request.depth()).boxed()
+				.flatMap(d -> possible(request.to(d)).findFirst().map(w -> "; " + figure.said(d) + " can be made, by " + w.method().title()).stream()).findFirst().orElse("");
+	}
+
+	/** How deep tools must reach for the depth asked for, where there is a limit. */
+	private static String needed(Request request, Figure figure) {
+		if (request.bottom().isEmpty()) {
+			return "";
+		}
+		double edge = Edge.of(request).deepest();
+		return possible(request.free()).flatMap(w -> w.hole().stream()).mapToDouble(hole -> Math.max(edge, hole.drillTip())).min().stream()
+				.mapToObj(least -> "; tools would have to reach " + figure.said(least)).findFirst().orElse("");
+	}
+
+	private static Stream<Weighing> possible(Request request) {
+		return preference(request).stream().distinct().map(m -> Weigher.weigh(m, request)).filter(Weighing::possible);
 	}
 }

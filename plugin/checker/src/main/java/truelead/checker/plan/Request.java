@@ -66,6 +66,11 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 		return new Request(thread, stock, full, bottom, through, count, profile, through ? Math.max(full, wall) : 0, options, rack);
 	}
 
+	/** The same with no limit below. */
+	Request free() {
+		return new Request(thread, stock, depth, OptionalDouble.empty(), through, count, profile, wall, options, rack);
+	}
+
 	/** The same, written in another way. */
 	public Request with(Option option) {
 		Set<Option> more = EnumSet.of(option);

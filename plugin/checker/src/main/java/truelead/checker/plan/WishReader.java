@@ -99,7 +99,7 @@ final class WishReader {
 		double count = typed.map(Lengths::number).orElseGet(() -> (double) callout.filter(c -> c.count().isPresent()).map(c -> c.count().getAsInt())
 				.or(() -> known.map(Request::count)).orElse(1));
 		if (!(count >= 1 && count <= MOST_HOLES && count == Math.rint(count))) {
-			problems.put(Field.COUNT, typed.orElse(Figure.plain(count, 0)) + " is no number of holes from 1 to " + MOST_HOLES);
+			problems.put(Field.COUNT, typed.orElseGet(() -> Figure.plain(count, 0)) + " is no number of holes from 1 to " + MOST_HOLES);
 		}
 		return (int) count;
 	}
