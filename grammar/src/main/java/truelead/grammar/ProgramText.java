@@ -118,6 +118,14 @@ public final class ProgramText {
 		return chunks[chunk].line(line - lines[chunk]);
 	}
 
+	/** What ends a line: CR, LF, both, or nothing where the text ends. */
+	public String lineEnd(int line) {
+		int chunk = holder(lines, line);
+		String text = chunks[chunk].text();
+		int start = chunks[chunk].lineStart(line - lines[chunk]) + line(line).length();
+		return text.startsWith("\r\n", start) ? "\r\n" : start < text.length() ? text.substring(start, start + 1) : "";
+	}
+
 	/** A line, read. */
 	public Block block(int line) {
 		return BlockReader.read(line(line));

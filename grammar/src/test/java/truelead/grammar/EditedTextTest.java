@@ -3,6 +3,7 @@ package truelead.grammar;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -49,6 +50,7 @@ class EditedTextTest {
 		ProgramText text = ProgramText.of("A\r\nB\rC\nD\r\r\n");
 		assertThat(text.lineCount()).isEqualTo(6);
 		assertThat(List.of(text.line(0), text.line(1), text.line(2), text.line(3), text.line(4), text.line(5))).containsExactly("A", "B", "C", "D", "", "");
+		assertThat(IntStream.range(0, 6).mapToObj(text::lineEnd)).containsExactly("\r\n", "\r", "\n", "\r", "\r\n", "");
 		assertThat(ProgramText.of("").lineCount()).isEqualTo(1);
 	}
 

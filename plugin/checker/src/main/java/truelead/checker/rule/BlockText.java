@@ -45,13 +45,7 @@ public final class BlockText {
 	}
 
 	private static String lineEnd(BlockRef block) {
-		String all = block.file().text().toString();
-		int start = block.file().text().lineStart(block.line()) + block.file().text().line(block.line()).length();
-		int end = start;
-		while (end < all.length() && (all.charAt(end) == '\r' || all.charAt(end) == '\n') && end - start < 2) {
-			end++;
-		}
-		String found = all.substring(start, end);
-		return found.isEmpty() || found.equals("\n\n") || found.equals("\r\r") ? "\n" : found;
+		String end = block.file().text().lineEnd(block.line());
+		return end.isEmpty() ? "\n" : end;
 	}
 }

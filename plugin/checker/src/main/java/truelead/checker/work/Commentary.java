@@ -72,7 +72,22 @@ final class Commentary {
 
 	/** The notes of a file in a range of lines, both included, in order. */
 	List<Note> notes(ProgramFile file, int from, int to) {
-		return read(file).notes().stream().filter(n -> n.line() >= from && n.line() <= to).map(NoteAt::note).toList();
+		List<NoteAt> notes = read(file).notes();
+		int low = 0;
+		int high = notes.size();
+		while (low < high) {
+			int middle = (low + high) / 2;
+			if (notes.get(middle).line() < from) {
+				low = middle + 1;
+			} else {
+				high = middle;
+			}
+		}
+		List<Note> found = new ArrayList<>();
+		for (int i = low; i < notes.size() && notes.get(i).line() <= to; i++) {
+			found.add(notes.get(i).note());
+		}
+		return found;
 	}
 
 	/** Every note of the program and the files read so far. */

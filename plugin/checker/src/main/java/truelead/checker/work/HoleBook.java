@@ -3,8 +3,10 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Gathers cuts by place while they are found: cuts within the tolerance of each other are of one hole. */
 final class HoleBook {
@@ -25,10 +27,31 @@ final class HoleBook {
 	private static final class Growing {
 
 		private final Place place;
-		private final List<Cut> cuts = new ArrayList<>();
+		private final List<Cut> cuts = new ArrayList<>(2);
+		private Set<Likeness> known;
 
 		Growing(Place place) {
 			this.place = place;
+		}
+
+		/** Whether no cut before was just like this one. */
+		boolean isNew(Cut cut) {
+			if (known == null) {
+				known = new HashSet<>();
+				cuts.forEach(before -> known.add(new Likeness(before)));
+			}
+			return known.add(new Likeness(cut));
+		}
+	}
+
+	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
+	private static final int REPEATED = 100;
+
+	/** What makes two cuts alike. */
+	private record Likeness(Cut.Kind kind, int tool, double start, double tip) {
+
+		Likeness(Cut cut) {
+			this(cut.kind(), cut.tool().number(), cut.start(), cut.tip());
 		}
 	}
 
@@ -51,7 +74,7 @@ final class HoleBook {
 		Growing hole = at(cut.place(), tolerance);
 		if (cut.kind() == Cut.Kind.MILL && !hole.cuts.isEmpty() && mergeable(hole.cuts.get(hole.cuts.size() - 1), cut)) {
 			hole.cuts.set(hole.cuts.size() - 1, merge(hole.cuts.get(hole.cuts.size() - 1), cut));
-		} else {
+		} else if (hole.cuts.size() < REPEATED || hole.isNew(cut)) {
 			hole.cuts.add(cut);
 		}
 	}

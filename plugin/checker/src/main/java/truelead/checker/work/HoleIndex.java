@@ -53,6 +53,12 @@ final class HoleIndex {
 			return List.of();
 		}
 		List<Hole> found = new ArrayList<>();
+		double across = 2 * distance / CELL + 1;
+		if (across * across > all.size()) {
+			all.stream().filter(hole -> hole.place().distance(place) <= distance).forEach(found::add);
+			found.sort(Comparator.comparingDouble(hole -> hole.place().distance(place)));
+			return found;
+		}
 		for (long u = cell(place.u() - distance); u <= cell(place.u() + distance); u++) {
 			for (long v = cell(place.v() - distance); v <= cell(place.v() + distance); v++) {
 				for (Hole hole : cells.getOrDefault(key(place, u, v), List.of())) {

@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,13 +15,16 @@ import truelead.checker.machine.Step;
 /** Makes the operations of the work out of the drafts: with their holes, what is wanted, groups, and what could not be evaluated. */
 final class Operations {
 
-	private record Group(ToolUse tool, Optional<Location> governing) {
+	/** @param stay number of the tool's stay in the spindle */
+	private record Group(int stay, Optional<Location> governing) {
 	}
 
 	private final Sorting sorting;
 	private final WantedReader wanted;
 	private final boolean turning;
 	private final Map<Group, Integer> groups = new HashMap<>();
+	/** The levels of each hole's cuts, worked out once: thousands of operations may come back to one hole. */
+	private final Map<Hole, Surfaces> levels = new IdentityHashMap<>();
 
 	Operations(Sorting sorting, WantedReader wanted, boolean turning) {
 		this.sorting = sorting;
@@ -44,7 +48,7 @@ final class Operations {
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
 		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
-		int group = groups.computeIfAbsent(new Group(draft.tool, result.governing()), g -> groups.size());
+		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> groups.size());
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());
 		}
@@ -54,25 +58,25 @@ final class Operations {
 	}
 
 	private Fact<Double> surface(List<TapStroke> strokes, List<MillPass> passes) {
-		List<Double> starts = new ArrayList<>();
-		List<Double> ends = new ArrayList<>();
-		List<Hole> holes = new ArrayList<>();
-		strokes.forEach(s -> {
-			starts.add(s.start());
-			ends.add(s.bottom());
-			holes.add(s.hole());
-		});
-		passes.forEach(p -> {
-			ends.add(Math.min(p.startLevel(), p.endLevel()));
-			holes.add(p.hole());
-		});
-		// a pass of a boring bar starts below a chamfer or a step
-		holes.stream().flatMap(h -> h.cuts().stream()).filter(c -> c.kind() != Cut.Kind.MILL && !(turning && c.kind() == Cut.Kind.BORE)).forEach(c -> {
-			starts.add(c.start());
-			ends.add(c.tip());
-		});
+		Surfaces surfaces = new Surfaces();
+		Hole before = null;
+		for (TapStroke stroke : strokes) {
+			surfaces.start(stroke.start());
+			surfaces.end(stroke.bottom());
+			if (stroke.hole() != before) {
+				before = stroke.hole();
+				surfaces.add(levels.computeIfAbsent(before, hole -> Surfaces.of(hole, turning)));
+			}
+		}
+		for (MillPass pass : passes) {
+			surfaces.end(Math.min(pass.startLevel(), pass.endLevel()));
+			if (pass.hole() != before) {
+				before = pass.hole();
+				surfaces.add(levels.computeIfAbsent(before, hole -> Surfaces.of(hole, turning)));
+			}
+		}
 		boolean across = turning && strokes.stream().anyMatch(s -> s.place().plane() == Plane.YZ);
-		return across ? Surfaces.outside(starts) : Surfaces.assumed(starts, ends);
+		return across ? surfaces.outside() : surfaces.assumed();
 	}
 
 	private static List<NotEvaluated> notEvaluated(Draft draft) {

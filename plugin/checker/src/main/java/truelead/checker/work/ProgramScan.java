@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -94,14 +95,9 @@ final class ProgramScan {
 
 	/** The line at which the program or subprogram that a line belongs to begins; 0 where none does before it. */
 	int startOf(int line) {
-		int found = 0;
-		for (int start : starts) {
-			if (start > line) {
-				break;
-			}
-			found = start;
-		}
-		return found;
+		int place = Collections.binarySearch(starts, line);
+		int before = place >= 0 ? place : -place - 2;
+		return before < 0 ? 0 : starts.get(before);
 	}
 
 	/** Lines with code. */

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import truelead.checker.job.Allowance;
@@ -42,6 +45,8 @@ final class WantedReader {
 	private final Job job;
 	private final MachineProfile profile;
 	private final TitleThreads title;
+	private final List<Note> head;
+	private final NavigableMap<Integer, Note.OfStock> stock = new TreeMap<>();
 
 	WantedReader(Commentary commentary, Stays stays, ToolBook book, Job job, MachineProfile profile) {
 		this.commentary = commentary;
@@ -50,6 +55,13 @@ final class WantedReader {
 		this.job = job;
 		this.profile = profile;
 		this.title = new TitleThreads(commentary.free(commentary.main().file(), 0, stays.firstChange() - 1));
+		ProgramFile main = commentary.main().file();
+		this.head = reversed(commentary.notes(main, 0, stays.firstChange()));
+		for (Note note : commentary.notes(main, 0, Integer.MAX_VALUE)) {
+			if (note instanceof Note.OfStock said) {
+				stock.put(said.comment().at().line(), said);
+			}
+		}
 	}
 
 	/**
@@ -100,7 +112,7 @@ final class WantedReader {
 				.map(t -> new Called(t.callout(), t.comment(), FactSource.CALLOUT)));
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
 		List<Note.OfHole> here = of(all, Note.OfHole.class);
-		List<Note.OfHole> hole = here.isEmpty() ? of(head(), Note.OfHole.class) : here;
+		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
 				.or(() -> deep.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
@@ -109,7 +121,7 @@ final class WantedReader {
 				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())))
 				.or(() -> deep.filter(c -> nearest.isEmpty() && c.callout().count().isPresent())
 						.map(c -> Callouts.fact(c.comment(), c.callout(), FactSource.TITLE, c.callout().count().getAsInt())));
-		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head(), Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
+		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
 		notes.stream().filter(Note.OfAllowance.class::isInstance).forEach(n -> allowances.addAll(((Note.OfAllowance) n).allowances()));
@@ -133,13 +145,9 @@ final class WantedReader {
 				: commentary.free(block.file(), commentary.of(block.file()).startOf(block.line()), block.line());
 	}
 
-	private List<Note> head() {
-		return reversed(commentary.notes(commentary.main().file(), 0, stays.firstChange()));
-	}
-
 	/** The last STOCK note above the operation. */
 	private Optional<Note.OfStock> stockBefore(Draft draft) {
-		return first(reversed(commentary.notes(commentary.main().file(), 0, Math.max(0, commentary.mainLine(draft.block)))), Note.OfStock.class);
+		return Optional.ofNullable(stock.floorEntry(Math.max(0, commentary.mainLine(draft.block)))).map(Map.Entry::getValue);
 	}
 
 	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
@@ -30,6 +31,9 @@ public final class Work {
 	private final Course course;
 	private final Map<Place, List<ThreadingOperation>> threading = new HashMap<>();
 	private final Map<String, Boolean> answers = new ConcurrentHashMap<>();
+	private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
+	private final List<Tapping> tappings;
+	private final List<ThreadMilling> threadMillings;
 	private final List<Hole> unthreaded;
 	private final boolean evaluated;
 	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
@@ -46,6 +50,8 @@ public final class Work {
 			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>(1)).add(operation));
 		}
 		this.unthreaded = holes.all().stream().filter(hole -> hole.made() && !threading.containsKey(hole.place())).toList();
+		this.tappings = this.operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList();
+		this.threadMillings = this.operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
 		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
 	}
 
@@ -183,12 +189,12 @@ public final class Work {
 
 	/** All tapping operations, in order. */
 	public List<Tapping> tappings() {
-		return operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList();
+		return tappings;
 	}
 
 	/** All thread milling operations, in order. */
 	public List<ThreadMilling> threadMillings() {
-		return operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
+		return threadMillings;
 	}
 
 	/** The operations that one callout covers with this one, itself among them. */
@@ -219,6 +225,16 @@ public final class Work {
 			answers.put(question, known);
 		}
 		return known;
+	}
+
+	/** What a rule gathers of the whole work so as not to go through it again for each operation; made once. */
+	public <T> T derived(Class<T> kind, Function<Work, T> maker) {
+		Object known = derived.get(kind);
+		if (known == null) {
+			known = maker.apply(this);
+			derived.put(kind, known);
+		}
+		return kind.cast(known);
 	}
 
 	/** What went wrong on the way here. */

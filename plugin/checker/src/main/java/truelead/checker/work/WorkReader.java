@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,8 +101,10 @@ public final class WorkReader {
 					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange();
+			Set<Allowance> taken = new HashSet<>();
+			operations.forEach(operation -> taken.addAll(operation.wanted().allowances()));
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
-					.filter(a -> operations.stream().noneMatch(o -> o.wanted().allowances().contains(a))).forEach(everywhere::add);
+					.filter(a -> !taken.contains(a)).forEach(everywhere::add);
 			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(operations));
 		}
 

@@ -31,6 +31,24 @@ class HolesTest {
 	}
 
 	@Test
+	void aPlaceDrilledAThousandTimesIsStillOneHoleMadeByTheFirst() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G43 H1 Z50.", "G81 X10. Y10. Z-20. R2. F200. K1000", "Z-22.", "G80", "M30");
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.cuts().size()).isLessThan(200);
+			assertThat(hole.making().get(0).tip()).isEqualTo(-20);
+			assertThat(hole.deepestBefore(Integer.MAX_VALUE).orElseThrow().tip()).isEqualTo(-22);
+		});
+	}
+
+	@Test
+	void allHolesWithinAnyDistanceAreFoundNearestFirst() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G43 H1 Z50.", "G81 X30. Y0. Z-20. R2. F200.", "X0.", "X10.", "G80", "M30");
+		Place middle = work.holes().iterator().next().place().at(1, 0);
+		assertThat(work.holesNear(middle, 1e9)).extracting(hole -> hole.place().u()).containsExactly(0.0, 10.0, 30.0);
+		assertThat(work.holesNear(middle, 2)).extracting(hole -> hole.place().u()).containsExactly(0.0);
+	}
+
+	@Test
 	void spottingMakesNoHole() {
 		Work work = work("G21 G90", "T1 M6 (SPOT DRILL)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-2. R2. F200.", "G80", "M30");
 		assertThat(work.holes()).singleElement().satisfies(hole -> {

@@ -1,10 +1,15 @@
 package truelead.checker.rule.hole;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
@@ -32,25 +37,57 @@ public final class HoleSkipped extends HoleRule {
 			return;
 		}
 		Map<String, Integer> threaded = new HashMap<>();
-		List<Visit> all = work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).toList();
-		all.stream().filter(v -> v.hole().madeBefore(v.order()))
-				.forEach(v -> threaded.merge(making(v.hole().cuts().stream().filter(c -> c.order() < v.order()).toList()), 1, Integer::sum));
-		List<Cut> skipped = new ArrayList<>();
-		for (Hole hole : work.unthreaded()) {
-			if (threaded.containsKey(making(hole.cuts())) && !beside(hole, all, diameter(operation))) {
-				skipped.add(hole.making().get(0));
+		Set<Hole> visited = Collections.newSetFromMap(new IdentityHashMap<>());
+		for (ThreadingOperation one : work.group(operation)) {
+			for (Visit visit : Visit.of(one)) {
+				visited.add(visit.hole());
+				if (visit.hole().madeBefore(visit.order())) {
+					threaded.merge(making(visit.hole().cuts(), visit.order()), 1, Integer::sum);
+				}
 			}
 		}
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
-		if (!skipped.isEmpty() && skipped.size() < count && count > 1) {
+		List<Cut> skipped = new ArrayList<>();
+		for (Hole hole : count > 1 ? work.derived(Unthreaded.class, Unthreaded::new).made(threaded.keySet()) : List.<Hole>of()) {
+			if (!beside(work, hole, visited, diameter(operation))) {
+				skipped.add(hole.making().get(0));
+			}
+			if (skipped.size() == count) {
+				return;
+			}
+		}
+		if (!skipped.isEmpty()) {
 			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
 		}
 	}
 
-	/** How a hole was made: tools, blocks of their cycles, depths. */
-	private static String making(List<Cut> cuts) {
+	/** The holes that are never threaded, by the way they were made. */
+	private static final class Unthreaded {
+
+		private final List<Hole> holes;
+		private final Map<String, List<Integer>> made = new HashMap<>();
+
+		Unthreaded(Work work) {
+			holes = work.unthreaded();
+			for (int i = 0; i < holes.size(); i++) {
+				made.computeIfAbsent(making(holes.get(i).cuts(), Integer.MAX_VALUE), way -> new ArrayList<>()).add(i);
+			}
+		}
+
+		/** Those made in one of some ways, in the order first reached. */
+		List<Hole> made(Collection<String> ways) {
+			IntStream numbers = ways.stream().flatMap(way -> made.getOrDefault(way, List.of()).stream()).mapToInt(Integer::intValue);
+			return numbers.sorted().mapToObj(holes::get).toList();
+		}
+	}
+
+	/** How a hole was made before a step: tools, blocks of their cycles, depths. */
+	private static String making(List<Cut> cuts, int order) {
 		StringBuilder text = new StringBuilder();
 		for (Cut cut : cuts) {
+			if (cut.order() >= order) {
+				continue;
+			}
 			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
 			if (cut.step() instanceof Step.Stroke s) {
 				text.append('@').append(s.cycle().start().line());
@@ -60,8 +97,9 @@ public final class HoleSkipped extends HoleRule {
 		return text.toString();
 	}
 
-	private static boolean beside(Hole hole, List<Visit> all, double diameter) {
-		return all.stream().anyMatch(v -> v.hole().place().distance(hole.place()) < diameter / 2);
+	private static boolean beside(Work work, Hole hole, Set<Hole> visited, double diameter) {
+		return work.holesNear(hole.place(), diameter / 2).stream()
+				.anyMatch(near -> visited.contains(near) && near.place().distance(hole.place()) < diameter / 2);
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {

@@ -1,51 +1,43 @@
 package truelead.checker.rule.hole;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Place;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
-import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** One tap goes into the same hole to the same depth again, by a repeat count or a repeated position. */
-public final class ThreadedTwice extends HoleRule {
+public final class ThreadedTwice implements Rule {
 
-	public ThreadedTwice() {
-		super("threaded-twice");
+	@Override
+	public String name() {
+		return "threaded-twice";
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		if (!(operation instanceof Tapping tapping) || !tapping.method().taps()) {
-			return;
-		}
+	public void check(Work work, Consumer<Finding> found) {
+		Map<Integer, Map<Place, TapStroke>> threaded = new HashMap<>();
 		double tolerance = work.shop().profile().positionTolerance();
-		Map<Place, TapStroke> earlier = new HashMap<>();
-		Map<Integer, Tapping> others = new TreeMap<>();
-		for (TapStroke stroke : tapping.strokes()) {
-			for (ThreadingOperation at : work.threading(stroke.hole())) {
-				if (at instanceof Tapping other && other.index() < tapping.index() && other.tool().index() == tapping.tool().index() && stroke.place().known()) {
-					others.put(other.index(), other);
+		for (Tapping tapping : work.tappings()) {
+			Map<Place, TapStroke> earlier = threaded.computeIfAbsent(tapping.tool().index(), stay -> new HashMap<>());
+			boolean said = !tapping.method().taps();
+			for (TapStroke stroke : tapping.strokes()) {
+				TapStroke before = stroke.place().known() ? earlier.put(stroke.place(), stroke) : null;
+				if (!said && before != null && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {
+					found.accept(draft(stroke, before).on(tapping).finding());
+					said = true;
 				}
-			}
-		}
-		others.values().forEach(other -> other.strokes().forEach(s -> earlier.put(s.place(), s)));
-		for (TapStroke stroke : tapping.strokes()) {
-			TapStroke before = earlier.put(stroke.place(), stroke);
-			if (before != null && stroke.place().known() && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {
-				found.accept(draft(stroke, before));
-				return;
 			}
 		}
 	}
@@ -56,10 +48,10 @@ public final class ThreadedTwice extends HoleRule {
 				? s.cycle().word('K').or(() -> s.cycle().word('L')).filter(c -> c.word().isPresent())
 				: Optional.empty();
 		String by = count.flatMap(Setting::word).map(w -> Figures.written(w) + " repeats").orElse("this block repeats");
-		String message = by + " the thread at " + at(stroke.place(), figures) + ", cut before in line " + (before.block().line() + 1)
+		String message = by + " the thread at " + HoleRule.at(stroke.place(), figures) + ", cut before in line " + (before.block().line() + 1)
 				+ ": the tap may start a second thread across the first; once is enough";
 		Draft draft = Draft.of(this, Severity.WARNING, count.flatMap(Setting::word).map(Location::of).orElse(Location.of(stroke.block())), message)
-				.programmed("place", at(stroke.place(), figures), stroke.block()).related(before.block(), "the first time");
+				.programmed("place", HoleRule.at(stroke.place(), figures), stroke.block()).related(before.block(), "the first time");
 		count.flatMap(Setting::word).flatMap(w -> Draft.change(w, 1, 0, false, "see that the repeats were not meant for incremental positions"))
 				.ifPresent(draft::fix);
 		return draft;

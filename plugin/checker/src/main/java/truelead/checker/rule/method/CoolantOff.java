@@ -23,8 +23,7 @@ public final class CoolantOff extends OperationRule {
 		if (!dry || !firstOfGroup(operation, work)) {
 			return;
 		}
-		boolean othersWet = work.tools().stream().filter(t -> t.index() != operation.tool().index() && cuts(t)).count() > 0
-				&& work.tools().stream().filter(t -> t.index() != operation.tool().index() && cuts(t)).allMatch(t -> t.summary().cutWithCoolant());
+		boolean othersWet = work.derived(Cutting.class, Cutting::of).othersWet(operation.tool());
 		if (othersWet) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					"The other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
@@ -32,7 +31,24 @@ public final class CoolantOff extends OperationRule {
 		}
 	}
 
-	private static boolean cuts(ToolUse tool) {
-		return tool.summary().cutWithCoolant() || tool.summary().cutDry();
+	/** How many stays of tools cut, and how many of them without any coolant. */
+	private record Cutting(int all, int dry) {
+
+		static Cutting of(Work work) {
+			return new Cutting((int) work.tools().stream().filter(Cutting::cuts).count(), (int) work.tools().stream().filter(Cutting::dry).count());
+		}
+
+		/** Whether others than a tool cut, and all of them with coolant. */
+		boolean othersWet(ToolUse than) {
+			return all > (cuts(than) ? 1 : 0) && dry == (dry(than) ? 1 : 0);
+		}
+
+		private static boolean cuts(ToolUse tool) {
+			return tool.summary().cutWithCoolant() || tool.summary().cutDry();
+		}
+
+		private static boolean dry(ToolUse tool) {
+			return cuts(tool) && !tool.summary().cutWithCoolant();
+		}
 	}
 }

@@ -1,6 +1,10 @@
 package truelead.checker.rule.program;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
@@ -27,16 +31,58 @@ public final class PlaneWrong implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		MadeHoles made = null;
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
 			if (!holes.isEmpty() && !sideCycle(operation, work) && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
+				made = made == null ? new MadeHoles(work.holes()) : made;
 				Plane plane = holes.get(0).place().plane();
-				List<Hole> made = work.holes().stream().filter(Hole::made).filter(h -> h.making().get(0).order() < operation.firstOrder()).toList();
-				boolean other = !made.isEmpty() && made.stream().allMatch(h -> h.place().plane() != plane);
-				if (other && made.stream().map(h -> h.place().plane()).distinct().count() == 1) {
-					found.accept(draft(operation, plane, made.get(0).making().get(0)));
+				made.allInOnePlaneBefore(operation.firstOrder()).filter(first -> first.place().plane() != plane)
+						.ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
+			}
+		}
+	}
+
+	/** The holes of a program in the order in which they are made. */
+	private static final class MadeHoles {
+
+		private record Made(int order, int number, Hole hole) {
+		}
+
+		private final List<Made> made = new ArrayList<>();
+		/** Of the holes up to one, which is the first one reached. */
+		private final List<Made> firstReached = new ArrayList<>();
+		/** How many holes are made until one lies in another plane than those before. */
+		private int inOnePlane;
+
+		MadeHoles(Collection<Hole> holes) {
+			int number = 0;
+			for (Hole hole : holes) {
+				if (hole.made()) {
+					made.add(new Made(hole.making().get(0).order(), number++, hole));
 				}
 			}
+			made.sort(Comparator.comparingInt(Made::order));
+			for (Made one : made) {
+				Made before = firstReached.isEmpty() ? one : firstReached.get(firstReached.size() - 1);
+				firstReached.add(one.number() < before.number() ? one : before);
+				inOnePlane += inOnePlane == firstReached.size() - 1 && one.hole().place().plane() == made.get(0).hole().place().plane() ? 1 : 0;
+			}
+		}
+
+		/** The first hole reached of those that are made before a step; empty where there is none, or they lie in several planes. */
+		Optional<Hole> allInOnePlaneBefore(int order) {
+			int low = 0;
+			int high = made.size();
+			while (low < high) {
+				int middle = (low + high) / 2;
+				if (made.get(middle).order() < order) {
+					low = middle + 1;
+				} else {
+					high = middle;
+				}
+			}
+			return low == 0 || low > inOnePlane ? Optional.empty() : Optional.of(firstReached.get(low - 1).hole());
 		}
 	}
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import truelead.checker.job.Fact;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
@@ -14,9 +13,7 @@ import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.WordText;
-import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
-import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /** The feed that is right, as text to type and as a change of the program. */
@@ -35,7 +32,7 @@ final class FeedFix {
 	/** Changes the F or K word; empty where it is computed, or where another operation that shares the word needs another value. */
 	static Optional<Fix> of(Work work, TapFeed feed, double lead) {
 		Optional<WordRef> word = feed.feed().word();
-		if (word.isEmpty() || !sharedBySame(work, word.get(), feed.right(lead))) {
+		if (word.isEmpty() || !FeedWords.of(work).allWant(word.get(), feed.right(lead))) {
 			return Optional.empty();
 		}
 		boolean own = word.get().block().sameBlock(feed.stroke().block())
@@ -60,21 +57,6 @@ final class FeedFix {
 		}
 		return fixes.values().stream().reduce((one, other) -> new Fix(one.title(), one.safe() && other.safe(), one.safe() ? other.why() : one.why(),
 				Stream.concat(one.edits().stream(), other.edits().stream()).toList()));
-	}
-
-	/** Changes only a feed that is the only one in its block to be judged: the word of every stroke of every operation must want this value. */
-	private static boolean sharedBySame(Work work, WordRef word, double right) {
-		for (Tapping tapping : work.tappings()) {
-			double lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead).orElse(Double.NaN);
-			for (TapStroke stroke : tapping.strokes()) {
-				Optional<TapFeed> other = TapFeed.of(tapping, stroke);
-				boolean shared = other.flatMap(o -> o.feed().word()).map(w -> Location.of(w).equals(Location.of(word))).orElse(false);
-				if (shared && !(Math.abs(other.get().right(lead) - right) <= 1e-6 * right)) {
-					return false;
-				}
-			}
-		}
-		return true;
 	}
 
 	/** Adds the right feed to the tapping block. */

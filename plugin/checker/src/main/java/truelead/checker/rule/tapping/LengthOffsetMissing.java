@@ -48,7 +48,7 @@ public final class LengthOffsetMissing implements Rule {
 	private Optional<Draft> check(ToolUse tool, List<ToolUse> tools, boolean allApply, boolean numbered) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
 			return allApply && tool.summary().movedWithoutOffset()
-					? Optional.of(missing(tool, tools.stream().filter(t -> t.index() != tool.index()).toList())) : Optional.empty();
+					? Optional.of(missing(tool, tools)) : Optional.empty();
 		}
 		Setting own = tool.summary().lengthOffsets().get(0);
 		return numbered && own.known() && tool.number() > 0 && Math.abs(own.value() - tool.number()) > 1e-6 ? Optional.of(wrong(tool, own)) : Optional.empty();
@@ -59,7 +59,8 @@ public final class LengthOffsetMissing implements Rule {
 				&& tool.summary().lengthOffsets().stream().allMatch(h -> h.known() && Math.abs(h.value() - tool.number()) < 1e-6);
 	}
 
-	private Draft missing(ToolUse tool, List<ToolUse> others) {
+	private Draft missing(ToolUse tool, List<ToolUse> tools) {
+		List<ToolUse> others = tools.stream().filter(t -> t.index() != tool.index()).toList();
 		String h = "G43 H" + (tool.number() > 0 ? String.valueOf(tool.number()) : "");
 		return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs without a length offset, the "
 				+ others.size() + (others.size() == 1 ? " other tool has one" : " other tools have theirs")

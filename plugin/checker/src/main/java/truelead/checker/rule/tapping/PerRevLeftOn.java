@@ -33,49 +33,38 @@ public final class PerRevLeftOn extends TappingRule {
 			return;
 		}
 		Optional<WordRef> word = tapping.strokes().get(tapping.strokes().size() - 1).modal().feedModeStated();
-		if (word.isEmpty() || usedBefore(tapping.tool(), word.get(), work) || !setForIt(tapping, word.get())) {
+		if (word.isEmpty()) {
 			return;
 		}
-		for (ToolUse tool : work.tools()) {
-			// by moves in and out the tap's own feed is among the tool's
-			int from = tapping.method() == Tapping.Method.FEED ? tapping.tool().index() + 1 : tapping.tool().index();
-			if (tool.index() >= from) {
-				for (FeedUse use : tool.summary().feeds()) {
-					if (use.modeWord().filter(w -> same(w, word.get())).isPresent() && odd(use).isPresent()) {
-						found.accept(draft(use, odd(use).get(), word.get()));
-						return;
-					}
-				}
-			}
+		FeedModeWords words = work.derived(FeedModeWords.class, all -> new FeedModeWords(all, use -> odd(use).isPresent(), PerRevLeftOn::misled));
+		int stay = tapping.tool().index();
+		if (words.usedBefore(word.get(), stay) || !setForIt(tapping, word.get())) {
+			return;
 		}
-		for (Tapping later : work.tappings()) {
-			if (later.index() > tapping.index() && later.tool().index() > tapping.tool().index() && !later.strokes().isEmpty()) {
-				TapStroke stroke = later.strokes().get(0);
-				boolean shared = stroke.modal().feedModeStated().filter(w -> same(w, word.get())).isPresent();
-				Optional<TapFeed> feed = TapFeed.of(later, stroke).filter(f -> shared && !later.method().synchronised());
-				double lead = later.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
-				if (feed.filter(f -> !f.fits(lead) && FeedInWrongMode.otherMode(f).map(o -> o.fits(lead)).orElse(false)).isPresent()) {
-					found.accept(at(feed.get().feed(), stroke.block(), new Figures(stroke.modal().unit()), stroke.modal().feedMode(), word.get())
-							.on(later));
-					return;
-				}
-			}
+		// by moves in and out the tap's own feed is among the tool's
+		Optional<FeedUse> use = words.oddFrom(word.get(), tapping.method() == Tapping.Method.FEED ? stay + 1 : stay);
+		if (use.isPresent()) {
+			found.accept(draft(use.get(), odd(use.get()).orElseThrow(), word.get()));
+			return;
 		}
+		words.misledAfter(word.get(), stay).ifPresent(later -> {
+			TapStroke stroke = later.strokes().get(0);
+			Setting feed = TapFeed.of(later, stroke).orElseThrow().feed();
+			found.accept(at(feed, stroke.block(), new Figures(stroke.modal().unit()), stroke.modal().feedMode(), word.get()).on(later));
+		});
+	}
+
+	/** Whether the first stroke's feed does not fit its thread and would in the other mode. */
+	private static boolean misled(Tapping tapping) {
+		double lead = tapping.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
+		return !tapping.method().synchronised() && TapFeed.of(tapping, tapping.strokes().get(0))
+				.filter(f -> !f.fits(lead) && FeedInWrongMode.otherMode(f).map(o -> o.fits(lead)).orElse(false)).isPresent();
 	}
 
 	/** Whether the mode was set for the tap: its word stands in the tap's stay, not at the program's head. */
 	private static boolean setForIt(Tapping tapping, WordRef word) {
 		return tapping.tool().change().map(change -> !change.file().name().equals(word.block().file().name()) || word.block().line() >= change.line())
 				.orElse(false);
-	}
-
-	private static boolean usedBefore(ToolUse tap, WordRef word, Work work) {
-		return work.tools().stream().filter(tool -> tool.index() < tap.index()).flatMap(tool -> tool.summary().feeds().stream())
-				.anyMatch(use -> use.modeWord().filter(w -> same(w, word)).isPresent());
-	}
-
-	private static boolean same(WordRef one, WordRef other) {
-		return Location.of(one).equals(Location.of(other));
 	}
 
 	private static Optional<Setting> odd(FeedUse use) {
