@@ -42,9 +42,9 @@ class WalkTest {
 
 	@Test
 	void itsFirstLinkOpensTheDemoProgramAtAFinding() {
-		assertThat(state()).isEqualTo("0 of 6 steps done");
+		assertThat(state()).isEqualTo("0 of 7 steps done");
 		OpenProgram program = demo();
-		Screen.waitUntil("a tick", () -> state().equals("1 of 6 steps done"));
+		Screen.waitUntil("a tick", () -> state().equals("1 of 7 steps done"));
 		Screen.waitUntil("a finding selected", () -> program.findings().stream().anyMatch(finding -> finding.offset() == program.widget().getSelection().x));
 	}
 
@@ -57,7 +57,7 @@ class WalkTest {
 		Screen.waitUntil("the drawing", () -> page().findView("truelead.editor.thread.view") != null);
 		follow("Show me why");
 		Screen.waitUntil("the lesson", () -> page().findView("truelead.editor.lesson.view") != null);
-		Screen.waitUntil("four ticks, not " + state(), () -> state().equals("4 of 6 steps done"));
+		Screen.waitUntil("four ticks, not " + state(), () -> state().equals("4 of 7 steps done"));
 	}
 
 	@Test
@@ -66,9 +66,9 @@ class WalkTest {
 		program.waitFor("F500");
 		program.caretBehind("F500");
 		Screen.type(" ");
-		Screen.waitUntil("a tick for the change, not " + state(), () -> state().equals("2 of 6 steps done"));
+		Screen.waitUntil("a tick for the change, not " + state(), () -> state().equals("2 of 7 steps done"));
 		follow("Begin again");
-		assertThat(state()).isEqualTo("0 of 6 steps done");
+		assertThat(state()).isEqualTo("0 of 7 steps done");
 	}
 
 	private static OpenProgram demo() {

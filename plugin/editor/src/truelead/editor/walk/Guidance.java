@@ -35,15 +35,15 @@ final class Guidance {
 		this.page = page;
 	}
 
-	/** Does the step; opens the demo program instead where no program is open. */
-	void run(Step step) {
+	/** Does the step and says whether it did; opens the demo program instead where no program is open. */
+	boolean run(Step step) {
 		Optional<ProgramEditor> open = program();
 		if (step == Step.OPEN || open.isEmpty()) {
 			openDemo();
-			return;
+			return step == Step.OPEN;
 		}
 		page.activate(open.get());
-		if (step != Step.DRAWING && step != Step.REPORT) {
+		if (step == Step.RULE || step == Step.FIX || step == Step.WHY) {
 			toFinding(open.get());
 		}
 		try {
@@ -55,8 +55,10 @@ final class Guidance {
 			} else {
 				open.get().getSite().getService(IHandlerService.class).executeCommand(step.command(), null);
 			}
+			return true;
 		} catch (PartInitException | CommandException cannot) {
 			ILog.of(Guidance.class).error("The step " + step + " of the walk could not be done", cannot);
+			return false;
 		}
 	}
 

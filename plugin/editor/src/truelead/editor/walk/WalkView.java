@@ -43,7 +43,11 @@ public final class WalkView extends ViewPart {
 		Guidance guidance = new Guidance(getSite().getPage());
 		for (Step step : Step.values()) {
 			ticks.put(step, tick(step));
-			link(step.sentence(), 1, () -> guidance.run(step));
+			link(step.sentence(), 1, () -> {
+				if (guidance.run(step) && step == Step.PLAN) {
+					done(step);
+				}
+			});
 		}
 		Label caution = new Label(content, SWT.WRAP);
 		caution.setText(CAUTION);
