@@ -108,19 +108,16 @@ final class WantedReader {
 		draft.tool.facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
 		Optional<Called> nearest = called.stream().findFirst();
 		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> titled.map(TitleThreads.Titled::thread)).or(elsewhere);
-		Optional<Called> deep = nearest.or(() -> titled.filter(t -> wanted.get().value().withoutClass().equals(t.thread().value().withoutClass()))
-				.map(t -> new Called(t.callout(), t.comment(), FactSource.CALLOUT)));
+		List<Called> alike = alike(called, wanted, titled);
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
 		List<Note.OfHole> here = of(all, Note.OfHole.class);
 		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
-				.or(() -> deep.flatMap(c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+				.or(() -> first(alike, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
-				.or(() -> deep.flatMap(c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
+				.or(() -> first(alike, c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
-				.or(() -> nearest.filter(c -> c.callout().count().isPresent()).map(c -> fact(c, c.callout().count().getAsInt())))
-				.or(() -> deep.filter(c -> nearest.isEmpty() && c.callout().count().isPresent())
-						.map(c -> Callouts.fact(c.comment(), c.callout(), FactSource.TITLE, c.callout().count().getAsInt())));
+				.or(() -> first(alike, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
@@ -130,6 +127,20 @@ final class WantedReader {
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), said(hole, Note.OfHole::wall), top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+	}
+
+	/** What names the thread that the nearest names, nearest first, since a tool's name seldom repeats depth and count; else the title. */
+	private static List<Called> alike(List<Called> called, Optional<Fact<ThreadSpec>> wanted, Optional<TitleThreads.Titled> titled) {
+		if (called.isEmpty()) {
+			return titled.filter(t -> wanted.get().value().withoutClass().equals(t.thread().value().withoutClass()))
+					.map(t -> new Called(t.callout(), t.comment(), FactSource.TITLE)).stream().toList();
+		}
+		ThreadSpec nearest = called.get(0).callout().spec().withoutClass();
+		return called.stream().filter(c -> c.callout().spec().withoutClass().equals(nearest)).toList();
+	}
+
+	private static <T> Optional<T> first(List<Called> called, Function<Called, Optional<T>> item) {
+		return called.stream().map(item).flatMap(Optional::stream).findFirst();
 	}
 
 	/** Notes in the subprogram that holds the operation. */

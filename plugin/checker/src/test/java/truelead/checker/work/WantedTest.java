@@ -63,6 +63,13 @@ class WantedTest {
 		assertThat(tapping(tapped(List.of(comment.strip()), "520", "520")).wanted().named()).isEmpty();
 	}
 
+	@Test
+	void aToolsNameThatRepeatsTheThreadLeavesDepthAndCountOfTheCallout() {
+		Tapping tapping = tapping("G21 G90", "(2X M6X1 DEPTH 11 THRU)", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "X20", "G80", "M30");
+		assertThat(tapping.wanted().depth().orElseThrow().value()).isEqualTo(11);
+		assertThat(tapping.wanted().count().orElseThrow().value()).isEqualTo(2);
+	}
+
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			(FLANGE, 12X M6 AND 4X M10) | M6x1 | the hole of 5.0 suits one of them
