@@ -58,6 +58,7 @@ abstract class PlanCommand extends ProgramCommand {
 		say(editor, false, "");
 		PlanWizard wizard = new PlanWizard(question, lines -> insert(editor, document, question.line() < 0 ? caret : -1, question.line(), lines));
 		WizardDialog dialog = new WizardDialog(editor.getSite().getShell(), wizard);
+		dialog.setHelpAvailable(false);
 		dialog.setPageSize(WIDTH, HEIGHT);
 		dialog.open();
 	}

@@ -24,7 +24,7 @@ final class ProfileTextPart {
 		new Label(parent, SWT.NONE).setText("The profile as &text:");
 		text = new Text(parent, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		text.setFont(JFaceResources.getTextFont());
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 5 * text.getLineHeight()).applyTo(text);
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 4 * text.getLineHeight()).applyTo(text);
 		text.addModifyListener(changed -> {
 			if (!showing) {
 				typed.run();

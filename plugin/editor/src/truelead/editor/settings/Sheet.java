@@ -45,7 +45,7 @@ public final class Sheet<T> {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
 		table = new TableViewer(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		table.getTable().setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).hint(600, 10 * table.getTable().getItemHeight()).applyTo(table.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).hint(600, 6 * table.getTable().getItemHeight()).applyTo(table.getTable());
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		table.addFilter(new Words());
 		filter.addModifyListener(typed -> table.refresh());
