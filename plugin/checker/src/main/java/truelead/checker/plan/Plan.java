@@ -87,14 +87,14 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 	private static List<Method> preference(Request request) {
 		Method cutting = request.through() ? Method.SPIRAL_POINT : Method.SPIRAL_FLUTE;
 		boolean shortChips = request.group() == StockGroup.CAST_IRON || request.group() == StockGroup.BRASS;
-		boolean comb = request.count() >= MANY && request.hardness() <= HARD;
+		boolean comb = request.count() >= MANY && request.hardness() < HARD;
 		Method mill = comb ? Method.COMB_MILL : Method.THREAD_MILL;
 		Method other = comb ? Method.THREAD_MILL : Method.COMB_MILL;
 		if (request.thread().system().taper()) {
 			return List.of(Method.STRAIGHT_FLUTE, Method.SPIRAL_FLUTE);
 		}
 		boolean tough = request.group() == StockGroup.TITANIUM || request.group() == StockGroup.NICKEL_ALLOY;
-		if (request.hardness() > HARD || request.thread().diameter() > MILL_FROM || tough && request.count() <= FEW) {
+		if (request.hardness() >= HARD || request.thread().diameter() > MILL_FROM || tough && request.count() <= FEW) {
 			return List.of(mill, other, cutting, Method.SPIRAL_FLUTE, Method.STRAIGHT_FLUTE, Method.FORM_TAP);
 		}
 		if (shortChips) {

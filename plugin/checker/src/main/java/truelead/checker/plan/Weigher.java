@@ -13,6 +13,7 @@ import truelead.checker.thread.ThreadSystem;
 final class Weigher {
 	private static final double FORM_HARD = 35;
 	private static final double TAP_HARD = 50;
+	private static final double TAP_WORN = 40;
 	private static final double MILL_HARD = 62;
 	private static final double LARGE = 16;
 	/** Combs are made with teeth on about 2.5 diameters. */
@@ -99,6 +100,8 @@ final class Weigher {
 		}
 		if (!method.forming() && request.hardness() > TAP_HARD) {
 			out.add("above 50 HRC a cutting tap does not last");
+		} else if (!method.forming() && request.hardness() > TAP_WORN) {
+			cons.add("above 40 HRC a tap wears fast and breaks easily: one made for hard steel, slow, and gauged often");
 		}
 		boolean tough = request.group() == StockGroup.TITANIUM || request.group() == StockGroup.NICKEL_ALLOY;
 		cons.add("a broken tap can scrap the part" + (tough ? ": this stock grips the tap and costs most" : ""));
