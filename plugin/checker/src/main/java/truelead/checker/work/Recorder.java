@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.Step.EventKind;
 import truelead.checker.machine.StepSink;
@@ -52,13 +52,14 @@ final class Recorder implements StepSink {
 	final SinglePoints singlePoints = new SinglePoints();
 	private final AxisRuns axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()));
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
-	private ToolLog tool = new ToolLog(0, 0, Setting.NONE, Optional.empty(), Setting.NONE, 0);
+	private ToolLog tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
 	private Compensation lastCompensation = Compensation.OFF;
 	private Modal firstLengthModal;
 	private int order;
 	private int arcs;
 	private int part;
-	private boolean ended;
+	/** The block that ended the program before this step, if one has. */
+	private Optional<BlockRef> ended = Optional.empty();
 
 	private final boolean lathe;
 
@@ -71,7 +72,7 @@ final class Recorder implements StepSink {
 	@Override
 	public void accept(Step step) {
 		int number = order++;
-		if (ended) {
+		if (ended.isPresent()) {
 			begin(number);
 		}
 		if (step instanceof Step.Move move) {
@@ -164,13 +165,13 @@ final class Recorder implements StepSink {
 	private void event(Step.Event event, int number) {
 		if (event.kind() == EventKind.TOOL_CHANGE) {
 			interrupt();
-			tool = new ToolLog(tools.size(), part, event.modal().tool(), Optional.of(event.block()), event.modal().feed(), number);
+			tool = ToolLog.changed(tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
 			tools.add(tool);
 		}
 		tool.event(event, number);
 		if (event.kind() == EventKind.PROGRAM_END) {
 			interrupt();
-			ended = true;
+			ended = Optional.of(event.block());
 		}
 		if (event.kind() != EventKind.SUB_CALL && event.kind() != EventKind.SUB_RETURN && event.kind() != EventKind.DWELL) {
 			addUpTo(MOST_EVENTS, events, new LoggedEvent(number, tool, event));
@@ -179,9 +180,9 @@ final class Recorder implements StepSink {
 
 	/** A further program of the file: it starts without a tool and on another part. */
 	private void begin(int number) {
-		ended = false;
 		part++;
-		tool = new ToolLog(tools.size(), part, Setting.NONE, Optional.empty(), Setting.NONE, number);
+		tool = ToolLog.unknown(tools.size(), part, ended, number);
+		ended = Optional.empty();
 		tools.add(tool);
 		lastCompensation = Compensation.OFF;
 	}

@@ -37,7 +37,7 @@ final class SinglePoints {
 			int line = commentary.mainLine(pass.step().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line), FactSource.CALLOUT);
-			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread()).or(() -> last(book.listed(use.number()), FactSource.TOOL_LIST))));
+			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))));
 		}
 		return all;
 	}

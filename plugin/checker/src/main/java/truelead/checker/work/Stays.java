@@ -1,5 +1,8 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** Where in the text of the program each stay of a tool begins and ends, so that comments can be told to whom they belong. */
@@ -14,14 +17,41 @@ final class Stays {
 	private final List<ToolLog> tools;
 	private final Commentary commentary;
 	private final int[] changes;
+	private final int[] firstChanges;
+	/** The first line of each program of the file. */
+	private final List<Integer> begins = new ArrayList<>();
 
 	Stays(List<ToolLog> tools, Commentary commentary) {
 		this.tools = tools;
 		this.commentary = commentary;
-		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(0)).toArray();
+		for (ToolLog tool : tools) {
+			if (tool.part() == begins.size()) {
+				int before = begins.isEmpty() ? 0 : begins.get(begins.size() - 1);
+				begins.add(Math.max(before, tool.behind().map(end -> commentary.mainLine(end) + 1).orElse(0)));
+			}
+		}
+		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(begins.get(tool.part()))).toArray();
+		this.firstChanges = new int[begins.size()];
+		Arrays.fill(firstChanges, -1);
+		for (ToolLog tool : tools) {
+			if (tool.change().isPresent() && firstChanges[tool.part()] < 0) {
+				firstChanges[tool.part()] = changeLine(tool);
+			}
+		}
 	}
 
-	/** The line of a tool's change in the main program; for what is in the spindle before the first change, its first line. */
+	/** The first line of a program of the file, counted from 0. */
+	int begin(int part) {
+		return begins.get(part);
+	}
+
+	/** The program of the file that a line belongs to, counted from 0. */
+	int partOf(int line) {
+		int found = Collections.binarySearch(begins, line);
+		return Math.max(0, found >= 0 ? found : -found - 2);
+	}
+
+	/** The line of a tool's change in the main program; for what is in the spindle before a program's first change, that program's first line. */
 	int changeLine(ToolLog tool) {
 		return changes[tool.index()];
 	}
@@ -53,9 +83,9 @@ final class Stays {
 		return commentary.main().file().text().lineCount() - 1;
 	}
 
-	/** The line of the first tool change of the program; its last line where there is none. */
-	int firstChange() {
-		return tools.stream().filter(t -> t.change().isPresent()).mapToInt(this::changeLine).findFirst()
-				.orElse(commentary.main().file().text().lineCount() - 1);
+	/** The line of the first tool change of a program of the file; its last line where there is none. */
+	int firstChange(int part) {
+		int next = part + 1 < begins.size() ? begins.get(part + 1) : commentary.main().file().text().lineCount();
+		return firstChanges[part] >= 0 ? firstChanges[part] : next - 1;
 	}
 }

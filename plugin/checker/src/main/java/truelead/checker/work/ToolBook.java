@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,14 +27,21 @@ final class ToolBook {
 	private final Commentary commentary;
 	private final Stays stays;
 	private final Job job;
-	/** Comments beside T words by number; one that is written again says nothing new and is left out. */
-	private final Map<Integer, List<LineComment>> byToolWord = new HashMap<>();
-	private final Map<Integer, ToolFacts> list = new HashMap<>();
-	private final Map<Integer, List<LineComment>> listed = new HashMap<>();
+	/** Comments beside T words; one that is written again says nothing new and is left out. */
+	private final Map<Pocket, List<LineComment>> byToolWord = new HashMap<>();
+	private final Map<Pocket, ToolFacts> list = new HashMap<>();
+	private final Map<Pocket, List<LineComment>> listed = new HashMap<>();
+	/** The programs of the file that have a tool list of their own. */
+	private final Set<Integer> listing = new HashSet<>();
+	private final Map<Integer, List<Note.OfTool>> numbered = new HashMap<>();
 	private final Map<Stretch, Known> stretches = new HashMap<>();
 
+	/** A tool number in one program of the file. */
+	private record Pocket(int part, int number) {
+	}
+
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int number, boolean changed, int change, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, int change, int from, int to) {
 	}
 
 	private record Known(ToolFacts facts, List<ProgramComment> comments) {
@@ -45,25 +53,37 @@ final class ToolBook {
 		this.job = job;
 		Set<String> said = new HashSet<>();
 		for (LineComment comment : commentary.main().comments()) {
-			if (comment.tool() >= 0 && said.add(comment.tool() + " " + comment.text())) {
-				byToolWord.computeIfAbsent(comment.tool(), t -> new ArrayList<>()).add(comment);
+			int part = stays.partOf(comment.line());
+			if (comment.tool() >= 0 && said.add(part + " " + comment.tool() + " " + comment.text())) {
+				byToolWord.computeIfAbsent(new Pocket(part, comment.tool()), t -> new ArrayList<>()).add(comment);
 			}
 			commentary.listLine(comment).ifPresent(line -> {
-				listed.computeIfAbsent(line.number(), n -> new ArrayList<>()).add(comment);
-				list.merge(line.number(), FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
-						ToolBook::join);
+				Pocket pocket = new Pocket(part, line.number());
+				listing.add(part);
+				listed.computeIfAbsent(pocket, n -> new ArrayList<>()).add(comment);
+				list.merge(pocket, FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()), ToolBook::join);
 			});
+		}
+		for (Note note : commentary.allNotes()) {
+			if (note instanceof Note.OfTool tool) {
+				tool.number().ifPresent(number -> numbered.computeIfAbsent(number, n -> new ArrayList<>()).add(tool));
+			}
 		}
 	}
 
-	/** The lines of the tool list that speak of a tool, in order. */
-	List<LineComment> listed(int number) {
-		return listed.getOrDefault(number, List.of());
+	/** The lines of the tool list that speak of the tool of a stay, in order. */
+	List<LineComment> listed(ToolLog log) {
+		return listed.getOrDefault(pocket(log), List.of());
+	}
+
+	/** Where the list speaks of a tool: in its own program's, or in the first program's where that has none. */
+	private Pocket pocket(ToolLog log) {
+		return new Pocket(listing.contains(log.part()) ? log.part() : 0, number(log));
 	}
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(number(log), log.change().isPresent(), stays.changeLine(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), stays.changeLine(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -75,7 +95,7 @@ final class ToolBook {
 			facts = join(facts, FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
 		}
 		int number = number(log);
-		facts = join(facts, list.getOrDefault(number, ToolFacts.NONE));
+		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
 			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
@@ -91,22 +111,16 @@ final class ToolBook {
 		return log.tool().known() ? (int) Math.round(log.tool().value()) : -1;
 	}
 
+	/** What TOOL notes say: those with its number wherever they stand, those without one where the stay is; in the order they stand. */
 	private ToolFacts notes(ToolLog log) {
-		int number = number(log);
-		int from = stays.from(log);
-		int to = stays.to(log);
-		ToolFacts facts = ToolFacts.NONE;
-		ProgramFile main = commentary.main().file();
-		for (Note note : commentary.allNotes()) {
-			if (note instanceof Note.OfTool tool) {
-				int line = tool.comment().at().line();
-				boolean here = tool.comment().at().file().name().equals(main.name()) && line >= from && line <= to;
-				if (tool.number().map(n -> n == number).orElse(here)) {
-					facts = facts.or(tool.facts());
-				}
+		List<Note.OfTool> notes = new ArrayList<>(numbered.getOrDefault(number(log), List.of()));
+		for (Note note : commentary.notes(commentary.main().file(), stays.from(log), stays.to(log))) {
+			if (note instanceof Note.OfTool tool && tool.number().isEmpty()) {
+				notes.add(tool);
 			}
 		}
-		return facts;
+		notes.sort(Comparator.comparingInt(note -> note.comment().at().line()));
+		return notes.stream().map(Note.OfTool::facts).reduce(ToolFacts.NONE, ToolFacts::or);
 	}
 
 	/** Comments that speak of the tool, nearest to its change first: with its T word, behind the change up to its first cut, above it. */
@@ -123,7 +137,9 @@ final class ToolBook {
 		}
 		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)).stream()
 				.filter(c -> mine(c, number) && !c.code()).toList();
-		byToolWord.getOrDefault(number, List.of()).stream().filter(c -> !own.contains(c) && mine(c, number)).forEach(own::add);
+		for (int part : log.part() == 0 ? new int[] {0} : new int[] {log.part(), 0}) {
+			byToolWord.getOrDefault(new Pocket(part, number), List.of()).stream().filter(c -> !own.contains(c) && mine(c, number)).forEach(own::add);
+		}
 		if (log.change().isPresent()) {
 			own.addAll(above);
 			own.addAll(below);

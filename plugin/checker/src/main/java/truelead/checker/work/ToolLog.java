@@ -20,6 +20,7 @@ final class ToolLog {
 	private final int part;
 	private final Setting tool;
 	private final Optional<BlockRef> change;
+	private final Optional<BlockRef> behind;
 	private final Setting feedAtChange;
 	private final int firstOrder;
 	private int lastOrder;
@@ -32,7 +33,18 @@ final class ToolLog {
 	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
 	private Modal seen;
 
-	ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Setting feedAtChange, int order) {
+	/** What is in the spindle when a program begins. */
+	static ToolLog unknown(int index, int part, Optional<BlockRef> behind, int order) {
+		return new ToolLog(index, part, Setting.NONE, Optional.empty(), behind, Setting.NONE, order);
+	}
+
+	/** A tool that a block changes to. */
+	static ToolLog changed(int index, int part, Setting tool, BlockRef change, Setting feedAtChange, int order) {
+		return new ToolLog(index, part, tool, Optional.of(change), Optional.empty(), feedAtChange, order);
+	}
+
+	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange, int order) {
+		this.behind = behind;
 		this.index = index;
 		this.part = part;
 		this.tool = tool;
@@ -57,6 +69,11 @@ final class ToolLog {
 
 	Optional<BlockRef> change() {
 		return change;
+	}
+
+	/** The block that ended the program before, where a further program of the file begins with this stay. */
+	Optional<BlockRef> behind() {
+		return behind;
 	}
 
 	int firstOrder() {

@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,8 +45,8 @@ final class WantedReader {
 	private final ToolBook book;
 	private final Job job;
 	private final MachineProfile profile;
-	private final TitleThreads title;
-	private final List<Note> head;
+	private final Map<Integer, TitleThreads> titles = new HashMap<>();
+	private final Map<Integer, List<Note>> heads = new HashMap<>();
 	private final NavigableMap<Integer, Note.OfStock> stock = new TreeMap<>();
 
 	WantedReader(Commentary commentary, Stays stays, ToolBook book, Job job, MachineProfile profile) {
@@ -54,9 +55,7 @@ final class WantedReader {
 		this.book = book;
 		this.job = job;
 		this.profile = profile;
-		this.title = new TitleThreads(commentary.free(commentary.main().file(), 0, stays.firstChange() - 1));
 		ProgramFile main = commentary.main().file();
-		this.head = reversed(commentary.notes(main, 0, stays.firstChange()));
 		for (Note note : commentary.notes(main, 0, Integer.MAX_VALUE)) {
 			if (note instanceof Note.OfStock said) {
 				stock.put(said.comment().at().line(), said);
@@ -88,14 +87,14 @@ final class WantedReader {
 		}
 		Set<LineComment> read = Collections.newSetFromMap(new IdentityHashMap<>());
 		called.forEach(c -> read.add(c.comment()));
-		for (LineComment line : book.listed(draft.tool.number())) {
+		for (LineComment line : book.listed(draft.log)) {
 			if (!read.contains(line)) {
 				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title.of(cut) : Optional.empty();
+		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title(draft.log.part()).of(cut) : Optional.empty();
 		return result(draft, notes, all, called, surface, titled, () -> Implied.thread(cut));
 	}
 
@@ -110,6 +109,7 @@ final class WantedReader {
 		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> titled.map(TitleThreads.Titled::thread)).or(elsewhere);
 		List<Called> alike = alike(called, wanted, titled);
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
+		List<Note> head = head(draft.log.part());
 		List<Note.OfHole> here = of(all, Note.OfHole.class);
 		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
@@ -127,6 +127,17 @@ final class WantedReader {
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), said(hole, Note.OfHole::wall), top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+	}
+
+	/** The threads that the title of a program of the file names. */
+	private TitleThreads title(int part) {
+		return titles.computeIfAbsent(part,
+				p -> new TitleThreads(commentary.free(commentary.main().file(), stays.begin(p), stays.firstChange(p) - 1)));
+	}
+
+	/** The notes at the head of a program of the file, the last first. */
+	private List<Note> head(int part) {
+		return heads.computeIfAbsent(part, p -> reversed(commentary.notes(commentary.main().file(), stays.begin(p), stays.firstChange(p))));
 	}
 
 	/** What names the thread that the nearest names, nearest first, since a tool's name seldom repeats depth and count; else the title. */

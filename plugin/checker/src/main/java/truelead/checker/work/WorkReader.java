@@ -100,7 +100,7 @@ public final class WorkReader {
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
 					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
-			int head = stays.firstChange();
+			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
 			operations.forEach(operation -> taken.addAll(operation.wanted().allowances()));
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)

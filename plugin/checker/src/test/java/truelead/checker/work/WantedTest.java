@@ -63,6 +63,43 @@ class WantedTest {
 		assertThat(tapping(tapped(List.of(comment.strip()), "520", "520")).wanted().named()).isEmpty();
 	}
 
+	private static String[] twoPrograms(String firstTitle, String firstTool, String secondTitle, String secondTool) {
+		return new String[] {"%", firstTitle, firstTool, "G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80", "T2 M6", "S500 M3", "G0 X0 Y0",
+				"G84 Z-12 R5 F500", "G80", "M30", secondTitle, secondTool, "G21 G90", "T1 M6 (DRILL 6.8)", "S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80", "T2 M6",
+				"S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F625", "G80", "M30", "%"};
+	}
+
+	private static List<String> threads(String... blocks) {
+		return work(blocks).tappings().stream().map(t -> t.wanted().statedThread().map(s -> s.value().designation()).orElse("none")).toList();
+	}
+
+	@Test
+	void eachProgramOfAFileHasItsOwnTitleAndItsOwnToolList() {
+		assertThat(threads(twoPrograms("O1 (COVER, M6)", "(A)", "O2 (PLATE, M8)", "(B)"))).containsExactly("M6x1", "M8x1.25");
+		assertThat(threads(twoPrograms("O1 (COVER)", "(T2 = M6 TAP)", "O2 (PLATE)", "(T2 = M8 TAP)"))).containsExactly("M6x1", "M8x1.25");
+		assertThat(threads(twoPrograms("O1 (COVER, 4X M6)", "(A)", "O2 (PLATE)", "(B)"))).containsExactly("M6x1", "none");
+	}
+
+	@Test
+	void theListOfTheFirstProgramServesOneWithoutAList() {
+		assertThat(threads(twoPrograms("O1 (COVER)", "(T2 = M6 TAP)", "O2 (COVER, OTHER SIDE)", "(B)"))).containsExactly("M6x1", "M6x1");
+	}
+
+	@Test
+	void notesAtTheHeadHoldInTheirOwnProgram() {
+		Work work = work(twoPrograms("O1 (COVER, M6)", "(SURFACE: Z1)", "O2 (PLATE, M8)", "(SURFACE: Z2)"));
+		assertThat(work.tappings()).extracting(t -> t.wanted().surface().value()).containsExactly(1.0, 2.0);
+	}
+
+	@Test
+	void commentsOfProgramsBeforeSayNothingOfTheToolThatAnotherBeginsWith() {
+		List<String> blocks = new ArrayList<>();
+		for (int i = 1; i <= 30; i++) {
+			blocks.addAll(List.of("O" + i + " (PART M" + i + ")", "G0 X" + i, "T1 M6 (M6 TAP)", "G84 Z-12 R5 F500", "G80", "M30"));
+		}
+		assertThat(work(blocks.toArray(String[]::new)).tools()).allSatisfy(tool -> assertThat(tool.comments()).hasSizeLessThan(4));
+	}
+
 	@Test
 	void aToolsNameThatRepeatsTheThreadLeavesDepthAndCountOfTheCallout() {
 		Tapping tapping = tapping("G21 G90", "(2X M6X1 DEPTH 11 THRU)", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "X20", "G80", "M30");
