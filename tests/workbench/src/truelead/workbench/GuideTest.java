@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -76,7 +75,7 @@ class GuideTest {
 		assertThat(text().getSelectionText()).isEqualTo("Show me why: A tap led off its pitch");
 		Screen.press(0, SWT.CR, '\r');
 		Screen.waitUntil("the lesson", () -> page().findView(LESSON) != null);
-		assertThat(find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
+		assertThat(Dialogs.find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 	}
 
 	@Test
@@ -91,7 +90,7 @@ class GuideTest {
 	@Test
 	void theListIsSearchedByWordsOfThePage() {
 		show(VIEW);
-		Text search = find(guide(), Text.class).get(0);
+		Text search = Dialogs.find(guide(), Text.class).get(0);
 		search.setFocus();
 		Screen.type("helix hand");
 		assertThat(pages()).anyMatch(page -> page.startsWith("helix-wrong-hand"));
@@ -103,7 +102,7 @@ class GuideTest {
 	@Test
 	void samplesMarkWhatIsFoundAsTheEditorDoes() {
 		show(VIEW);
-		Text search = find(guide(), Text.class).get(0);
+		Text search = Dialogs.find(guide(), Text.class).get(0);
 		search.setFocus();
 		Screen.type("feed-in-wrong-mode");
 		Screen.press(0, SWT.CR, '\r');
@@ -124,7 +123,7 @@ class GuideTest {
 				.findFirst().orElseThrow();
 		why.run(marker);
 		Screen.waitUntil("the lesson", () -> page().findView(LESSON) != null);
-		assertThat(find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
+		assertThat(Dialogs.find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 
 		IViewPart problems = show(PROBLEMS);
 		problems.setFocus();
@@ -171,33 +170,20 @@ class GuideTest {
 	}
 
 	private static StyledText text() {
-		return find(guide(), StyledText.class).get(0);
+		return Dialogs.find(guide(), StyledText.class).get(0);
 	}
 
 	private static List<String> pages() {
-		return Arrays.stream(find(guide(), Tree.class).get(0).getItems()).flatMap(group -> Arrays.stream(group.getItems())).map(TreeItem::getText).toList();
+		return Arrays.stream(Dialogs.find(guide(), Tree.class).get(0).getItems()).flatMap(group -> Arrays.stream(group.getItems())).map(TreeItem::getText).toList();
 	}
 
 	/** The view's controls, told by the field to search in. */
 	private static Composite guide() {
-		return find(window(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules")).map(Control::getParent).findFirst().orElseThrow();
+		return Dialogs.find(window(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules")).map(Control::getParent).findFirst().orElseThrow();
 	}
 
 	private static Composite window() {
 		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
-	}
-
-	private static <C extends Control> List<C> find(Composite in, Class<C> kind) {
-		List<C> found = new ArrayList<>();
-		for (Control child : in.getChildren()) {
-			if (kind.isInstance(child)) {
-				found.add(kind.cast(child));
-			}
-			if (child instanceof Composite composite) {
-				found.addAll(find(composite, kind));
-			}
-		}
-		return found;
 	}
 
 	private static IWorkbenchPage page() {

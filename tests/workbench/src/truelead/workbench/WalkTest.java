@@ -2,13 +2,10 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Stream;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
@@ -79,31 +76,21 @@ class WalkTest {
 		return program;
 	}
 
+	/** The guide may lie over the walk: whoever follows a link has its tab in front. */
 	private static void follow(String words) {
-		Link link = find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words)).findFirst().orElseThrow();
+		page().bringToTop(page().findView(VIEW));
+		Link link = Dialogs.find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words)).findFirst().orElseThrow();
 		link.notifyListeners(SWT.Selection, new Event());
 		Screen.settle();
 	}
 
 	private static String state() {
-		return find(window(), Label.class).stream().map(Label::getText).filter(text -> text.endsWith("steps done")).findFirst().orElse("");
+		page().bringToTop(page().findView(VIEW));
+		return Dialogs.find(window(), Label.class).stream().map(Label::getText).filter(text -> text.endsWith("steps done")).findFirst().orElse("");
 	}
 
 	private static Composite window() {
 		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
-	}
-
-	private static <C extends Control> List<C> find(Composite in, Class<C> kind) {
-		List<C> found = new ArrayList<>();
-		for (Control child : in.getChildren()) {
-			if (kind.isInstance(child)) {
-				found.add(kind.cast(child));
-			}
-			if (child instanceof Composite composite) {
-				found.addAll(find(composite, kind));
-			}
-		}
-		return found;
 	}
 
 	private static IWorkbenchPage page() {

@@ -1,7 +1,6 @@
 package truelead.editor.audit;
 
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.preference.PreferenceDialog;
@@ -27,16 +26,6 @@ public final class AcceptedPage extends ScopedPage {
 	public AcceptedPage() {
 		super("truelead.editor.accepted");
 		noDefaultAndApplyButton();
-	}
-
-	@Override
-	protected Optional<String> ownSettings() {
-		return Optional.empty();
-	}
-
-	@Override
-	protected boolean hasOwn() {
-		return true;
 	}
 
 	@Override

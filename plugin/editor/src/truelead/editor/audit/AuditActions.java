@@ -12,9 +12,9 @@ import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IViewSite;
-import org.eclipse.ui.PlatformUI;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
+import truelead.editor.look.PlainAction;
 
 /** What can be done in the audit view: again, stop, report, accept, open and close all. */
 final class AuditActions {
@@ -29,12 +29,12 @@ final class AuditActions {
 
 	/** Puts the actions into the view's tool bar, its menu and the tree's context menu, and keeps them enabled as fits. */
 	void fill(IViewSite site) {
-		Action again = action("Audit again", ISharedImages.IMG_ELCL_SYNCED, () -> view.audit(view.scope(), Optional.empty()));
-		Action stop = action("Stop", ISharedImages.IMG_ELCL_STOP, view::stop);
-		Action report = action("Write report\u2026", "", this::report);
-		Action accept = action("Accept\u2026", "", this::accept);
-		Action close = action("Collapse all", ISharedImages.IMG_ELCL_COLLAPSEALL, tree::collapseAll);
-		Action open = action("Expand all", "", tree::expandAll);
+		Action again = new PlainAction("Audit again", ISharedImages.IMG_ELCL_SYNCED, () -> view.audit(view.scope(), Optional.empty()));
+		Action stop = new PlainAction("Stop", ISharedImages.IMG_ELCL_STOP, view::stop);
+		Action report = new PlainAction("Write report\u2026", "", this::report);
+		Action accept = new PlainAction("Accept\u2026", "", this::accept);
+		Action close = new PlainAction("Collapse all", ISharedImages.IMG_ELCL_COLLAPSEALL, tree::collapseAll);
+		Action open = new PlainAction("Expand all", "", tree::expandAll);
 		Runnable enable = () -> {
 			boolean idle = !view.running() && !view.scope().programs().isEmpty();
 			again.setEnabled(idle);
@@ -87,19 +87,5 @@ final class AuditActions {
 
 	private Shell shell() {
 		return view.getSite().getShell();
-	}
-
-	/** An action with a picture, or with its words where none is named. */
-	private static Action action(String text, String image, Runnable work) {
-		Action action = new Action(text) {
-			@Override
-			public void run() {
-				work.run();
-			}
-		};
-		if (!image.isEmpty()) {
-			action.setImageDescriptor(PlatformUI.getWorkbench().getSharedImages().getImageDescriptor(image));
-		}
-		return action;
 	}
 }

@@ -21,6 +21,7 @@ import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
+import truelead.editor.look.PlainAction;
 import truelead.help.HelpBook;
 import truelead.help.HelpPage;
 
@@ -79,21 +80,10 @@ public final class GuideView extends ViewPart {
 	}
 
 	private void actions() {
-		back = action("Back", ISharedImages.IMG_TOOL_BACK, this::back);
-		Action overview = action("Overview", ISharedImages.IMG_ETOOL_HOME_NAV, () -> open(HelpBook.overview()));
+		back = new PlainAction("Back", ISharedImages.IMG_TOOL_BACK, this::back);
+		Action overview = new PlainAction("Overview", ISharedImages.IMG_ETOOL_HOME_NAV, () -> open(HelpBook.overview()));
 		back.setEnabled(false);
 		List.of(back, overview).forEach(getViewSite().getActionBars().getToolBarManager()::add);
-	}
-
-	private static Action action(String text, String image, Runnable work) {
-		Action action = new Action(text) {
-			@Override
-			public void run() {
-				work.run();
-			}
-		};
-		action.setImageDescriptor(PlatformUI.getWorkbench().getSharedImages().getImageDescriptor(image));
-		return action;
 	}
 
 	private void search(String words) {

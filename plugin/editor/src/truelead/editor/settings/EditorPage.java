@@ -1,6 +1,5 @@
 package truelead.editor.settings;
 
-import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -18,16 +17,6 @@ public final class EditorPage extends ScopedPage {
 
 	public EditorPage() {
 		super("truelead.editor.settings");
-	}
-
-	@Override
-	protected Optional<String> ownSettings() {
-		return Optional.empty();
-	}
-
-	@Override
-	protected boolean hasOwn() {
-		return true;
 	}
 
 	@Override

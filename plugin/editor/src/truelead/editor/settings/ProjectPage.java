@@ -24,16 +24,6 @@ public final class ProjectPage extends ScopedPage {
 	}
 
 	@Override
-	protected Optional<String> ownSettings() {
-		return Optional.empty();
-	}
-
-	@Override
-	protected boolean hasOwn() {
-		return true;
-	}
-
-	@Override
 	protected void fill(Composite page) {
 		checked = Layouts.check(page, "&Check all programs of the project, open or not", () -> {
 		});

@@ -60,10 +60,14 @@ public abstract class ScopedPage extends PreferencePage implements IWorkbenchPre
 	}
 
 	/** What stands at the box that is ticked where these settings count; empty where they always do. */
-	protected abstract Optional<String> ownSettings();
+	protected Optional<String> ownSettings() {
+		return Optional.empty();
+	}
 
 	/** Whether these settings count now. */
-	protected abstract boolean hasOwn();
+	protected boolean hasOwn() {
+		return true;
+	}
 
 	/** Puts what is set into the page. */
 	protected abstract void fill(Composite page);

@@ -31,16 +31,6 @@ public final class ToolListPage extends ScopedPage {
 	}
 
 	@Override
-	protected Optional<String> ownSettings() {
-		return Optional.empty();
-	}
-
-	@Override
-	protected boolean hasOwn() {
-		return true;
-	}
-
-	@Override
 	protected void fill(Composite page) {
 		Composite line = Layouts.columns(page, 3);
 		new Label(line, SWT.NONE).setText("Tool &list:");

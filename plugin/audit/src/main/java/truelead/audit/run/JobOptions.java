@@ -8,9 +8,9 @@ import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
 import truelead.checker.job.Holder;
-import truelead.checker.job.HolderKind;
 import truelead.checker.job.Job;
 import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.HolderKind;
 
 /** Options that say what is known of the job and the machine from outside the programs. */
 public final class JobOptions {

@@ -7,7 +7,6 @@ import truelead.checker.machine.Location;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.CommentReading;
-import truelead.checker.thread.HolderSaid;
 import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ThreadSpec;
@@ -66,7 +65,7 @@ public final class FreeText {
 			facts.toothFeed = teeth.toothFeed().map(feed -> Fact.of(feed, source, at, said));
 		}
 		boolean tap = named.map(t -> t.kind().tap()).orElse(false);
-		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(kind(holder)), source, at, said));
+		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(holder), source, at, said));
 		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
@@ -76,14 +75,6 @@ public final class FreeText {
 			facts.diameter = facts.thread.map(t -> t.map(ThreadSpec::diameter));
 		}
 		return facts.build();
-	}
-
-	private static HolderKind kind(HolderSaid holder) {
-		return switch (holder) {
-			case FLOATING -> HolderKind.FLOATING;
-			case SYNCHRO -> HolderKind.SYNCHRO;
-			case SELF_REVERSING -> HolderKind.SELF_REVERSING;
-		};
 	}
 
 	/** The size of a tool that a text says nothing else of. */

@@ -1,5 +1,7 @@
 package truelead.checker.job;
 
+import truelead.checker.thread.HolderKind;
+
 /**
  * A tap holder.
  *

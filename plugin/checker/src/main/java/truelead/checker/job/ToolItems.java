@@ -2,6 +2,7 @@ package truelead.checker.job;
 
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.LeadForm;
 
 /** Reads the items of a TOOL note into tool facts. */

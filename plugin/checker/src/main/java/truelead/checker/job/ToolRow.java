@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param tools    tools named, in the order written
  * @param holder   how a tap is held, where it is said
  */
-public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderSaid> holder) {
+public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderKind> holder) {
 
 	public CommentReading {
 		callouts = List.copyOf(callouts);

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import truelead.checker.job.Fact;
@@ -44,7 +45,7 @@ public final class NearestOperation {
 		return first(operation -> blocks(operation).contains(line)).or(() -> first(operation -> saysSo(operation, line))).or(() -> ofTool(line)).or(() -> atHole(line));
 	}
 
-	private Optional<ThreadingOperation> first(java.util.function.Predicate<ThreadingOperation> condition) {
+	private Optional<ThreadingOperation> first(Predicate<ThreadingOperation> condition) {
 		return work.operations().stream().filter(condition).findFirst();
 	}
 

@@ -15,8 +15,9 @@ import truelead.checker.machine.Rotary;
  */
 public record Place(int frame, int workOffset, Rotary rotary, Plane plane, double u, double v) {
 
+	/** Frames that a program of a file can have at most; each further program counts its own from there. */
+	static final int FRAMES = 100_000;
 	private static final double OUTERMOST = 1e9;
-
 
 	@Override
 	public boolean equals(Object other) {
@@ -48,6 +49,11 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 	/** Whether both are positions that can be compared: same frame, work offset, rotary position and plane. */
 	public boolean comparable(Place other) {
 		return frame == other.frame && workOffset == other.workOffset && plane == other.plane && rotary.equals(other.rotary);
+	}
+
+	/** Whether both are positions in the same program of the file. */
+	public boolean sameProgram(Place other) {
+		return frame / FRAMES == other.frame / FRAMES;
 	}
 
 	/** Distance in the plane, mm; infinite where the two cannot be compared, NaN where a coordinate is not known. */

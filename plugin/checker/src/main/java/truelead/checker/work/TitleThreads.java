@@ -34,7 +34,7 @@ final class TitleThreads {
 			for (Callout callout : Callouts.read(comment, cut)) {
 				if (cut.suitsHole(callout.spec())) {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(),
-							new Titled(Callouts.fact(comment, callout, FactSource.CALLOUT, callout.spec()), comment, callout));
+							new Titled(Callouts.fact(comment, callout, FactSource.TITLE, callout.spec()), comment, callout));
 				}
 			}
 		}

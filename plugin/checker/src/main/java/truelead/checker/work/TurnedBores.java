@@ -48,6 +48,11 @@ final class TurnedBores {
 	void motion(Step.Move move, ToolLog tool, int order) {
 		double from = Math.abs(move.from().x());
 		double to = Math.abs(move.to().x());
+		boolean lost = Double.isNaN(from - to) || !open.isEmpty() && open.get(0).tool() != tool;
+		if (lost) {
+			// gone home or changed: nobody sees which way it left the wall
+			close(false);
+		}
 		if (Math.abs(from - to) > 1e-6) {
 			close(to < from);
 		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && passes.size() + open.size() < MOST) {

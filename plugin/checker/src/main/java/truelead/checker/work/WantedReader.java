@@ -16,7 +16,6 @@ import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Holder;
-import truelead.checker.job.HolderKind;
 import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.Stock;
@@ -26,6 +25,7 @@ import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.Callout;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.HoleEnd;
 import truelead.checker.thread.ThreadSpec;
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 import truelead.grammar.Span;
 

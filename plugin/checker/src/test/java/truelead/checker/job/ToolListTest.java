@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 import truelead.grammar.ProgramText;
 

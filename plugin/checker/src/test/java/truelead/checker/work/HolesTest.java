@@ -7,6 +7,8 @@ import static truelead.checker.Samples.work;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
 
 class HolesTest {
 
@@ -21,6 +23,14 @@ class HolesTest {
 		assertThat(cut.diameter().orElseThrow().value()).isEqualTo(5);
 		// 2.5 / tan 59 degrees = 1.502 above the tip
 		assertThat(cut.shoulder()).isCloseTo(-18.498, within(0.001));
+	}
+
+	@Test
+	void whatALatheBoresIsAHoleAndWhatItTurnsOutsideIsNone() {
+		String[] turned = {"G21 G99", "G50 S2000", "T0202 (DRILL 20)", "G0 X0 Z3.", "G1 Z-40. F0.2", "G0 Z5.", "T0404", "G0 X22.5 Z2.", "G1 Z-38. F0.12", "X20.", "G0 Z5.",
+				"T0606", "G0 X60. Z2.", "G1 Z-10. F0.2", "G28 U0 W0", "T0808", "G0 X50. Z2.", "X10.", "M30"};
+		assertThat(work(MachineProfile.named("turning"), Job.EMPTY, turned).holes()).singleElement().satisfies(hole -> assertThat(hole.cuts()).extracting(cut -> cut.diameter().orElseThrow().value())
+				.as("T6 went home from the outside, and T8 moved towards the axis").containsExactly(20.0, 22.5));
 	}
 
 	@Test

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
-import truelead.checker.job.HolderKind;
+import truelead.checker.thread.HolderKind;
 
 /** How people number the tools of a list, and what they say of holders in passing. */
 class ToolsInCommentsTest {

@@ -1,13 +1,13 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Hole;
+import truelead.checker.work.Place;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -27,16 +27,16 @@ public final class HoleMissing extends HoleRule {
 		}
 		boolean others = work.once(name() + operation.group(),
 				() -> work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
-		Optional<Hole> meant = others ? Optional.empty() : MissedPattern.of(operation, missing, work);
+		List<Hole> meant = others ? List.of() : MissedPattern.of(operation, missing, work);
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in"
-				+ (others ? more(missing) + "; other holes of the operation are made here" : meant.map(hole -> instead(missing, hole, first, figures))
-						.orElse(nor(missing) + ": made elsewhere?"));
-		Draft draft = Draft.of(this, others || meant.isPresent() ? Severity.ERROR : Severity.INFORMATION, Location.of(first.block()), message)
+				+ (others ? more(missing) + "; other holes of the operation are made here" : nor(missing)
+						+ (meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures)));
+		Draft draft = Draft.of(this, others || !meant.isEmpty() ? Severity.ERROR : Severity.INFORMATION, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
 				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
-		meant.ifPresent(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
+		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));
 	}
 
@@ -46,9 +46,10 @@ public final class HoleMissing extends HoleRule {
 	}
 
 	/** What the tool was most likely meant for. */
-	private static String instead(List<Visit> missing, Hole hole, Visit first, Figures figures) {
-		boolean shifted = !hole.place().comparable(first.hole().place());
-		return nor(missing) + "; holes such as the one at " + at(hole.place(), figures) + (shifted ? " under another work offset or shift" : "")
-				+ " are made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation" : "the positions") + " of the tool";
+	private static String instead(List<Hole> meant, Visit first, Figures figures) {
+		Place place = meant.get(0).place();
+		boolean shifted = !place.comparable(first.hole().place());
+		return "; " + meant.size() + " holes, the first at " + at(place, figures) + (shifted ? " under another work offset or shift" : "")
+				+ ", are made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation" : "the positions") + " of the tool";
 	}
 }

@@ -1,8 +1,11 @@
 package truelead.checker.rule.hole;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Plane;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.Limits;
@@ -27,20 +30,33 @@ final class MissedPattern {
 	private MissedPattern() {
 	}
 
-	/** The first of the holes that were meant; empty where nothing points to any. */
-	static Optional<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
-		List<Place> places = missing.stream().map(visit -> visit.hole().place()).distinct().toList();
-		List<Hole> idle = places.size() < FEWEST ? List.of() : work.unthreaded();
-		List<Hole> elsewhere = idle.stream().filter(hole -> places.stream().anyMatch(place -> sameNumbers(hole.place(), place))).toList();
-		if (elsewhere.size() >= places.size() && places.stream().allMatch(place -> elsewhere.stream().anyMatch(hole -> sameNumbers(hole.place(), place)))) {
-			return Optional.of(elsewhere.get(0));
+	/** The holes that were meant, in the order they are made; none where nothing points to any. Holes of other programs of the file never count. */
+	static List<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
+		Set<Place> places = new HashSet<>();
+		missing.forEach(visit -> places.add(visit.hole().place()));
+		if (places.size() < FEWEST) {
+			return List.of();
+		}
+		Place first = missing.get(0).hole().place();
+		List<Hole> idle = work.unthreaded().stream().filter(hole -> hole.place().sameProgram(first)).toList();
+		Set<Numbers> wanted = new HashSet<>();
+		places.forEach(place -> wanted.add(new Numbers(place)));
+		Set<Numbers> met = new HashSet<>();
+		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
+				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
+		if (met.size() == wanted.size()) {
+			return elsewhere;
 		}
 		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole)).toList();
-		return fitting.size() == places.size() && fitting.size() >= FEWEST ? Optional.of(fitting.get(0)) : Optional.empty();
+		return fitting.size() == places.size() ? fitting : List.of();
 	}
 
-	private static boolean sameNumbers(Place one, Place other) {
-		return one.plane() == other.plane() && !one.comparable(other) && Math.abs(one.u() - other.u()) < SAME && Math.abs(one.v() - other.v()) < SAME;
+	/** The numbers of a place, to a thousandth, whatever they count from. */
+	private record Numbers(Plane plane, long u, long v) {
+
+		Numbers(Place place) {
+			this(place.plane(), Math.round(place.u() / SAME), Math.round(place.v() / SAME));
+		}
 	}
 
 	/** Whether a drill, and nothing else, made the hole in a size that the thread of the operation is made in. */

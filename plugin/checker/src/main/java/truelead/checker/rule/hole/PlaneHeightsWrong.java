@@ -10,6 +10,7 @@ import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.TapStroke;
@@ -57,9 +58,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 		}
 		OptionalDouble mouth = mouth(tapping, stroke);
 		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
-			return Optional.of(draft(step, 'R', levels + incremental + ": R is inside the stock, whose surface is at " + axis
+			return Optional.of(withFix(draft(step, 'R', levels + incremental + ": R is inside the stock, whose surface is at " + axis
 					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke)
-					+ ", and the tap is driven there in rapid; R above the surface", figures));
+					+ ", and the tap is driven there in rapid; " + drilledFrom(stroke, into, mouth.getAsDouble()).map(start -> "R" + level(start, figures)
+							+ ", where the drill starts").orElse("R above the surface"), figures), stroke, step, into, mouth.getAsDouble()));
 		}
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		boolean stated = tapping.wanted().surface().stated();
@@ -111,6 +113,16 @@ public final class PlaneHeightsWrong extends HoleRule {
 								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
 	}
 
+
+	/** The level that the hole was made from, where it lies above the surface. */
+	private static Optional<Double> drilledFrom(TapStroke stroke, int into, double mouth) {
+		return stroke.hole().deepestBefore(stroke.order()).map(Cut::start).filter(start -> into * (start - mouth) < 0);
+	}
+
+	private static Draft withFix(Draft draft, TapStroke stroke, Step.Stroke step, int into, double mouth) {
+		drilledFrom(stroke, into, mouth).flatMap(start -> LevelFix.start(step, start, false, "see that the tap has its run-up from there")).ifPresent(draft::fix);
+		return draft;
+	}
 
 	private static String level(double mm, Figures figures) {
 		return Figures.number(mm / figures.unit().mm(), 4);

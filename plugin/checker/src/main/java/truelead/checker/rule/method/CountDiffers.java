@@ -30,7 +30,8 @@ public final class CountDiffers extends OperationRule {
 			return;
 		}
 		found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
-				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the callout says " + count.value() + ": "
+				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the " + (count.source() == FactSource.TITLE ? "title" : "callout")
+						+ " says " + count.value() + ": "
 						+ Math.abs(threaded - count.value()) + (threaded < count.value() ? " missing" : " too many")
 						+ "; compare the positions with the drawing, or mend the callout")
 				.known("holes called out", count.value().toString(), count)

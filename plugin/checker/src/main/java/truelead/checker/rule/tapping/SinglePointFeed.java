@@ -41,7 +41,7 @@ final class SinglePointFeed {
 		String right = (feed.word().isPresent() ? "F" : "") + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
 		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), "F" + Figures.number(feed.value(), 5) + " cuts a lead of "
 				+ figures.advance(cut) + " " + figures.symbol() + ", " + thread.get().value().withoutClass().designation() + " has " + figures.advance(lead)
-				+ ": no gauge or screw goes in past the first turns; " + right)
+				+ ": " + figures.advance(Math.abs(cut - lead)) + " too " + (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right)
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
 	}

@@ -1,4 +1,4 @@
-package truelead.checker.job;
+package truelead.checker.thread;
 
 import java.util.Locale;
 import java.util.Optional;

@@ -3,30 +3,27 @@ package truelead.checker.thread;
 import java.util.List;
 import java.util.Optional;
 
-/** How a comment says in passing that a tap is held; that a holder is rigid is taken where nobody says anything, so it is not looked for. */
-public enum HolderSaid {
-	/** FLOATING HOLDER, TENSION-COMPRESSION. */
-	FLOATING,
-	/** SYNCHRO HOLDER. */
-	SYNCHRO,
-	/** SELF-REVERSING, REVERSING HEAD. */
-	SELF_REVERSING;
+/** Finds the holder that a comment names in passing. That it is rigid is taken where nobody says anything, so it is not looked for. */
+final class HolderWords {
+
+	private HolderWords() {
+	}
 
 	/**
 	 * The holder that the parts of a comment name; empty where they name none.
 	 *
 	 * @param tap whether the comment is about a tap, so that FLOATING can only be said of its holder
 	 */
-	static Optional<HolderSaid> of(List<Part> parts, boolean tap) {
+	static Optional<HolderKind> read(List<Part> parts, boolean tap) {
 		boolean holder = says(parts, Meaning.HOLDER);
 		if (says(parts, Meaning.REVERSING) && (holder || says(parts, Meaning.SELF))) {
-			return Optional.of(SELF_REVERSING);
+			return Optional.of(HolderKind.SELF_REVERSING);
 		}
 		if (says(parts, Meaning.SYNCHRO) && holder) {
-			return Optional.of(SYNCHRO);
+			return Optional.of(HolderKind.SYNCHRO);
 		}
 		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.FLOATING) && (tap || holder);
-		return floats ? Optional.of(FLOATING) : Optional.empty();
+		return floats ? Optional.of(HolderKind.FLOATING) : Optional.empty();
 	}
 
 	private static boolean says(List<Part> parts, Meaning meaning) {

@@ -1,0 +1,52 @@
+package truelead.checker.rule.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import truelead.checker.Samples;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
+
+/** A whole pattern without holes: made elsewhere, or meant for holes that nothing threads. */
+class HoleMissingTest {
+
+	private static Finding missing(String drilling, String between, String tapping) {
+		List<String> blocks = new ArrayList<>(List.of("O1", "G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3"));
+		blocks.addAll(List.of(drilling.split(";")));
+		blocks.add("G80");
+		blocks.addAll(List.of(between.split(";")));
+		blocks.addAll(List.of("T2 M6 (M6X1 TAP)", "S500 M3"));
+		blocks.addAll(List.of(tapping.split(";")));
+		blocks.addAll(List.of("G80", "M30"));
+		return Samples.findings(blocks.toArray(String[]::new)).stream().filter(f -> f.rule().equals("hole-missing")).findFirst().orElseThrow();
+	}
+
+	@Test
+	void drilledUnderOneOffsetAndTappedUnderAnother() {
+		Finding finding = missing("G54 G81 X10 Y10 Z-20 R3 F200;X30;X50", "G0 Z50", "G55 G84 X10 Y10 Z-12 R5 F500;X30");
+		assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+		assertThat(finding.message()).contains("2 holes, the first at X10 Y10 under another work offset or shift, are made and never threaded");
+	}
+
+	@Test
+	void asManyHolesOfTheRightSizeSomewhereElse() {
+		Finding finding = missing("G81 X10 Y10 Z-20 R3 F200;X30", "G0 Z50", "G84 X-10 Y10 Z-12 R5 F500;X-30");
+		assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+		assertThat(finding.message()).contains("2 holes, the first at X10 Y10, are made and never threaded: see the positions of the tool");
+	}
+
+	@Test
+	void otherHolesSayNothing() {
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30;X50", "G0 Z50", "G84 X-10 Y10 Z-12 R5 F500;X-30").severity()).as("three drilled, two tapped")
+				.isEqualTo(Severity.INFORMATION);
+		assertThat(missing("G54 G81 X10 Y10 Z-20 R3 F200", "G0 Z50", "G55 G84 X10 Y10 Z-12 R5 F500").severity()).as("one may be for a dowel")
+				.isEqualTo(Severity.INFORMATION);
+	}
+
+	@Test
+	void whatAnotherProgramOfTheFileDrillsIsMadeElsewhere() {
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "M30;O2;G21 G90", "G84 X10 Y10 Z-12 R5 F500;X30").severity()).isEqualTo(Severity.INFORMATION);
+	}
+}
