@@ -2,7 +2,6 @@ package truelead.checker.plan;
 
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -121,7 +120,6 @@ public final class ExistingReader {
 	private static Stock spoken(Stock stock) {
 		String name = stock.words().isEmpty() && stock.group() != StockGroup.OTHER ? stock.group().name().replace('_', ' ') : stock.words();
 		String hard = stock.hardness().isPresent() ? Figures.number(stock.hardness().getAsDouble(), 0) + " HRC" : "";
-		boolean said = name.toUpperCase(Locale.ROOT).contains(" H");
-		return new Stock(stock.group(), name.isEmpty() ? hard : hard.isEmpty() || said ? name : name + ", " + hard, stock.hardness());
+		return new Stock(stock.group(), name.isEmpty() ? hard : hard.isEmpty() ? name : name + ", " + hard, stock.hardness());
 	}
 }

@@ -51,8 +51,12 @@ public final class MethodWrongForStock extends OperationRule {
 			why = "thread mills go up to about " + Figures.number(MILLED, 0) + " HRC; thread before hardening";
 		}
 		if (!why.isEmpty()) {
-			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), "A " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
-					+ " in " + of.words() + (of.group() == StockGroup.CAST_IRON && formed ? "" : " at " + Figures.number(hardness, 0) + " HRC") + ": " + why).known("stock", of.words(), stock.get()).from("limit", "see message", "common practice, no source"));
+			String stockSaid = of.words().isEmpty() ? "stock" : of.words();
+			boolean byHardness = of.group() != StockGroup.CAST_IRON || !formed;
+			String hard = Figures.number(hardness, 0) + " HRC";
+			Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), "A " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
+					+ " in " + stockSaid + (byHardness ? " at " + hard : "") + ": " + why).known("stock", stockSaid + (byHardness ? ", " + hard : ""), stock.get());
+			found.accept(byHardness ? draft.from("limit", Figures.number(milled ? MILLED : formed ? FORMED : CUT, 0) + " HRC", "common practice, no source") : draft);
 		}
 	}
 }
