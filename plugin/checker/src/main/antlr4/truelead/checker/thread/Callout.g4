@@ -37,7 +37,7 @@ multiplied : NUMBER (TIMES | DASH)? metric
 
 thread : metric | inch ;
 
-metric : (M | MJ) size=NUMBER metricPitch? extent? tail* ;
+metric : (M | MJ) size=NUMBER metricPitch? extent? tail* bore? ;
 
 metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | (TIMES_PH | TIMES? PH) lead=NUMBER P each=NUMBER
@@ -54,6 +54,9 @@ inch : SERIES inchSize ((DASH | TIMES) tpi=NUMBER TPI?)? extent? tail*
 /* M8X1.25X20: how deep */
 extent : TIMES NUMBER (MM | INCH | INCH_MARK)? ;
 
+/* M12X16/10.2X20, ISO 6410-1: behind the thread's length the drill, and how deep it goes */
+bore : SLASH (DIA | DIA_SIGN)? NUMBER TIMES NUMBER ;
+
 tail : DASH? (METRIC_CLASS | UNIFIED_CLASS) | DASH? hand ;
 
 hand : (LEFT | RIGHT) DASH? HAND? ;
@@ -67,7 +70,7 @@ dimension : {integer()}? whole=NUMBER DASH? numerator=NUMBER SLASH denominator=N
           | decimal=NUMBER ;
 
 deep  : dimension unit? DEPTH
-      | DEPTH (EQUALS | COLON)? dimension unit?
+      | DEPTH DOT? (EQUALS | COLON)? dimension unit?
       | DEPTH_SIGN dimension unit? ;
 
 diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?

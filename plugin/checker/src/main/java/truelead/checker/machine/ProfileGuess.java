@@ -92,7 +92,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		}
 
 		private static boolean turningCode(double code) {
-			return code == 28 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
+			return code == 28 || code == 32 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
 		}
 
 		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {
@@ -102,7 +102,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			spindle |= limit || surface || code == 97 && speed || code == 28 && increments;
 			if (limit || surface || cycle) {
 				say("G" + (int) code, 2);
-			} else if (code == 97 && speed || code == 99) {
+			} else if (code == 97 && speed || code == 99 || code == 32 && feed) {
 				say("G" + (int) code, 1);
 			} else if (code == 28 && increments) {
 				say("G28 U or W", 2);

@@ -44,7 +44,7 @@ final class MetricReading {
 		String assumed = "coarse pitch " + Decimals.plain(coarse.getAsDouble(), 4) + " assumed";
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
 		boolean times = p != null && p.TIMES() != null;
-		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null) : bare);
+		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
 	}
 
 	/** M16x2 IN A PLATE: the word IN behind a pitch of the series is a word of the sentence, not the unit of a depth. */
@@ -56,10 +56,10 @@ final class MetricReading {
 		return Optional.of(thread(mj, size, pitch)).filter(spec -> plausible(size, pitch) && ThreadTable.standard().isStandard(spec));
 	}
 
-	/** M6X12: no pitch of a 6 mm thread, so its depth. */
-	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm) {
+	/** M6X12: no pitch of a 6 mm thread, so its depth, or in prose a screw's length; never a screw's where the drill is named too (M6X12/5X16). */
+	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm, boolean doubtful) {
 		Dimension extent = new Dimension(ParsedNumbers.value(number), mm ? Optional.of(LengthUnit.MM) : Optional.empty());
-		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), true, draft.named(), draft.standard(), false, OptionalInt.empty());
+		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), doubtful, draft.named(), draft.standard(), false, OptionalInt.empty());
 	}
 
 	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {

@@ -9,7 +9,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /** The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so. */
 final class TradeWords {
-	private static final int SHORTEST_STEM = 3;
+	private static final int SHORTEST_STEM = 2;
 
 	private final Map<String, Meaning> words = new HashMap<>();
 	private final Map<String, Meaning> stems = new HashMap<>();

@@ -4,20 +4,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.thread.Callout;
+import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolListLine;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer
- * speaks of, if the hole it goes into suits exactly one of them. Their counts speak of the part, which may be one of several on the table,
- * or be turned over.
+ * speaks of, if the hole it goes into suits exactly one of them; and how deep a thread is, or that it goes through, where a nearer comment
+ * names the same thread alone. Their counts speak of the part, which may be one of several on the table, or be turned over.
  */
 final class TitleThreads {
 
 	private final List<LineComment> comments;
+	/** By thread without its class; read when first asked for. */
+	private Map<ThreadSpec, List<Titled>> named;
 
 	TitleThreads(List<LineComment> comments) {
 		this.comments = comments.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
@@ -33,11 +37,23 @@ final class TitleThreads {
 		for (LineComment comment : comments) {
 			for (Callout callout : Callouts.read(comment, cut)) {
 				if (cut.suitsHole(callout.spec())) {
-					suiting.putIfAbsent(callout.spec().withoutClass().designation(),
-							new Titled(Callouts.fact(comment, callout, FactSource.TITLE, callout.spec()), comment, callout));
+					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
 				}
 			}
 		}
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
+	}
+
+	/** What the title says of a thread that a nearer comment names; empty where it names it twice, as for holes of two depths. */
+	Optional<Titled> same(ThreadSpec thread) {
+		if (named == null) {
+			named = comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream().map(callout -> titled(comment, callout)))
+					.collect(Collectors.groupingBy(titled -> titled.callout().spec().withoutClass()));
+		}
+		return Optional.ofNullable(named.get(thread.withoutClass())).filter(same -> same.size() == 1).map(same -> same.get(0));
+	}
+
+	private static Titled titled(LineComment comment, Callout callout) {
+		return new Titled(Callouts.fact(comment, callout, FactSource.TITLE, callout.spec()), comment, callout);
 	}
 }

@@ -112,10 +112,12 @@ final class WantedReader {
 		List<Note> head = head(draft.log.part());
 		List<Note.OfHole> here = of(all, Note.OfHole.class);
 		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
+		List<Called> sized = new ArrayList<>(alike);
+		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
-				.or(() -> first(alike, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
-				.or(() -> first(alike, c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
+				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> first(alike, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
@@ -144,10 +146,14 @@ final class WantedReader {
 	private static List<Called> alike(List<Called> called, Optional<Fact<ThreadSpec>> wanted, Optional<TitleThreads.Titled> titled) {
 		if (called.isEmpty()) {
 			return titled.filter(t -> wanted.get().value().withoutClass().equals(t.thread().value().withoutClass()))
-					.map(t -> new Called(t.callout(), t.comment(), FactSource.TITLE)).stream().toList();
+					.map(WantedReader::called).stream().toList();
 		}
 		ThreadSpec nearest = called.get(0).callout().spec().withoutClass();
 		return called.stream().filter(c -> c.callout().spec().withoutClass().equals(nearest)).toList();
+	}
+
+	private static Called called(TitleThreads.Titled titled) {
+		return new Called(titled.callout(), titled.comment(), FactSource.TITLE);
 	}
 
 	private static <T> Optional<T> first(List<Called> called, Function<Called, Optional<T>> item) {

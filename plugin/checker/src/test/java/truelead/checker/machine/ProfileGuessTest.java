@@ -29,6 +29,11 @@ class ProfileGuessTest {
 	}
 
 	@Test
+	void feedPerTurnAndThreadingByG32TellTurning() {
+		assertThat(guess("G21 G99\nT12\nS150 M3\nG0 X0 Z8.\nG32 Z-25. F1.5\n").profile().name()).isEqualTo("turning");
+	}
+
+	@Test
 	void aToolOfThreeDigitsAloneIsNoEvidence() {
 		assertThat(guess("T123\nG0 X42. Z2.\n").profile()).isEqualTo(MachineProfile.generic());
 		assertThat(guess("T123\nG0 X42. Z2.\n").assumed()).hasValue("no machine is named: generic milling is assumed");

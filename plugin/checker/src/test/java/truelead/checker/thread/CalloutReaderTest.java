@@ -51,6 +51,16 @@ class CalloutReaderTest {
 		assertThat(CalloutReader.read(comment)).singleElement().satisfies(c -> assertThat(c.spec().designation()).isEqualTo(thread));
 	}
 
+	/** ISO 6410-1 writes a threaded hole as M12 × 16/Ø10,2 × 20. */
+	@ParameterizedTest
+	@ValueSource(strings = {"M12X16/10.2X20", "M12 × 16/Ø10,2 × 20", "M12x1.75x16/DIA 10.2x20", "M12 DJUP 16", "M12 PROF. 16", "M12 HLOUBKA 16", "M12 DIEP: 16"})
+	void readsHowDeep(String comment) {
+		assertThat(CalloutReader.read(comment)).singleElement().satisfies(callout -> {
+			assertThat(callout.spec()).isEqualTo(ThreadSpec.metric(12, 1.75));
+			assertThat(callout.depth()).map(Dimension::value).contains(16.0);
+		});
+	}
+
 	@ParameterizedTest
 	@CsvSource(delimiter = ';', value = {"TAP 4 1/4-20 HOLES; 1/4-20 UNC", "TAP 1/8-27; 1/8-27 NPT", "1/8 PIPE TAP; 1/8-27 NPT", "TAP 8X1.25; M8x1.25",
 			"M8 1.0 TAP; M8x1", "L.H. TAP M8; M8x1.25-LH", "TOOL 5 - 1/2-13 TAP; 1/2-13 UNC", "M6 X 12 DEEP; M6x1", "5/16-18NC TAP; 5/16-18 UNC",

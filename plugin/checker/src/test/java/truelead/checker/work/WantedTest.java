@@ -122,6 +122,17 @@ class WantedTest {
 		assertThat(tapping.wanted().count().map(Fact::source)).as("counts of the title speak of the part").isIn(Optional.empty(), Optional.of(FactSource.TITLE));
 	}
 
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			(COVER, M6 11 DEEP)             | 11.0 | said once
+			(COVER, M6 11 DEEP, M6 8 DEEP)  | none | two kinds of holes
+			(COVER, M8 11 DEEP)             | none | another thread's
+			""")
+	void theTitleSaysHowDeepWhereTheToolNamesTheThreadAlone(String title, String depth, String why) {
+		Tapping tapping = tapping(title, "G21 G90", "T1 M6 (DRILL 5)", "S900 M3", "G81 X0 Y0 Z-20 R2 F90", "G80", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "G80", "M30");
+		assertThat(tapping.wanted().depth().map(said -> said.value().toString()).orElse("none")).as(why).isEqualTo(depth);
+	}
+
 	@Test
 	void aToolThatIsCalledNothingAndFedThePitchInADrillingCycleIsATap() {
 		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 3.3)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",
