@@ -20,7 +20,7 @@ final class ToolSize {
 		if (said.isPresent() || kind.tap()) {
 			return said;
 		}
-		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at) : Optional.empty();
+		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty()) : Optional.empty();
 		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true));
 	}
 
@@ -84,6 +84,11 @@ final class ToolSize {
 	private Optional<Dimension> letter(int at) {
 		Optional<Dimension> before = at > 0 ? letterAt(at - 1) : Optional.empty();
 		return before.isPresent() || at + 2 != parts.size() ? before : letterAt(at + 1);
+	}
+
+	/** U DRILL 20 is a drill with inserts of 20 mm; U DRILL alone is the letter's size. */
+	private boolean indexable(int at) {
+		return at > 0 && parts.get(at - 1) instanceof Part.Other o && o.text().equalsIgnoreCase("U");
 	}
 
 	private Optional<Dimension> letterAt(int i) {

@@ -92,7 +92,10 @@ final class ToolWords {
 	}
 
 	private void nameDrill(int i) {
-		if (near(i, 2, Meaning.CENTRE)) {
+		if (parts.get(i) instanceof Part.Word word && TradeWords.fold(word.text()).equals("BOHRER") && meaning(previousWord(i)).filter(m -> m == Meaning.THREAD).isPresent()) {
+			// GEW.BOHRER, GEWINDE-BOHRER: German writes the tap in two words
+			nameTap(i);
+		} else if (near(i, 2, Meaning.CENTRE)) {
 			add(ToolKind.CENTRE_DRILL, i);
 		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
 			add(ToolKind.DRILL, i);

@@ -66,6 +66,12 @@ final class ChunkScan {
 		}
 	}
 
+	/** A label, or a word that a richer language has as a block's name (NAT02): nothing is done in its line. */
+	private static boolean name(Element element, Block block) {
+		return element instanceof Element.Label
+				|| element instanceof Element.Opaque opaque && block.text().substring(opaque.span().start(), opaque.span().end()).strip().chars().allMatch(Character::isLetterOrDigit);
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
 		int tool = -1;
@@ -84,7 +90,7 @@ final class ChunkScan {
 			} else if (element instanceof Element.OStatement) {
 				programStarts.add(line);
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
-				code = true;
+				code |= !name(element, block);
 				statement(element);
 			}
 		}

@@ -62,7 +62,7 @@ final class Operations {
 		Hole before = null;
 		for (TapStroke stroke : strokes) {
 			surfaces.start(stroke.start());
-			surfaces.end(stroke.bottom());
+			surfaces.thread(stroke.bottom());
 			if (stroke.hole() != before) {
 				before = stroke.hole();
 				surfaces.add(levels.computeIfAbsent(before, hole -> Surfaces.of(hole, turning)));

@@ -1,14 +1,22 @@
 package truelead.checker.work;
 
+import java.util.Comparator;
+import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 
 /** Where the top of a hole is, where no note says it: gathers the levels that tools start from and go to. Levels in mm; NaN ones are left out. */
 final class Surfaces {
 
+	/** How much of the tap's way must lie below a step that the thread begins at; less of it is a hole that is too shallow (common practice, no source). */
+	private static final double STEP = 0.4;
+
 	private double lowestStart = Double.NaN;
 	private double highestStart = Double.NaN;
 	private double highestEnd = Double.NaN;
+	private double threadEnd = Double.NaN;
+	/** Where a wider opening ends, -infinity as long as no hole has been looked at, NaN where a hole has none or another. */
+	private double floor = Double.NEGATIVE_INFINITY;
 
 	/** The levels of all that was done at a hole besides threading and milling; in turning a pass of a boring bar starts below a chamfer or a step. */
 	static Surfaces of(Hole hole, boolean turning) {
@@ -19,7 +27,20 @@ final class Surfaces {
 				levels.end(cut.tip());
 			}
 		}
+		levels.floor = floor(hole);
 		return levels;
+	}
+
+	/**
+	 * The floor of the widest step that a hole is entered through: of a cut with a flat end, wider than any thread in the hole below it. The coarse
+	 * pitch of M1.6 to M64 makes that less than 1.17 drills and a quarter of a millimetre (ISO 261).
+	 */
+	private static double floor(Hole hole) {
+		Optional<Cut> deepest = hole.cuts().stream().filter(cut -> cut.kind().makesHole() && cut.diameter().isPresent() && cut.direction() < 0)
+				.min(Comparator.comparingDouble(Cut::tip));
+		double wide = deepest.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN) * 1.17 + 0.25;
+		return hole.cuts().stream().filter(cut -> cut.kind().makesHole() && cut.shoulder() == cut.tip() && cut.direction() < 0)
+				.filter(cut -> cut.diameter().map(Fact::value).orElse(Double.NaN) > wide).mapToDouble(Cut::tip).min().orElse(Double.NaN);
 	}
 
 	/** A level that a feed or an R plane starts from. */
@@ -33,18 +54,29 @@ final class Surfaces {
 		highestEnd = higher(highestEnd, level);
 	}
 
+	/** The level of a thread's end at the bottom. */
+	void thread(double level) {
+		threadEnd = higher(threadEnd, level);
+		end(level);
+	}
+
 	/** All levels of others. */
 	void add(Surfaces others) {
 		start(others.lowestStart);
 		start(others.highestStart);
 		end(others.highestEnd);
+		floor = floor == Double.NEGATIVE_INFINITY || floor == others.floor ? others.floor : Double.NaN;
 	}
 
 	/**
-	 * The level of the surface: level 0 where every tool starts above it and ends below it, as it is in most programs; else the lowest R plane,
-	 * which the surface cannot be above.
+	 * The level of the surface: the floor of a wider opening that much of the tap's way lies below; level 0 where every tool starts above it and
+	 * ends below it, as it is in most programs; else the lowest R plane, which the surface cannot be above.
 	 */
 	Fact<Double> assumed() {
+		double top = Math.min(0, lowestStart);
+		if (floor < 0 && floor - threadEnd >= STEP * (top - threadEnd)) {
+			return Fact.of(floor, FactSource.IMPLIED, "the floor of the wider opening is taken for the top of the hole");
+		}
 		if (Double.isNaN(lowestStart) || lowestStart >= 0 && !(highestEnd >= 0)) {
 			return Fact.of(0.0, FactSource.DEFAULT, "level 0 is taken for the top of the hole");
 		}

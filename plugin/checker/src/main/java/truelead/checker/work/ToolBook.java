@@ -54,8 +54,9 @@ final class ToolBook {
 		Set<String> said = new HashSet<>();
 		for (LineComment comment : commentary.main().comments()) {
 			int part = stays.partOf(comment.line());
-			if (comment.tool() >= 0 && said.add(part + " " + comment.tool() + " " + comment.text())) {
-				byToolWord.computeIfAbsent(new Pocket(part, comment.tool()), t -> new ArrayList<>()).add(comment);
+			int tool = commentary.tool(comment);
+			if (tool >= 0 && said.add(part + " " + tool + " " + comment.text())) {
+				byToolWord.computeIfAbsent(new Pocket(part, tool), t -> new ArrayList<>()).add(comment);
 			}
 			commentary.listLine(comment).ifPresent(line -> {
 				Pocket pocket = new Pocket(part, line.number());
@@ -123,15 +124,20 @@ final class ToolBook {
 		return notes.stream().map(Note.OfTool::facts).reduce(ToolFacts.NONE, ToolFacts::or);
 	}
 
-	/** Comments that speak of the tool, nearest to its change first: with its T word, behind the change up to its first cut, above it. */
+	/**
+	 * Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut. The title in the
+	 * line of the program's number speaks of the part where a comment beside the T word speaks of the tool.
+	 */
 	private List<LineComment> own(ToolLog log) {
 		int change = stays.changeLine(log);
 		int number = number(log);
 		ProgramFile main = commentary.main().file();
 		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
+		boolean introduced = commentary.hasComment(change);
 		List<LineComment> above = new ArrayList<>();
 		for (LineComment comment : commentary.free(main, stays.freeFrom(log), change - 1)) {
-			if (mine(comment, number) && (!comment.code() || comment.ofTool(number))) {
+			boolean title = introduced && commentary.title(comment);
+			if (mine(comment, number) && !title && (!comment.code() || comment.ofTool(number))) {
 				above.add(0, comment);
 			}
 		}

@@ -2,12 +2,16 @@ package truelead.checker.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
+import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
 import truelead.checker.thread.HolderKind;
 
 /** How people number the tools of a list, and what they say of holders in passing. */
@@ -28,6 +32,29 @@ class ToolsInCommentsTest {
 			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
 			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
 		});
+	}
+
+	private static double drilled(String... beforeTheTap) {
+		List<String> blocks = new ArrayList<>(List.of(beforeTheTap));
+		blocks.addAll(List.of("G0 Z3", "X80 Z80", "T0505 (M10 GEW.BOHRER)", "G97 S300 M3", "G0 X0 Z6", "G84 Z-25 F1.5", "G80", "M30"));
+		Tapping tapping = Samples.work(MachineProfile.named("turning"), Job.EMPTY, blocks.toArray(String[]::new)).tappings().get(0);
+		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+		return tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
+	}
+
+	@Test
+	void aNameOfABlockBesideTheToolIsNoCode() {
+		assertThat(drilled("G50 S2000", "G97 S900 M3 T0404", "NAT02 (8.5 DRILL)", "G97 S900 M3 T0202", "G0 X0 Z3", "G1 Z-35 F.1")).isEqualTo(8.5);
+	}
+
+	@Test
+	void aTurretCalledWithoutItsOffsetBeforeIsTheSameTool() {
+		assertThat(drilled("T200", "G50 S2000", "T0202 (8.5 DRILL)", "G97 S900 M3", "G0 X0 Z3", "G1 Z-35 F.1")).isEqualTo(8.5);
+	}
+
+	@Test
+	void theTitleIsNoToolWhereTheToolHasItsOwnComment() {
+		assertThat(drilled("O1 (TAP M10)", "G99", "T0202 (KB 8.5)", "G97 S900 M3", "G0 X0 Z3", "G1 Z-35 F.1")).as("the drill is no tap").isNaN();
 	}
 
 	@Test

@@ -15,6 +15,7 @@ import truelead.checker.Samples;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
+import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
@@ -282,5 +283,13 @@ class WantedTest {
 		Tapping tapping = tapping("O100 (DRILLING)", "G21 G90", "G17", "G40", "G49", "G28 G91 Z0", "G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.",
 				"G84 Z-12. R2. F520.", "G80", "M30");
 		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"32, -15, -15", "24, -15, 0", "32, -36, 0"})
+	void theFloorOfAWiderBoreIsTheTopOfTheThread(String wide, String floor, double top) {
+		Tapping tapping = Samples.work(MachineProfile.named("turning"), Job.EMPTY, "G21 G99", "T0202 (DRILL 22)", "G97 S1200 M3", "G0 X0 Z3", "G1 Z-60 F.1", "G0 Z100", "T0303 (BORING BAR)", "G96 S140 M3", "G0 X" + wide + " Z2",
+				"G1 Z" + floor + " F.15", "X20", "G0 Z100", "T0404 (M24X2 TAP)", "G97 S120 M3", "G0 X0 Z6", "G84 Z-38 F2", "G80", "M30").tappings().get(0);
+		assertThat(tapping.wanted().surface().value()).as("wide enough for any thread below, and most of the thread below it").isEqualTo(top);
 	}
 }

@@ -69,6 +69,12 @@ public final class DrillTooShallow extends HoleRule {
 			return full() - depth.tip();
 		}
 
+		/** How deep the hole goes on with a smaller diameter: chips fall there too. */
+		double pilot() {
+			return depth.stroke().hole().makingBefore(depth.stroke().order()).stream().map(Cut::shoulder).filter(level -> !Double.isNaN(level))
+					.mapToDouble(depth::below).max().orElse(0);
+		}
+
 		double diameter() {
 			return cut.diameter().map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
 		}
@@ -111,11 +117,15 @@ public final class DrillTooShallow extends HoleRule {
 		boolean assumed = Double.isNaN(room.cut().shoulder());
 		boolean meets = clearance < -(assumed ? room.cone() : room.contact()) - slack;
 		boolean enters = clearance < -slack;
+		if (!enters && room.pilot() - room.depth().tip() >= wanted - slack) {
+			return Optional.empty();
+		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
 		String fact = "the tap goes " + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
-		String what = meets ? "its end meets the drill's cone at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
-				: enters ? figures.length(-clearance) + " into the drill's cone, which it would meet at " + figures.length(room.full() + room.contact())
+		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
+		String what = meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
+				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
 						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
 		Draft draft = Draft.of(this, meets ? Severity.ERROR : Severity.WARNING, room.depth().depthWord(), room.depth().stroke().block(),
 				fact + what + "; drill to " + figures.length(needed));

@@ -26,6 +26,7 @@ public final class DrillTooSmall extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+		TaperHole.of(operation, visits).flatMap(hole -> hole.small(this, operation)).ifPresent(found);
 		for (DrilledSize size : DrilledSize.all(operation, visits)) {
 			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size) : cut(operation, size);
 			if (draft.isPresent()) {

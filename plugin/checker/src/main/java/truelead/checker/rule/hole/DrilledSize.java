@@ -80,7 +80,8 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 				.orElseGet(() -> "drill " + DrillSizes.nearest(thread.value().diameter() - thread.value().pitch(), unit).name());
 	}
 
-	private static String name(String name, LengthUnit made, double diameter, LengthUnit unit) {
+	/** A drill's name, with its size in the unit of the program where an inch name says it to few. */
+	static String name(String name, LengthUnit made, double diameter, LengthUnit unit) {
 		return made == LengthUnit.INCH ? name + " (" + Figures.fixed(diameter / unit.mm(), unit == LengthUnit.MM ? 3 : 4) + ")" : name;
 	}
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
@@ -91,13 +92,15 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return away ? step.rLevel() > step.initial() ? 1 : -1 : -1;
 	}
 
-	/** A level that the surface is surely not below: as stated, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
+	/** A level that the surface is surely not below: as stated, at the floor of a wider opening, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
 	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke) {
-		if (tapping.wanted().surface().stated()) {
-			return OptionalDouble.of(tapping.wanted().surface().value());
+		Fact<Double> surface = tapping.wanted().surface();
+		if (surface.stated() || nothingWider(stroke)) {
+			return OptionalDouble.of(surface.stated() ? surface.value() : 0);
 		}
-		return nothingWider(stroke) ? OptionalDouble.of(0)
-				: stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
+		OptionalDouble edge = stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
+		// what is implied is no lower than the lowest R, unless it is the floor of a wider opening
+		return edge.isPresent() || surface.source() != FactSource.IMPLIED ? edge : OptionalDouble.of(surface.value());
 	}
 
 	private static String alone(Tapping tapping, TapStroke stroke) {

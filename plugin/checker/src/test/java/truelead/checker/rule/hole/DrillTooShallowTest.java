@@ -2,10 +2,13 @@ package truelead.checker.rule.hole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import truelead.checker.Samples;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.rule.Finding;
 
 /** The drill's point against a table of worked values: the tap needs two pitches below it, counted from the full diameter. */
 class DrillTooShallowTest {
@@ -22,6 +25,19 @@ class DrillTooShallowTest {
 	void aThroughHoleHasNoBottom() {
 		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G81 X0 Y0 Z-12.5 R5 F200", "G80", "T2 M6 (M6X1 TAP)", "(THREAD: M6X1, THROUGH)",
 				"S500 M3", "G84 X0 Y0 Z-12 R5 F500", "G80")).noneMatch(f -> f.rule().equals("drill-too-shallow"));
+	}
+
+	@Test
+	void chipsFallIntoAPilotThatGoesDeeper() {
+		assertThat(bored("Z-60", "Z-40", "Z-38")).as("2 mm below the tap, and 20 mm of pilot").isEmpty();
+		assertThat(bored("Z-44", "Z-40", "Z-38")).hasSize(1);
+		assertThat(bored("Z-60", "Z-36", "Z-38")).singleElement().asString().contains("its end meets the end of the full diameter at 36 mm and the tap breaks");
+	}
+
+	private static List<String> bored(String pilot, String bore, String tap) {
+		return Samples.findings(MachineProfile.named("turning"), "G21 G99", "T0202 (U DRILL 20)", "G97 S1200 M3", "G0 X0 Z3", "G1 " + pilot + " F.1", "G0 Z100", "T0303 (BORING BAR)", "G96 S140 M3", "G0 X22 Z2",
+				"G1 " + bore + " F.15", "X20", "G0 Z100", "T0404 (M24X2 TAP)", "G97 S120 M3", "G0 X0 Z6", "G84 " + tap + " F2", "G80", "M30").stream()
+				.filter(f -> f.rule().equals("drill-too-shallow")).map(Finding::message).toList();
 	}
 
 	private static boolean found(int angle, double depth) {

@@ -1,0 +1,99 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.TapDrill;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+
+/**
+ * A drilled hole that is parallel, for a taper thread. It can be right between the thread's minor diameter at the gauge plane and the one at the
+ * end of what is screwed in, a sixteenth of that length less (ASME B1.20.1, ISO 7-1).
+ *
+ * @param cut       the cut that gave the hole its diameter
+ * @param drill     the diameter, mm, and who says so
+ * @param thread    the thread called out
+ * @param gauge     minor diameter at the gauge plane, mm
+ * @param end       minor diameter at the end of the length that is screwed in, mm
+ * @param height    height of the thread on one side, mm
+ */
+record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double gauge, double end, double height) {
+
+	/** Height of the American taper thread in pitches (ASME B1.20.1), and of the Whitworth form (ISO 7-1). */
+	private static final double AMERICAN = 0.8;
+	private static final double WHITWORTH = 0.640327;
+	/** Threads of NPT beyond hand-tight that a wrench makes up (ASME B1.20.1, L3). */
+	private static final double WRENCH = 3;
+	/** Too small is a drill this many pitches below the end's minor diameter: a warning, and an error (common practice, no source). */
+	private static final double SMALL = 0.05;
+	private static final double FAR = 0.25;
+	/** Percent of the height left at the gauge plane: a warning below it, and an error (common practice, no source). */
+	private static final double LOW = 60;
+	private static final double TOO_LOW = 45;
+
+	/** The hole of the first visit whose diameter is stated; empty for parallel threads, milled ones, and holes that are reamed, which may be a cone. */
+	static Optional<TaperHole> of(ThreadingOperation operation, List<Visit> visits) {
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().system().taper() && operation instanceof Tapping);
+		return thread.flatMap(t -> visits.stream().filter(v -> v.hole().makingBefore(v.order()).stream().noneMatch(c -> c.kind() == Cut.Kind.REAM))
+				.flatMap(v -> v.hole().sizedBefore(v.order()).stream()).filter(c -> c.diameter().filter(Fact::stated).isPresent())
+				.findFirst().flatMap(c -> of(c, t)));
+	}
+
+	private static Optional<TaperHole> of(Cut cut, Fact<ThreadSpec> thread) {
+		ThreadSpec spec = thread.value();
+		ThreadTable table = ThreadTable.standard();
+		boolean american = spec.system() == ThreadSystem.NPT || spec.system() == ThreadSystem.NPTF;
+		OptionalDouble pitchDiameter = table.limits(spec).map(Limits::pitchMinMm).orElse(OptionalDouble.empty());
+		OptionalDouble length = american ? table.gaugeLength(spec) : table.usefulLength(spec);
+		double drill = cut.diameter().orElseThrow().value();
+		if (pitchDiameter.isEmpty() || length.isEmpty() || drill > 2 * spec.diameter()) {
+			return Optional.empty();
+		}
+		double height = (american ? AMERICAN : WHITWORTH) * spec.pitch();
+		double gauge = pitchDiameter.getAsDouble() - height;
+		double in = length.getAsDouble() + (american ? WRENCH * spec.pitch() : 0);
+		return Optional.of(new TaperHole(cut, cut.diameter().get(), thread, gauge, gauge - in / 16, height));
+	}
+
+	/** The finding of a drill that is too small; empty where it is not. */
+	Optional<Draft> small(HoleRule rule, ThreadingOperation operation) {
+		double missing = end - drill.value();
+		double pitch = thread.value().pitch();
+		if (missing <= SMALL * pitch) {
+			return Optional.empty();
+		}
+		Figures figures = DrillTooSmall.figures(operation);
+		return Optional.of(draft(rule, operation, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
+				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and the tap may break", figures));
+	}
+
+	/** The finding of a drill that is too big; empty where it is not. */
+	Optional<Draft> big(HoleRule rule, ThreadingOperation operation) {
+		double percent = 100 * (gauge + 2 * height - drill.value()) / (2 * height);
+		if (percent >= LOW) {
+			return Optional.empty();
+		}
+		Figures figures = DrillTooSmall.figures(operation);
+		return Optional.of(draft(rule, operation, percent < TOO_LOW, "the minor diameter of " + thread.value().designation() + " at the gauge plane is " + figures.fine(gauge) + ": "
+				+ figures.fine(drill.value() - gauge) + " too big, " + Figures.number(Math.max(0, percent), 0) + " % of thread left there, and the joint leaks", figures));
+	}
+
+	private Draft draft(HoleRule rule, ThreadingOperation operation, boolean error, String what, Figures figures) {
+		String right = TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(), figures.unit())).orElse("");
+		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(operation.block()), "the hole is drilled " + figures.fine(drill.value()) + ", " + what + right)
+				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread).related(cut.block(), "the drill block")
+				.from("minor diameter of the taper thread", figures.fine(end) + " to " + figures.fine(gauge), ThreadTable.standard().limits(thread.value()).map(Limits::source).orElse("")
+						+ "; pitch diameter at the gauge plane less the height of the thread, a sixteenth of the length that is screwed in less at its end");
+	}
+}
