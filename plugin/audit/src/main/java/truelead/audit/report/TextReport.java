@@ -33,28 +33,28 @@ public final class TextReport implements Report {
 			}
 		}
 		for (Gone gone : checked.gone()) {
-			line("%s: gone since the baseline: line %d %s %s %s", checked.source().shown(), gone.line(), severity(gone.severity()), gone.rule(),
-					gone.message());
+			line(checked.source().shown() + ": gone since the baseline: line " + gone.line() + " " + severity(gone.severity()) + " " + gone.rule() + " "
+					+ gone.message());
 		}
 	}
 
 	private void line(Audited.Checked program, Finding finding) throws IOException {
 		Location at = finding.at();
-		line("%s:%d:%d %s %s %s", program.shown(at), at.line() + 1, at.span().start() + 1, severity(finding.severity()), finding.rule(),
-				finding.message());
+		line(program.shown(at) + ":" + (at.line() + 1) + ":" + (at.span().start() + 1) + " " + severity(finding.severity()) + " " + finding.rule() + " "
+				+ finding.message());
 	}
 
 	@Override
 	public void finish(Tally tally) throws IOException {
 		for (String remark : tally.remarks()) {
-			line("%s", remark);
+			line(remark);
 		}
 		line("");
-		line("%s, %s, %s", many(tally.programs(), "program"), many(tally.blocks(), "block"), many(tally.operations(), "threading operation"));
-		line("%s, %s, %d information; %d not followed%s", many(tally.count(Severity.ERROR), "error"), many(tally.count(Severity.WARNING), "warning"),
-				tally.count(Severity.INFORMATION), tally.notFollowed(), rest(tally));
+		line(many(tally.programs(), "program") + ", " + many(tally.blocks(), "block") + ", " + many(tally.operations(), "threading operation"));
+		line(many(tally.count(Severity.ERROR), "error") + ", " + many(tally.count(Severity.WARNING), "warning") + ", "
+				+ tally.count(Severity.INFORMATION) + " information; " + tally.notFollowed() + " not followed" + rest(tally));
 		if (tally.refused() > 0) {
-			line("%s could not be checked", many(tally.refused(), "file"));
+			line(many(tally.refused(), "file") + " could not be checked");
 		}
 	}
 
@@ -64,8 +64,8 @@ public final class TextReport implements Report {
 				+ (tally.gone() > 0 ? ", " + tally.gone() + " gone since" : "");
 	}
 
-	private void line(String format, Object... values) throws IOException {
-		out.write(Printable.line(String.format(Locale.ROOT, format, values)));
+	private void line(String text) throws IOException {
+		out.write(Printable.line(text));
 		out.write('\n');
 	}
 

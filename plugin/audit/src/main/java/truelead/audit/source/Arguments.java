@@ -20,7 +20,11 @@ public final class Arguments {
 
 	/** The same arguments, those that lost characters restored where that is possible. */
 	public static List<String> asTyped(List<String> given) {
-		if (given.stream().allMatch(Arguments::whole) || !Files.isReadable(COMMAND_LINE)) {
+		boolean whole = true;
+		for (String argument : given) {
+			whole &= whole(argument);
+		}
+		if (whole || !Files.isReadable(COMMAND_LINE)) {
 			return given;
 		}
 		try {
@@ -53,6 +57,11 @@ public final class Arguments {
 	}
 
 	private static boolean whole(String argument) {
-		return argument.chars().allMatch(c -> c < 0x80 && c != '?');
+		for (int i = 0; i < argument.length(); i++) {
+			if (argument.charAt(i) >= 0x80 || argument.charAt(i) == '?') {
+				return false;
+			}
+		}
+		return true;
 	}
 }

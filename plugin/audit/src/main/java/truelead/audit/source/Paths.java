@@ -51,7 +51,12 @@ public final class Paths {
 	}
 
 	private static boolean ascii(String text) {
-		return text.chars().allMatch(c -> c < 0x80);
+		for (int i = 0; i < text.length(); i++) {
+			if (text.charAt(i) >= 0x80) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private static String percent(String path) {

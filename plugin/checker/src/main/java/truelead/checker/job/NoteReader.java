@@ -35,10 +35,10 @@ public final class NoteReader {
 		NoteLexer lexer = new NoteLexer(CharStreams.fromString(comment.text()));
 		lexer.removeErrorListeners();
 		CommonTokenStream tokens = new CommonTokenStream(lexer);
-		tokens.fill();
 		if (!begins(tokens)) {
 			return Optional.empty();
 		}
+		tokens.fill();
 		List<Remark> remarks = new ArrayList<>();
 		NoteItems items = new NoteItems(comment, unit, remarks);
 		NoteParser parser = new NoteParser(tokens);
@@ -52,16 +52,15 @@ public final class NoteReader {
 		return note.isEmpty() && remarks.isEmpty() ? Optional.empty() : Optional.of(new NoteReading(note, remarks));
 	}
 
+	/** Reads only as many tokens as it takes to tell: far most comments are no notes, and their first word says so. */
 	private static boolean begins(CommonTokenStream tokens) {
-		int first = tokens.get(0).getType();
-		if (first == NoteLexer.MACHINE) {
-			return tokens.size() > 2 && tokens.get(1).getType() == NoteLexer.PROFILE && tokens.get(2).getType() == NoteLexer.COLON;
-		}
-		if (first == NoteLexer.MATERIAL) {
-			return tokens.size() > 2;
-		}
-		return tokens.size() > 1 && tokens.get(1).getType() == NoteLexer.COLON && (first == NoteLexer.THREAD || first == NoteLexer.HOLE
-				|| first == NoteLexer.TOOL || first == NoteLexer.STOCK || first == NoteLexer.SURFACE || first == NoteLexer.ALLOW);
+		int first = tokens.LA(1);
+		return switch (first) {
+			case NoteLexer.MACHINE -> tokens.LA(2) == NoteLexer.PROFILE && tokens.LA(3) == NoteLexer.COLON;
+			case NoteLexer.MATERIAL -> tokens.LA(2) != Token.EOF;
+			case NoteLexer.THREAD, NoteLexer.HOLE, NoteLexer.TOOL, NoteLexer.STOCK, NoteLexer.SURFACE, NoteLexer.ALLOW -> tokens.LA(2) == NoteLexer.COLON;
+			default -> false;
+		};
 	}
 
 	/** Turns the parser's complaints, which are about missing items alone, into sentences of our own. */

@@ -1,8 +1,9 @@
 package truelead.checker.machine;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.StringTokenizer;
 
 /** The meanings of one letter's codes, by the code times ten: 840 for G84, 842 for G84.2. */
 final class CodeTable {
@@ -17,8 +18,11 @@ final class CodeTable {
 	CodeTable(char letter, Map<String, String> values) {
 		values.forEach((key, value) -> {
 			if (key.charAt(0) == letter && key.length() > 1 && Character.isDigit(key.charAt(1))) {
-				meanings[tenfold(ProfileKey.parse(key.substring(1)))] = Arrays.stream(value.split(" ")).map(Meaning::named).map(m -> m.orElse(Meaning.NONE))
-						.toList();
+				List<Meaning> all = new ArrayList<>();
+				for (StringTokenizer names = new StringTokenizer(value, " "); names.hasMoreTokens();) {
+					all.add(Meaning.named(names.nextToken()).orElse(Meaning.NONE));
+				}
+				meanings[tenfold(ProfileKey.parse(key.substring(1)))] = List.copyOf(all);
 			}
 		});
 	}

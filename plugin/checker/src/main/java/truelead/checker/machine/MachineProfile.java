@@ -1,12 +1,14 @@
 package truelead.checker.machine;
 
-import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.StringTokenizer;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -27,12 +29,19 @@ public final class MachineProfile {
 	private final CodeTable gCodes;
 	private final CodeTable mCodes;
 	private final Set<String> threading;
+	private final Set<Integer> blockDelete = new HashSet<>();
 
 	MachineProfile(Map<String, String> values) {
 		this.values = Map.copyOf(values);
 		this.gCodes = new CodeTable('G', values);
 		this.mCodes = new CodeTable('M', values);
 		this.threading = Set.copyOf(List.of(values.getOrDefault(ProfileKey.THREADING_STATEMENTS.key(), "none").toUpperCase(Locale.ROOT).split("[ ,]+")));
+		for (StringTokenizer levels = new StringTokenizer(values.getOrDefault("block-delete", "none"), " ,"); levels.hasMoreTokens();) {
+			double level = ProfileKey.parse(levels.nextToken());
+			if (level >= 0) {
+				blockDelete.add((int) level);
+			}
+		}
 	}
 
 	/** Names of the shipped profiles. */
@@ -148,8 +157,7 @@ public final class MachineProfile {
 
 	/** Block delete switches that are on. */
 	Set<Integer> blockDelete() {
-		return Arrays.stream(text("block-delete").orElse("none").split("[ ,]+")).map(ProfileKey::parse).filter(level -> level >= 0)
-				.map(Double::intValue).collect(Collectors.toUnmodifiableSet());
+		return Collections.unmodifiableSet(blockDelete);
 	}
 
 	/** Letters of the words that count a cycle's repeats. */

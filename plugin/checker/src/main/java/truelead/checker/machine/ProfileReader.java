@@ -54,15 +54,22 @@ final class ProfileReader {
 	}
 
 	private void lines(String text) {
-		List<String> lines = text.lines().toList();
-		for (int i = 0; i < lines.size(); i++) {
-			String line = lines.get(i).strip();
-			if (i == 0 && line.startsWith("\uFEFF")) {
+		int number = 0;
+		int end;
+		for (int start = 0; start < text.length(); start = end + 1) {
+			end = start;
+			while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+				end++;
+			}
+			String line = text.substring(start, end).strip();
+			if (number == 0 && line.startsWith("\uFEFF")) {
 				line = line.substring(1).strip();
 			}
 			if (!line.isEmpty() && line.charAt(0) != '#' && line.charAt(0) != '!') {
-				line(line, i);
+				line(line, number);
 			}
+			end += text.startsWith("\r\n", end) ? 1 : 0;
+			number++;
 		}
 	}
 

@@ -1,7 +1,6 @@
 package truelead.checker.rule;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
@@ -158,10 +157,6 @@ public final class Rules {
 			new PlaneWrong(),
 			new NoteNotUnderstood());
 
-	private static final Comparator<Finding> BY_PLACE = Comparator.comparing((Finding f) -> f.at().file().name())
-			.thenComparingInt(f -> f.at().line()).thenComparingInt(f -> f.at().span().start()).thenComparing(Finding::severity)
-			.thenComparing(Finding::rule);
-
 	private static final String FAILED = "this rule failed";
 
 	private Rules() {
@@ -193,8 +188,16 @@ public final class Rules {
 		for (Finding finding : OneAPlace.merge(Precedence.apply(found))) {
 			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(at(finding, severity)));
 		}
-		findings.sort(BY_PLACE);
+		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);
+	}
+
+	private static int byPlace(Finding one, Finding other) {
+		int order = one.at().file().name().compareTo(other.at().file().name());
+		order = order != 0 ? order : Integer.compare(one.at().line(), other.at().line());
+		order = order != 0 ? order : Integer.compare(one.at().span().start(), other.at().span().start());
+		order = order != 0 ? order : one.severity().compareTo(other.severity());
+		return order != 0 ? order : one.rule().compareTo(other.rule());
 	}
 
 	/** A rule that breaks takes no other with it, and is not passed over in silence. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.csv.CSVRecord;
 import truelead.checker.machine.LengthUnit;
 
 /** ISO metric and MJ threads: the series of ISO 261 and the limits of ISO 965. Diameters and pitches in mm. */
@@ -32,22 +31,22 @@ final class MetricTable {
 	private final Map<String, Limits> published = new HashMap<>();
 
 	MetricTable() {
-		for (CSVRecord r : DataFile.rows("metric-series.csv")) {
+		for (DataRow r : DataFile.rows("metric-series.csv")) {
 			rows.add(new Row(DataFile.number(r, "D"), DataFile.number(r, "P"), r.get("series").equals("coarse"),
 					Integer.parseInt(r.get("choice"))));
 		}
-		for (CSVRecord r : DataFile.rows("metric-pitch-tolerance.csv")) {
+		for (DataRow r : DataFile.rows("metric-pitch-tolerance.csv")) {
 			pitchTolerances.add(new Tolerance(DataFile.number(r, "over"), DataFile.number(r, "upto"), DataFile.number(r, "P"),
 					Integer.parseInt(r.get("grade")), Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (CSVRecord r : DataFile.rows("metric-minor-tolerance.csv")) {
+		for (DataRow r : DataFile.rows("metric-minor-tolerance.csv")) {
 			minorTolerances.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), Integer.parseInt(r.get("grade")),
 					Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (CSVRecord r : DataFile.rows("metric-deviation-G.csv")) {
+		for (DataRow r : DataFile.rows("metric-deviation-G.csv")) {
 			deviations.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), 0, Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (CSVRecord r : DataFile.rows("metric-published.csv")) {
+		for (DataRow r : DataFile.rows("metric-published.csv")) {
 			double diameter = DataFile.number(r, "D");
 			published.put(key(diameter, DataFile.number(r, "P"), r.get("class")),
 					new Limits(r.get("class"), LengthUnit.MM, size(r, "minorMin"), size(r, "minorMax"), size(r, "pitchMin"),
@@ -121,7 +120,7 @@ final class MetricTable {
 		return BigDecimal.valueOf(value, 3);
 	}
 
-	private static Optional<BigDecimal> size(CSVRecord row, String name) {
+	private static Optional<BigDecimal> size(DataRow row, String name) {
 		return Optional.of(new BigDecimal(row.get(name)));
 	}
 

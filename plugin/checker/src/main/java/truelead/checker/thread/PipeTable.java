@@ -4,14 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVRecord;
 
 /** Pipe threads: NPT and NPTF in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
 final class PipeTable {
 	private final List<PipeSize> sizes = new ArrayList<>();
 
 	PipeTable() {
-		for (CSVRecord r : DataFile.rows("npt.csv")) {
+		for (DataRow r : DataFile.rows("npt.csv")) {
 			for (ThreadSystem system : List.of(ThreadSystem.NPT, ThreadSystem.NPTF)) {
 				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "D"), DataFile.number(r, "tpi"), decimal(r, "E1"), Optional.empty(),
 						Optional.of(decimal(r, "E0")), Optional.of(decimal(r, "L1")), Optional.of(decimal(r, "L2")), Optional.empty(),
@@ -19,12 +18,12 @@ final class PipeTable {
 								: "basic sizes of NPT, as ASME B1.20.3 has them (from memory)"));
 			}
 		}
-		for (CSVRecord r : DataFile.rows("pipe-g.csv")) {
+		for (DataRow r : DataFile.rows("pipe-g.csv")) {
 			sizes.add(new PipeSize(ThreadSystem.G, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
 					Optional.of(decimal(r, "d1")), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(decimal(r, "TD2")),
 					Optional.of(decimal(r, "TD1")), r.get("source")));
 		}
-		for (CSVRecord r : DataFile.rows("pipe-r.csv")) {
+		for (DataRow r : DataFile.rows("pipe-r.csv")) {
 			for (ThreadSystem system : List.of(ThreadSystem.RP, ThreadSystem.RC, ThreadSystem.R)) {
 				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
 						Optional.of(decimal(r, "d1")), Optional.empty(), Optional.of(decimal(r, "gaugeLength")),
@@ -52,7 +51,7 @@ final class PipeTable {
 		return basic.flatMap(b -> tolerance.map(b::add));
 	}
 
-	private static BigDecimal decimal(CSVRecord row, String name) {
+	private static BigDecimal decimal(DataRow row, String name) {
 		return new BigDecimal(row.get(name));
 	}
 

@@ -16,16 +16,35 @@ import truelead.checker.machine.LengthUnit;
  * @param source   table, in words
  */
 public record TapDrill(String name, double diameter, LengthUnit unit, Origin origin, String source) {
-	private static final Map<String, TapDrill> TABLE = new HashMap<>();
 	private static final Remembered<ThreadSpec, Optional<TapDrill>> CUTTING = new Remembered<>(1000, TapDrill::chosen);
 
-	static {
-		DataFile.rows("tap-drill-metric.csv").forEach(r -> TABLE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")).designation(),
-				new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.of(r.get("source")), r.get("source"))));
-		DataFile.rows("tap-drill-inch.csv").forEach(r -> TABLE.put(r.get("size") + "-" + r.get("tpi"), inch(r.get("drill"), r.get("source"))));
-		DataFile.rows("tap-drill-pipe.csv").forEach(r -> TABLE.put(r.get("system") + " " + r.get("size"), r.get("system").startsWith("NPT")
-				? inch(r.get("drill"), r.get("source"))
-				: new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.FROM_MEMORY, r.get("source"))));
+	/** Drills of metric threads, read when first asked for. */
+	private static final class Metric {
+
+		static final Map<String, TapDrill> TABLE = new HashMap<>();
+
+		static {
+			for (DataRow r : DataFile.rows("tap-drill-metric.csv")) {
+				TABLE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")).designation(),
+						new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.of(r.get("source")), r.get("source")));
+			}
+		}
+	}
+
+	/** Drills of inch and pipe threads, read when first asked for. */
+	private static final class Other {
+
+		static final Map<String, TapDrill> TABLE = new HashMap<>();
+
+		static {
+			for (DataRow r : DataFile.rows("tap-drill-inch.csv")) {
+				TABLE.put(r.get("size") + "-" + r.get("tpi"), inch(r.get("drill"), r.get("source")));
+			}
+			for (DataRow r : DataFile.rows("tap-drill-pipe.csv")) {
+				TABLE.put(r.get("system") + " " + r.get("size"), r.get("system").startsWith("NPT") ? inch(r.get("drill"), r.get("source"))
+						: new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.FROM_MEMORY, r.get("source")));
+			}
+		}
 	}
 
 	/**
@@ -37,7 +56,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 	}
 
 	private static Optional<TapDrill> chosen(ThreadSpec spec) {
-		TapDrill ruling = TABLE.get(key(spec));
+		TapDrill ruling = (spec.system() == ThreadSystem.METRIC ? Metric.TABLE : Other.TABLE).get(key(spec));
 		if (ruling != null) {
 			return Optional.of(ruling);
 		}

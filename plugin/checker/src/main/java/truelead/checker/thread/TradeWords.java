@@ -2,10 +2,12 @@ package truelead.checker.thread;
 
 import java.text.Normalizer;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVRecord;
+import java.util.StringTokenizer;
 
 /** The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so. */
 final class TradeWords {
@@ -13,21 +15,34 @@ final class TradeWords {
 
 	private final Map<String, Meaning> words = new HashMap<>();
 	private final Map<String, Meaning> stems = new HashMap<>();
+	/** As in the file, for the words that are no ASCII: folding the first of them takes long, and few shops write them. */
+	private final Map<String, Meaning> unfolded = new LinkedHashMap<>();
+	private TradeWords foreign;
 
 	private static final class Loaded {
-		static final TradeWords WORDS = new TradeWords();
+		static final TradeWords WORDS = new TradeWords(DataFile.rows("words.csv"));
 	}
 
-	private TradeWords() {
-		for (CSVRecord row : DataFile.rows("words.csv")) {
+	private TradeWords(List<DataRow> rows) {
+		for (DataRow row : rows) {
 			Meaning meaning = Meaning.valueOf(row.get("meaning"));
-			for (String word : row.get("words").split(" ")) {
-				if (word.endsWith("*")) {
-					stems.putIfAbsent(fold(word.substring(0, word.length() - 1)), meaning);
+			StringTokenizer all = new StringTokenizer(row.get("words"), " ");
+			while (all.hasMoreTokens()) {
+				String word = all.nextToken();
+				if (ascii(word)) {
+					add(word, meaning);
 				} else {
-					words.putIfAbsent(fold(word), meaning);
+					unfolded.putIfAbsent(word, meaning);
 				}
 			}
+		}
+	}
+
+	private void add(String word, Meaning meaning) {
+		if (word.endsWith("*")) {
+			stems.putIfAbsent(word.substring(0, word.length() - 1), meaning);
+		} else {
+			words.putIfAbsent(word, meaning);
 		}
 	}
 
@@ -38,21 +53,45 @@ final class TradeWords {
 	/** What a word of letters means; empty for words that are not of the trade. */
 	Optional<Meaning> meaning(String word) {
 		String folded = fold(word);
-		Meaning exact = words.get(folded);
-		for (int length = folded.length(); exact == null && length >= SHORTEST_STEM; length--) {
-			exact = stems.get(folded.substring(0, length));
+		return Optional.ofNullable(ascii(folded) ? known(folded) : all().known(folded));
+	}
+
+	private Meaning known(String folded) {
+		Meaning known = words.get(folded);
+		for (int length = folded.length(); known == null && length >= SHORTEST_STEM; length--) {
+			known = stems.get(folded.substring(0, length));
 		}
-		return Optional.ofNullable(exact);
+		return known;
+	}
+
+	/** These words and the foreign ones, folded. */
+	private synchronized TradeWords all() {
+		if (foreign == null) {
+			foreign = new TradeWords(List.of());
+			foreign.words.putAll(words);
+			foreign.stems.putAll(stems);
+			unfolded.forEach((word, meaning) -> foreign.add(fold(word), meaning));
+		}
+		return foreign;
 	}
 
 	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word. */
 	static String fold(String word) {
 		String upper = word.toUpperCase(Locale.ROOT);
-		if (upper.chars().allMatch(c -> c < 0x80)) {
+		if (ascii(upper)) {
 			return upper;
 		}
 		return Normalizer.normalize(upper.replace('Ł', 'L'), Normalizer.Form.NFD).codePoints()
 				.filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
 				.collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+	}
+
+	private static boolean ascii(String text) {
+		for (int i = 0; i < text.length(); i++) {
+			if (text.charAt(i) >= 0x80) {
+				return false;
+			}
+		}
+		return true;
 	}
 }

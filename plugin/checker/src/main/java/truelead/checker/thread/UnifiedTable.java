@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVRecord;
 import truelead.checker.machine.LengthUnit;
 
 /** Unified threads: the series of ASME B1.1 and their limits. Diameters in inches. */
@@ -25,13 +24,13 @@ final class UnifiedTable {
 
 	UnifiedTable() {
 		Map<String, Row> bySize = new HashMap<>();
-		for (CSVRecord r : DataFile.rows("unified-series.csv")) {
+		for (DataRow r : DataFile.rows("unified-series.csv")) {
 			Row row = new Row(r.get("size"), DataFile.number(r, "D"), DataFile.number(r, "tpi"), r.get("series"));
 			rows.add(row);
 			byThread.put(key(row.diameter(), row.tpi()), row);
 			bySize.putIfAbsent(row.size() + " " + row.tpi(), row);
 		}
-		for (CSVRecord r : DataFile.rows("unified-published.csv")) {
+		for (DataRow r : DataFile.rows("unified-published.csv")) {
 			Row row = bySize.get(r.get("size") + " " + DataFile.number(r, "tpi"));
 			if (row != null) {
 				published.put(key(row.diameter(), row.tpi()) + r.get("class"), published(row, r));
@@ -83,12 +82,12 @@ final class UnifiedTable {
 		return diameter ? UnifiedFormula.Engagement.DIAMETER : UnifiedFormula.Engagement.NINE_PITCHES_TABULATED;
 	}
 
-	private static Limits published(Row row, CSVRecord r) {
+	private static Limits published(Row row, DataRow r) {
 		return new Limits(r.get("class"), LengthUnit.INCH, size(r, "minorMin"), size(r, "minorMax"), size(r, "pitchMin"),
 				size(r, "pitchMax"), Optional.of(Decimals.round(row.diameter(), 4)), Origin.of(r.get("source")), r.get("source"));
 	}
 
-	private static Optional<BigDecimal> size(CSVRecord row, String name) {
+	private static Optional<BigDecimal> size(DataRow row, String name) {
 		return Optional.of(new BigDecimal(row.get(name)));
 	}
 

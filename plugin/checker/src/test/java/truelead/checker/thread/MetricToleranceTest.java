@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +39,7 @@ class MetricToleranceTest {
 	@Test
 	void tolerancesGrowWithTheGrade() {
 		for (String file : List.of("metric-minor-tolerance.csv", "metric-pitch-tolerance.csv")) {
-			List<CSVRecord> rows = DataFile.rows(file);
+			List<DataRow> rows = DataFile.rows(file);
 			for (int i = 1; i < rows.size(); i++) {
 				boolean samePitch = rows.get(i).get("P").equals(rows.get(i - 1).get("P"));
 				boolean nextGrade = Integer.parseInt(rows.get(i).get("grade")) > Integer.parseInt(rows.get(i - 1).get("grade"));

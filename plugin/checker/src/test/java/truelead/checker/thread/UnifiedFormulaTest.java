@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 class UnifiedFormulaTest {
@@ -37,7 +36,7 @@ class UnifiedFormulaTest {
 	void publishedRowsAgainstTheFormula() {
 		List<String> missed = new ArrayList<>();
 		UnifiedTable table = new UnifiedTable();
-		for (CSVRecord row : DataFile.rows("unified-published.csv")) {
+		for (DataRow row : DataFile.rows("unified-published.csv")) {
 			UnifiedTable.Row thread = table.rows().stream()
 					.filter(r -> r.size().equals(row.get("size")) && r.tpi() == DataFile.number(row, "tpi")).findFirst().orElseThrow();
 			UnifiedFormula formula = new UnifiedFormula(thread.diameter(), thread.tpi(), UnifiedTable.engagement(thread));
@@ -52,7 +51,7 @@ class UnifiedFormulaTest {
 		assertThat(missed).containsExactly("#6-32 3B", "1-14 2B", "1-14 3B");
 	}
 
-	private static boolean same(CSVRecord row, String column, BigDecimal value) {
+	private static boolean same(DataRow row, String column, BigDecimal value) {
 		return new BigDecimal(row.get(column)).compareTo(value) == 0;
 	}
 }

@@ -1,0 +1,23 @@
+package truelead.checker.thread;
+
+/** A row of a data file: its cells by the names of the file's head. */
+final class DataRow {
+
+	private final String[] names;
+	private final String[] cells;
+
+	DataRow(String[] names, String[] cells) {
+		this.names = names;
+		this.cells = cells;
+	}
+
+	/** A cell; a name that the file does not have is a fault of the build. */
+	String get(String name) {
+		for (int i = 0; i < names.length; i++) {
+			if (names[i].equals(name)) {
+				return cells[i];
+			}
+		}
+		throw new IllegalArgumentException("no column " + name);
+	}
+}
