@@ -8,6 +8,8 @@ import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.contentassist.ContentAssistant;
 import org.eclipse.jface.text.contentassist.IContentAssistant;
 import org.eclipse.jface.text.hyperlink.IHyperlinkDetector;
+import org.eclipse.jface.text.information.IInformationPresenter;
+import org.eclipse.jface.text.information.InformationPresenter;
 import org.eclipse.jface.text.quickassist.IQuickAssistAssistant;
 import org.eclipse.jface.text.quickassist.QuickAssistAssistant;
 import org.eclipse.jface.text.reconciler.IReconciler;
@@ -18,6 +20,7 @@ import truelead.editor.check.CheckingReconciler;
 import truelead.editor.check.FindingRulerHover;
 import truelead.editor.complete.ProgramProposals;
 import truelead.editor.fix.FixProcessor;
+import truelead.editor.hover.AtCaret;
 import truelead.editor.hover.ProgramHover;
 import truelead.editor.navigate.NameLinks;
 
@@ -26,6 +29,10 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	/** Milliseconds without a key before the program is checked. */
 	private static final int PAUSE = 60;
+
+	/** Room for what is told at a key. */
+	private static final int SIGNS = 80;
+	private static final int LINES = 30;
 
 	private final ProgramEditor editor;
 
@@ -49,6 +56,16 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 		return new ProgramHover(editor.check());
 	}
 
+	/** What the key of the platform for it shows where the mouse rests on nothing. */
+	@Override
+	public IInformationPresenter getInformationPresenter(ISourceViewer viewer) {
+		AtCaret provider = new AtCaret(new ProgramHover(editor.check()));
+		InformationPresenter presenter = new InformationPresenter(provider.getInformationPresenterControlCreator());
+		presenter.setInformationProvider(provider, IDocument.DEFAULT_CONTENT_TYPE);
+		presenter.setSizeConstraints(SIGNS, LINES, true, true);
+		return presenter;
+	}
+
 	@Override
 	public IAnnotationHover getAnnotationHover(ISourceViewer viewer) {
 		return new FindingRulerHover();
@@ -63,7 +80,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	public IQuickAssistAssistant getQuickAssistAssistant(ISourceViewer viewer) {
 		QuickAssistAssistant assistant = new QuickAssistAssistant();
 		assistant.setQuickAssistProcessor(new FixProcessor());
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", null));
 		return assistant;
 	}
 
@@ -71,7 +88,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	public IContentAssistant getContentAssistant(ISourceViewer viewer) {
 		ContentAssistant assistant = new ContentAssistant(true);
 		assistant.setContentAssistProcessor(new ProgramProposals(editor), IDocument.DEFAULT_CONTENT_TYPE);
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, false));
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", null));
 		assistant.enableColoredLabels(false);
 		return assistant;
 	}

@@ -122,13 +122,13 @@ class AuditViewTest {
 	void aReportIsWrittenWhereThePersonSays(@TempDir Path folder) throws Exception {
 		Path report = folder.resolve("threads.sarif");
 		auditTheProject();
-		Dialogs.inDialog("Write report", () -> {
+		Dialogs.inDialog("Write Report", () -> {
 			Screen.type(report.toString());
-			Combo kind = Dialogs.find(Dialogs.shell("Write report"), Combo.class).get(0);
+			Combo kind = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
 			kind.select(Arrays.asList(kind.getItems()).indexOf("SARIF"));
 			kind.notifyListeners(SWT.Selection, new Event());
 			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Write report"));
+		}, () -> press("Write Report"));
 		Screen.waitUntil("a report", () -> said().contains(" written. "));
 		assertThat(said()).startsWith(report + " written. 2 programs");
 		assertThat(Files.readString(report)).contains("\"uri\": \"shop/slow.nc\"", "feed-off-pitch");

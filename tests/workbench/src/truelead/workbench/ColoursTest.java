@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.core.runtime.IConfigurationElement;
@@ -20,8 +22,10 @@ import org.junit.jupiter.api.Test;
 class ColoursTest {
 
 	private static final RGB WHITE = new RGB(255, 255, 255);
-	/** Text background of the platform's dark theme. */
+	/** Background of lists in the platform's dark theme; that of its editors is darker still. */
 	private static final RGB DARK = new RGB(0x2f, 0x2f, 0x2f);
+	/** Least contrast of what a picture is told by, by WCAG 2.1, success criterion 1.4.11. */
+	private static final double LEAST_OF_PICTURES = 3;
 	/** Least contrast of text, by WCAG 2.1, success criterion 1.4.3. */
 	private static final double LEAST = 4.5;
 
@@ -51,6 +55,36 @@ class ColoursTest {
 		assertThat(styleAt(program, "(M6X1").fontStyle).isEqualTo(SWT.BOLD | SWT.ITALIC);
 		assertThat(styleAt(program, "(CLEAR").fontStyle).isEqualTo(SWT.ITALIC);
 		assertThat(styleAt(program, "Y2.").fontStyle).as("behind a block delete").isEqualTo(SWT.ITALIC);
+	}
+
+	@Test
+	void everyViewHasAnIconOfItsOwnThatStandsOutInBothThemes() throws IOException {
+		Map<String, String> icons = new TreeMap<>();
+		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.views")) {
+			if (element.getName().equals("view") && element.getAttribute("id").startsWith("truelead.")) {
+				icons.put(element.getAttribute("id"), element.getAttribute("icon"));
+			}
+		}
+		assertThat(icons).hasSizeGreaterThan(4);
+		assertThat(icons.values()).doesNotHaveDuplicates();
+		for (String icon : icons.values()) {
+			assertThat(coloursOf(icon)).as(icon).isNotEmpty().allSatisfy(colour -> {
+				assertThat(contrast(colour, WHITE)).isGreaterThanOrEqualTo(LEAST_OF_PICTURES);
+				assertThat(contrast(colour, DARK)).isGreaterThanOrEqualTo(LEAST_OF_PICTURES);
+			});
+		}
+	}
+
+	private static List<RGB> coloursOf(String icon) throws IOException {
+		try (InputStream svg = Platform.getBundle("truelead.editor").getEntry(icon).openStream()) {
+			String text = new String(svg.readAllBytes(), StandardCharsets.UTF_8);
+			List<RGB> colours = new ArrayList<>();
+			for (int at = text.indexOf("\"#"); at >= 0; at = text.indexOf("\"#", at + 1)) {
+				int value = Integer.parseInt(text.substring(at + 2, at + 8), 16);
+				colours.add(new RGB(value >> 16, value >> 8 & 255, value & 255));
+			}
+			return colours;
+		}
 	}
 
 	private static StyleRange styleAt(OpenProgram program, String text) {

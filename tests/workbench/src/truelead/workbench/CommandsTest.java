@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.jface.bindings.Binding;
 import org.eclipse.jface.bindings.TriggerSequence;
 import org.eclipse.swt.SWT;
@@ -91,6 +92,15 @@ class CommandsTest {
 			assertThat(all).filteredOn(other -> !CONTEXT.equals(other.getContextId()) && overlap(other.getTriggerSequence(), binding.getTriggerSequence()))
 					.as("the platform's use of " + binding.getTriggerSequence()).isEmpty();
 		}
+	}
+
+	@Test
+	void noMenuOfTheMenuBarTakesAnothersLetter() {
+		open("O1\n");
+		Screen.idle(300);
+		List<String> letters = Arrays.stream(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getMenuBar().getItems()).map(item -> item.getText())
+				.filter(text -> text.contains("&")).map(text -> text.substring(text.indexOf('&') + 1, text.indexOf('&') + 2).toLowerCase(Locale.ROOT)).toList();
+		assertThat(letters).hasSizeGreaterThan(4).doesNotHaveDuplicates();
 	}
 
 	/** Whether one begins with the other. */

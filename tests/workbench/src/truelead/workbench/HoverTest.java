@@ -6,12 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -42,26 +41,34 @@ class HoverTest {
 		assertThat(pictures()).as("the drawing of the feed that runs off").isPositive();
 	}
 
-	/** Rests the mouse on a text of the program until something is told, and gives the lines. */
-	private static List<String> rest(OpenProgram program, String text) {
-		Display display = Display.getCurrent();
-		Point at = program.widget().toDisplay(program.widget().getLocationAtOffset(program.widget().getText().indexOf(text) + 1));
-		move(display, at.x - 30, at.y + 60);
-		Screen.idle(100);
-		for (int step = 0; step < 3; step++) {
-			move(display, at.x + 2 + step, at.y + 6);
-			Screen.idle(50);
+	@Test
+	void aFindingsOtherBlocksAreReachedFromItByKeys() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("reach.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
+		program.waitFor("14.5 mm deep");
+		program.caretBehind("G99 G84 Z-14");
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("a way to the drill block", () -> links().stream().anyMatch(link -> link.getText().startsWith("<a>line 14 ")));
+		Link way = links().stream().filter(link -> link.getText().startsWith("<a>line 14 ")).findFirst().orElseThrow();
+		for (int tab = 0; tab < 20 && !way.isFocusControl(); tab++) {
+			Screen.press(0, SWT.TAB, '\t');
 		}
-		Screen.waitUntil("something told", () -> !told().isEmpty());
-		return told();
+		assertThat(way.isFocusControl()).as("reached by the tab key").isTrue();
+		Screen.press(0, SWT.CR, '\r');
+		Screen.waitUntil("the drill block", () -> program.widget().getSelectionText().contains("G83"));
 	}
 
-	private static void move(Display display, int x, int y) {
-		Event event = new Event();
-		event.type = SWT.MouseMove;
-		event.x = x;
-		event.y = y;
-		display.post(event);
+	private static List<Link> links() {
+		List<Link> links = new ArrayList<>();
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+				.forEach(shell -> links.addAll(Dialogs.find(shell, Link.class)));
+		return links;
+	}
+
+	/** Rests the mouse on a text of the program until something is told, and gives the lines. */
+	private static List<String> rest(OpenProgram program, String text) {
+		Mouse.rest(program, text);
+		Screen.waitUntil("something told", () -> !told().isEmpty());
+		return told();
 	}
 
 	private static List<String> told() {

@@ -86,6 +86,20 @@ class NavigationTest {
 	}
 
 	@Test
+	void aFindingLeadsToTheOtherBlocksThatMatterToIt() {
+		OpenProgram program = open("related.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15."));
+		program.waitFor("14.5 mm deep");
+		program.caretBehind("G99 G84 Z-14.");
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("f");
+		Screen.waitUntil("the finding", () -> tree() != null && texts(tree().getItems()).stream().anyMatch(text -> text.contains("14.5 mm deep")));
+		assertThat(texts(tree().getItems())).anyMatch(text -> text.startsWith("line 14 \u00b7 ") && text.endsWith(" \u00b7 G99 G83 Z-15. R2. Q4. F320"));
+		Screen.type("g83");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.waitUntil("the drill block", () -> program.widget().getSelectionText().startsWith("G99 G83"));
+	}
+
+	@Test
 	void theNextFindingIsReachedByThePlatformsKey() {
 		OpenProgram program = open("next.nc", Programs.WRONG_FEED);
 		program.waitFor("F500");

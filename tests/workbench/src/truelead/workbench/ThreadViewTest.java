@@ -75,6 +75,17 @@ class ThreadViewTest {
 		clipboard.dispose();
 	}
 
+	@Test
+	void whenTheProgramIsClosedItsThreadGoes() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("closed.nc", Programs.GOOD));
+		program.caretBehind("G84");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the thread", () -> labels().get(0).getText().startsWith("M6x1"));
+		OpenProgram.closeAll();
+		assertThat(labels().get(0).getText()).isEqualTo("Open a program: the thread at the caret is drawn here.");
+		assertThat(texts()).isEmpty();
+	}
+
 	private List<String> texts() {
 		return Arrays.stream(table.getItems()).map(item -> item.getText(0) + " " + item.getText(1)).toList();
 	}

@@ -30,6 +30,11 @@ final class AcceptDialog extends TitleAreaDialog {
 	}
 
 	@Override
+	public boolean isHelpAvailable() {
+		return false;
+	}
+
+	@Override
 	protected boolean isResizable() {
 		return true;
 	}
@@ -44,9 +49,12 @@ final class AcceptDialog extends TitleAreaDialog {
 		GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
 		reason = line(area, "&Reason:", "");
 		person = line(area, "&Who:", System.getProperty("user.name", ""));
-		note = choice(area, "a &note in the program, at the operation");
+		new Label(area, SWT.NONE).setText("Stands in:");
+		Composite places = new Composite(area, SWT.NONE);
+		GridLayoutFactory.fillDefaults().applyTo(places);
+		note = choice(places, "a &note in the program, at the operation");
 		note.setSelection(true);
-		choice(area, "a line of the accept &file " + ProjectAcceptFile.NAME + " of the project");
+		choice(places, "the project's accept &file, " + ProjectAcceptFile.NAME);
 		reason.addModifyListener(changed -> check());
 		return area;
 	}
@@ -62,7 +70,6 @@ final class AcceptDialog extends TitleAreaDialog {
 	private static Button choice(Composite area, String text) {
 		Button choice = new Button(area, SWT.RADIO);
 		choice.setText(text);
-		GridDataFactory.fillDefaults().span(2, 1).applyTo(choice);
 		return choice;
 	}
 

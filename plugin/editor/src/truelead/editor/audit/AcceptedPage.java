@@ -38,7 +38,7 @@ public final class AcceptedPage extends ScopedPage {
 				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce())
 				.tell(row -> row.why().reason()).onSelect(this::enableButtons).onOpen(this::goTo);
 		Composite line = Layouts.columns(page, 2);
-		go = Layouts.push(line, "&Go to it", this::goTo);
+		go = Layouts.push(line, "&Go to It", this::goTo);
 		takeBack = Layouts.push(line, "Take &back", this::takeBack);
 		look();
 	}

@@ -29,12 +29,12 @@ final class AuditActions {
 
 	/** Puts the actions into the view's tool bar, its menu and the tree's context menu, and keeps them enabled as fits. */
 	void fill(IViewSite site) {
-		Action again = new PlainAction("Audit again", ISharedImages.IMG_ELCL_SYNCED, () -> view.audit(view.scope(), Optional.empty()));
+		Action again = new PlainAction("Audit Again", ISharedImages.IMG_ELCL_SYNCED, () -> view.audit(view.scope(), Optional.empty()));
 		Action stop = new PlainAction("Stop", ISharedImages.IMG_ELCL_STOP, view::stop);
-		Action report = new PlainAction("Write report\u2026", "", this::report);
+		Action report = new PlainAction("Write Report\u2026", "", this::report);
 		Action accept = new PlainAction("Accept\u2026", "", this::accept);
-		Action close = new PlainAction("Collapse all", ISharedImages.IMG_ELCL_COLLAPSEALL, tree::collapseAll);
-		Action open = new PlainAction("Expand all", "", tree::expandAll);
+		Action close = new PlainAction("Collapse All", ISharedImages.IMG_ELCL_COLLAPSEALL, tree::collapseAll);
+		Action open = new PlainAction("Expand All", "", tree::expandAll);
 		Runnable enable = () -> {
 			boolean idle = !view.running() && !view.scope().programs().isEmpty();
 			again.setEnabled(idle);

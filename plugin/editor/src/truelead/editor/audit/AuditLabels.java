@@ -38,8 +38,8 @@ final class AuditLabels extends ColumnLabelProvider {
 
 	@Override
 	public Image getImage(Object element) {
-		if (element instanceof AuditedProgram) {
-			return PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJ_FILE);
+		if (element instanceof AuditedProgram program) {
+			return program.worst().map(AuditLabels::image).orElseGet(() -> PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJ_FILE));
 		}
 		if (element instanceof AuditedProgram.OfRule rule) {
 			return rule.open() == 0 ? null : image(rule.findings().get(0).severity());

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.html.Verdict;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
+import truelead.checker.rule.Severity;
 
 /** A program in the audit view with its verdict, and its findings by rule. It holds no program text, so a folder of any size can be shown. */
 record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
@@ -33,6 +35,11 @@ record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
 
 	AuditedProgram {
 		rules = List.copyOf(rules);
+	}
+
+	/** The worst severity of what nobody has accepted; empty where nothing is open. */
+	Optional<Severity> worst() {
+		return rules.stream().flatMap(rule -> rule.findings().stream()).filter(finding -> finding.accepted().isEmpty()).map(AuditedFinding::severity).min(Severity::compareTo);
 	}
 
 	/** What the view keeps of a program. */

@@ -38,13 +38,18 @@ final class ReportDialog extends TitleAreaDialog {
 	}
 
 	@Override
+	public boolean isHelpAvailable() {
+		return false;
+	}
+
+	@Override
 	protected boolean isResizable() {
 		return true;
 	}
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		getShell().setText("Write report");
+		getShell().setText("Write Report");
 		setTitle("Audit of " + scope.name());
 		setMessage("The programs are checked again, as they are saved, and the report is written to one file.");
 		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);

@@ -28,6 +28,7 @@ import truelead.editor.check.FindingAnnotation;
 import truelead.editor.fix.FixProposal;
 import truelead.editor.fix.Fixes;
 import truelead.editor.look.SharpPicture;
+import truelead.editor.navigate.Visit;
 import truelead.editor.fix.WhyProposal;
 
 /** Shows findings with the numbers behind them, and what can be done about each, as links that a key reaches too. */
@@ -35,6 +36,9 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 
 	private static final int WIDEST = 560;
 	private static final int HIGHEST = 460;
+
+	/** A finding at many holes has as many blocks; the key for related blocks lists them all. */
+	private static final int MOST_RELATED = 6;
 
 	private ScrolledComposite scroll;
 	private Composite content;
@@ -47,7 +51,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 	}
 
 	/** One that stays and takes keys, and can be resized. */
-	private ToldControl(Shell parent) {
+	ToldControl(Shell parent) {
 		super(parent, true);
 		create();
 	}
@@ -88,6 +92,8 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 			link(proposal, proposal.why());
 		}
 		WhyProposal.of(annotation.checked(), finding).ifPresent(why -> link(why, why.getAdditionalProposalInfo()));
+		finding.related().stream().filter(other -> !other.at().equals(finding.at())).distinct().limit(MOST_RELATED).forEach(other -> link(Visit.words(annotation.checked(), other.at(), other.what()),
+				"Goes to this block", () -> Visit.to(annotation.checked(), other.at())));
 		reasoning(finding.rule()).ifPresent(text -> label(text, false, 0));
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
@@ -124,11 +130,15 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 	}
 
 	private void link(ICompletionProposal proposal, String tip) {
+		link(proposal.getDisplayString(), tip, () -> proposal.apply(told.viewer().getDocument()));
+	}
+
+	private void link(String words, String tip, Runnable work) {
 		Link link = new Link(content, SWT.NONE);
-		link.setText("<a>" + proposal.getDisplayString().replace("<", "").replace("&", "&&") + "</a>");
+		link.setText("<a>" + words.replace("<", "").replace("&", "&&") + "</a>");
 		link.setToolTipText(tip);
 		link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
-			proposal.apply(told.viewer().getDocument());
+			work.run();
 			dispose();
 		}));
 		GridDataFactory.fillDefaults().applyTo(link);

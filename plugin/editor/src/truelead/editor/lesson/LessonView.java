@@ -34,6 +34,12 @@ public final class LessonView extends ViewPart {
 	/** Its id in plugin.xml. */
 	public static final String ID = "truelead.editor.lesson.view";
 
+	/** Width that sentences ask for, pixels; a wider view gives them more. */
+	private static final int WORDS = 180;
+
+	/** A view that is not as wide has no room for numbers and plots side by side. */
+	private static final int NARROW = 520;
+
 	private final List<PlotCanvas> plots = new ArrayList<>();
 	private Filled filled = of(Lessons.ALL.get(0));
 	private Optional<Practice> practice = Optional.empty();
@@ -41,6 +47,7 @@ public final class LessonView extends ViewPart {
 	private Combo exercises;
 	private Label state;
 	private Composite content;
+	private SashForm halves;
 	private Text said;
 	private Table readings;
 
@@ -64,16 +71,17 @@ public final class LessonView extends ViewPart {
 
 	@Override
 	public void createPartControl(Composite parent) {
-		GridLayoutFactory.fillDefaults().numColumns(3).margins(4, 4).applyTo(parent);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(4, 4).applyTo(parent);
 		lessons = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
 		Lessons.ALL.forEach(lesson -> lessons.add(lesson.title()));
 		lessons.addListener(SWT.Selection, event -> fill(of(Lessons.ALL.get(lessons.getSelectionIndex()))));
 		exercises = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
 		exercises.addListener(SWT.Selection, event -> practise(exercises.getSelectionIndex()));
 		state = new Label(parent, SWT.WRAP);
-		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(state);
 		content = new Composite(parent, SWT.NONE);
-		GridDataFactory.fillDefaults().span(3, 1).grab(true, true).applyTo(content);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).applyTo(content);
+		content.addListener(SWT.Resize, event -> turn());
 		GridLayoutFactory.fillDefaults().applyTo(content);
 		fill(filled);
 	}
@@ -91,15 +99,10 @@ public final class LessonView extends ViewPart {
 			old.dispose();
 		}
 		plots.clear();
-		SashForm halves = new SashForm(content, SWT.HORIZONTAL);
+		halves = new SashForm(content, orientation());
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
 		controls(scrolled(halves), lesson);
 		results(scrolled(halves), lesson);
-		for (org.eclipse.swt.widgets.Control half : halves.getChildren()) {
-			if (half instanceof ScrolledComposite scrolled) {
-				scrolled.setMinHeight(scrolled.getContent().computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
-			}
-		}
 		halves.setWeights(3, 7);
 		content.getParent().layout(true, true);
 		show();
@@ -111,9 +114,21 @@ public final class LessonView extends ViewPart {
 		scrolled.setExpandVertical(true);
 		scrolled.setShowFocusedControl(true);
 		Composite inner = new Composite(scrolled, SWT.NONE);
+		scrolled.addListener(SWT.Resize, event -> scrolled.setMinHeight(inner.computeSize(scrolled.getClientArea().width, SWT.DEFAULT).y));
 		GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(inner);
 		scrolled.setContent(inner);
 		return inner;
+	}
+
+	/** Side by side where there is room for it, else one above the other. */
+	private int orientation() {
+		return content.getSize().x > 0 && content.getSize().x < NARROW ? SWT.VERTICAL : SWT.HORIZONTAL;
+	}
+
+	private void turn() {
+		if (halves != null && !halves.isDisposed() && halves.getOrientation() != orientation()) {
+			halves.setOrientation(orientation());
+		}
 	}
 
 	private void controls(Composite parent, Lesson lesson) {
@@ -122,7 +137,7 @@ public final class LessonView extends ViewPart {
 
 	private void results(Composite parent, Lesson lesson) {
 		said = new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-		GridDataFactory.fillDefaults().grab(true, false).hint(300, 7 * said.getLineHeight()).applyTo(said);
+		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, 7 * said.getLineHeight()).applyTo(said);
 		Outcome outcome = lesson.outcome(filled.values());
 		for (Plot plot : lesson.plots()) {
 			PlotCanvas canvas = new PlotCanvas(parent, plot, outcome);
@@ -135,7 +150,7 @@ public final class LessonView extends ViewPart {
 		lesson.readings().forEach(reading -> new TableItem(readings, SWT.NONE).setText(0, reading.label()));
 		Label grounds = new Label(parent, SWT.WRAP);
 		grounds.setText(("What it rests on: " + String.join(" ", lesson.grounds()) + " A model for learning, not for choosing a feed.").replace("&", "&&"));
-		GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(grounds);
+		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(grounds);
 	}
 
 	private void move(String name, double value) {

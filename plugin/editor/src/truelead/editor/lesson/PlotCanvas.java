@@ -47,7 +47,7 @@ final class PlotCanvas extends Canvas {
 
 	@Override
 	public Point computeSize(int width, int height, boolean changed) {
-		int wide = width == SWT.DEFAULT ? 420 : width;
+		int wide = width == SWT.DEFAULT ? 240 : width;
 		return new Point(wide, height == SWT.DEFAULT ? (plot.trueToScale() ? 380 : 280) : height);
 	}
 

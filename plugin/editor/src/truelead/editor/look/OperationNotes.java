@@ -11,6 +11,7 @@ import org.eclipse.jface.text.ITextViewerExtension5;
 import org.eclipse.jface.text.Position;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
@@ -28,6 +29,7 @@ import truelead.editor.settings.EditorSettings;
 public final class OperationNotes {
 
 	private static final int GAP = 3;
+	private static final String MORE = "\u2026";
 
 	private final ProgramEditor editor;
 	private final StyledText widget;
@@ -114,10 +116,20 @@ public final class OperationNotes {
 				int y = widget.getLinePixel(line);
 				if (y < event.y + event.height && y + widget.getLineHeight(end) > event.y) {
 					Point at = widget.getLocationAtOffset(end);
-					event.gc.drawString(note.text, at.x + gap, at.y, true);
+					event.gc.drawString(fitting(event.gc, note.text, widget.getClientArea().width - at.x - gap), at.x + gap, at.y, true);
 				}
 			}
 		}
+	}
+
+	/** As much of a note as there is room for, with a mark where that is not all of it; the mouse on the block tells it in full. */
+	private static String fitting(GC gc, String note, int width) {
+		if (gc.stringExtent(note).x <= width) {
+			return note;
+		}
+		int most = Math.max(0, (width - gc.stringExtent(MORE).x) / Math.max(1, gc.stringExtent("0").x));
+		String part = note.substring(0, Math.min(most, note.length())).stripTrailing();
+		return part.isEmpty() ? "" : part + MORE;
 	}
 
 	/** The end of the line that an offset is in, as the widget counts; -1 where it is folded away. */

@@ -27,7 +27,7 @@ public final class EditorPage extends ScopedPage {
 		Composite line = Layouts.columns(page, 2);
 		GridDataFactory.fillDefaults().grab(true, false).indent(20, 0).applyTo(line);
 		most = new Label(line, SWT.NONE);
-		most.setText("in programs of at &most so many threading operations:");
+		most.setText("in programs with at &most this many threading operations:");
 		operations = new Spinner(line, SWT.BORDER);
 		operations.setValues(0, 1, 100_000, 0, 50, 500);
 		show(EditorSettings.warnsWhileTyping(), EditorSettings.showsNotes(), EditorSettings.mostNotes());

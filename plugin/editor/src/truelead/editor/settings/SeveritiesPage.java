@@ -40,8 +40,8 @@ public final class SeveritiesPage extends ScopedPage {
 	protected void fill(Composite page) {
 		RulePage.all().forEach(rule -> chosen.put(rule.name(), settings().severityOf(rule.name())));
 		rules = new Sheet<>(page, "&Rules:", RulePage.class);
-		rules.column("Rule", 190, RulePage::name).column("Severity", 150, rule -> word(rule, chosen.get(rule.name())))
-				.column("Group", 150, RulePage::group).column("What it finds", 560, RulePage::summary)
+		rules.column("Rule", 190, RulePage::name).column("Severity", 220, rule -> word(rule, chosen.get(rule.name())))
+				.column("Group", 200, RulePage::group).column("What it finds", 560, RulePage::summary)
 				.strong(rule -> !chosen.get(rule.name()).isEmpty()).tell(rule -> rule.name() + ": " + rule.summary()).onSelect(this::showSeverity);
 		rules.rows(RulePage.all(), RulePage::name);
 		Composite line = Layouts.columns(page, 2);

@@ -2,6 +2,7 @@ package truelead.editor.settings;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -42,7 +43,7 @@ public final class ToolListPage extends ScopedPage {
 		tools.column("Tool", NARROW, row -> "T" + row.tool()).column("Line", NARROW, row -> String.valueOf(row.line() + 1));
 		for (ToolColumn column : ToolColumn.values()) {
 			if (column != ToolColumn.TOOL && column != ToolColumn.UNIT && column != ToolColumn.TPI) {
-				tools.column(column.words(), column.ordinal() <= ToolColumn.THREAD.ordinal() ? WIDE : NARROW, row -> row.read(column));
+				tools.column(column.words().substring(0, 1).toUpperCase(Locale.ROOT) + column.words().substring(1), WIDE, row -> row.read(column));
 			}
 		}
 		heading = new Label(page, SWT.NONE);

@@ -1,5 +1,6 @@
 package truelead.editor.start;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.IPlaceholderFolderLayout;
@@ -9,7 +10,7 @@ import truelead.editor.lesson.LessonView;
 import truelead.editor.thread.ThreadView;
 import truelead.editor.walk.WalkView;
 
-/** Programs and the walk on the left, the editor in the middle, findings below it, outline and the thread at the caret on the right. */
+/** Programs and the walk on the left, the editor in the middle, findings and the audit below it, outline and the thread at the caret on the right. */
 public final class ThreadsPerspective implements IPerspectiveFactory {
 
 	/** Its id in plugin.xml. */
@@ -22,7 +23,9 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 		layout.addView(WalkView.ID, IPageLayout.BOTTOM, 0.4f, IPageLayout.ID_PROJECT_EXPLORER);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.66f, middle);
 		layout.addView(ThreadView.ID, IPageLayout.BOTTOM, 0.3f, IPageLayout.ID_OUTLINE);
-		layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.72f, middle);
+		IFolderLayout below = layout.createFolder("truelead.editor.below", IPageLayout.BOTTOM, 0.72f, middle);
+		below.addView(IPageLayout.ID_PROBLEM_VIEW);
+		below.addPlaceholder(AuditView.ID);
 		IPlaceholderFolderLayout beside = layout.createPlaceholderFolder("truelead.editor.lessons", IPageLayout.RIGHT, 0.45f, middle);
 		beside.addPlaceholder(LessonView.ID);
 		beside.addPlaceholder(GuideView.ID);

@@ -25,7 +25,9 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.ViewPart;
 import truelead.checker.sheet.SheetFigures;
@@ -46,6 +48,8 @@ public final class ThreadView extends ViewPart {
 	/** Height that the numbers keep, pixels. */
 	private static final int LEAST = 120;
 
+	private static final ShownThread NO_PROGRAM = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
+
 	private final ISelectionListener caret = this::caretMoved;
 	private final LiveCheck.Listener results = this::checked;
 	private final Job job = Job.createSystem("Thread at the caret", (ICoreRunnable) monitor -> draw());
@@ -53,7 +57,16 @@ public final class ThreadView extends ViewPart {
 	private volatile int line;
 	private volatile boolean dark;
 	private volatile int width;
-	private ShownThread shown = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
+	private final IPartListener2 closing = new IPartListener2() {
+		@Override
+		public void partClosed(IWorkbenchPartReference part) {
+			if (editor != null && part.getPart(false) == editor) {
+				editor = null;
+				show(NO_PROGRAM);
+			}
+		}
+	};
+	private ShownThread shown = NO_PROGRAM;
 	private Label title;
 	private Label picture;
 	private SashForm sash;
@@ -73,11 +86,11 @@ public final class ThreadView extends ViewPart {
 		picture = new Label(scroll, SWT.NONE);
 		picture.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = shown.text()));
 		scroll.setContent(picture);
-		figures = new Table(sash, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
+		figures = new Table(sash, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		figures.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = "Numbers of the thread"));
 		new TableColumn(figures, SWT.NONE).setWidth(NAMES);
 		new TableColumn(figures, SWT.NONE);
-		figures.addListener(SWT.Resize, event -> figures.getColumn(1).setWidth(Math.max(NAMES, figures.getClientArea().width - NAMES)));
+		figures.addListener(SWT.Resize, event -> widen());
 		menu();
 		sash.addListener(SWT.Resize, event -> {
 			sash.setOrientation(sash.getSize().x > sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL);
@@ -85,6 +98,7 @@ public final class ThreadView extends ViewPart {
 		});
 		sash.setWeights(55, 45);
 		getSite().getPage().addPostSelectionListener(caret);
+		getSite().getPage().addPartListener(closing);
 		show(shown);
 		if (getSite().getPage().getActiveEditor() instanceof ProgramEditor open) {
 			caretMoved(open, open.getSelectionProvider().getSelection());
@@ -152,7 +166,7 @@ public final class ThreadView extends ViewPart {
 		if (checked.isPresent() && !picture.isDisposed()) {
 			ShownThread now = ShownThread.at(checked.get(), line, dark, width);
 			picture.getDisplay().asyncExec(() -> {
-				if (!picture.isDisposed() && !same(now)) {
+				if (!picture.isDisposed() && editor == open && !same(now)) {
 					show(now);
 				}
 			});
@@ -180,7 +194,14 @@ public final class ThreadView extends ViewPart {
 		for (SheetFigures.Figure figure : thread.figures()) {
 			new TableItem(figures, SWT.NONE).setText(new String[] {figure.name(), figure.value()});
 		}
+		widen();
 		figures.setRedraw(true);
+	}
+
+	/** The values are as wide as the longest of them, and never narrower than the view, so that all can be read by scrolling. */
+	private void widen() {
+		figures.getColumn(1).pack();
+		figures.getColumn(1).setWidth(Math.max(figures.getColumn(1).getWidth(), figures.getClientArea().width - NAMES));
 	}
 
 	/** One above the other, the drawing takes its height and the numbers the rest. */
@@ -200,6 +221,7 @@ public final class ThreadView extends ViewPart {
 	@Override
 	public void dispose() {
 		getSite().getPage().removePostSelectionListener(caret);
+		getSite().getPage().removePartListener(closing);
 		job.cancel();
 		if (image != null) {
 			image.dispose();
