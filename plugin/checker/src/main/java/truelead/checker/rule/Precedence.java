@@ -1,15 +1,14 @@
 package truelead.checker.rule;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * One cause, one finding: where several rules explain one number, the most telling one speaks. The order is the data below. Only rules that
- * are not off take part, and a piece of information never silences a warning or an error.
+ * are not off take part, and no finding silences a more severe one.
  */
 public final class Precedence {
 
@@ -92,35 +91,29 @@ public final class Precedence {
 
 	private static final Map<String, List<Order>> BY_SPEAKER = ORDER.stream().collect(Collectors.groupingBy(Order::speaks));
 
-	private record Silenced(String rule, String place, boolean information) {
+	/** A rule that keeps silent at a place. */
+	private record Silenced(String rule, String place) {
 	}
 
 	private Precedence() {
 	}
 
-	/** The findings without those that another one speaks for, in the order given. */
+	/** The findings without those that another one, no less severe, speaks for; in the order given. */
 	static List<Finding> apply(List<Finding> findings) {
-		Set<Silenced> silenced = new HashSet<>();
+		Map<Silenced, Severity> silenced = new HashMap<>();
 		for (Finding speaker : findings) {
 			for (Order order : BY_SPEAKER.getOrDefault(speaker.rule(), List.of())) {
-				for (String rule : order.instead()) {
-					shared(order.scope(), speaker).ifPresent(place -> {
-						silenced.add(new Silenced(rule, place, true));
-						if (speaker.severity() != Severity.INFORMATION) {
-							silenced.add(new Silenced(rule, place, false));
-						}
-					});
-				}
+				shared(order.scope(), speaker).ifPresent(place -> order.instead()
+						.forEach(rule -> silenced.merge(new Silenced(rule, place), speaker.severity(), (one, other) -> one.compareTo(other) <= 0 ? one : other)));
 			}
 		}
 		return findings.stream().filter(finding -> !isSilenced(silenced, finding)).toList();
 	}
 
-	private static boolean isSilenced(Set<Silenced> silenced, Finding finding) {
-		boolean information = finding.severity() == Severity.INFORMATION;
+	private static boolean isSilenced(Map<Silenced, Severity> silenced, Finding finding) {
 		for (Scope scope : Scope.values()) {
-			Optional<String> place = shared(scope, finding);
-			if (place.isPresent() && silenced.contains(new Silenced(finding.rule(), place.get(), information))) {
+			Severity speaks = shared(scope, finding).map(place -> silenced.get(new Silenced(finding.rule(), place))).orElse(null);
+			if (speaks != null && speaks.compareTo(finding.severity()) <= 0) {
 				return true;
 			}
 		}

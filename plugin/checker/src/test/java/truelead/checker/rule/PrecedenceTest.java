@@ -42,6 +42,13 @@ class PrecedenceTest {
 	}
 
 	@Test
+	void aWarningSilencesNoError() {
+		assertThat(kept(finding("spindle-not-turning", Severity.WARNING, 0, 0), finding("feed-off-pitch", Severity.ERROR, 0, 0))).as("M3 may be the cycle's, F is wrong for certain")
+				.containsExactly("spindle-not-turning", "feed-off-pitch");
+		assertThat(kept(finding("spindle-not-turning", Severity.ERROR, 0, 0), finding("feed-off-pitch", Severity.ERROR, 0, 0))).containsExactly("spindle-not-turning");
+	}
+
+	@Test
 	void aBlockThatCannotBeReadSpeaksForWhatItLacks() {
 		assertThat(kept(finding("not-understood", Severity.ERROR, -1, 0), finding("feed-missing", Severity.ERROR, 0, 0))).containsExactly("not-understood");
 	}
