@@ -27,6 +27,8 @@ final class CannedCycles {
 	private boolean hasR;
 	private boolean hasBottom;
 	private boolean rigidByCycle;
+	/** Whether F of the tapping cycle in force is its lead a turn, whatever the feed mode. */
+	private boolean pitchFeed;
 
 	CannedCycles(MachineState state, Motion motion, Output out, Meter meter) {
 		this.state = state;
@@ -53,6 +55,7 @@ final class CannedCycles {
 		}
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		meaning = kind;
+		pitchFeed = kind.kind().taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
 		cycle = new Cycle(kind.kind(), code, words.block(), gWord, kept);
 	}
 
@@ -158,7 +161,7 @@ final class CannedCycles {
 	private void stroke(Words words, int axis, boolean positioned, int repeat) {
 		motion.startSomewhere(words, state.cycleModal(cycle.code()).plane(), false);
 		motion.turnRotary(words);
-		Modal modal = state.cycleModal(cycle.code());
+		Modal modal = pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
 		Point target = motion.target(words).with(axis, rLevel);
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, bottom)).along(axis);

@@ -45,6 +45,7 @@ final class MachineState {
 	private Modal faceModal;
 	private Modal sideModal;
 	private Modal lockedModal;
+	private Modal pitchModal;
 
 	/** The state at the start of a program; {@code alone} for a subprogram by itself, whose caller's state is not known. */
 	MachineState(MachineProfile profile, boolean alone) {
@@ -82,6 +83,7 @@ final class MachineState {
 		faceModal = null;
 		sideModal = null;
 		lockedModal = null;
+		pitchModal = null;
 	}
 
 	/** The state in force as a value. */
@@ -103,6 +105,17 @@ final class MachineState {
 		}
 		faceModal = faceModal == null ? modal(Plane.XY, lockedByCode || tappingMode) : faceModal;
 		return faceModal;
+	}
+
+	/** The state for a tapping cycle whose F is its lead a turn, whatever the feed mode. */
+	Modal pitchModal(int code) {
+		if (pitchModal == null) {
+			FeedMode mode = feedMode;
+			feedMode = FeedMode.PER_REVOLUTION;
+			pitchModal = modal(cycleModal(code).plane(), lockedByCode || tappingMode);
+			feedMode = mode;
+		}
+		return pitchModal;
 	}
 
 	/** The state in a motion that locks the overrides by itself. */

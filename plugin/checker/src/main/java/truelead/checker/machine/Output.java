@@ -53,6 +53,13 @@ final class Output {
 		}
 	}
 
+	/** A code with axis words that nobody knows; worth a word once a program and tool. */
+	void unknownCode(BlockRef block, String code, String why, WordRef word) {
+		if (said.add(List.of("code", code, state.tool.value()))) {
+			say(block, why, Optional.of(word), false, Step.NotFollowed.Weight.UNKNOWN_CODE);
+		}
+	}
+
 	private void say(BlockRef block, String why, Optional<WordRef> word, boolean stops, Step.NotFollowed.Weight weight) {
 		if (said.add(List.of(block.file().name(), block.line(), why))) {
 			sink.accept(new Step.NotFollowed(block, state.modal(), why, stops, word, weight));

@@ -25,6 +25,7 @@ public enum ProfileKey {
 	TOOL_CHANGE_STOPS_SPINDLE("tool-change-stops-spindle", List.of("yes", "no"), "whether the spindle stands behind a tool change"),
 	TOOL_CHANGE_CANCELS_LENGTH_OFFSET("tool-change-cancels-length-offset", List.of("yes", "no", "unstated"), "whether H must be said again"),
 	TAPPING_STARTS_SPINDLE("tapping-starts-spindle", List.of("yes", "no", "unstated"), "whether a tapping cycle starts the spindle by itself"),
+	TAPPING_FEED("tapping-feed", List.of("as-mode", "pitch"), "how F of a tapping cycle is read: by the feed mode in force, or always as the lead a turn"),
 	RIGID_TAP_REQUIRED("rigid-tap-required", List.of("yes", "no"), "whether a tapping cycle needs a rigid-tap code before it"),
 	RIGID_TAP_ENDS_WITH_CYCLE("rigid-tap-ends-with-cycle", List.of("yes", "no"), "whether the end of the cycle ends rigid tapping"),
 	MIRROR_FLIPS_CYCLE("mirror-flips-cycle", List.of("yes", "no"), "whether a mirror turns a right-hand tapping cycle into a left-hand one"),

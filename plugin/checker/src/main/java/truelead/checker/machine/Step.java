@@ -121,6 +121,8 @@ public sealed interface Step {
 		public enum Weight {
 			/** Nothing that makes a thread: worth information, once a program. */
 			MINOR,
+			/** A thread only where a tool for threads makes none that is known: a code with axis words that the profile does not know. */
+			UNKNOWN_CODE,
 			/** A thread only where the tool makes threads: a program of those that makers of machines and probes keep to themselves. */
 			BY_TOOL,
 			/** A thread, for all that is known. */

@@ -23,6 +23,7 @@ final class Words {
 	private int repeated;
 	private int incremental;
 	private int absolute;
+	private boolean synchronous;
 	private BlockRef block;
 	private String text;
 
@@ -40,11 +41,19 @@ final class Words {
 		repeated = 0;
 		incremental = 0;
 		absolute = 0;
+		synchronous = false;
 		for (Element element : elements) {
 			if (element instanceof Element.Word word) {
 				load(word);
+			} else if (element instanceof Element.Corner corner) {
+				synchronous |= corner.address() == 'R' && corner.value() instanceof Expression.Number number && number.value() == 1;
 			}
 		}
+	}
+
+	/** Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F. */
+	boolean synchronous() {
+		return synchronous;
 	}
 
 	private void load(Element.Word word) {

@@ -23,6 +23,7 @@ import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.Step;
+import truelead.checker.thread.CalloutReader;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {
@@ -91,14 +92,15 @@ public final class WorkReader {
 
 		private Work.Trouble trouble(List<ThreadingOperation> operations) {
 			boolean threads = !operations.isEmpty();
-			boolean mayThread = threads || commentary.scans().stream().anyMatch(ProgramScan::threadingCode);
+			Set<ToolUse> idle = idle(operations);
+			boolean mayThread = threads || !idle.isEmpty() || commentary.scans().stream().anyMatch(ProgramScan::threadingCode);
 			List<BlockProblem> problems = new ArrayList<>();
 			boolean foreign = recorder.firstMotion().isEmpty() && ForeignLanguage.complaint(program.text()).isPresent();
 			for (ProgramScan scan : foreign ? List.<ProgramScan>of() : commentary.scans()) {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread))).toList();
+					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread, idle))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
@@ -120,11 +122,24 @@ public final class WorkReader {
 			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
 		}
 
+		/** The stays of tools for threads that are not known to make any; without any operation also what is in the spindle while no change of tools is known. */
+		private Set<ToolUse> idle(List<ThreadingOperation> operations) {
+			Set<ToolUse> idle = Collections.newSetFromMap(new IdentityHashMap<>());
+			boolean named = operations.isEmpty() && commentary.main().comments().stream()
+					.anyMatch(comment -> CalloutReader.readComment(comment.said()).tool().filter(tool -> tool.kind().threading()).isPresent());
+			uses.values().stream().filter(use -> use.facts().kind().filter(kind -> kind.value().threading()).isPresent() || named && !use.tool().known()).forEach(idle::add);
+			operations.forEach(operation -> idle.remove(operation.tool()));
+			return idle;
+		}
+
 		/**
 		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one
 		 * where the program goes somewhere that is not here to be read.
 		 */
-		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread) {
+		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
+			if (step.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE) {
+				return idle.contains(tool);
+			}
 			if (step.weight() == Step.NotFollowed.Weight.BY_TOOL && tool.facts().kind().filter(kind -> kind.value().threading()).isEmpty()) {
 				return false;
 			}

@@ -50,13 +50,17 @@ record Followed(List<Step> steps) {
 		return all(Step.Event.class).stream().filter(event -> event.kind() == kind).toList();
 	}
 
+	private static boolean minor(Step.NotFollowed lost) {
+		return lost.weight() == Step.NotFollowed.Weight.MINOR || lost.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE;
+	}
+
 	/** Why anything could not be followed, remarks left out. */
 	List<String> lost() {
-		return all(Step.NotFollowed.class).stream().filter(lost -> lost.weight() != Step.NotFollowed.Weight.MINOR).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(lost -> !minor(lost)).map(Step.NotFollowed::why).toList();
 	}
 
 	List<String> remarks() {
-		return all(Step.NotFollowed.class).stream().filter(lost -> lost.weight() == Step.NotFollowed.Weight.MINOR).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(Followed::minor).map(Step.NotFollowed::why).toList();
 	}
 
 	/** The end of the last motion. */

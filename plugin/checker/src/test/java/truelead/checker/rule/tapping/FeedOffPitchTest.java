@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
+import truelead.checker.machine.MachineProfile;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
@@ -44,6 +46,14 @@ class FeedOffPitchTest {
 	void aSynchronisedMoveIsJudgedByItsLead() {
 		assertThat(findings("G20", "T1 M6 (10-32 TAP)", "S300 M3", "G0 Z.2", "G33.1 Z-.5 K.0312").orElseThrow().severity()).isEqualTo(Severity.INFORMATION);
 		assertThat(findings("G20", "T1 M6 (10-32 TAP)", "S300 M3", "G0 Z.2", "G33.1 Z-.5 K.0417").orElseThrow().severity()).isEqualTo(Severity.ERROR);
+	}
+
+	/** Some controls read F of a tapping cycle as the lead a turn in every feed mode; some say so in the block of the cycle. */
+	@ParameterizedTest
+	@CsvSource({"as-mode, 'F1.25 ,R1', ", "as-mode, 'F1. ,R1', feed-off-pitch", "pitch, F1.25, ", "pitch, F1., feed-off-pitch", "as-mode, F625., ", "as-mode, F1.25, feed-in-wrong-mode"})
+	void theLeadATurnAsFeed(String reading, String feed, String rule) {
+		assertThat(Samples.findings(MachineProfile.generic().with("tapping-feed", reading), "G21 G94", "T1 M6 (M8 TAP)", "S500 M3", "G84 X0 Y0 Z-12. R5. " + feed, "X20.", "G80", "G1 X90. F200.", "M30"))
+				.filteredOn(f -> f.rule().contains("feed") || f.rule().contains("per-rev")).extracting(Finding::rule).isEqualTo(rule == null ? List.of() : List.of(rule));
 	}
 
 	@Test
