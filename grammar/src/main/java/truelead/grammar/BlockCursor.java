@@ -56,6 +56,11 @@ public final class BlockCursor {
 		return reader.value(part);
 	}
 
+	/** How many decimals the number of a word of a plain block is written with. */
+	public int decimals(int part) {
+		return reader.decimals(part);
+	}
+
 	/** The block itself. */
 	public Block block() {
 		String text = chunk.line(line);

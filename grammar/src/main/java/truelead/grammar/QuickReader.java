@@ -207,6 +207,11 @@ final class QuickReader {
 		return values[part];
 	}
 
+	/** Decimals that the number of a word is written with. */
+	int decimals(int part) {
+		return Math.max(0, points[part] - 1);
+	}
+
 	/** The parts as elements of the line read, whose text is given. */
 	List<Element> elements(String line) {
 		List<Element> elements = new ArrayList<>(count);
@@ -225,7 +230,7 @@ final class QuickReader {
 			case '/' -> new Element.BlockDelete(points[part], span);
 			case '%' -> new Element.Percent(span);
 			default -> new Element.Word(marks[part], -1,
-					new Expression.Number(values[part], Math.max(0, points[part] - 1), points[part] > 0, new Span(numbers[part], span.end())), span);
+					new Expression.Number(values[part], decimals(part), points[part] > 0, new Span(numbers[part], span.end())), span);
 		};
 	}
 }

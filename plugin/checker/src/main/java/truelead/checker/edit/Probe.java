@@ -108,6 +108,8 @@ public final class Probe implements StepSink {
 			return "move synchronised with the spindle";
 		} else if (step instanceof Step.Stroke stroke) {
 			return name(stroke.cycle());
+		} else if (step instanceof Step.Row row) {
+			return name(row.first().cycle());
 		}
 		return step instanceof Step.Event event && event.kind() == Step.EventKind.CYCLE_CANCELLED ? "" : motion;
 	}

@@ -19,6 +19,7 @@ final class BlockExecutor {
 	private final Motion motion;
 	private final TurningPasses passes;
 	private final CannedCycles cycles;
+	private final Rows rows;
 	private final Shifts shifts;
 	private final Tools tools;
 	private final Modes modes;
@@ -34,6 +35,7 @@ final class BlockExecutor {
 		this.motion = new Motion(state, out);
 		this.passes = new TurningPasses(state, motion, out);
 		this.cycles = new CannedCycles(state, motion, out, meter);
+		this.rows = new Rows(state, cycles, meter);
 		this.shifts = new Shifts(state, motion, out);
 		this.tools = new Tools(state, out);
 		this.modes = new Modes(state, motion, shifts, out);
@@ -48,6 +50,16 @@ final class BlockExecutor {
 	/** Whether axis words are something other than places: polar, data, under a cycle. */
 	boolean readsOtherwise() {
 		return data || motion.polar().on() || cycles.on();
+	}
+
+	/** Whether a canned cycle is in force. */
+	boolean onCycle() {
+		return cycles.on();
+	}
+
+	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
+	boolean row(CallFrame frame, boolean skippable) {
+		return !data && !motion.polar().on() && rows.follow(frame, skippable);
 	}
 
 	/** Whether the words of the next block are machine coordinates, by a statement beside them. */

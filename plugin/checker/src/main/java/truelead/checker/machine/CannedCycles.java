@@ -95,6 +95,33 @@ final class CannedCycles {
 		}
 	}
 
+	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
+	boolean takesRows() {
+		boolean sure = !cycle.kind().taps() || hasBottom && !Double.isNaN(bottom) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
+		return levelAxis == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
+	}
+
+	private static boolean sure(Setting setting) {
+		return !setting.isSet() || setting.known();
+	}
+
+	/** Strokes at the places of a row of blocks, of which the first is given. */
+	void row(BlockRef block, PlaceRun run) {
+		Modal modal = state.cycleModal(cycle.code());
+		Point here = place.here();
+		double mm = state.unit.mm();
+		Point at = new Point(PlainLines.said(run.x(0)) ? run.x(0) * mm : here.x(), PlainLines.said(run.y(0)) ? run.y(0) * mm : here.y(), rLevel);
+		rigidByCycle |= cycle.kind().taps();
+		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, initial, rLevel, bottom, false, 1,
+				MachineState.resolution(run.decimals(0), state.unit)), run, run.count());
+		out.step(row);
+		place.moveTo(new Point(row.x(run.count() - 1), row.y(run.count() - 1), upAgain(initial, rLevel)));
+	}
+
+	private double upAgain(double start, double atR) {
+		return state.returnToInitial && !(initial < rLevel) ? start : atR;
+	}
+
 	private void gather(Words words, int axis) {
 		Map<Character, Setting> changed = null;
 		for (int i = 0; i < WORDS.length(); i++) {
@@ -172,8 +199,7 @@ final class CannedCycles {
 			rigidByCycle = true;
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
-		double up = state.returnToInitial && !(initial < rLevel) ? start : at.along(axis);
-		place.moveTo(at.with(axis, up));
+		place.moveTo(at.with(axis, upAgain(start, at.along(axis))));
 	}
 
 	/** A thread that could not be evaluated is never passed over in silence. */
@@ -192,7 +218,7 @@ final class CannedCycles {
 	}
 
 	private void unknown(Words words, Setting setting, String what) {
-		if (setting.isSet() && !setting.known()) {
+		if (!sure(setting)) {
 			out.notFollowed(words.block(), what + setting.why(), setting.word().or(() -> Optional.of(cycle.gWord())));
 		}
 	}

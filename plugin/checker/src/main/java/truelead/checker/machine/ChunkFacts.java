@@ -9,12 +9,13 @@ import truelead.grammar.Expression;
 
 /**
  * What the text of a chunk tells by itself, read once: which lines need a look by those who go through a program for something other than its
- * motions, and where plain contours are. Lines count from the start of the chunk.
+ * motions, and where plain contours and rows of places are. Lines count from the start of the chunk.
  */
 public final class ChunkFacts {
 
 	private final Chunk chunk;
 	private final Contour[][] contours = new Contour[4][];
+	private final PlaceRun[] places;
 	private final boolean plainHead;
 	private final boolean plainTail;
 	private int blocks;
@@ -35,6 +36,7 @@ public final class ChunkFacts {
 			}
 		}
 		noted = Arrays.copyOf(noted, notes);
+		places = PlaceRun.find(lines);
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
 		for (int i = 0; i < contours.length; i++) {
@@ -134,6 +136,11 @@ public final class ChunkFacts {
 	/** Whether a block changes the tool by M6. */
 	boolean changesTool() {
 		return changesTool;
+	}
+
+	/** Blocks in a row that say nothing but places and may stand under a canned cycle, in order. */
+	PlaceRun[] places() {
+		return places;
 	}
 
 	/** The plain contours, in order, by whether the chunks before and behind go on plainly. */

@@ -8,63 +8,34 @@ import truelead.grammar.ProgramText;
 /** Goes over the plain contours of a program in one step each, where the state lets their words mean what they say. */
 final class Contours {
 
-	private static final Contour[] NONE = {};
-
 	private final MachineState state;
 	private final Output out;
 	private final Meter meter;
 	private final boolean possible;
-	private Source source;
-	private Contour[] contours = NONE;
-	private int base;
-	private int end;
-	private int index;
-	private int next;
+	private final Stretches<Contour> contours = new Stretches<>(Contours::of, Contour::from);
 
 	Contours(MachineState state, Output out, Meter meter) {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.possible = !state.profile.yes(ProfileKey.DIAMETER) && !state.profile.yes(ProfileKey.INCREMENTAL_WORDS)
-				&& state.profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written");
+		this.possible = state.asWritten();
 	}
 
-	/** Whether a contour begins at the line at which a program stands; looks up the chunk's only where the line is in another chunk. */
+	/** Whether a contour begins at the line at which a program stands. */
 	boolean beginsAt(CallFrame frame) {
-		int line = frame.line;
-		if (frame.source != source || line < base || line >= end) {
-			enter(frame.source, line);
-		}
-		if (line > next) {
-			seek(line);
-		}
-		return line == next && possible;
+		return contours.beginsAt(frame) && possible;
 	}
 
-	private void enter(Source other, int line) {
-		ProgramText text = other.file().text();
+	private static Contour[] of(ProgramText text, int chunk) {
 		List<Chunk> chunks = text.chunks();
-		int chunk = text.chunkOfLine(line);
-		boolean more = chunk + 1 < chunks.size();
-		source = other;
-		base = text.firstLine(chunk);
-		end = more ? text.firstLine(chunk + 1) : text.lineCount();
-		contours = ChunkFacts.of(chunks.get(chunk)).contours(chunk > 0 && ChunkFacts.of(chunks.get(chunk - 1)).plainTail(),
-				more && ChunkFacts.of(chunks.get(chunk + 1)).plainHead());
-		index = 0;
-		next = contours.length == 0 ? Integer.MAX_VALUE : base + contours[0].from();
-	}
-
-	private void seek(int line) {
-		while (index < contours.length && base + contours[index].from() < line) {
-			index++;
-		}
-		next = index < contours.length ? base + contours[index].from() : Integer.MAX_VALUE;
+		return ChunkFacts.of(chunks.get(chunk)).contours(chunk > 0 && ChunkFacts.of(chunks.get(chunk - 1)).plainTail(),
+				chunk + 1 < chunks.size() && ChunkFacts.of(chunks.get(chunk + 1)).plainHead());
 	}
 
 	/** Goes over the contour that begins here; false where the state or the end of the program forbids it, and nothing is done. */
 	boolean follow(CallFrame frame, boolean skippable) {
-		Contour contour = contours[index];
+		Contour contour = contours.here();
+		int base = contours.base();
 		Point from = state.place.here();
 		double mm = state.unit.mm();
 		if (!plain(contour) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end || !meter.next(contour.moves())) {
@@ -121,6 +92,6 @@ final class Contours {
 	}
 
 	private BlockRef ref(CallFrame frame, int line, boolean skippable) {
-		return frame.source.ref(base + line, frame.caller, skippable);
+		return frame.source.ref(contours.base() + line, frame.caller, skippable);
 	}
 }

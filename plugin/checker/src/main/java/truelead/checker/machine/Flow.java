@@ -86,7 +86,7 @@ final class Flow {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
 				leave();
-			} else if (contours.beginsAt(frame) && contour(frame)) {
+			} else if (contours.beginsAt(frame) && contour(frame) || executor.onCycle() && row(frame)) {
 				continue;
 			} else if (!meter.next()) {
 				spent();
@@ -102,8 +102,16 @@ final class Flow {
 
 	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
 	private boolean contour(CallFrame frame) {
-		boolean skippable = frame.caller.isPresent() && frame.caller.get().skippable();
-		return !calls.modal() && !executor.readsOtherwise() && contours.follow(frame, skippable);
+		return !calls.modal() && !executor.readsOtherwise() && contours.follow(frame, skippable(frame));
+	}
+
+	/** Goes over a row of holes in one step, in the same way. */
+	private boolean row(CallFrame frame) {
+		if (calls.modal() || !executor.row(frame, skippable(frame))) {
+			return false;
+		}
+		block = frame.source.ref(frame.line - 1, frame.caller, skippable(frame));
+		return true;
 	}
 
 	private void spent() {
@@ -134,8 +142,12 @@ final class Flow {
 		}
 	}
 
+	private static boolean skippable(CallFrame frame) {
+		return frame.caller.isPresent() && frame.caller.get().skippable();
+	}
+
 	private static boolean skippable(CallFrame frame, List<Element> elements) {
-		if (frame.caller.isPresent() && frame.caller.get().skippable()) {
+		if (skippable(frame)) {
 			return true;
 		}
 		for (Element element : elements) {

@@ -68,6 +68,11 @@ final class MachineState {
 		}
 	}
 
+	/** Whether X, Y and Z words are lengths as they stand, by the profile: no diameters, no least increments, and no others that are increments. */
+	boolean asWritten() {
+		return !profile.yes(ProfileKey.DIAMETER) && !profile.yes(ProfileKey.INCREMENTAL_WORDS) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written");
+	}
+
 	/** The innermost branch or loop that is not followed, but passed once. */
 	Optional<String> unfollowed() {
 		return unfollowed;
@@ -150,6 +155,11 @@ final class MachineState {
 		if (decimals == 0 && words.withoutPoint(address) && leastIncrements) {
 			return profile.smallestStep(unit) / 2;
 		}
+		return resolution(decimals, unit);
+	}
+
+	/** Half a unit of the last of some decimals, mm. */
+	static double resolution(int decimals, LengthUnit unit) {
 		return 0.5 * TENTHS[Math.min(decimals, TENTHS.length - 1)] * unit.mm();
 	}
 

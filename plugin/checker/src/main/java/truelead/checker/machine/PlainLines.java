@@ -22,6 +22,8 @@ final class PlainLines {
 	static final byte ASIDE_BY_X = 4;
 	static final byte ASIDE_BY_Y = 5;
 
+	static final byte NO_PLACE = -1;
+
 	/** The level stays. */
 	static final byte LEVEL = 0;
 	static final byte CHANGED = 1;
@@ -37,10 +39,17 @@ final class PlainLines {
 	final double[] y;
 	final double[] z;
 	final double[] feeds;
+	/**
+	 * Most decimals of the X and Y words of a block that has nothing else, and may be a place under a cycle: behind a code that is neither G0 nor
+	 * G1, or before any code; else {@link #NO_PLACE}.
+	 */
+	final byte[] places;
 	private int[] others = new int[16];
 	private int otherCount;
 	/** Whether the motion in force may be another than G0 or G1. */
 	private boolean doubt;
+	/** Whether no block before has a G code. */
+	private boolean open = true;
 	private double lastX = Double.NaN;
 	private double lastY = Double.NaN;
 	private double lastZ = Double.NaN;
@@ -53,6 +62,7 @@ final class PlainLines {
 		y = new double[lines];
 		z = new double[lines];
 		feeds = new double[lines];
+		places = new byte[lines];
 	}
 
 	int lines() {
@@ -96,13 +106,21 @@ final class PlainLines {
 		double wordZ = Double.NaN;
 		double wordF = Double.NaN;
 		byte code = -1;
+		int decimalsX = 0;
+		int decimalsY = 0;
 		boolean plain = block.plain();
 		boolean otherCode = !plain;
 		for (int part = 0; plain && part < block.parts(); part++) {
 			double value = block.number(part);
 			switch (block.mark(part)) {
-				case 'X' -> wordX = value;
-				case 'Y' -> wordY = value;
+				case 'X' -> {
+					wordX = value;
+					decimalsX = block.decimals(part);
+				}
+				case 'Y' -> {
+					wordY = value;
+					decimalsY = block.decimals(part);
+				}
 				case 'Z' -> wordZ = value;
 				case 'F' -> wordF = value;
 				case 'G' -> {
@@ -122,6 +140,9 @@ final class PlainLines {
 		feeds[line] = wordF;
 		codes[line] = code;
 		doubt = otherCode || doubt && code < 0;
+		open &= code < 0 && !otherCode;
+		boolean place = plain && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
+		places[line] = place ? (byte) Math.max(decimalsX, decimalsY) : NO_PLACE;
 		if (plain && !doubt) {
 			place(line, said(wordX), said(wordY), said(wordZ));
 		} else {

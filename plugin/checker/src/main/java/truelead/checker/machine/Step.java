@@ -86,6 +86,66 @@ public sealed interface Step {
 	}
 
 	/**
+	 * A canned cycle at the places of many blocks in a row that say nothing but X and Y: strokes that differ in place, block and decimals written alone.
+	 * The plane is XY.
+	 *
+	 * @param first the stroke at the first place
+	 * @param run   the places
+	 * @param count how many of them, 1 or more
+	 */
+	record Row(Stroke first, PlaceRun run, int count) implements Step {
+
+		/** The last of their blocks. */
+		@Override
+		public BlockRef block() {
+			return block(count - 1);
+		}
+
+		@Override
+		public Modal modal() {
+			return first.modal();
+		}
+
+		/** The stroke at a place, from 0. */
+		public Stroke stroke(int index) {
+			return new Stroke(block(index), modal(), first.cycle(), new Point(x(index), y(index), first.place().z()), first.initial(), first.rLevel(),
+					first.bottom(), first.positioned(), first.repeat(), resolution(index));
+		}
+
+		/** X of a place, mm. */
+		public double x(int index) {
+			double x = run.x(index);
+			return PlainLines.said(x) ? x * modal().unit().mm() : first.place().x();
+		}
+
+		/** Y of a place, mm. */
+		public double y(int index) {
+			double y = run.y(index);
+			return PlainLines.said(y) ? y * modal().unit().mm() : first.place().y();
+		}
+
+		/** Decimals that the words of a place are written with. */
+		public int decimals(int index) {
+			return run.decimals(index);
+		}
+
+		/** Half of the last decimal among the words of a place, mm. */
+		public double resolution(int index) {
+			return MachineState.resolution(run.decimals(index), modal().unit());
+		}
+
+		/** The first of the strokes. */
+		public Row head(int most) {
+			return new Row(first, run, most);
+		}
+
+		private BlockRef block(int index) {
+			BlockRef begin = first.block();
+			return new BlockRef(begin.file(), begin.line() + index, begin.caller(), begin.skippable());
+		}
+	}
+
+	/**
 	 * A motion synchronised with the spindle: G33, G33.1, G32, G331, G332 and what the profile knows as such. Feeding with a floating holder
 	 * (G63) is a {@link Move} with the overrides locked.
 	 *

@@ -12,14 +12,35 @@ import truelead.checker.machine.Step;
 /** A threading operation while it is being gathered, before its holes and its callout are known. */
 final class Draft {
 
-	/** A tap going in and out, before its hole is known. */
-	record Stroke(int order, Step step, Optional<Step> back, ToolUse tool, Place place, double start, double bottom, double initial, Setting feed,
-			Setting lead, Setting speed, SpindleTurn turning, Setting feedOut, Setting speedOut, SpindleTurn turningOut, boolean staleFeed,
+	/** A tap going in and out, or the first of a row of strokes that differ in place, block and decimals written alone, before its hole is known. */
+	record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Row> row, ToolUse tool, Place place, double start, double bottom, double initial,
+			Setting feed, Setting lead, Setting speed, SpindleTurn turning, Setting feedOut, Setting speedOut, SpindleTurn turningOut, boolean staleFeed,
 			boolean positioned, int repeat, double resolution) {
 
-		TapStroke at(Hole hole) {
-			return new TapStroke(order, step, back, tool, hole, start, bottom, initial, feed, lead, speed, turning, feedOut, speedOut, turningOut,
-					staleFeed, positioned, repeat, resolution);
+		/** How many strokes there are. */
+		int count() {
+			return row.map(Step.Row::count).orElse(1);
+		}
+
+		/** The step of one of the strokes, from 0. */
+		Step step(int index) {
+			return row.isPresent() ? row.get().stroke(index) : step;
+		}
+
+		/** One of the strokes, from 0, in its hole. */
+		TapStroke at(int index, Hole hole) {
+			return new TapStroke(order + index, step(index), back, tool, hole, start, bottom, initial, feed, lead, speed,
+					turning, feedOut, speedOut, turningOut, staleFeed, positioned, repeat, row.map(r -> r.resolution(index)).orElse(resolution));
+		}
+
+		/** When the last of them is made. */
+		int lastOrder() {
+			return order + count() - 1;
+		}
+
+		/** The block of the last of them. */
+		BlockRef lastBlock() {
+			return row.<Step>map(r -> r).orElse(step).block();
 		}
 	}
 
@@ -56,7 +77,7 @@ final class Draft {
 	}
 
 	int lastOrder() {
-		return passes.isEmpty() ? strokes.isEmpty() ? firstOrder() : strokes.get(strokes.size() - 1).order() : passes.get(passes.size() - 1).last();
+		return passes.isEmpty() ? strokes.isEmpty() ? firstOrder() : strokes.get(strokes.size() - 1).lastOrder() : passes.get(passes.size() - 1).last();
 	}
 
 	/** The block of its last stroke or pass. */
@@ -65,14 +86,6 @@ final class Draft {
 			List<Step.Arc> helix = passes.get(passes.size() - 1).helix();
 			return helix.get(helix.size() - 1).block();
 		}
-		return strokes.isEmpty() ? block : strokes.get(strokes.size() - 1).step().block();
-	}
-
-	/** Places threaded, in the order first reached. */
-	List<Place> places() {
-		List<Place> places = new ArrayList<>();
-		strokes.forEach(s -> places.add(s.place()));
-		passes.forEach(p -> places.add(p.place()));
-		return places;
+		return strokes.isEmpty() ? block : strokes.get(strokes.size() - 1).lastBlock();
 	}
 }

@@ -1,48 +1,16 @@
 package truelead.checker.work;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import truelead.checker.machine.Step;
 
-/** Gathers cuts by place while they are found: cuts within the tolerance of each other are of one hole. */
+/** Gathers cuts by place while they are found, in the order of execution: cuts within the tolerance of each other are of one hole. */
 final class HoleBook {
 
-	private static final double CELL = 1.0;
 	/** Positions are never taken for one that are further apart, however coarsely they are written, mm. */
 	private static final double FARTHEST = 5.0;
-
-	private record Key(Place frame, long u, long v) {
-
-		@Override
-		public int hashCode() {
-			return Place.scatter(u + frame.hashCode(), v);
-		}
-	}
-
-	/** A hole that is still being gathered. */
-	private static final class Growing {
-
-		private final Place place;
-		private final List<Cut> cuts = new ArrayList<>(2);
-		private Set<Likeness> known;
-
-		Growing(Place place) {
-			this.place = place;
-		}
-
-		/** Whether no cut before was just like this one. */
-		boolean isNew(Cut cut) {
-			if (known == null) {
-				known = new HashSet<>();
-				cuts.forEach(before -> known.add(new Likeness(before)));
-			}
-			return known.add(new Likeness(cut));
-		}
-	}
+	private static final double COARSEST = 1.0;
 
 	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
 	private static final int REPEATED = 100;
@@ -56,55 +24,93 @@ final class HoleBook {
 	}
 
 	private final double tolerance;
-	private final List<Growing> all = new ArrayList<>();
-	private final Map<Key, List<Growing>> cells = new HashMap<>();
-	private final Map<Place, Hole> finished = new HashMap<>();
+	private final HoleGrid grid = new HoleGrid();
+	private final CutChains chains = new CutChains();
+	private final CutKinds kinds = new CutKinds();
+	/** Of holes with many cuts, by likeness: the last cut, where it came after the many and may give way to another one; -1 where it may not. */
+	private final Map<Integer, Map<Likeness, Integer>> crowded = new HashMap<>();
 	private boolean unknownPlaces;
 
 	/** @param tolerance how far two positions of one hole may be apart, mm, at most 1 */
 	HoleBook(double tolerance) {
-		this.tolerance = Math.min(tolerance, CELL);
+		this.tolerance = Math.min(tolerance, COARSEST);
 	}
 
+	/** A cut by itself. */
 	void add(Cut cut) {
 		if (!cut.place().known()) {
 			unknownPlaces |= cut.kind().makesHole();
 			return;
 		}
-		Growing hole = at(cut.place(), tolerance);
-		if (cut.kind() == Cut.Kind.MILL && !hole.cuts.isEmpty() && mergeable(hole.cuts.get(hole.cuts.size() - 1), cut)) {
-			hole.cuts.set(hole.cuts.size() - 1, merge(hole.cuts.get(hole.cuts.size() - 1), cut));
-		} else if (hole.cuts.size() < REPEATED || hole.isNew(cut)) {
-			hole.cuts.add(cut);
+		int hole = at(grid.frame(cut.place()), cut.place().u(), cut.place().v(), tolerance);
+		Optional<Cut> last = cut.kind() == Cut.Kind.MILL ? chains.last(hole) : Optional.empty();
+		if (last.filter(before -> mergeable(before, cut)).isPresent()) {
+			Cut merged = merge(last.get(), cut);
+			chains.replaceLast(hole, new CutRow(merged, Optional.empty(), kinds.of(merged, false)));
+		} else {
+			put(hole, chains.row(new CutRow(cut, Optional.empty(), kinds.of(cut, false))), 0);
 		}
+	}
+
+	/** The cuts at the places of a row, of which the first is given. */
+	void add(Cut first, Step.Row row) {
+		int number = chains.row(new CutRow(first, Optional.of(row), kinds.of(first, true)));
+		int frame = grid.frame(first.place());
+		for (int i = 0; i < row.count(); i++) {
+			put(at(frame, row.x(i), row.y(i), tolerance), number, i);
+		}
+	}
+
+	private void put(int hole, int row, int index) {
+		if (chains.length(hole) < REPEATED) {
+			chains.add(hole, row, index);
+			return;
+		}
+		Map<Likeness, Integer> known = crowded.computeIfAbsent(hole, h -> {
+			Map<Likeness, Integer> likenesses = new HashMap<>();
+			chains.cuts(h).forEach(cut -> likenesses.put(new Likeness(cut), -1));
+			return likenesses;
+		});
+		Likeness likeness = new Likeness(chains.cut(row, index));
+		Integer last = known.get(likeness);
+		if (last != null && last >= 0) {
+			// of cuts alike the last one stays too: it may come behind a thread
+			chains.remove(hole, last);
+		}
+		int link = chains.add(hole, row, index);
+		known.put(likeness, last == null ? -1 : link);
 	}
 
 	/** Says that something is done at a place, so that it is a hole even if nothing else is. */
 	void touch(Place place, double within) {
 		if (place.known()) {
-			at(place, Math.max(tolerance, within));
+			at(grid.frame(place), place.u(), place.v(), Math.max(tolerance, within));
+		}
+	}
+
+	/** The same at all places of a row, of which the first is given. */
+	void touch(Place first, Step.Row row) {
+		int frame = grid.frame(first);
+		for (int i = 0; i < row.count(); i++) {
+			at(frame, row.x(i), row.y(i), tolerance);
 		}
 	}
 
 	/** All holes with their cuts; to be called once, when all cuts are known. */
-	HoleIndex finish() {
-		List<Hole> holes = new ArrayList<>();
-		for (Growing growing : all) {
-			growing.cuts.sort(Comparator.comparingInt(Cut::order));
-			Hole hole = new Hole(growing.place, growing.cuts);
-			finished.put(growing.place, hole);
-			holes.add(hole);
-		}
-		return new HoleIndex(holes, unknownPlaces);
+	Holes finish() {
+		grid.trim();
+		chains.trim(grid.count());
+		return new Holes(grid, chains, tolerance, unknownPlaces);
 	}
 
-	/** The hole at a place after {@link #finish()}. */
-	Hole hole(Place place, double within) {
-		if (!place.known()) {
-			return Hole.untouched(place);
-		}
-		Growing growing = find(place, Math.max(tolerance, within));
-		return growing == null ? Hole.untouched(place) : finished.get(growing.place);
+	/** How far a hole may be from a place, mm. */
+	static double within(double farthest) {
+		return Math.min(farthest, FARTHEST);
+	}
+
+	private int at(int frame, double u, double v, double within) {
+		int known = grid.nearest(frame, u, v, within(within));
+		return known >= 0 ? known : grid.add(frame, u, v);
 	}
 
 	/** Whether another turn of the same mill at a hole goes on where the one before ended: circle by circle, level by level. */
@@ -119,36 +125,5 @@ final class HoleBook {
 				&& now.diameter().get().value() >= before.diameter().get().value();
 		return new Cut(deep.order(), Cut.Kind.MILL, deep.step(), now.tool(), before.place(), before.start(), deep.tip(), deep.shoulder(),
 				larger ? now.diameter() : before.diameter(), Math.max(before.resolution(), now.resolution()));
-	}
-
-	private Growing at(Place place, double within) {
-		Growing known = find(place, within);
-		if (known != null) {
-			return known;
-		}
-		Growing fresh = new Growing(place);
-		all.add(fresh);
-		cells.computeIfAbsent(new Key(place.at(0, 0), cell(place.u()), cell(place.v())), k -> new ArrayList<>()).add(fresh);
-		return fresh;
-	}
-
-	private Growing find(Place place, double farthest) {
-		double within = Math.min(farthest, FARTHEST);
-		Growing best = null;
-		for (long u = cell(place.u() - within); u <= cell(place.u() + within); u++) {
-			for (long v = cell(place.v() - within); v <= cell(place.v() + within); v++) {
-				for (Growing candidate : cells.getOrDefault(new Key(place.at(0, 0), u, v), List.of())) {
-					double distance = candidate.place.distance(place);
-					if (distance <= within && (best == null || distance < best.place.distance(place))) {
-						best = candidate;
-					}
-				}
-			}
-		}
-		return best;
-	}
-
-	private static long cell(double coordinate) {
-		return Place.cell(coordinate, CELL);
 	}
 }

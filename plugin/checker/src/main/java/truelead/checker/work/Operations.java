@@ -2,7 +2,6 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +23,7 @@ final class Operations {
 	private final boolean turning;
 	private final Map<Group, Integer> groups = new HashMap<>();
 	/** The levels of each hole's cuts, worked out once: thousands of operations may come back to one hole. */
-	private final Map<Hole, Surfaces> levels = new IdentityHashMap<>();
+	private final Map<Place, Surfaces> levels = new HashMap<>();
 
 	Operations(Sorting sorting, WantedReader wanted, boolean turning) {
 		this.sorting = sorting;
@@ -42,9 +41,9 @@ final class Operations {
 	}
 
 	private ThreadingOperation operation(int index, Draft draft, Optional<Draft> before) {
-		List<TapStroke> strokes = draft.strokes.stream().map(s -> s.at(sorting.hole(s.place(), 0))).toList();
+		Strokes strokes = new Strokes(draft.strokes, sorting.holes());
 		List<MillPass> passes = draft.passes.stream().map(p -> p.at(sorting.hole(p.place(), p.resolution()))).toList();
-		Optional<Hole> first = strokes.stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
+		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
 		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
@@ -52,50 +51,60 @@ final class Operations {
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());
 		}
-		List<TapStroke> strays = draft.strays.stream().map(s -> s.at(sorting.hole(s.place(), 0))).toList();
+		Strokes strays = new Strokes(draft.strays, sorting.holes());
 		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}
 
-	private Fact<Double> surface(List<TapStroke> strokes, List<MillPass> passes) {
+	private Fact<Double> surface(Strokes strokes, List<MillPass> passes) {
 		Surfaces surfaces = new Surfaces();
-		Hole before = null;
-		for (TapStroke stroke : strokes) {
+		for (TapStroke stroke : strokes.typical()) {
 			surfaces.start(stroke.start());
 			surfaces.thread(stroke.bottom());
-			if (stroke.hole() != before) {
-				before = stroke.hole();
-				surfaces.add(levels.computeIfAbsent(before, hole -> Surfaces.of(hole, turning)));
-			}
+			surfaces.add(levels(stroke.hole()));
 		}
+		Place before = null;
 		for (MillPass pass : passes) {
 			surfaces.end(Math.min(pass.startLevel(), pass.endLevel()));
-			if (pass.hole() != before) {
-				before = pass.hole();
-				surfaces.add(levels.computeIfAbsent(before, hole -> Surfaces.of(hole, turning)));
+			if (!pass.place().equals(before)) {
+				before = pass.place();
+				surfaces.add(levels(pass.hole()));
 			}
 		}
-		boolean across = turning && strokes.stream().anyMatch(s -> s.place().plane() == Plane.YZ);
+		boolean across = turning && strokes.typical().stream().anyMatch(s -> s.place().plane() == Plane.YZ);
 		return across ? surfaces.outside() : surfaces.assumed();
+	}
+
+	private Surfaces levels(Hole hole) {
+		return levels.computeIfAbsent(hole.place(), place -> Surfaces.of(hole, turning));
 	}
 
 	private static List<NotEvaluated> notEvaluated(Draft draft) {
 		List<NotEvaluated> list = new ArrayList<>();
 		for (Draft.Stroke stroke : draft.strokes) {
-			note(list, stroke.step(), stroke.feed(), "the feed");
-			note(list, stroke.step(), stroke.lead(), "the lead");
-			note(list, stroke.step(), stroke.speed(), "the speed");
-			if (Double.isNaN(stroke.bottom())) {
-				list.add(new NotEvaluated(stroke.step().block(), Optional.empty(), "the depth of the thread is not known"));
-			}
-			if (!stroke.place().known()) {
-				list.add(new NotEvaluated(stroke.step().block(), Optional.empty(), "the place of the thread is not known"));
+			int before = -1;
+			for (int i = 0; i < stroke.count() && list.size() <= 20 && list.size() != before; i++) {
+				before = list.size();
+				note(list, stroke, i);
 			}
 			if (list.size() > 20) {
 				break;
 			}
 		}
 		return list;
+	}
+
+	private static void note(List<NotEvaluated> list, Draft.Stroke stroke, int index) {
+		Step step = stroke.step(index);
+		note(list, step, stroke.feed(), "the feed");
+		note(list, step, stroke.lead(), "the lead");
+		note(list, step, stroke.speed(), "the speed");
+		if (Double.isNaN(stroke.bottom())) {
+			list.add(new NotEvaluated(step.block(), Optional.empty(), "the depth of the thread is not known"));
+		}
+		if (!stroke.place().known()) {
+			list.add(new NotEvaluated(step.block(), Optional.empty(), "the place of the thread is not known"));
+		}
 	}
 
 	private static void note(List<NotEvaluated> list, Step step, Setting setting, String what) {

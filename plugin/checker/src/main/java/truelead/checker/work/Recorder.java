@@ -23,8 +23,8 @@ final class Recorder implements StepSink {
 	private static final int MOST_OPEN_ARCS = 1_000;
 	private static final double OPEN_ARC = 0.001;
 
-	/** A cycle at a place, when, and under which tool. */
-	record TimedStroke(int order, ToolLog tool, Step.Stroke stroke) {
+	/** A cycle at a place, or the first of a row of places, when, and under which tool. */
+	record TimedStroke(int order, ToolLog tool, Step.Stroke stroke, Optional<Step.Row> row) {
 	}
 
 	/** An event as recorded, before the tools are known. */
@@ -57,6 +57,8 @@ final class Recorder implements StepSink {
 	private Modal firstLengthModal;
 	private int order;
 	private int arcs;
+	/** Strokes beyond the first one of each row. */
+	private int inRows;
 	private int part;
 	/** The block that ended the program before this step, if one has. */
 	private Optional<BlockRef> ended = Optional.empty();
@@ -83,6 +85,9 @@ final class Recorder implements StepSink {
 			arc(arc, number);
 		} else if (step instanceof Step.Stroke stroke) {
 			stroke(stroke, number);
+		} else if (step instanceof Step.Row row) {
+			row(row, number);
+			order += row.count() - 1;
 		} else if (step instanceof Step.Synchronised synchronised) {
 			synchronised(synchronised, number);
 		} else if (step instanceof Step.Event event) {
@@ -146,10 +151,24 @@ final class Recorder implements StepSink {
 
 	private void stroke(Step.Stroke stroke, int number) {
 		motion(stroke, number);
-		axisTracker.interrupt();
-		arcTracker.interrupt();
+		interrupt();
 		tool.cut(stroke, true, !stroke.cycle().kind().taps());
-		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke), stroke);
+		keep(MOST_STROKES - inRows, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
+	}
+
+	private void row(Step.Row row, int number) {
+		motion(row.first(), number);
+		motion(row, number + row.count() - 1);
+		interrupt();
+		tool.cut(row.first(), true, !row.first().cycle().kind().taps());
+		int room = Math.min(row.count(), MOST_STROKES - inRows - strokes.size());
+		if (room > 0) {
+			strokes.add(new TimedStroke(number, tool, row.first(), Optional.of(room < row.count() ? row.head(room) : row)));
+			inRows += room - 1;
+		}
+		if (room < row.count()) {
+			tooMany(row.stroke(Math.max(0, room)));
+		}
 	}
 
 	private void synchronised(Step.Synchronised move, int number) {
@@ -214,9 +233,13 @@ final class Recorder implements StepSink {
 		if (list.size() < most) {
 			list.add(item);
 		} else {
-			trouble.putIfAbsent("too many", new LoggedTrouble(order, tool, new Step.NotFollowed(step.block(), step.modal(),
-					"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
+			tooMany(step);
 		}
+	}
+
+	private void tooMany(Step first) {
+		trouble.putIfAbsent("too many", new LoggedTrouble(order, tool, new Step.NotFollowed(first.block(), first.modal(),
+				"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
 	}
 
 	private static <T> void addUpTo(int most, List<T> list, T item) {

@@ -19,7 +19,7 @@ final class Sorting {
 	private final TapDrafts taps;
 	private final MillDrafts mills;
 	private final double tolerance;
-	private HoleIndex index;
+	private Holes holes;
 
 	Sorting(Recorder recorder, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
 		this.recorder = recorder;
@@ -32,8 +32,8 @@ final class Sorting {
 	}
 
 	/** All holes. */
-	HoleIndex holes() {
-		return index;
+	Holes holes() {
+		return holes;
 	}
 
 	/** All threading operations found, in the order of execution. */
@@ -44,9 +44,9 @@ final class Sorting {
 		return drafts;
 	}
 
-	/** The hole of a stroke or a pass. */
+	/** The hole of a pass. */
 	Hole hole(Place place, double resolution) {
-		return book.hole(place, within(resolution));
+		return holes.hole(place, within(resolution));
 	}
 
 	/** Two positions computed from arcs may be apart by the rounding of their words. */
@@ -65,17 +65,18 @@ final class Sorting {
 		all.sort(Comparator.comparingInt(Timed::order));
 		all.forEach(timed -> timed.sort().run());
 		drafts().forEach(draft -> {
-			draft.strokes.forEach(s -> book.touch(s.place(), 0));
+			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> book.touch(s.place(), row), () -> book.touch(s.place(), 0)));
 			draft.passes.forEach(p -> book.touch(p.place(), within(p.resolution())));
 		});
-		index = book.finish();
+		holes = book.finish();
 	}
 
 	private void stroke(Recorder.TimedStroke timed) {
 		ToolUse use = uses.get(timed.tool());
-		if (!taps.cycle(timed.order(), timed.tool(), use, timed.stroke())) {
+		if (!taps.cycle(timed, use)) {
 			taps.otherCycle();
-			book.add(Cuts.of(timed.order(), timed.stroke(), use, Places.of(timed.tool().part(), timed.stroke())));
+			Cut cut = Cuts.of(timed.order(), timed.stroke(), use, Places.of(timed.tool().part(), timed.stroke()));
+			timed.row().ifPresentOrElse(row -> book.add(cut, row), () -> book.add(cut));
 		}
 	}
 

@@ -51,14 +51,16 @@ final class TapDrafts {
 		return drafts;
 	}
 
-	/** Takes a cycle where it taps or where a tap moves in it; false where it is for the holes. */
-	boolean cycle(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {
+	/** Takes a cycle, at a place or a row of them, where it taps or where a tap moves in it; false where it is for the holes. */
+	boolean cycle(Recorder.TimedStroke timed, ToolUse tool) {
+		ToolLog log = timed.tool();
+		Step.Stroke stroke = timed.stroke();
 		Cycle.Kind kind = stroke.cycle().kind();
 		boolean drills = kind == Cycle.Kind.DRILL || kind == Cycle.Kind.PECK_DRILL || kind == Cycle.Kind.BORE_FEED_OUT || kind == Cycle.Kind.BORE;
 		if (!kind.taps() && !drills) {
 			return false;
 		}
-		Draft.Stroke made = stroke(order, log, tool, stroke);
+		Draft.Stroke made = stroke(timed, tool);
 		if (!kind.taps() && !tool.facts().isTap() && !turnsLikeATap(made)) {
 			return false;
 		}
@@ -175,11 +177,12 @@ final class TapDrafts {
 						.anyMatch(l -> l.number() == tool.number());
 	}
 
-	private static Draft.Stroke stroke(int order, ToolLog log, ToolUse tool, Step.Stroke stroke) {
+	private static Draft.Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
+		Step.Stroke stroke = timed.stroke();
 		Modal modal = stroke.modal();
-		return new Draft.Stroke(order, stroke, Optional.empty(), tool, Places.of(log.part(), stroke), stroke.rLevel(), stroke.bottom(),
+		return new Draft.Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),
 				stroke.initial(), modal.feed(), Setting.NONE, modal.speed(), modal.spindle(), modal.feed(), modal.speed(),
-				opposite(modal.spindle()), log.stale(modal.feed()), stroke.positioned(), stroke.repeat(), stroke.resolution());
+				opposite(modal.spindle()), timed.tool().stale(modal.feed()), stroke.positioned(), stroke.repeat(), stroke.resolution());
 	}
 
 	private static Draft.Stroke stroke(AxisRun run, ToolUse tool) {
@@ -188,7 +191,7 @@ final class TapDrafts {
 		Setting lead = run.in() instanceof Step.Synchronised synchronised ? synchronised.lead() : Setting.NONE;
 		Setting feed = run.synchronised() ? Setting.NONE : in.feed();
 		SpindleTurn turningOut = run.out().isPresent() ? out.spindle() : opposite(in.spindle());
-		return new Draft.Stroke(run.order(), run.in(), run.out(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
+		return new Draft.Stroke(run.order(), run.in(), run.out(), Optional.empty(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
 				in.spindle(), run.synchronised() ? Setting.NONE : out.feed(), out.speed(), turningOut, run.tool().stale(feed), true, 1,
 				AxisRun.resolution(run.in()));
 	}

@@ -1,8 +1,6 @@
 package truelead.checker.work;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Cycle;
@@ -16,8 +14,8 @@ import truelead.checker.machine.Cycle;
  * @param strays  strokes of the same cycle left on: run again after another tool change
  * @param leftOn  what happened while the cycle was still on, see {@link LeftOn}
  */
-public record Tapping(int index, int group, Method method, ToolUse tool, BlockRef block, Optional<Cycle> cycle, List<TapStroke> strokes,
-		List<TapStroke> strays, List<LeftOn> leftOn, Wanted wanted, int firstOrder, int lastOrder, List<NotEvaluated> notEvaluated)
+public record Tapping(int index, int group, Method method, ToolUse tool, BlockRef block, Optional<Cycle> cycle, Strokes strokes,
+		Strokes strays, List<LeftOn> leftOn, Wanted wanted, int firstOrder, int lastOrder, List<NotEvaluated> notEvaluated)
 		implements ThreadingOperation {
 
 	/** How the tap is led. */
@@ -56,16 +54,12 @@ public record Tapping(int index, int group, Method method, ToolUse tool, BlockRe
 	}
 
 	public Tapping {
-		strokes = List.copyOf(strokes);
-		strays = List.copyOf(strays);
 		leftOn = List.copyOf(leftOn);
 		notEvaluated = List.copyOf(notEvaluated);
 	}
 
 	@Override
 	public List<Hole> holes() {
-		Map<Place, Hole> holes = new LinkedHashMap<>();
-		strokes.forEach(s -> holes.putIfAbsent(s.hole().place(), s.hole()));
-		return List.copyOf(holes.values());
+		return strokes.holes();
 	}
 }

@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
@@ -25,11 +27,10 @@ public final class Work {
 
 	private final Shop shop;
 	private final List<ToolUse> tools;
-	private final HoleIndex holes;
+	private final Holes holes;
 	private final List<ThreadingOperation> operations;
 	private final Trouble trouble;
 	private final Course course;
-	private final Map<Place, List<ThreadingOperation>> threading = new HashMap<>();
 	private final Map<String, Boolean> answers = new ConcurrentHashMap<>();
 	private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
 	private final List<Tapping> tappings;
@@ -38,7 +39,7 @@ public final class Work {
 	private final boolean evaluated;
 	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
 
-	Work(Shop shop, List<ToolUse> tools, HoleIndex holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
+	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
 		this.shop = shop;
 		this.tools = List.copyOf(tools);
 		this.holes = holes;
@@ -47,9 +48,8 @@ public final class Work {
 		this.course = course;
 		for (ThreadingOperation operation : this.operations) {
 			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation);
-			operation.holes().forEach(hole -> threading.computeIfAbsent(hole.place(), p -> new ArrayList<>(1)).add(operation));
 		}
-		this.unthreaded = holes.all().stream().filter(hole -> hole.made() && !threading.containsKey(hole.place())).toList();
+		this.unthreaded = holes.holes(unthreaded(holes, this.operations));
 		this.tappings = this.operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList();
 		this.threadMillings = this.operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
 		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
@@ -202,11 +202,6 @@ public final class Work {
 		return Collections.unmodifiableList(groups.getOrDefault(operation.group(), List.of()));
 	}
 
-	/** The threading operations at a hole, in order. */
-	public List<ThreadingOperation> threading(Hole hole) {
-		return Collections.unmodifiableList(threading.getOrDefault(hole.place(), List.of()));
-	}
-
 	/** The holes that are made and never threaded, in the order first reached. */
 	public List<Hole> unthreaded() {
 		return unthreaded;
@@ -215,6 +210,19 @@ public final class Work {
 	/** Whether every threading operation could be evaluated. */
 	public boolean evaluated() {
 		return evaluated;
+	}
+
+	/** The numbers of the holes that are made and never threaded. */
+	private static int[] unthreaded(Holes holes, List<ThreadingOperation> operations) {
+		BitSet threaded = new BitSet(holes.count());
+		for (ThreadingOperation operation : operations) {
+			if (operation instanceof Tapping tapping) {
+				tapping.strokes().mark(threaded);
+			} else {
+				operation.holes().forEach(hole -> holes.mark(hole.place(), threaded));
+			}
+		}
+		return IntStream.range(0, holes.count()).filter(number -> !threaded.get(number) && holes.made(number)).toArray();
 	}
 
 	/** What a rule asks of a whole group at each of its operations, worked out once; the question names the rule and the group. */

@@ -76,7 +76,7 @@ public final class WorkReader {
 
 		Work work() {
 			Sorting sorting = new Sorting(recorder, uses, commentary, stays, profile);
-			HoleIndex holes = sorting.holes();
+			Holes holes = sorting.holes();
 			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile), turning(profile)).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course());

@@ -74,6 +74,19 @@ class ContoursTest {
 		assertThat(Followed.milling(lines.toArray(String[]::new)).strokes()).hasSize(61);
 	}
 
+	@Test
+	void blocksThatSayNothingButPlacesAreOneRow() {
+		List<String> lines = new ArrayList<>(List.of("G21 G90 G0 X0 Y0 Z20.", "G98 G83 X10. Y5. Z-12. R2. Q3. F90."));
+		for (int i = 0; i < 30; i++) {
+			lines.add(i % 3 == 0 ? "X" + (20 + i) + ".5 Y7." : i % 3 == 1 ? "N" + i + " Y" + i + ".125 (HOLE)" : "X" + i);
+		}
+		lines.addAll(List.of("G80", "G0 X0"));
+		assertStandForTheirMoves(lines.toArray(String[]::new));
+		Followed run = Followed.milling(lines.toArray(String[]::new));
+		assertThat(run.all(Step.Row.class)).extracting(Step.Row::count).containsExactly(30);
+		assertThat(run.moves()).last().extracting(move -> Followed.text(move.from())).isEqualTo("29,28.125,20");
+	}
+
 	/** Whatever the program: with its contours taken together it makes the same other steps, ends and numbers of moves. */
 	@Property(tries = 150)
 	void contoursStandForTheirMoves(@ForAll Random random) {
@@ -110,7 +123,7 @@ class ContoursTest {
 		assertThat(Followed.milling(random(new Random(1), 400).toArray(String[]::new)).all(Step.Contour.class)).hasSizeGreaterThan(2);
 	}
 
-	/** Whether the second list is the first with each contour's moves in its place. */
+	/** Whether the second list is the first with each contour's moves, and each row's strokes, in its place. */
 	private static boolean expanded(List<Step> together, List<Step> single) {
 		int at = 0;
 		for (Step step : together) {
@@ -120,6 +133,12 @@ class ContoursTest {
 					return false;
 				}
 				at += contour.moves();
+			} else if (step instanceof Step.Row row) {
+				for (int i = 0; i < row.count(); i++) {
+					if (!(single.get(at++) instanceof Step.Stroke stroke) || !row.stroke(i).toString().equals(stroke.toString())) {
+						return false;
+					}
+				}
 			} else if (at >= single.size() || !signature(step).equals(signature(single.get(at++)))) {
 				return false;
 			}

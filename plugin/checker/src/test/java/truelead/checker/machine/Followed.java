@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import truelead.grammar.ProgramText;
 
 /** A program that has been followed, for tests to look at. */
@@ -38,8 +39,17 @@ record Followed(List<Step> steps) {
 		return all(Step.Arc.class);
 	}
 
+	/** The strokes, those of rows one by one. */
 	List<Step.Stroke> strokes() {
-		return all(Step.Stroke.class);
+		List<Step.Stroke> strokes = new ArrayList<>();
+		for (Step step : steps) {
+			if (step instanceof Step.Row row) {
+				IntStream.range(0, row.count()).mapToObj(row::stroke).forEach(strokes::add);
+			} else if (step instanceof Step.Stroke stroke) {
+				strokes.add(stroke);
+			}
+		}
+		return strokes;
 	}
 
 	Step.Stroke stroke(int index) {

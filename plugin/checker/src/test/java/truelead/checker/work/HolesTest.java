@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static truelead.checker.Samples.work;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.job.Job;
@@ -47,6 +48,17 @@ class HolesTest {
 			assertThat(hole.cuts().size()).isLessThan(200);
 			assertThat(hole.making().get(0).tip()).isEqualTo(-20);
 			assertThat(hole.deepestBefore(Integer.MAX_VALUE).orElseThrow().tip()).isEqualTo(-22);
+		});
+	}
+
+	@Test
+	void ofAThousandCutsAlikeTheLastIsKeptToo() {
+		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G43 H1 Z50.", "G81 X10. Y10. Z-20. R2. F200. K1000", "G80", "T2 M6 (M6 TAP)", "S500 M3",
+				"G43 H2 Z50.", "G84 X10. Y10. Z-12. R4. F500.", "G80", "T1 M6", "S2000 M3", "G43 H1 Z50.", "G81 X10. Y10. Z-20. R2. F200. K1000", "G80", "M30");
+		int tapped = work.tappings().get(0).firstOrder();
+		assertThat(work.holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.cuts().size()).isLessThan(200);
+			assertThat(hole.cuts()).isSortedAccordingTo(Comparator.comparingInt(Cut::order)).last().satisfies(cut -> assertThat(cut.order()).isGreaterThan(tapped));
 		});
 	}
 

@@ -35,7 +35,20 @@ class TappingsTest {
 		assertThat(tapping.wanted().thread().orElseThrow().source()).isEqualTo(FactSource.CALLOUT);
 		assertThat(tapping.wanted().surface().value()).isZero();
 		assertThat(tapping.wanted().surface().source()).isEqualTo(FactSource.DEFAULT);
-		assertThat(work.threading(stroke.hole())).containsExactly(tapping);
+	}
+
+	/** A row of eight holes, of which the third is drilled deeper and the sixth not at all: three kinds beside the first stroke, whose block starts the cycle. */
+	@Test
+	void aRowIsJudgedByItsTypicalStrokes() {
+		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G43 H1 Z50.", "G81 X10. Y0. Z-18. R2. F200.", "X20.", "X40.", "X50.", "X70.", "X80.",
+				"X30. Z-22.", "G80", "T2 M6 (M6 TAP)", "S500 M3", "G43 H2 Z50.", "G84 X10. Y0. Z-12. R4. F500.", "X20.", "X30.", "X40.", "X50.", "X60.", "X70.", "X80.",
+				"G80", "M30");
+		assertThat(tapping.strokes()).extracting(stroke -> stroke.place().u()).containsExactly(10.0, 20.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0);
+		assertThat(tapping.strokes().typical()).extracting(stroke -> stroke.place().u()).containsExactly(10.0, 20.0, 30.0, 60.0);
+		assertThat(tapping.strokes().where(stroke -> stroke.hole().made() && !stroke.positioned())).extracting(stroke -> stroke.block().line())
+				.containsExactly(16, 17, 18, 19, 21, 22);
+		assertThat(tapping.strokes().count(1)).isEqualTo(5);
+		assertThat(tapping.holes()).hasSize(8);
 	}
 
 	@Test

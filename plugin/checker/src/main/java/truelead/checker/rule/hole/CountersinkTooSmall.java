@@ -25,9 +25,9 @@ public final class CountersinkTooSmall extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
-		for (Visit visit : visits) {
+		for (Visit visit : visits.typical()) {
 			List<Cut> sinks = visit.hole().edgeBefore(visit.order()).stream().filter(c -> c.kind() == Cut.Kind.COUNTERSINK).toList();
 			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.diameter().isPresent());
 			if (thread.isPresent() && known) {

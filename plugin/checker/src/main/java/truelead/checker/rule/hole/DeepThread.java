@@ -26,7 +26,7 @@ public final class DeepThread extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (operation instanceof Tapping tapping) {
 			TapDepth.deepest(tapping).filter(depth -> tapping.wanted().statedThread().isPresent()).ifPresent(depth -> check(tapping, depth, found));
 		}

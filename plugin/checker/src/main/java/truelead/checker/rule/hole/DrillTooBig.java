@@ -26,10 +26,11 @@ public final class DrillTooBig extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		TaperHole.of(operation, visits).flatMap(hole -> hole.big(this, operation)).ifPresent(found);
-		for (DrilledSize size : DrilledSize.all(operation, visits)) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size) : cut(operation, size);
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		Figures figures = new Figures(visits.get(0).modal().unit());
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures)).ifPresent(found);
+		for (DrilledSize size : DrilledSize.all(operation, visits.typical())) {
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size, figures) : cut(operation, size, figures);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -37,13 +38,12 @@ public final class DrillTooBig extends HoleRule {
 		}
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size) {
+	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		double over = size.d() - most.orElse(Double.MAX_VALUE);
 		if (over <= DrilledSize.WRITTEN) {
 			return Optional.empty();
 		}
-		Figures figures = DrillTooSmall.figures(operation);
 		boolean wouldForm = FormHole.percent(size.thread().value(), size.d()) >= LOW;
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ " (" + size.className() + ") is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
@@ -53,12 +53,11 @@ public final class DrillTooBig extends HoleRule {
 				Location.of(operation.block()), message), figures));
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size) {
+	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() >= LOW - shift) {
 			return Optional.empty();
 		}
-		Figures figures = DrillTooSmall.figures(operation);
 		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
 				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures.unit());
 		return Optional.of(size.evidence(Draft.of(this, size.percent() < TOO_LOW - shift ? Severity.ERROR : Severity.WARNING,

@@ -36,11 +36,11 @@ public final class DrillTooShallow extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (!(operation instanceof Tapping tapping) || tapping.wanted().through().map(Fact::value).orElse(false)) {
 			return;
 		}
-		tapping.strokes().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
+		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
 				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut)))
 				.min(Comparator.comparingDouble(Room::clearance)).ifPresent(room -> draft(room, tapping).ifPresent(found));
 	}

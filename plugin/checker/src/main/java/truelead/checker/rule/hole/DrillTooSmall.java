@@ -25,10 +25,11 @@ public final class DrillTooSmall extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		TaperHole.of(operation, visits).flatMap(hole -> hole.small(this, operation)).ifPresent(found);
-		for (DrilledSize size : DrilledSize.all(operation, visits)) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size) : cut(operation, size);
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		Figures figures = new Figures(visits.get(0).modal().unit());
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(found);
+		for (DrilledSize size : DrilledSize.all(operation, visits.typical())) {
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size, figures) : cut(operation, size, figures);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -36,13 +37,12 @@ public final class DrillTooSmall extends HoleRule {
 		}
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size) {
+	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
 		OptionalDouble least = size.limits().map(l -> l.minorMinMm()).orElse(OptionalDouble.empty());
 		double missing = least.orElse(0) - size.d();
 		if (missing <= DrilledSize.WRITTEN) {
 			return Optional.empty();
 		}
-		Figures figures = figures(operation);
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ " (" + size.className() + ") is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
 				+ Figures.number(size.percent(), 0) + " % of thread, and the tap may break; " + size.right(figures.unit());
@@ -50,19 +50,14 @@ public final class DrillTooSmall extends HoleRule {
 				Location.of(operation.block()), message), figures));
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size) {
+	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() <= HIGH + shift) {
 			return Optional.empty();
 		}
-		Figures figures = figures(operation);
 		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
 				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures.unit());
 		return Optional.of(size.evidence(Draft.of(this, size.percent() > TOO_HIGH + shift ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
-	}
-
-	static Figures figures(ThreadingOperation operation) {
-		return new Figures(Visit.of(operation).get(0).modal().unit());
 	}
 }

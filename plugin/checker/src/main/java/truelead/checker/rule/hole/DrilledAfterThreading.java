@@ -1,6 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -21,9 +20,8 @@ public final class DrilledAfterThreading extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		List<Visit> spoiled = new ArrayList<>();
-		visits.stream().filter(v -> again(v).isPresent()).forEach(spoiled::add);
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		List<Visit> spoiled = visits.where(v -> again(v).isPresent());
 		if (spoiled.isEmpty()) {
 			return;
 		}

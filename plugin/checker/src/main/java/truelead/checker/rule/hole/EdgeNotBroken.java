@@ -16,9 +16,8 @@ public final class EdgeNotBroken extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
-		List<Visit> sharp = visits.stream().filter(v -> v.hole().madeBefore(v.order())).filter(v -> v.hole().cuts().stream().allMatch(c -> c.kind().makesHole()))
-				.toList();
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		List<Visit> sharp = visits.where(v -> v.hole().madeBefore(v.order()) && v.hole().cuts().stream().allMatch(c -> c.kind().makesHole()));
 		if (!sharp.isEmpty() && !work.cutsAtUnknownPlaces()) {
 			String count = sharp.size() == 1 ? "1 hole is" : sharp.size() + " holes are";
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), count + " threaded without a countersink or spot before: "

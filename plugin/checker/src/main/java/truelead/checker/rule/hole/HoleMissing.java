@@ -19,14 +19,14 @@ public final class HoleMissing extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
-		List<Visit> missing = visits.stream().filter(v -> HoleState.of(work, v, diameter) == HoleState.MISSING).toList();
+		List<Visit> missing = HoleState.MISSING.of(visits, work, diameter);
 		if (missing.isEmpty()) {
 			return;
 		}
 		boolean others = work.once(name() + operation.group(),
-				() -> work.group(operation).stream().flatMap(o -> Visit.of(o).stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
+				() -> work.group(operation).stream().flatMap(o -> Visits.of(o, work).typical().stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
 		List<Hole> meant = others ? List.of() : MissedPattern.of(operation, missing, work);
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());

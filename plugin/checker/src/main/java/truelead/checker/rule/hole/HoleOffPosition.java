@@ -19,9 +19,9 @@ public final class HoleOffPosition extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
-		List<Visit> off = visits.stream().filter(v -> HoleState.of(work, v, diameter) == HoleState.BESIDE).toList();
+		List<Visit> off = HoleState.BESIDE.of(visits, work, diameter);
 		if (off.isEmpty()) {
 			return;
 		}

@@ -27,14 +27,14 @@ abstract class HoleRule implements Rule {
 	@Override
 	public final void check(Work work, Consumer<Finding> found) {
 		for (ThreadingOperation operation : work.operations()) {
-			List<Visit> visits = Visit.of(operation);
+			Visits visits = Visits.of(operation, work);
 			if (!visits.isEmpty()) {
 				check(operation, visits, work, draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
 	}
 
-	abstract void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found);
+	abstract void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found);
 
 	/** The nominal diameter of the thread of an operation, mm; NaN where nothing tells it. */
 	static double diameter(ThreadingOperation operation) {

@@ -2,9 +2,9 @@ package truelead.checker.rule.hole;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +17,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Hole;
+import truelead.checker.work.Place;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -31,24 +32,29 @@ public final class HoleSkipped extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		boolean first = work.group(operation).get(0) == operation;
 		if (!first || !work.evaluated() || work.unthreaded().isEmpty()) {
 			return;
 		}
 		Map<String, Integer> threaded = new HashMap<>();
-		Set<Hole> visited = Collections.newSetFromMap(new IdentityHashMap<>());
 		for (ThreadingOperation one : work.group(operation)) {
-			for (Visit visit : Visit.of(one)) {
-				visited.add(visit.hole());
+			Visits those = Visits.of(one, work);
+			for (int kind = 0; kind < those.typical().size(); kind++) {
+				Visit visit = those.typical().get(kind);
 				if (visit.hole().madeBefore(visit.order())) {
-					threaded.merge(making(visit.hole().cuts(), visit.order()), 1, Integer::sum);
+					threaded.merge(making(visit.hole().cuts(), visit.order()), those.count(kind), Integer::sum);
 				}
 			}
 		}
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
 		List<Cut> skipped = new ArrayList<>();
-		for (Hole hole : count > 1 ? work.derived(Unthreaded.class, Unthreaded::new).made(threaded.keySet()) : List.<Hole>of()) {
+		List<Hole> alike = count > 1 ? work.derived(Unthreaded.class, Unthreaded::new).made(threaded.keySet()) : List.of();
+		Set<Place> visited = new HashSet<>();
+		for (ThreadingOperation one : alike.isEmpty() ? List.<ThreadingOperation>of() : work.group(operation)) {
+			Visits.of(one, work).forEach(visit -> visited.add(visit.hole().place()));
+		}
+		for (Hole hole : alike) {
 			if (!beside(work, hole, visited, diameter(operation))) {
 				skipped.add(hole.making().get(0));
 			}
@@ -81,25 +87,21 @@ public final class HoleSkipped extends HoleRule {
 		}
 	}
 
-	/** How a hole was made before a step: tools, blocks of their cycles, depths. */
+	/** How a hole was made before a step: tools, blocks of their cycles, depths; what a loop does again says nothing new. */
 	private static String making(List<Cut> cuts, int order) {
-		StringBuilder text = new StringBuilder();
+		Set<String> ways = new LinkedHashSet<>();
 		for (Cut cut : cuts) {
-			if (cut.order() >= order) {
-				continue;
+			if (cut.order() < order) {
+				String block = cut.step() instanceof Step.Stroke s ? "@" + s.cycle().start().line() : "";
+				ways.add(cut.tool().index() + cut.kind().name() + Math.round(cut.tip() * 50) + block);
 			}
-			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
-			if (cut.step() instanceof Step.Stroke s) {
-				text.append('@').append(s.cycle().start().line());
-			}
-			text.append(';');
 		}
-		return text.toString();
+		return String.join(";", ways);
 	}
 
-	private static boolean beside(Work work, Hole hole, Set<Hole> visited, double diameter) {
+	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {
 		return work.holesNear(hole.place(), diameter / 2).stream()
-				.anyMatch(near -> visited.contains(near) && near.place().distance(hole.place()) < diameter / 2);
+				.anyMatch(near -> visited.contains(near.place()) && near.place().distance(hole.place()) < diameter / 2);
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {

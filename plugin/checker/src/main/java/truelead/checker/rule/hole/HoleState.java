@@ -18,6 +18,15 @@ enum HoleState {
 	/** Place or cuts are not known. */
 	UNKNOWN;
 
+	/** The visits that find this state; those of one kind find the same but where no hole is made at all, which a hole beside decides. */
+	List<Visit> of(Visits visits, Work work, double diameter) {
+		if (this == MADE_LATER) {
+			return visits.where(visit -> of(work, visit, diameter) == this);
+		}
+		List<Visit> open = visits.where(visit -> !visit.hole().madeBefore(visit.order()) || visit.off() > 0);
+		return open.stream().filter(visit -> of(work, visit, diameter) == this).toList();
+	}
+
 	/** The state of a visit; {@code diameter} is the thread's nominal one, mm, NaN where not known. */
 	static HoleState of(Work work, Visit visit, double diameter) {
 		if (visit.hole().madeBefore(visit.order())) {

@@ -22,7 +22,7 @@ public final class NotThrough extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}

@@ -33,9 +33,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
-			for (TapStroke stroke : tapping.strokes()) {
+			for (TapStroke stroke : tapping.strokes().typical()) {
 				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());

@@ -47,12 +47,12 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	/** The deepest stroke of an operation. */
 	static Optional<TapDepth> deepest(Tapping tapping) {
-		return tapping.strokes().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).max(Comparator.comparingDouble(TapDepth::tip));
+		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).max(Comparator.comparingDouble(TapDepth::tip));
 	}
 
 	/** The shallowest stroke of an operation. */
 	static Optional<TapDepth> shallowest(Tapping tapping) {
-		return tapping.strokes().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).min(Comparator.comparingDouble(TapDepth::tip));
+		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).min(Comparator.comparingDouble(TapDepth::tip));
 	}
 
 	/** Depth of a level below the surface, positive into the part. */

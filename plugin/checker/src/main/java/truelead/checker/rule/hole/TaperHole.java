@@ -67,24 +67,22 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	}
 
 	/** The finding of a drill that is too small; empty where it is not. */
-	Optional<Draft> small(HoleRule rule, ThreadingOperation operation) {
+	Optional<Draft> small(HoleRule rule, ThreadingOperation operation, Figures figures) {
 		double missing = end - drill.value();
 		double pitch = thread.value().pitch();
 		if (missing <= SMALL * pitch) {
 			return Optional.empty();
 		}
-		Figures figures = DrillTooSmall.figures(operation);
 		return Optional.of(draft(rule, operation, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
 				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and the tap may break", figures));
 	}
 
 	/** The finding of a drill that is too big; empty where it is not. */
-	Optional<Draft> big(HoleRule rule, ThreadingOperation operation) {
+	Optional<Draft> big(HoleRule rule, ThreadingOperation operation, Figures figures) {
 		double percent = 100 * (gauge + 2 * height - drill.value()) / (2 * height);
 		if (percent >= LOW) {
 			return Optional.empty();
 		}
-		Figures figures = DrillTooSmall.figures(operation);
 		return Optional.of(draft(rule, operation, percent < TOO_LOW, "the minor diameter of " + thread.value().designation() + " at the gauge plane is " + figures.fine(gauge) + ": "
 				+ figures.fine(drill.value() - gauge) + " too big, " + Figures.number(Math.max(0, percent), 0) + " % of thread left there, and the joint leaks", figures));
 	}

@@ -18,9 +18,9 @@ public final class ThreadedBeforeDrilled extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
-		List<Visit> early = visits.stream().filter(v -> HoleState.of(work, v, diameter) == HoleState.MADE_LATER).toList();
+		List<Visit> early = HoleState.MADE_LATER.of(visits, work, diameter);
 		if (early.isEmpty()) {
 			return;
 		}

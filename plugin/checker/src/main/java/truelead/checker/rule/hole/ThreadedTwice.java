@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
@@ -29,7 +30,12 @@ public final class ThreadedTwice implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		Map<Integer, Map<Place, TapStroke>> threaded = new HashMap<>();
 		double tolerance = work.shop().profile().positionTolerance();
+		Map<Integer, Long> operations = work.tappings().stream().collect(Collectors.groupingBy(tapping -> tapping.tool().index(), Collectors.counting()));
 		for (Tapping tapping : work.tappings()) {
+			boolean alone = operations.get(tapping.tool().index()) == 1;
+			if (alone && tapping.holes().size() == tapping.strokes().size()) {
+				continue;
+			}
 			Map<Place, TapStroke> earlier = threaded.computeIfAbsent(tapping.tool().index(), stay -> new HashMap<>());
 			boolean said = !tapping.method().taps();
 			for (TapStroke stroke : tapping.strokes()) {

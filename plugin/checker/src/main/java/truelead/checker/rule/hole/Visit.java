@@ -1,7 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.ArrayList;
-import java.util.List;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
@@ -9,9 +7,6 @@ import truelead.checker.rule.Written;
 import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
-import truelead.checker.work.Tapping;
-import truelead.checker.work.ThreadMilling;
-import truelead.checker.work.ThreadingOperation;
 
 /**
  * A threading tool in a hole, a tap or a thread mill.
@@ -27,22 +22,14 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
 	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
 	private static final double OPEN = 0.1;
 
-	/** The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts and for tools that make no thread. */
-	static List<Visit> of(ThreadingOperation operation) {
-		List<Visit> visits = new ArrayList<>();
-		if (operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL) {
-			for (TapStroke stroke : tapping.strokes()) {
-				visits.add(new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0));
-			}
-		} else if (operation instanceof ThreadMilling milling) {
-			for (Hole hole : milling.holes()) {
-				MillPass first = milling.passesAt(hole).get(0);
-				if (!first.external()) {
-					visits.add(new Visit(first.hole(), first.order(), first.block(), first.modal(), off(first)));
-				}
-			}
-		}
-		return visits;
+	/** A tap in a hole. */
+	static Visit of(TapStroke stroke) {
+		return new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0);
+	}
+
+	/** A thread mill in a hole, on its first pass there. */
+	static Visit of(MillPass first) {
+		return new Visit(first.hole(), first.order(), first.block(), first.modal(), off(first));
 	}
 
 	/** How far the mean centre of a helix lies from the hole. */

@@ -24,13 +24,13 @@ public final class WallTooThin extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, List<Visit> visits, Work work, Consumer<Draft> found) {
+	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Optional<Fact<Double>> wall = operation.wanted().wall().filter(Fact::stated);
 		boolean through = operation.wanted().through().map(Fact::value).orElse(true);
 		if (wall.isEmpty() || through && operation.wanted().through().map(Fact::stated).orElse(false)) {
 			return;
 		}
-		for (Visit visit : visits) {
+		for (Visit visit : visits.typical()) {
 			Optional<Cut> cut = visit.hole().deepestBefore(visit.order()).filter(c -> c.diameter().isPresent());
 			if (cut.isPresent()) {
 				double diameter = cut.get().diameter().get().value();

@@ -19,7 +19,7 @@ public final class CoolantOff extends OperationRule {
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
 		boolean dry = operation instanceof Tapping tapping && !tapping.strokes().isEmpty()
-				&& tapping.strokes().stream().noneMatch(s -> s.modal().coolant());
+				&& tapping.strokes().typical().stream().noneMatch(s -> s.modal().coolant());
 		if (!dry || !firstOfGroup(operation, work)) {
 			return;
 		}

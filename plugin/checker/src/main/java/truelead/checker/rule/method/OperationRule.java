@@ -49,7 +49,7 @@ abstract class OperationRule implements Rule {
 	static double depth(ThreadingOperation operation) {
 		double surface = operation.wanted().surface().value();
 		double reached = operation instanceof Tapping tapping
-				? tapping.strokes().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
+				? tapping.strokes().typical().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
 				: Double.NaN;
 		return operation.wanted().depth().map(d -> d.value()).orElse(reached);
 	}

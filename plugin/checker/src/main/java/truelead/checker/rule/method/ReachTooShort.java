@@ -24,7 +24,7 @@ public final class ReachTooShort extends OperationRule {
 		Optional<Fact<Double>> reach = operation.tool().facts().reach();
 		double surface = operation.wanted().surface().value();
 		double tip = operation instanceof Tapping tapping
-				? tapping.strokes().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
+				? tapping.strokes().typical().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
 				: ((ThreadMilling) operation).passes().stream().mapToDouble(p -> surface - Math.min(p.startLevel(), p.endLevel())).max().orElse(Double.NaN);
 		if (reach.isPresent() && operation.wanted().surface().source() != FactSource.IMPLIED && tip > reach.get().value() + 1e-6) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(operation.block()),

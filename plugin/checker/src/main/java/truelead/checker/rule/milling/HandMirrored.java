@@ -51,7 +51,7 @@ public final class HandMirrored implements Rule {
 
 	private void tapping(Tapping operation, Consumer<Finding> found) {
 		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
-		Optional<TapStroke> mirrored = operation.strokes().stream().filter(stroke -> stroke.modal().mirrored()).findFirst();
+		Optional<TapStroke> mirrored = operation.strokes().typical().stream().filter(stroke -> stroke.modal().mirrored()).findFirst();
 		if (wanted.isPresent() && mirrored.isPresent() && operation.cycle().isPresent()) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(mirrored.get().block()),
 					"The mirror in force turns the tapping cycle round on this machine, " + wanted.get().value().designation() + " is "

@@ -9,6 +9,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -54,13 +55,13 @@ public final class CycleLeftOn extends TappingRule {
 
 	/** The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the cycle behind it. */
 	private static TapStroke lastUndrilled(Tapping tapping, Work work) {
-		List<TapStroke> strokes = tapping.strokes();
+		Strokes strokes = tapping.strokes();
 		if (strokes.size() < 2 || tapping.leftOn().isEmpty() || work.cutsAtUnknownPlaces()) {
 			return null;
 		}
 		TapStroke last = strokes.get(strokes.size() - 1);
-		boolean others = strokes.subList(0, strokes.size() - 1).stream().allMatch(s -> s.hole().madeBefore(s.order()));
-		return !last.positioned() && last.place().known() && others && !last.hole().made() ? last : null;
+		boolean alone = !last.positioned() && last.place().known() && !last.hole().made();
+		return alone && strokes.where(s -> !s.hole().madeBefore(s.order())).size() == 1 ? last : null;
 	}
 
 	/** The first block met with the cycle on: G80 belongs before it. */

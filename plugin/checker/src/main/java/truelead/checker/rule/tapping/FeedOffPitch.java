@@ -48,20 +48,28 @@ public final class FeedOffPitch extends TappingRule {
 			return;
 		}
 		Map<String, List<TapFeed>> byValue = new LinkedHashMap<>();
-		for (TapStroke stroke : tapping.strokes()) {
-			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byValue
-					.computeIfAbsent(feed.feed().value() + " at " + feed.speed(), w -> new ArrayList<>()).add(feed));
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			wrong(tapping, stroke).ifPresent(feed -> byValue.computeIfAbsent(value(feed), w -> new ArrayList<>()).add(feed));
 		}
 		double lead = thread.get().value().lead();
-		byValue.values().forEach(feeds -> {
+		byValue.forEach((value, feeds) -> {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
-			long places = feeds.stream().map(feed -> feed.stroke().place()).distinct().count();
+			List<TapStroke> strokes = tapping.strokes().where(stroke -> wrong(tapping, stroke).filter(feed -> value(feed).equals(value)).isPresent());
+			long places = strokes.size() == tapping.strokes().size() ? tapping.holes().size() : strokes.stream().map(TapStroke::place).distinct().count();
 			Draft draft = draft(tapping, work, worst, thread.get(), places);
 			FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
 		});
+	}
+
+	private static Optional<TapFeed> wrong(Tapping tapping, TapStroke stroke) {
+		return TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed));
+	}
+
+	private static String value(TapFeed feed) {
+		return feed.feed().value() + " at " + feed.speed();
 	}
 
 	/** Exact for the nearest source, or right for another source that names a thread: the disagreement is another rule's. */

@@ -29,7 +29,7 @@ final class FeedWords {
 			double lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead).orElse(Double.NaN);
 			WordRef before = null;
 			double valueBefore = Double.NaN;
-			for (TapStroke stroke : tapping.strokes()) {
+			for (TapStroke stroke : tapping.strokes().typical()) {
 				Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
 				Optional<WordRef> word = feed.flatMap(f -> f.feed().word());
 				if (word.isPresent()) {

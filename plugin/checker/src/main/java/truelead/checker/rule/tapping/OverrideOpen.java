@@ -27,7 +27,7 @@ public final class OverrideOpen extends TappingRule {
 		if (!feed && !synchronised) {
 			return;
 		}
-		for (TapStroke stroke : tapping.strokes()) {
+		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<Draft> draft = feed ? uneven(stroke) : Optional.empty();
 			if (draft.isEmpty() && !stroke.modal().overridesLocked()) {
 				draft = Optional.of(Draft.of(this, Severity.WARNING, Location.of(stroke.block()),

@@ -21,7 +21,7 @@ public final class RigidModeMissing extends TappingRule {
 				|| tapping.wanted().holder().value().floats()) {
 			return;
 		}
-		tapping.strokes().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, tapping)));
+		tapping.strokes().typical().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, tapping)));
 	}
 
 	private Draft draft(Work work, Tapping tapping) {

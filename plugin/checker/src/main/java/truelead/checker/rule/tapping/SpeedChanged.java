@@ -20,7 +20,7 @@ public final class SpeedChanged extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		for (TapStroke stroke : tapping.strokes()) {
+		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<Setting> rigid = stroke.modal().rigid().filter(Setting::known);
 			if (rigid.isPresent() && stroke.speed().known() && Math.abs(rigid.get().value() - stroke.speed().value()) > 1e-6) {
 				found.accept(draft(tapping, stroke, rigid.get()));

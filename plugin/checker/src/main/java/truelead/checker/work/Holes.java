@@ -1,0 +1,115 @@
+package truelead.checker.work;
+
+import java.util.AbstractList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.machine.Step;
+
+/** All holes of a program, numbered in the order first reached; each is made anew when it is asked for. */
+final class Holes {
+
+	private final HoleGrid grid;
+	private final CutChains chains;
+	private final double tolerance;
+	private final boolean unknownPlaces;
+	private final PairNumbers pairs = new PairNumbers();
+
+	Holes(HoleGrid grid, CutChains chains, double tolerance, boolean unknownPlaces) {
+		this.grid = grid;
+		this.chains = chains;
+		this.tolerance = tolerance;
+		this.unknownPlaces = unknownPlaces;
+	}
+
+	int count() {
+		return grid.count();
+	}
+
+	/** A hole by its number. */
+	Hole hole(int number) {
+		return new Hole(grid.place(number), chains.cuts(number));
+	}
+
+	/** Some holes by their numbers. */
+	List<Hole> holes(int[] numbers) {
+		return new AbstractList<>() {
+
+			@Override
+			public Hole get(int index) {
+				return hole(numbers[index]);
+			}
+
+			@Override
+			public int size() {
+				return numbers.length;
+			}
+		};
+	}
+
+	List<Hole> all() {
+		return new AbstractList<>() {
+
+			@Override
+			public Hole get(int index) {
+				return hole(index);
+			}
+
+			@Override
+			public int size() {
+				return count();
+			}
+		};
+	}
+
+	/** Whether a cut makes a hole. */
+	boolean made(int number) {
+		return chains.made(number);
+	}
+
+	/** A number for what is done at a hole, and which of it before a step: the same for holes where that differs in place, block and time alone. */
+	synchronized int history(int number, int order) {
+		return chains.history(number, order, pairs);
+	}
+
+	/** Marks the number of the hole that has a place as its own. */
+	void mark(Place place, BitSet numbers) {
+		int number = at(place, 0);
+		if (number >= 0) {
+			numbers.set(number);
+		}
+	}
+
+	boolean unknownPlaces() {
+		return unknownPlaces;
+	}
+
+	/** The number of the hole at a place, the nearest within the tolerance or a distance in mm beyond it; -1 where there is none or the place is not known. */
+	int at(Place place, double within) {
+		return place.known() ? grid.nearest(grid.knownFrame(place), place.u(), place.v(), HoleBook.within(Math.max(tolerance, within))) : -1;
+	}
+
+	/** The numbers of the holes at the places of a row, of which the first is given; each has one. */
+	int[] at(Place first, Step.Row row) {
+		int[] numbers = new int[row.count()];
+		int frame = grid.knownFrame(first);
+		for (int i = 0; i < numbers.length; i++) {
+			numbers[i] = grid.nearest(frame, row.x(i), row.y(i), HoleBook.within(tolerance));
+		}
+		return numbers;
+	}
+
+	/** The hole at a place; untouched where there is none. */
+	Hole hole(Place place, double within) {
+		int number = at(place, within);
+		return number < 0 ? Hole.untouched(place) : hole(number);
+	}
+
+	Optional<Hole> nearest(Place place, double distance) {
+		return near(place, distance).stream().findFirst();
+	}
+
+	List<Hole> near(Place place, double distance) {
+		return place.known() ? grid.near(grid.knownFrame(place), place.u(), place.v(), distance).stream().map(this::hole).toList() : List.of();
+	}
+}
