@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.ProfileKey;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
@@ -21,12 +22,12 @@ public final class DrilledAfterThreading extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		List<Visit> spoiled = visits.where(v -> again(v).isPresent());
+		List<Visit> spoiled = visits.where(v -> again(v, work).isPresent());
 		if (spoiled.isEmpty()) {
 			return;
 		}
 		Visit first = spoiled.get(0);
-		Cut cut = again(first).orElseThrow();
+		Cut cut = again(first, work).orElseThrow();
 		Figures figures = new Figures(first.modal().unit());
 		String with = cut.diameter().map(d -> " with diameter " + figures.length(d.value())).orElse("");
 		String message = "the hole at " + at(first.hole().place(), figures) + " is drilled again" + with + " after " + operation.tool().name()
@@ -38,7 +39,7 @@ public final class DrilledAfterThreading extends HoleRule {
 	}
 
 	/** A later cut as wide as the hole and deeper than half of it; a counterbore at the top, or a smaller hole through the bottom, is none. */
-	private static Optional<Cut> again(Visit visit) {
+	private static Optional<Cut> again(Visit visit, Work work) {
 		Optional<Cut> before = visit.hole().deepestBefore(visit.order());
 		if (before.isEmpty()) {
 			return Optional.empty();
@@ -48,6 +49,12 @@ public final class DrilledAfterThreading extends HoleRule {
 		return visit.hole().making().stream().filter(c -> c.order() > visit.order() && c.direction() * (c.tip() - half) > 0)
 				.filter(c -> c.tool().number() > 0 && visit.hole().makingBefore(visit.order()).stream().anyMatch(b -> b.tool().number() == c.tool().number())
 						|| c.diameter().map(Fact::value).filter(d -> d > size - 0.05).isPresent())
-				.findFirst();
+				.filter(c -> !nextPart(c, visit, work)).findFirst();
+	}
+
+	/** On a lathe the block that made the hole comes again for the next part of the bar. */
+	private static boolean nextPart(Cut cut, Visit visit, Work work) {
+		return work.shop().profile().is(ProfileKey.KIND, "turning")
+				&& visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()));
 	}
 }
