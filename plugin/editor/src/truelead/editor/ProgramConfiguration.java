@@ -22,6 +22,7 @@ import truelead.editor.complete.ProgramProposals;
 import truelead.editor.fix.FixProcessor;
 import truelead.editor.hover.AtCaret;
 import truelead.editor.hover.ProgramHover;
+import truelead.editor.look.WrappedText;
 import truelead.editor.navigate.NameLinks;
 
 /** What the program editor hangs on its viewer. Colours are not here: see {@link truelead.editor.look.VisibleColours}. */
@@ -80,7 +81,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	public IQuickAssistAssistant getQuickAssistAssistant(ISourceViewer viewer) {
 		QuickAssistAssistant assistant = new QuickAssistAssistant();
 		assistant.setQuickAssistProcessor(new FixProcessor());
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", null));
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", new WrappedText()));
 		return assistant;
 	}
 
@@ -88,7 +89,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	public IContentAssistant getContentAssistant(ISourceViewer viewer) {
 		ContentAssistant assistant = new ContentAssistant(true);
 		assistant.setContentAssistProcessor(new ProgramProposals(editor), IDocument.DEFAULT_CONTENT_TYPE);
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", null));
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", new WrappedText()));
 		assistant.enableColoredLabels(false);
 		return assistant;
 	}

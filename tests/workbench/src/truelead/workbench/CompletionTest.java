@@ -2,16 +2,11 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The completion key proposes what may stand at the caret, and enter puts it there. */
 class CompletionTest {
@@ -30,10 +25,8 @@ class CompletionTest {
 			Screen.press(0, SWT.BS);
 		}
 		Screen.idle(400);
-		Screen.chord(SWT.CTRL, ' ');
-		Screen.waitUntil("proposals", () -> !proposals().isEmpty());
-		assertThat(proposals().get(0)).isEqualTo("F520 — S520 × 1 for M6x1");
-		take("F520");
+		assertThat(Proposals.at(SWT.CTRL, ' ').get(0)).isEqualTo("F520 — S520 × 1 for M6x1");
+		Proposals.take("F520");
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 	}
 
@@ -45,7 +38,7 @@ class CompletionTest {
 		Screen.press(0, SWT.CR, '\r');
 		Screen.type("G8");
 		Screen.chord(SWT.CTRL, ' ');
-		Screen.waitUntil("proposals", () -> proposals().contains("G84 — tap"));
+		Screen.waitUntil("proposals", () -> Proposals.shown().contains("G84 — tap"));
 	}
 
 	@Test
@@ -59,36 +52,48 @@ class CompletionTest {
 		Screen.type("form");
 		assertThat(program.document().get()).contains("HOLES)\n(M8X1.25 DEPTH 12)\nform\n");
 		Screen.chord(SWT.CTRL, ' ');
-		Screen.waitUntil("proposals, not " + proposals(), () -> proposals().stream().anyMatch(text -> text.startsWith("form-tap")));
-		take("form-tap");
+		Screen.waitUntil("proposals, not " + Proposals.shown(), () -> Proposals.shown().stream().anyMatch(text -> text.startsWith("form-tap")));
+		Proposals.take("form-tap");
 		Screen.waitUntil("blocks", () -> program.document().get().contains("FORM TAP"));
 		String text = program.document().get();
 		assertThat(text).contains("T6 M6").contains("G84").contains("H6").doesNotContain("\nform");
 	}
 
+	@Test
+	void threadsAndNotesAreProposedInAComment() {
+		OpenProgram program = open(Programs.GOOD);
+		program.caretBehind("(M6X1 TAP)");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type("(M10X");
+		Screen.idle(400);
+		assertThat(Proposals.at(SWT.CTRL, ' ')).anyMatch(text -> text.startsWith("M10x1.5: pitch 1.5")).anyMatch(text -> text.startsWith("M10x1: pitch 1"));
+		Proposals.take("M10x1.25");
+		assertThat(program.document().get()).contains("(M10X1.25)");
+		program.caretBehind("(M10X1.25)");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type("(TH");
+		Screen.idle(400);
+		assertThat(Proposals.at(SWT.CTRL, ' ')).anyMatch(text -> text.startsWith("THREAD:"));
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "drill-and-tap, G84, TAP M8X1.25", "thread-mill, G3, THREAD MILL" })
+	void templatesComputeSpeedFeedDepthsAndHelixFromTheCallout(String template, String block, String tool) {
+		OpenProgram program = open(Programs.GOOD);
+		program.caretBehind("(FOUR M6 HOLES)");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type("(M8X1.25 DEPTH 12)");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type(template.substring(0, 5));
+		Proposals.at(SWT.CTRL, ' ');
+		Proposals.take(template);
+		Screen.waitUntil("blocks", () -> program.document().get().contains(tool));
+		assertThat(program.document().get()).contains(block, "DIA 6.8");
+		Screen.idle(1000);
+		assertThat(program.findings()).as("our own check of what was put in").allMatch(finding -> finding.type().equals("information"));
+	}
+
 	private static OpenProgram open(String text) {
 		return OpenProgram.open(OpenProgram.file("complete.nc", text));
-	}
-
-	/** Double-clicks the proposal: without a window manager keys do not reach the text while a list stands over it. */
-	private static void take(String words) {
-		Table table = tables().findFirst().orElseThrow();
-		TableItem item = Arrays.stream(table.getItems()).filter(found -> found.getText().startsWith(words)).findFirst().orElseThrow();
-		table.setSelection(item);
-		Event doubleClick = new Event();
-		doubleClick.item = item;
-		table.notifyListeners(SWT.Selection, doubleClick);
-		table.notifyListeners(SWT.DefaultSelection, doubleClick);
-		Screen.settle();
-	}
-
-	/** What the open list of proposals shows; empty where none is open. */
-	private static List<String> proposals() {
-		return tables().flatMap(table -> Arrays.stream(table.getItems())).map(TableItem::getText).toList();
-	}
-
-	private static Stream<Table> tables() {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()).flatMap(shell -> Arrays.stream(shell.getChildren()))
-				.filter(Table.class::isInstance).map(Table.class::cast);
 	}
 }

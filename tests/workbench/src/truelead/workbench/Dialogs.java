@@ -27,8 +27,11 @@ final class Dialogs {
 		display.timerExec(300, () -> {
 			try {
 				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
-				shell(title).forceActive();
-				Screen.waitUntil("focus in the dialog", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
+				for (int tries = 0; tries < 20 && !hasFocus(title); tries++) {
+					shell(title).forceActive();
+					Screen.idle(200);
+				}
+				Screen.waitUntil("focus in the dialog", () -> hasFocus(title));
 				Screen.idle(300);
 				inside.run();
 				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
@@ -39,6 +42,11 @@ final class Dialogs {
 		});
 		opening.run();
 		assertThat(failures).isEmpty();
+	}
+
+	private static boolean hasFocus(String title) {
+		Control focus = Display.getCurrent().getFocusControl();
+		return focus != null && focus.getShell() == shell(title);
 	}
 
 	/** Does something on a page of the preferences and applies it by the enter key. */

@@ -2,19 +2,20 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ProjectScope;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.ide.IDE;
 import org.junit.jupiter.api.AfterEach;
@@ -26,6 +27,9 @@ class FixesTest {
 
 	private static final String OURS = "truelead.editor.finding";
 
+	/** A second tap with a wrong feed. */
+	private static final String WRONG_FEEDS = Programs.WRONG_FEED.replace("M30", "G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30");
+
 	@AfterEach
 	void close() {
 		OpenProgram.closeAll();
@@ -33,18 +37,71 @@ class FixesTest {
 
 	@Test
 	void theQuickFixKeyCorrectsTheFeedAndOneUndoTakesItBack() {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("fix.nc", Programs.WRONG_FEED));
-		program.waitFor("F500");
-		program.caretBehind("R5. F5");
-		Screen.chord(SWT.CTRL, '1');
-		Screen.waitUntil("proposals", () -> proposals() != null);
-		assertThat(Arrays.stream(proposals().getItems()).map(item -> item.getText())).anyMatch(text -> text.contains("F520"));
-		take("F520");
+		OpenProgram program = atFeed("fix.nc", Programs.WRONG_FEED);
+		assertThat(Proposals.at(SWT.CTRL, '1')).contains("Change F500 to F520");
+		Proposals.take("F520");
 		program.waitGone("F500");
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 		Screen.chord(SWT.CTRL, 'z');
 		program.waitFor("F500");
 		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED);
+	}
+
+	@Test
+	void allOfAKindAreCorrectedAtOnceAndOneUndoTakesAllBack() {
+		OpenProgram program = atFeed("all.nc", WRONG_FEEDS);
+		program.waitFor("F380");
+		Proposals.at(SWT.CTRL, '1');
+		Proposals.take("Fix every feed-off-pitch in this program");
+		program.waitGone("F500");
+		program.waitGone("F380");
+		assertThat(program.document().get()).isEqualTo(WRONG_FEEDS.replace("F500", "F520").replace("F380", "F400"));
+		Screen.chord(SWT.CTRL, 'z');
+		Screen.waitUntil("both as they were", () -> program.document().get().equals(WRONG_FEEDS));
+	}
+
+	@Test
+	void aFixThatIsNotSafeUnreadSaysSoAndWhy() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("look.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
+		program.waitFor("14.5 mm deep");
+		program.caretBehind("G99 G84 Z-1");
+		assertThat(Proposals.at(SWT.CTRL, '1')).anyMatch(text -> text.startsWith("Change Z-15. to Z-") && text.endsWith(" (look first)"));
+		assertThat(Proposals.told("(look first)")).contains("14.5 mm deep").endsWith("see that wall and drawing allow the deeper hole");
+	}
+
+	@Test
+	void aDirtyProgramIsCorrectedWhereTheFindingIsNow() {
+		OpenProgram program = atFeed("dirty.nc", Programs.WRONG_FEED);
+		program.widget().setSelection(2);
+		Screen.type("(FIRST SIDE)");
+		Screen.press(0, SWT.CR, '\r');
+		program.waitFor("F500");
+		program.caretBehind("R5. F5");
+		Proposals.at(SWT.CTRL, '1');
+		Proposals.take("F520");
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo("%\n(FIRST SIDE)\n" + Programs.GOOD.substring(2));
+	}
+
+	@Test
+	void aValueIsWrittenAsTheProgrammerWritesThem() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("inch.nc", "%\no5 (quarter twenty)\ng17 g20 g40 g80 g90 g94\ng54\nt1 m6 (drill .201)\ng0 x1. y1. s1200 m3\ng43 z1. h1\n"
+				+ "g99 g81 z-1. r.1 f6.\ng80\nt2 m6 (1/4-20 unc tap)\ng0 x1. y1. s500 m3\ng43 z1. h2\ng99 g84 z-.6 r.2  f20.\ng80\nm30\n%\n"));
+		program.waitFor("1/4-20");
+		program.caretBehind("r.2  f2");
+		Proposals.at(SWT.CTRL, '1');
+		Proposals.take("F25.");
+		Screen.waitUntil("lower case, a point and the spaces as they were, not " + program.document().get(), () -> program.document().get().contains("z-.6 r.2  f25.\n"));
+	}
+
+	@Test
+	void theHoverAtAKeyOffersTheSameFix() {
+		OpenProgram program = atFeed("told.nc", Programs.WRONG_FEED);
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("the fix", () -> links().stream().anyMatch(link -> link.getText().equals("<a>Change F500 to F520</a>")));
+		Screen.press(0, SWT.CR, '\r');
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 	}
 
 	@Test
@@ -64,37 +121,48 @@ class FixesTest {
 	}
 
 	@Test
-	void theRuleOfAFindingIsToldToSpeakSofterInThisProject() throws BackingStoreException {
-		IFile file = OpenProgram.file("softer.nc", Programs.WRONG_FEED);
-		OpenProgram program = OpenProgram.open(file);
+	void theSeverityOfAFindingsRuleIsSetFromTheFinding() throws BackingStoreException {
+		OpenProgram program = atFeed("softer.nc", Programs.WRONG_FEED);
+		severity(program, "information", 'p');
+		Screen.waitUntil("information", () -> program.waitFor("F500").type().equals("information"));
+		forget(new ProjectScope(OpenProgram.file("other.nc", "").getProject()).getNode("truelead.editor"));
+		Screen.waitUntil("an error again", () -> program.waitFor("F500").type().equals("error"));
+		severity(program, "warning", 'w');
+		Screen.waitUntil("a warning in the workspace", () -> program.waitFor("F500").type().equals("warning"));
+		forget(InstanceScope.INSTANCE.getNode("truelead.editor"));
+	}
+
+	/** By keys: the word by the arrow keys, the place by its letter. */
+	private static void severity(OpenProgram program, String word, char place) {
+		program.focus();
+		program.caretBehind("R5. F5");
+		Proposals.at(SWT.CTRL, '1');
+		Dialogs.inDialog("Severity of feed-off-pitch", () -> {
+			Screen.chord(SWT.ALT, place);
+			Screen.chord(SWT.ALT, 'v');
+			Combo severity = Dialogs.find(Dialogs.shell("Severity of feed-off-pitch"), Combo.class).get(0);
+			for (int key = 0; key < 5 && !severity.getText().equals(word); key++) {
+				Screen.press(0, SWT.ARROW_DOWN);
+			}
+			Screen.press(0, SWT.CR, '\r');
+		}, () -> Proposals.take("Set the severity of feed-off-pitch"));
+	}
+
+	private static void forget(IEclipsePreferences node) throws BackingStoreException {
+		node.clear();
+		node.flush();
+	}
+
+	private static OpenProgram atFeed(String name, String text) {
+		OpenProgram program = OpenProgram.open(OpenProgram.file(name, text));
 		program.waitFor("F500");
 		program.caretBehind("R5. F5");
-		Screen.chord(SWT.CTRL, '1');
-		Screen.waitUntil("proposals", () -> proposals() != null);
-		take("Report feed-off-pitch as information in this project");
-		Screen.waitUntil("information", () -> program.waitFor("F500").type().equals("information"));
-		IEclipsePreferences ofProject = new ProjectScope(file.getProject()).getNode("truelead.editor");
-		ofProject.clear();
-		ofProject.flush();
-		Screen.waitUntil("an error again", () -> program.waitFor("F500").type().equals("error"));
+		return program;
 	}
 
-	/** Double-clicks the proposal that says the words. */
-	private static void take(String words) {
-		Table table = proposals();
-		TableItem item = Arrays.stream(table.getItems()).filter(found -> found.getText().contains(words)).findFirst().orElseThrow();
-		table.setSelection(item);
-		Event doubleClick = new Event();
-		doubleClick.item = item;
-		table.notifyListeners(SWT.Selection, doubleClick);
-		table.notifyListeners(SWT.DefaultSelection, doubleClick);
-		Screen.settle();
-	}
-
-	/** The list of proposals that stands open; null where none does. */
-	private static Table proposals() {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()).flatMap(shell -> Arrays.stream(shell.getChildren()))
-				.filter(Table.class::isInstance).map(Table.class::cast).filter(Control::isVisible).filter(table -> table.getItemCount() > 0)
-				.findFirst().orElse(null);
+	private static List<Link> links() {
+		List<Link> links = new ArrayList<>();
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().isEmpty()).forEach(shell -> links.addAll(Dialogs.find(shell, Link.class)));
+		return links;
 	}
 }

@@ -11,12 +11,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -42,15 +40,8 @@ class LessonViewTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("why.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");
 		program.caretBehind("R5. F5");
-		Screen.chord(SWT.CTRL, '1');
-		Screen.waitUntil("proposals", () -> proposals() != null);
-		Table list = proposals();
-		TableItem why = Arrays.stream(list.getItems()).filter(item -> item.getText().startsWith("Show me why")).findFirst().orElseThrow();
-		list.setSelection(why);
-		Event chosen = new Event();
-		chosen.item = why;
-		list.notifyListeners(SWT.Selection, chosen);
-		list.notifyListeners(SWT.DefaultSelection, chosen);
+		Proposals.at(SWT.CTRL, '1');
+		Proposals.take("Show me why");
 		Screen.waitUntil("the lesson", () -> page().findView(VIEW) != null && !find(Spinner.class).isEmpty());
 
 		assertThat(said()).startsWith("The feed falls behind: -0.0385 mm a turn");
@@ -105,12 +96,6 @@ class LessonViewTest {
 
 	private static Spinner field(String name) {
 		return find(Spinner.class).stream().filter(spinner -> name.equals(spinner.getData())).findFirst().orElseThrow();
-	}
-
-	private static Table proposals() {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()).flatMap(shell -> Arrays.stream(shell.getChildren()))
-				.filter(Table.class::isInstance).map(Table.class::cast).filter(Control::isVisible).filter(table -> table.getItemCount() > 0)
-				.findFirst().orElse(null);
 	}
 
 	/** Controls of a kind in the view, which is told by its list of lessons. */

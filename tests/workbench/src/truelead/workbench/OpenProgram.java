@@ -110,7 +110,7 @@ record OpenProgram(ITextEditor editor) {
 			Annotation annotation = all.next();
 			Position position = model().getPosition(annotation);
 			String type = annotation.getType();
-			if (position != null && type.startsWith("truelead.editor.") && !type.endsWith(".saved")) {
+			if (position != null && type.startsWith("truelead.editor.") && !type.endsWith(".saved") && !type.endsWith(".occurrence")) {
 				String under = document().get().substring(position.getOffset(), position.getOffset() + position.getLength());
 				shown.add(new Shown(type.substring("truelead.editor.".length()), annotation.getText(), under, position.getOffset()));
 			}

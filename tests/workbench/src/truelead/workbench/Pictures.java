@@ -148,7 +148,7 @@ class Pictures {
 		camera.take("blocks-of-finding");
 		closeLists();
 		edited.focus();
-		Screen.press(SWT.ALT, 0, 'p');
+		Screen.press(SWT.ALT, 0, 'g');
 		camera.take("menu");
 		Screen.press(0, SWT.ESC, SWT.ESC);
 		Screen.press(0, SWT.ESC, SWT.ESC);

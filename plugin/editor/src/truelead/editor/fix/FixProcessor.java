@@ -18,7 +18,6 @@ import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
 import org.eclipse.jface.text.source.Annotation;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
-import truelead.editor.settings.CheckSettings;
 
 /** Offers the fixes of the findings in the caret's line. */
 public final class FixProcessor implements IQuickAssistProcessor {
@@ -47,24 +46,22 @@ public final class FixProcessor implements IQuickAssistProcessor {
 			IRegion line = document.getLineInformationOfOffset(Math.min(invocation.getOffset(), document.getLength()));
 			for (FindingAnnotation found : ShownFindings.at(invocation.getSourceViewer().getAnnotationModel(), line.getOffset(),
 					line.getLength())) {
-				proposals.addAll(Fixes.of(found.checked().check(), found.checked(), found.finding()));
+				proposals.addAll(Fixes.of(found.checked(), found.finding()));
 				WhyProposal.of(found.checked(), found.finding()).ifPresent(proposals::add);
 				rules.add(found.finding().rule());
 			}
-			for (Optional<IProject> scope : scopes(document)) {
-				rules.forEach(rule -> proposals.add(new SeverityProposal(rule, "information", scope)));
-				rules.forEach(rule -> proposals.add(new SeverityProposal(rule, CheckSettings.OFF, scope)));
-			}
+			Optional<IProject> project = projectOf(document);
+			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, project)));
 		} catch (BadLocationException gone) {
 			return new ICompletionProposal[0];
 		}
 		return proposals.toArray(ICompletionProposal[]::new);
 	}
 
-	/** The workspace, and the program's project where it is in one. */
-	private static List<Optional<IProject>> scopes(IDocument document) {
+	/** The program's project; empty where it is in none. */
+	private static Optional<IProject> projectOf(IDocument document) {
 		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
 		IFile file = buffer == null || buffer.getLocation() == null ? null : FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation());
-		return file == null ? List.of(Optional.empty()) : List.of(Optional.empty(), Optional.of(file.getProject()));
+		return Optional.ofNullable(file).map(IFile::getProject);
 	}
 }

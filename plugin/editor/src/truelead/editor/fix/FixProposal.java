@@ -1,5 +1,6 @@
 package truelead.editor.fix;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
@@ -9,23 +10,23 @@ import org.eclipse.swt.graphics.Point;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.editor.check.CheckedText;
-import truelead.editor.check.ProgramCheck;
 
 /** One way to remove a finding, wherever it is offered: at the quick fix key, the ruler, the hover or in the Problems view. */
 public final class FixProposal extends PlainProposal {
 
-	private final ProgramCheck check;
+	private final CheckedText checked;
 	private final Finding finding;
 	private final int choice;
 	private final boolean everywhere;
 	private Optional<Integer> changed = Optional.empty();
 
 	/**
+	 * @param checked    the text that the finding was found in
 	 * @param choice     which of the finding's fixes
 	 * @param everywhere whether all findings of this rule in the program are fixed the same way
 	 */
-	public FixProposal(ProgramCheck check, Finding finding, int choice, boolean everywhere) {
-		this.check = check;
+	public FixProposal(CheckedText checked, Finding finding, int choice, boolean everywhere) {
+		this.checked = checked;
 		this.finding = finding;
 		this.choice = choice;
 		this.everywhere = everywhere;
@@ -41,23 +42,35 @@ public final class FixProposal extends PlainProposal {
 		if (!FixEdit.mayChange(document)) {
 			return;
 		}
-		CheckedText now = check.run(document.get(), 0);
-		List<Fix> fixes = now.shown().stream().filter(this::meant).filter(found -> found.fixes().size() > choice)
-				.map(found -> found.fixes().get(choice)).toList();
+		CheckedText now = checked.check().run(document.get(), 0);
+		List<Fix> fixes = meant(now).stream().filter(found -> found.fixes().size() > choice).map(found -> found.fixes().get(choice))
+				.filter(fix -> fix.safe() || !everywhere).toList();
 		try {
-			changed = FixEdit.apply(document, now, everywhere ? fixes : fixes.stream().limit(1).toList());
+			changed = FixEdit.apply(document, now, fixes);
 		} catch (BadLocationException stale) {
 			ILog.of(FixProposal.class).error("A fix of " + finding.rule() + " does not fit the text", stale);
 		}
 	}
 
-	/** The program is checked again before a change, so a finding is told by its rule, its message and, where several agree, its place. */
-	private boolean meant(Finding found) {
-		if (!found.rule().equals(finding.rule())) {
-			return false;
+	/**
+	 * The program is checked again before a change, and lines may have come or gone since the finding was shown: it is told by rule and message, and
+	 * where several agree it is the one that comes as late among them as it did, or the nearest where there are more or fewer of them now.
+	 */
+	private List<Finding> meant(CheckedText now) {
+		if (everywhere) {
+			return now.shown().stream().filter(found -> found.rule().equals(finding.rule())).toList();
 		}
-		return everywhere || found.message().equals(finding.message()) && found.at().line() == finding.at().line()
-				&& found.at().span().equals(finding.at().span());
+		List<Finding> then = alike(checked);
+		List<Finding> alike = alike(now);
+		if (alike.size() == then.size() && then.contains(finding)) {
+			return List.of(alike.get(then.indexOf(finding)));
+		}
+		return alike.stream().min(Comparator.comparingInt(found -> Math.abs(found.at().line() - finding.at().line()))).stream().toList();
+	}
+
+	private List<Finding> alike(CheckedText text) {
+		return text.shown().stream().filter(found -> found.rule().equals(finding.rule()) && found.message().equals(finding.message()))
+				.sorted(Comparator.comparingInt(found -> found.at().offset())).toList();
 	}
 
 	@Override

@@ -22,7 +22,7 @@ public final class FixResolutions implements IMarkerResolutionGenerator2 {
 	public IMarkerResolution[] getResolutions(IMarker marker) {
 		Optional<MarkedFinding> marked = MarkedFinding.of(marker);
 		List<IMarkerResolution> resolutions = new ArrayList<>();
-		marked.flatMap(MarkedFinding::found).ifPresent(found -> Fixes.of(found.checked().check(), found.checked(), found.finding()).stream()
+		marked.flatMap(MarkedFinding::found).ifPresent(found -> Fixes.of(found.checked(), found.finding()).stream()
 				.map(FixResolution::new).forEach(resolutions::add));
 		marked.filter(finding -> Lessons.ofRule(finding.rule()).isPresent()).map(WhyResolution::new).ifPresent(resolutions::add);
 		return resolutions.toArray(IMarkerResolution[]::new);

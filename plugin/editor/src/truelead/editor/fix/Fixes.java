@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import truelead.checker.rule.Finding;
 import truelead.editor.check.CheckedText;
-import truelead.editor.check.ProgramCheck;
 
 /** The proposals for a finding, best first; the same list at every place that offers them. */
 public final class Fixes {
@@ -13,15 +12,15 @@ public final class Fixes {
 	}
 
 	/** One proposal a fix, and, where the rule was found more than once and its best fix is safe, one for all of its kind. */
-	public static List<FixProposal> of(ProgramCheck check, CheckedText checked, Finding finding) {
+	public static List<FixProposal> of(CheckedText checked, Finding finding) {
 		List<FixProposal> proposals = new ArrayList<>();
 		for (int choice = 0; choice < finding.fixes().size(); choice++) {
 			if (FixEdit.possible(checked, finding.fixes().get(choice))) {
-				proposals.add(new FixProposal(check, finding, choice, false));
+				proposals.add(new FixProposal(checked, finding, choice, false));
 			}
 		}
 		if (!proposals.isEmpty() && finding.fixes().get(0).safe() && severalOf(checked, finding)) {
-			proposals.add(new FixProposal(check, finding, 0, true));
+			proposals.add(new FixProposal(checked, finding, 0, true));
 		}
 		return proposals;
 	}

@@ -3,41 +3,33 @@ package truelead.editor.fix;
 import java.util.Optional;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.jface.text.IDocument;
-import truelead.editor.settings.CheckSettings;
+import org.eclipse.ui.PlatformUI;
 
-/** Sets the severity of a finding's rule for the workspace or for the program's project, from the finding itself. */
+/** Asks how a finding's rule is to be reported in the workspace or in the program's project, from the finding itself. */
 final class SeverityProposal extends PlainProposal {
 
 	private final String rule;
-	private final String word;
 	private final Optional<IProject> project;
 
-	/** @param project whose programs it is set for; empty for all of the workspace */
-	SeverityProposal(String rule, String word, Optional<IProject> project) {
+	/** @param project the program's; empty for a program that is in none */
+	SeverityProposal(String rule, Optional<IProject> project) {
 		this.rule = rule;
-		this.word = word;
 		this.project = project;
 	}
 
 	@Override
 	public void apply(IDocument document) {
-		CheckSettings settings = project.map(CheckSettings::of).orElseGet(CheckSettings::ofWorkspace);
-		settings.severityOf(rule, word);
-		if (project.isPresent()) {
-			settings.severitiesCount(true);
-		}
-		settings.save();
+		new SeverityDialog(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), rule, project).open();
 	}
 
 	@Override
 	public String getDisplayString() {
-		String where = project.isPresent() ? " in this project" : " in this workspace";
-		return CheckSettings.OFF.equals(word) ? "Switch " + rule + " off" + where : "Report " + rule + " as " + word + where;
+		return "Set the severity of " + rule + "\u2026";
 	}
 
 	@Override
 	public String getAdditionalProposalInfo() {
-		return project.isPresent() ? "Changes how every program of the project is judged, for all who share it. Taken back among its properties: CNC Programs, Severities."
-				: "Changes how every program of the workspace is judged, where its project says nothing else. Taken back under Preferences, CNC Programs, Severities.";
+		return "Error, warning, information or off, for " + (project.isPresent() ? "this project or " : "") + "the workspace. Changes how every program there is judged."
+				+ " All rules stand under Preferences and a project's properties: CNC Programs, Severities.";
 	}
 }

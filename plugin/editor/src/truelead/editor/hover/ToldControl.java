@@ -35,7 +35,7 @@ import truelead.editor.fix.WhyProposal;
 final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {
 
 	private static final int WIDEST = 560;
-	private static final int HIGHEST = 460;
+	private static final int HIGHEST = 560;
 
 	/** A finding at many holes has as many blocks; the key for related blocks lists them all. */
 	private static final int MOST_RELATED = 6;
@@ -75,6 +75,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		GridLayoutFactory.swtDefaults().numColumns(1).margins(8, 6).spacing(0, 3).applyTo(content);
 		told.findings().forEach(this::add);
 		told.picture().ifPresent(this::show);
+		told.findings().forEach(this::addGrounds);
 		told.meaning().forEach(line -> label(line, false, 0));
 		colour(getShell().getForeground(), getShell().getBackground());
 		scroll.setContent(content);
@@ -88,16 +89,24 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		}
 		label(finding.message(), true, 0);
 		label(ProgramHover.word(finding.severity()) + " · " + finding.rule(), false, 0);
-		for (FixProposal proposal : Fixes.of(annotation.checked().check(), annotation.checked(), finding)) {
+		for (FixProposal proposal : Fixes.of(annotation.checked(), finding)) {
 			link(proposal, proposal.why());
 		}
 		WhyProposal.of(annotation.checked(), finding).ifPresent(why -> link(why, why.getAdditionalProposalInfo()));
-		finding.related().stream().filter(other -> !other.at().equals(finding.at())).distinct().limit(MOST_RELATED).forEach(other -> link(Visit.words(annotation.checked(), other.at(), other.what()),
-				"Goes to this block", () -> Visit.to(annotation.checked(), other.at())));
 		reasoning(finding.rule()).ifPresent(text -> label(text, false, 0));
+	}
+
+	/** Where its numbers come from, and the other blocks that matter to it; named where there are several findings. */
+	private void addGrounds(FindingAnnotation annotation) {
+		Finding finding = annotation.finding();
+		if (told.findings().size() > 1) {
+			label(finding.rule(), true, 0);
+		}
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
 		}
+		finding.related().stream().filter(other -> !other.at().equals(finding.at())).distinct().limit(MOST_RELATED).forEach(other -> link(Visit.words(annotation.checked(), other.at(), other.what()),
+				"Goes to this block", () -> Visit.to(annotation.checked(), other.at())));
 	}
 
 	/** The picture, with the same in words for those who cannot see it. */

@@ -45,7 +45,7 @@ public final class QuickPick extends PopupDialog {
 		sought.setMessage("type to narrow");
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(sought);
 		tree = new TreeViewer(area, SWT.SINGLE | SWT.V_SCROLL | SWT.H_SCROLL);
-		GridDataFactory.fillDefaults().grab(true, true).hint(460, 300).applyTo(tree.getControl());
+		GridDataFactory.fillDefaults().grab(true, true).hint(640, 320).applyTo(tree.getControl());
 		tree.setContentProvider(new EntryContent());
 		tree.setLabelProvider(new EntryLabels());
 		tree.addFilter(new Narrow());
