@@ -1,5 +1,6 @@
 package truelead.checker.machine;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -60,6 +61,11 @@ final class BlockExecutor {
 	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
 	boolean row(CallFrame frame, boolean skippable) {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
+	}
+
+	/** All that later blocks depend on, the modal state aside. */
+	List<Object> memory() {
+		return List.of(motionBefore, data, motion.memory(), shifts.memory(), passes.memory(), cycles.memory());
 	}
 
 	/** Whether the words of the next block are machine coordinates, by a statement beside them. */

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +38,9 @@ final class CallFrame {
 	List<Value> arguments = List.of();
 	int line;
 	int repeatsLeft;
+	/** The blocks from this line on to here were passed one after the other, and nothing could have led elsewhere. */
+	int straight;
+	private int behind;
 
 	CallFrame(Source source, Optional<BlockRef> caller, int start, int end, boolean ownLocals, boolean oWord, int repeats) {
 		this.source = source;
@@ -46,7 +50,38 @@ final class CallFrame {
 		this.ownLocals = ownLocals;
 		this.oWord = oWord;
 		this.line = start;
+		this.straight = start;
+		this.behind = start;
 		this.repeatsLeft = repeats - 1;
+	}
+
+	/** The line at which it stands; the next one is its next, if nothing leads elsewhere. */
+	int pass() {
+		passedTo(line + 1);
+		return line - 1;
+	}
+
+	/** All lines up to this one are passed at once. */
+	void passedTo(int next) {
+		straight = line == behind ? straight : line;
+		behind = next;
+		line = next;
+	}
+
+	/** All that its further way depends on. */
+	List<Object> memory() {
+		List<Object> memory = new ArrayList<>(List.of(source, line, start, end, repeatsLeft, arguments));
+		loops.forEach(loop -> memory.addAll(List.of(loop.line, loop.name, loop.left)));
+		return memory;
+	}
+
+	/** Passes left in loops and repeats that count them. */
+	int passesLeft() {
+		int left = repeatsLeft;
+		for (Loop loop : loops) {
+			left += loop.left;
+		}
+		return left;
 	}
 
 	/** Opens a loop, closing what a jump out of it or of inner ones has left open. */

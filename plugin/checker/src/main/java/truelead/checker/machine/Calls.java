@@ -10,8 +10,12 @@ import truelead.grammar.Element;
 /** Calls of subprograms and macros, their returns, and the end of the program. */
 final class Calls {
 
-	/** Where a called program is. */
-	record Found(Source source, int start, int end, int repeats) {
+	/** Where a called program is; {@code reading} says how its number is read where that may surprise. */
+	record Found(Source source, int start, int end, int repeats, String reading) {
+
+		Found(Source source, int start, int end, int repeats) {
+			this(source, start, end, repeats, "");
+		}
 	}
 
 	/** O9000 to O9999 are kept for the machine's maker, and probes' cycles are put there (common practice, no source). */
@@ -76,6 +80,11 @@ final class Calls {
 		return modalArguments != null || richer.modal();
 	}
 
+	/** All that later blocks depend on. */
+	List<Object> memory() {
+		return List.of(Optional.ofNullable(modalArguments), modalProgram, flow.frames().contains(modalFrame), richer.memory());
+	}
+
 	/** Calls of richer languages. */
 	RicherCalls richer() {
 		return richer;
@@ -124,6 +133,9 @@ final class Calls {
 	}
 
 	private void call(Words words, WordRef word) {
+		if (words.has('P') && !words.ref('P').literal()) {
+			flow.endless().decided();
+		}
 		if (words.name('P').isPresent()) {
 			named(words.name('P').get(), word);
 			return;
@@ -204,7 +216,8 @@ final class Calls {
 		if (exact.isPresent() || program <= 9999) {
 			return exact;
 		}
-		return exact(program % 10_000, program / 10_000);
+		String reading = " (P" + program + " is read as " + program / 10_000 + " calls of O" + program % 10_000 + ")";
+		return exact(program % 10_000, program / 10_000).map(found -> new Found(found.source, found.start, found.end, found.repeats, reading));
 	}
 
 	private Optional<Found> exact(int program, int repeats) {
@@ -228,11 +241,14 @@ final class Calls {
 
 	/** Goes into a program; false where calls are too deep, or it is to be passed no times. */
 	boolean enter(Found found, boolean ownLocals, boolean oWord, Optional<WordRef> word) {
-		if (flow.frames().size() > deepest) {
-			out.notFollowed(flow.block(), "calls are more than " + deepest + " deep: this one is not followed", word);
+		if (found.repeats < 1) {
 			return false;
 		}
-		if (found.repeats < 1) {
+		boolean forEver = flow.endless().callsItself(found);
+		if (forEver || flow.frames().size() > deepest) {
+			out.stopped(flow.block(), (forEver ? "the program calls itself without end" : "calls are more than " + deepest + " deep")
+					+ found.reading + ": a control stops here with an alarm", word);
+			flow.stop();
 			return false;
 		}
 		out.event(flow.block(), Step.EventKind.SUB_CALL, word, Setting.NONE);
@@ -285,8 +301,16 @@ final class Calls {
 		boolean again = called && flow.frames().peek() == frame;
 		if (words.has('P') && !again) {
 			CallFrame back = flow.frames().peek();
-			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> flow.goTo(back, line),
+			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> backTo(back, line, called, word),
 					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program", Optional.of(words.ref('P'))));
+		}
+	}
+
+	private void backTo(CallFrame frame, int line, boolean called, WordRef word) {
+		if (called) {
+			flow.goTo(frame, line);
+		} else {
+			flow.beginAgain(frame, line, word);
 		}
 	}
 

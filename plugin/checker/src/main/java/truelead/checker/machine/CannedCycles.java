@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -42,6 +43,11 @@ final class CannedCycles {
 	/** Whether a cycle is in force. */
 	boolean on() {
 		return cycle != null;
+	}
+
+	/** All that later blocks depend on. */
+	List<Object> memory() {
+		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, rigidByCycle);
 	}
 
 	/** A block starts a cycle or changes to another one. */

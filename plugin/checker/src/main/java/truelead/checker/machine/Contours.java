@@ -51,7 +51,7 @@ final class Contours {
 		Point to = new Point(Double.isNaN(contour.x()) ? from.x() : contour.x() * mm, Double.isNaN(contour.y()) ? from.y() : contour.y() * mm,
 				Double.isNaN(contour.z()) ? from.z() : contour.z() * mm);
 		state.place.moveTo(to);
-		frame.line = base + contour.to();
+		frame.passedTo(base + contour.to());
 		BlockRef last = ref(frame, contour.to() - 1, skippable);
 		boolean levels = passage.levels() || passage.entryLevels() && contour.entry().z() * mm != from.z();
 		out.step(new Step.Contour(last, state.modal(), cutting.isEmpty() ? last : ref(frame, passage.cuts(), skippable), cutting,

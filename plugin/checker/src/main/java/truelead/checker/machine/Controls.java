@@ -68,7 +68,7 @@ final class Controls {
 	}
 
 	private Value condition(List<Expression> values) {
-		return flow.evaluator().value(values.get(0)).inArithmetic();
+		return flow.endless().condition(values.get(0));
 	}
 
 	/** The end of one branch: behind the last; where it is not known which one the machine takes, into the next. */
@@ -82,6 +82,7 @@ final class Controls {
 	}
 
 	private void count(CallFrame frame, Structures.Structure structure, List<Expression> values) {
+		flow.endless().decided();
 		Value first = values.isEmpty() ? Value.unknown("") : flow.evaluator().value(values.get(1)).inArithmetic();
 		Value last = values.isEmpty() ? Value.unknown("") : flow.evaluator().value(values.get(2)).inArithmetic();
 		if (!values.isEmpty()) {
@@ -129,6 +130,7 @@ final class Controls {
 		Block opening = frame.source.block(structure.open());
 		for (Element element : opening.elements()) {
 			if (element instanceof Element.Control control && control.keyword() == ControlKeyword.FOR) {
+				flow.endless().decided();
 				Value counted = flow.evaluator().value(control.values().get(0)).inArithmetic();
 				Value next = counted.known() ? Value.of(counted.number() + 1) : counted;
 				Value last = flow.evaluator().value(control.values().get(2)).inArithmetic();

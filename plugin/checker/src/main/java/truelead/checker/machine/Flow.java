@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -28,6 +29,8 @@ final class Flow {
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
 	private final boolean assignAfterBlock;
 	private final java.util.Set<Integer> skipLevels;
+	private final EndlessLoops endless;
+	private final List<Supplier<Object>> memory;
 	private Optional<BlockRef> lastJumpBack = Optional.empty();
 	private BlockRef block;
 	private boolean ended;
@@ -49,6 +52,8 @@ final class Flow {
 		this.assignments = new Assignments(this, variables, state, doubts);
 		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
 		this.skipLevels = state.profile.blockDelete();
+		this.endless = new EndlessLoops(frames, evaluator);
+		this.memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory, calls::memory, variables::memory);
 	}
 
 	Variables variables() {
@@ -124,7 +129,7 @@ final class Flow {
 	}
 
 	private void step(CallFrame frame) {
-		int line = frame.line++;
+		int line = frame.pass();
 		Block read = frame.source.block(line);
 		List<Element> elements = read.elements();
 		if (elements.isEmpty()) {
@@ -233,7 +238,7 @@ final class Flow {
 
 	/** Whether a condition holds; one that is not known is said so, and does not hold. */
 	boolean holds(Expression condition) {
-		Value value = evaluator.value(condition).inArithmetic();
+		Value value = endless.condition(condition);
 		if (!value.known()) {
 			out.notFollowed(block, "which way the program goes here is not known: " + value.why(), Optional.empty());
 		}
@@ -245,12 +250,39 @@ final class Flow {
 		assignments.assign(target, value);
 	}
 
-	/** Goes on at a line of the same program. */
+	/** Loops that never end. */
+	EndlessLoops endless() {
+		return endless;
+	}
+
+	/** Goes on at a line of the same program, which ends where it would do so for ever. */
 	void goTo(CallFrame frame, int line) {
-		if (line < frame.line) {
-			lastJumpBack = Optional.of(block);
+		Optional<String> why = forEver(frame, line);
+		if (why.isPresent() && EndlessLoops.stops(frame, line, state.profile)) {
+			out.remark(block, "endless", why.get() + " but by the operator, for whom it stops", Optional.empty());
+			end(Optional.empty());
+		} else if (why.isPresent()) {
+			out.stopped(block, why.get(), Optional.empty());
+			ended = true;
 		}
 		frame.line = line;
+	}
+
+	/** The end of a main program that begins again at a line, part after part; a counted one goes on there. */
+	void beginAgain(CallFrame frame, int line, WordRef word) {
+		if (forEver(frame, line).isPresent()) {
+			end(Optional.of(word));
+		}
+		frame.line = line;
+	}
+
+	private Optional<String> forEver(CallFrame frame, int line) {
+		if (line >= frame.line) {
+			return Optional.empty();
+		}
+		lastJumpBack = Optional.of(block);
+		int print = 31 * (31 * variables.print() + state.place.here().hashCode()) + frame.passesLeft();
+		return doubts.statement().isPresent() ? Optional.empty() : endless.back(frame, line, print, memory);
 	}
 
 	/** The end of the program, wherever it is called from. */

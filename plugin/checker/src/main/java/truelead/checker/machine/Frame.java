@@ -1,5 +1,7 @@
 package truelead.checker.machine;
 
+import java.util.Arrays;
+
 /**
  * How programmed coordinates lie in the frame of the work offset: a matrix of turn, scale and mirror, and a shift. Immutable. Terms with a
  * zero factor are left out, so that an axis that is not known does not spoil the others.
@@ -20,6 +22,16 @@ final class Frame {
 			plain &= turn[i] == (i % 4 == 0 ? 1 : 0);
 		}
 		this.same = plain && shift[0] == 0 && shift[1] == 0 && shift[2] == 0;
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return other instanceof Frame frame && Arrays.equals(turn, frame.turn) && Arrays.equals(shift, frame.shift);
+	}
+
+	@Override
+	public int hashCode() {
+		return 31 * Arrays.hashCode(turn) + Arrays.hashCode(shift);
 	}
 
 	/** Shifted by some mm along each axis. */

@@ -14,7 +14,7 @@ final class Jumps {
 
 	/** Makes the jump where its condition holds; a place that is not there, or not known, ends the program. */
 	static void jump(Flow flow, CallFrame frame, Element.Jump jump, MachineProfile profile) {
-		Value condition = jump.condition().map(flow.evaluator()::value).orElse(Value.ONE).inArithmetic();
+		Value condition = jump.condition().map(flow.endless()::condition).orElse(Value.ONE);
 		if (!condition.known() || condition.number() != 0) {
 			go(flow, frame, jump.target(), condition, profile);
 		}
@@ -22,6 +22,7 @@ final class Jumps {
 
 	/** Jumps to the target of the first value that fits, else to the one for all others. */
 	static void choose(Flow flow, CallFrame frame, Element.Choice choice, MachineProfile profile) {
+		flow.endless().decided();
 		Value value = flow.evaluator().value(choice.value()).inArithmetic();
 		for (int i = 0; i < choice.values().size(); i++) {
 			Value one = flow.evaluator().value(choice.values().get(i)).inArithmetic();
@@ -56,6 +57,9 @@ final class Jumps {
 			if (line.isPresent()) {
 				return line;
 			}
+		}
+		if (!(target instanceof Expression.Number)) {
+			flow.endless().decided();
 		}
 		Value number = flow.evaluator().value(target);
 		return number.known() ? frame.source.outline().blockNumber((int) Math.round(number.number()), frame.line - 1) : OptionalInt.empty();

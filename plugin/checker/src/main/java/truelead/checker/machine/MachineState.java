@@ -1,5 +1,6 @@
 package truelead.checker.machine;
 
+import java.util.List;
 import java.util.Optional;
 
 /** The modal state while a program runs. Whoever changes a field calls {@link #changed()}; {@link #modal()} is shared until then. */
@@ -129,6 +130,11 @@ final class MachineState {
 			lockedModal = modal(plane, true);
 		}
 		return lockedModal;
+	}
+
+	/** All that later steps depend on, the place included. */
+	List<Object> memory() {
+		return List.of(modal(), place.memory(), selectedTool, changeCodeSeen, lockedByCode, tappingMode, arcCentreAbsolute, motion, motionCode, unfollowed);
 	}
 
 	private Modal modal(Plane asPlane, boolean locked) {

@@ -15,7 +15,7 @@ final class MacroLoops {
 		int line = frame.line - 1;
 		String name = name(flow, loop.number());
 		boolean again = frame.loop(name).filter(open -> open.line == line).isPresent();
-		Value value = loop.condition().map(flow.evaluator()::value).orElse(Value.ONE).inArithmetic();
+		Value value = loop.condition().map(flow.endless()::condition).orElse(Value.ONE);
 		if (!value.known()) {
 			flow.out().notFollowed(flow.block(), "how often this loop is passed is not known: " + value.why(), Optional.empty());
 		}

@@ -1,5 +1,6 @@
 package truelead.checker.machine;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Makes motions of axis words: straight, arcs, synchronised, homing. */
@@ -36,6 +37,11 @@ final class Motion {
 
 	Polar polar() {
 		return polar;
+	}
+
+	/** What later blocks depend on. */
+	List<Object> memory() {
+		return List.of(lead, polar.memory());
 	}
 
 	/** Whether the block has words of linear axes. */

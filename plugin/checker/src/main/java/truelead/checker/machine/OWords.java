@@ -102,6 +102,7 @@ final class OWords {
 	}
 
 	private void repeat(CallFrame frame, String name, int line, Element.OStatement statement) {
+		flow.endless().decided();
 		Value count = statement.arguments().isEmpty() ? Value.unknown("no count is written") : flow.evaluator().value(statement.arguments().get(0)).inArithmetic();
 		if (!count.known()) {
 			flow.out().notFollowed(flow.block(), "how often this loop is passed is not known: " + count.why(), Optional.empty());
@@ -115,6 +116,7 @@ final class OWords {
 	}
 
 	private void again(CallFrame frame, CallFrame.Loop open) {
+		flow.endless().decided();
 		if (open.left > 0) {
 			open.left--;
 			flow.goTo(frame, open.line + 1);

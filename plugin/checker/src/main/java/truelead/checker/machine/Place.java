@@ -236,6 +236,12 @@ final class Place {
 		compose();
 	}
 
+	/** All that later places depend on. */
+	List<Object> memory() {
+		return List.of(here, lastOffsetHere, lastOffset, workOffset, rotary, local, position, rotation, scale, mirror, positionKey, tiltKey, frameNumber,
+				Map.copyOf(offsetData), offsetVariables.toString(), List.of(moved[0], moved[1], moved[2], somewhere[0], somewhere[1], somewhere[2]));
+	}
+
 	private void compose() {
 		frame = position.after(local).after(rotation.after(scale.after(mirror)));
 		state.changed();

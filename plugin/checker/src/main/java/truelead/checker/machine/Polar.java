@@ -1,5 +1,7 @@
 package truelead.checker.machine;
 
+import java.util.List;
+
 /** Polar words: the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on. */
 final class Polar {
 
@@ -14,6 +16,10 @@ final class Polar {
 
 	Polar(MachineState state) {
 		this.state = state;
+	}
+
+	List<Object> memory() {
+		return List.of(on, centreFirst, centreSecond, radius, degrees);
 	}
 
 	boolean on() {

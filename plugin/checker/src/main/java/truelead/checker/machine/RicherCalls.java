@@ -97,6 +97,11 @@ final class RicherCalls {
 		return found || call.name().isEmpty();
 	}
 
+	/** What later blocks depend on. */
+	List<Object> memory() {
+		return List.of(modal, modalFrame.filter(flow.frames()::contains).isPresent());
+	}
+
 	/** Whether every motion calls a subprogram. */
 	boolean modal() {
 		return modal.isPresent();

@@ -28,7 +28,7 @@ final class Rows {
 			return false;
 		}
 		cycles.row(frame.source.ref(frame.line, frame.caller, skippable), run);
-		frame.line = behind;
+		frame.passedTo(behind);
 		return true;
 	}
 

@@ -26,6 +26,11 @@ final class Shifts {
 		this.out = out;
 	}
 
+	/** What later blocks depend on. */
+	List<Object> memory() {
+		return List.of(angle, localShift[0], localShift[1], localShift[2]);
+	}
+
 	/** G52: a local zero; G52 X0 Y0 takes it back. */
 	void local(Words words) {
 		for (int axis = 0; axis < 3; axis++) {

@@ -14,6 +14,11 @@ final class TurningPasses {
 		this.out = out;
 	}
 
+	/** What later blocks depend on. */
+	Object memory() {
+		return end;
+	}
+
 	/**
 	 * A pass of turning from where the tool stands: across to the words' X, along to their Z, and back to where it began. A thread's lead is F. A
 	 * block without a G code repeats the pass before it but for the words that it has.

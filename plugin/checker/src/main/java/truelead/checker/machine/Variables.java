@@ -1,9 +1,11 @@
 package truelead.checker.machine;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +27,7 @@ final class Variables {
 		final Map<String, Value> named = new HashMap<>();
 		final Set<String> defined = new HashSet<>();
 		final Value unset;
+		int print;
 
 		Level(Value unset) {
 			this.unset = unset;
@@ -36,6 +39,7 @@ final class Variables {
 	private final Deque<Level> levels = new ArrayDeque<>();
 	private final IntFunction<Value> system;
 	private final boolean unsetIsZero;
+	private int print;
 
 	/** Variables with nothing set; {@code system} answers numbers from 1000 on, with null where the machine does not say. */
 	Variables(IntFunction<Value> system, boolean unsetIsZero) {
@@ -102,15 +106,36 @@ final class Variables {
 	void set(int number, Value value) {
 		Map<Integer, Value> variables = local(number) ? levels.peek().numbered : common;
 		if (number != 0 && (variables.size() < MOST || variables.containsKey(number))) {
-			variables.put(number, value);
+			changed(local(number), number * 31, variables.put(number, value), value);
 		}
 	}
 
 	void set(String name, boolean bare, Value value) {
 		Map<String, Value> variables = common(name, bare) ? global : levels.peek().named;
 		if (variables.size() < MOST || variables.containsKey(name)) {
-			variables.put(name, value);
+			changed(!common(name, bare), name.hashCode(), variables.put(name, value), value);
 		}
+	}
+
+	private void changed(boolean local, int variable, Value before, Value now) {
+		int change = (variable | 1) * (Double.hashCode(now.number()) - (before == null ? 0 : Double.hashCode(before.number())));
+		if (local) {
+			levels.peek().print += change;
+		} else {
+			print += change;
+		}
+	}
+
+	/** A number that tells most states of the variables in reach apart. */
+	int print() {
+		return 31 * print + levels.peek().print;
+	}
+
+	/** All variables, as a value. */
+	List<Object> memory() {
+		List<Object> memory = new ArrayList<>(List.of(Map.copyOf(common), Map.copyOf(global)));
+		levels.forEach(level -> memory.addAll(List.of(Map.copyOf(level.numbered), Map.copyOf(level.named), Set.copyOf(level.defined))));
+		return memory;
 	}
 
 	/** How many levels of local variables there are. */

@@ -158,7 +158,7 @@ class ContoursTest {
 		}
 		return !plunges && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid() && contour.block().line() == last.block().line()
 				&& Followed.text(moves.get(0).from()).equals(Followed.text(contour.from())) && Followed.text(last.to()).equals(Followed.text(contour.to()))
-				&& contour.levels() == cuts.stream().anyMatch(move -> move.from().z() != move.to().z()) && written(contour.modal().feed()).equals(written(last.modal().feed()))
+				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0) && written(contour.modal().feed()).equals(written(last.modal().feed()))
 				&& contour.cutting().isEmpty() == cuts.isEmpty() && (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line())
 				&& feeds.getMin() == said.getMin() && feeds.getMax() == said.getMax();
 	}

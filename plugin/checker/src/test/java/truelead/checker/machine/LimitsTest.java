@@ -21,9 +21,9 @@ class LimitsTest {
 	}
 
 	@Test
-	void aLoopWithoutAConditionStopsAtTheBudget() {
+	void aLoopWithoutAConditionIsNamedAtItsFirstEnd() {
 		Followed run = Followed.on(MachineProfile.generic().with("budget", "500"), "DO1", "G0 X1.", "END1");
-		assertThat(run.lost()).containsExactly("more than 500 blocks were executed; the loop that ends at line 3 of main.nc may have no end");
+		assertThat(run.lost()).containsExactly("the loop from line 1 to 3 has no end: nothing in it leads out");
 	}
 
 	@Test
@@ -41,7 +41,7 @@ class LimitsTest {
 	@Test
 	void aCancelledRunEndsWithoutAWord() {
 		List<Step> steps = new ArrayList<>();
-		String text = "G91\nN5 G0 X1.\nGOTO 5\n";
+		String text = "#1=0\nG91\nN5 G0 X1.\n#1=#1+1\nIF [SIN[#1] LT 5] GOTO 5\n";
 		Interpreter.run(new ProgramFile("a.nc", ProgramText.of(text)), ProgramFolder.EMPTY, MachineProfile.generic(), new Budget(1_000_000, () -> true), steps::add);
 		assertThat(steps).noneMatch(Step.NotFollowed.class::isInstance);
 		assertThat(steps).hasSizeLessThan(10_000);
@@ -58,9 +58,9 @@ class LimitsTest {
 		MachineProfile small = MachineProfile.generic().with("budget", "2000");
 		assertThat(Followed.on(small, "AGAIN:", "IF R9 > 1", "G91 G0 X1", "GOTOB INSIDE", "INSIDE: GOTOB AGAIN", "ENDIF").lost()).isNotEmpty();
 		assertThat(Followed.on(small, "IF R9 > 1", "INSIDE: G91 G0 X1", "GOTOB INSIDE", "ENDIF").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
-		assertThat(Followed.on(small, "FIRST: G91 G0 X1", "REPEAT FIRST LAST", "LAST: G0 Y1").lost()).hasSize(1).first().asString().startsWith("calls are more than 16 deep");
+		assertThat(Followed.on(small, "FIRST: G91 G0 X1", "REPEAT FIRST LAST", "LAST: G0 Y1").lost()).hasSize(1).first().asString().startsWith("the program calls itself without end");
 		assertThat(Followed.on(small, "G91", "ROW: G0 X1", "REPEAT ROW P=999999999").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
-		assertThat(Followed.on(small, "R1=0", "WHILE R1 < 5", "G0 X1", "ENDWHILE").lost()).hasSize(1).first().asString().contains("the loop that ends at line 4");
+		assertThat(Followed.on(small, "R1=0", "WHILE R1 < 5", "G0 X1", "ENDWHILE").lost()).hasSize(1).first().asString().startsWith("the loop from line 2 to 4 has no end");
 	}
 
 	@Test
