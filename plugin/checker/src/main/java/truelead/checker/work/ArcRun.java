@@ -40,12 +40,20 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 
 	/** Sum of the sweeps, radians, without sign. */
 	double sweep() {
-		return arcs.stream().mapToDouble(a -> Math.abs(a.sweep())).sum();
+		double sweep = 0;
+		for (Step.Arc arc : arcs) {
+			sweep += Math.abs(arc.sweep());
+		}
+		return sweep;
 	}
 
 	/** Mean radius weighted by sweep, mm. */
 	double radius() {
-		return arcs.stream().mapToDouble(a -> (a.startRadius() + a.endRadius()) / 2 * Math.abs(a.sweep())).sum() / sweep();
+		double sum = 0;
+		for (Step.Arc arc : arcs) {
+			sum += (arc.startRadius() + arc.endRadius()) / 2 * Math.abs(arc.sweep());
+		}
+		return sum / sweep();
 	}
 
 	/**
@@ -103,6 +111,15 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 	double advance() {
 		double between = to() - from();
 		return Double.isNaN(between) ? arcs.stream().mapToDouble(Step.Arc::rise).sum() : between;
+	}
+
+	/** Half of the coarsest last decimal written in its blocks, mm. */
+	double resolution() {
+		double coarsest = 0;
+		for (Step.Arc arc : arcs) {
+			coarsest = Math.max(coarsest, arc.resolution());
+		}
+		return coarsest;
 	}
 
 	/** Deepest level in a direction, -1 for towards smaller numbers, mm. */

@@ -55,7 +55,7 @@ final class Cuts {
 				: tool.facts().diameter().map(d -> new Fact<>(across + d.value(), d.source(), d.at(), d.said()));
 		double tip = run.deepest(-1);
 		return Optional.of(new Cut(run.order(), Cut.Kind.MILL, run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip,
-				tip, diameter, run.arcs().stream().mapToDouble(Step.Arc::resolution).max().orElse(0)));
+				tip, diameter, run.resolution()));
 	}
 
 	/** Whether the cutter comes to the circle from outside, or leaves it outwards where it does not come from anywhere. */

@@ -88,12 +88,19 @@ final class HoleBook {
 		}
 	}
 
-	/** The same at all places of a row, of which the first is given. */
-	void touch(Place first, Step.Row row) {
+	/** The same at all places of a row, of which the first is given; gives the numbers of the holes, which stand as long as no further hole comes. */
+	int[] touch(Place first, Step.Row row) {
+		int[] numbers = new int[row.count()];
 		int frame = grid.frame(first);
-		for (int i = 0; i < row.count(); i++) {
-			at(frame, row.x(i), row.y(i), tolerance);
+		for (int i = 0; i < numbers.length; i++) {
+			numbers[i] = at(frame, row.x(i), row.y(i), tolerance);
 		}
+		return numbers;
+	}
+
+	/** Number of holes so far. */
+	int count() {
+		return grid.count();
 	}
 
 	/** All holes with their cuts; to be called once, when all cuts are known. */

@@ -14,6 +14,8 @@ final class HoleGrid {
 
 	private static final double CELL = 2.0;
 
+	private static final long OUTERMOST = 1L << 30;
+
 	private record Numbered(Place frame, int number) {
 
 		boolean has(Place place) {
@@ -105,11 +107,18 @@ final class HoleGrid {
 	int nearest(int frame, double u, double v, double within) {
 		int best = -1;
 		double least = Double.MAX_VALUE;
-		for (long across = cell(u - within); across <= cell(u + within); across++) {
-			for (long along = cell(v - within); along <= cell(v + within); along++) {
+		long lastAcross = cell(u + within);
+		long lastAlong = cell(v + within);
+		for (long across = cell(u - within); across <= lastAcross; across++) {
+			for (long along = cell(v - within); along <= lastAlong; along++) {
 				for (int hole = slots[slot(frame, across, along)]; hole >= 0; hole = before[hole]) {
-					if (frameOf[hole] == frame && Math.abs(us[hole] - u) <= within && Math.abs(vs[hole] - v) <= within) {
-						double distance = Math.hypot(us[hole] - u, vs[hole] - v);
+					double beside = us[hole] - u;
+					double behind = vs[hole] - v;
+					if (Math.abs(beside) <= within && Math.abs(behind) <= within && frameOf[hole] == frame) {
+						if (beside == 0 && behind == 0) {
+							return hole;
+						}
+						double distance = Math.hypot(beside, behind);
 						if (distance <= within && (distance < least || distance == least && hole < best)) {
 							best = hole;
 							least = distance;
@@ -157,8 +166,11 @@ final class HoleGrid {
 		return Place.scatter(across + frame * 31L, along) & slots.length - 1;
 	}
 
+	/** The cell that a coordinate in mm lies in; all that is further away than any machine reaches lies in the outermost. */
 	private static long cell(double coordinate) {
-		return Place.cell(coordinate + OFFSET, CELL);
+		double cells = (coordinate + OFFSET) / CELL;
+		long cell = cells > OUTERMOST ? OUTERMOST : cells < -OUTERMOST ? -OUTERMOST : (long) cells;
+		return cells < cell ? cell - 1 : cell;
 	}
 
 	private static int[] filled(int size) {

@@ -99,9 +99,8 @@ final class MillDrafts {
 		Point centre = run.centre();
 		Step.Arc first = run.arcs().get(0);
 		Place place = Places.of(run.tool().part(), first.modal(), run.plane(), centre);
-		double resolution = run.arcs().stream().mapToDouble(Step.Arc::resolution).max().orElse(0);
 		return new Draft.Pass(run.order(), run.last(), tool, entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
-				resolution);
+				run.resolution());
 	}
 
 	/** What leads in: back to the last rapid move. */

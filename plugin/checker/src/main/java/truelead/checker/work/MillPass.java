@@ -123,6 +123,10 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 
 	/** Half of the coarsest last decimal written in the helix's blocks, mm. */
 	public double resolution() {
-		return helix.stream().mapToDouble(Step.Arc::resolution).max().orElse(0);
+		double coarsest = 0;
+		for (Step.Arc arc : helix) {
+			coarsest = Math.max(coarsest, arc.resolution());
+		}
+		return coarsest;
 	}
 }

@@ -41,7 +41,7 @@ final class Operations {
 	}
 
 	private ThreadingOperation operation(int index, Draft draft, Optional<Draft> before) {
-		Strokes strokes = new Strokes(draft.strokes, sorting.holes());
+		Strokes strokes = sorting.strokes(draft.strokes);
 		List<MillPass> passes = draft.passes.stream().map(p -> p.at(sorting.hole(p.place(), p.resolution()))).toList();
 		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
@@ -51,7 +51,7 @@ final class Operations {
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());
 		}
-		Strokes strays = new Strokes(draft.strays, sorting.holes());
+		Strokes strays = sorting.strokes(draft.strays);
 		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}

@@ -17,7 +17,6 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 
 	/** Frames that a program of a file can have at most; each further program counts its own from there. */
 	static final int FRAMES = 100_000;
-	private static final double OUTERMOST = 1e9;
 
 	@Override
 	public boolean equals(Object other) {
@@ -34,11 +33,6 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 	static int scatter(long one, long other) {
 		long mixed = (one * 0x9E3779B97F4A7C15L ^ other) * 0xC2B2AE3D27D4EB4FL;
 		return (int) (mixed >>> 32);
-	}
-
-	/** The number of the cell of a grid that a coordinate in mm lies in; all that is further away than any machine reaches lies in the outermost. */
-	static long cell(double coordinate, double size) {
-		return (long) Math.floor(Math.max(-OUTERMOST, Math.min(OUTERMOST, coordinate)) / size);
 	}
 
 	/** Whether both coordinates are known. */

@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import truelead.checker.machine.MachineProfile;
@@ -19,6 +20,7 @@ final class Sorting {
 	private final TapDrafts taps;
 	private final MillDrafts mills;
 	private final double tolerance;
+	private final Map<Draft.Stroke, int[]> touched = new IdentityHashMap<>();
 	private Holes holes;
 
 	Sorting(Recorder recorder, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
@@ -44,6 +46,11 @@ final class Sorting {
 		return drafts;
 	}
 
+	/** The strokes of a draft with their holes. */
+	Strokes strokes(List<Draft.Stroke> strokes) {
+		return new Strokes(strokes, holes, touched);
+	}
+
 	/** The hole of a pass. */
 	Hole hole(Place place, double resolution) {
 		return holes.hole(place, within(resolution));
@@ -64,10 +71,16 @@ final class Sorting {
 		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
 		all.sort(Comparator.comparingInt(Timed::order));
 		all.forEach(timed -> timed.sort().run());
-		drafts().forEach(draft -> {
-			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> book.touch(s.place(), row), () -> book.touch(s.place(), 0)));
+		int made = book.count();
+		List<Draft> drafts = drafts();
+		for (Draft draft : drafts) {
+			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> touched.put(s, book.touch(s.place(), row)), () -> book.touch(s.place(), 0)));
 			draft.passes.forEach(p -> book.touch(p.place(), within(p.resolution())));
-		});
+		}
+		if (book.count() > made) {
+			// one of the new holes may be nearer
+			touched.clear();
+		}
 		holes = book.finish();
 	}
 

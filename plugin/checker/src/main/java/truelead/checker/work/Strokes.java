@@ -28,7 +28,8 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	private Kinds kinds;
 	private List<Hole> places;
 
-	Strokes(List<Draft.Stroke> rows, Holes holes) {
+	/** @param known the holes of some of the rows, by number, where they are known already */
+	Strokes(List<Draft.Stroke> rows, Holes holes, Map<Draft.Stroke, int[]> known) {
 		this.holes = holes;
 		this.rows = List.copyOf(rows);
 		this.holesOf = new int[rows.size()][];
@@ -38,7 +39,8 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 			Draft.Stroke first = rows.get(row);
 			starts[row] = count;
 			count += first.count();
-			holesOf[row] = first.row().map(r -> holes.at(first.place(), r)).orElseGet(() -> new int[] {holes.at(first.place(), 0)});
+			int[] numbers = known.get(first);
+			holesOf[row] = numbers != null ? numbers : first.row().map(r -> holes.at(first.place(), r)).orElseGet(() -> new int[] {holes.at(first.place(), 0)});
 		}
 		size = count;
 	}

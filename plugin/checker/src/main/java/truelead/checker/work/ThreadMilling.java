@@ -17,6 +17,8 @@ public final class ThreadMilling implements ThreadingOperation {
 	private final int lastOrder;
 	private final List<NotEvaluated> notEvaluated;
 	private final Map<Place, List<MillPass>> byPlace = new LinkedHashMap<>();
+	private final List<Hole> holes;
+	private final List<List<MillPass>> finishing;
 
 	ThreadMilling(int index, int group, ToolUse tool, List<MillPass> passes, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
 		this.index = index;
@@ -27,6 +29,8 @@ public final class ThreadMilling implements ThreadingOperation {
 		this.lastOrder = lastOrder;
 		this.notEvaluated = List.copyOf(notEvaluated);
 		passes.forEach(pass -> byPlace.computeIfAbsent(pass.hole().place(), place -> new ArrayList<>(1)).add(pass));
+		this.holes = byPlace.values().stream().map(here -> here.get(0).hole()).toList();
+		this.finishing = byPlace.values().stream().map(ThreadMilling::finishing).toList();
 	}
 
 	@Override
@@ -76,7 +80,12 @@ public final class ThreadMilling implements ThreadingOperation {
 
 	@Override
 	public List<Hole> holes() {
-		return byPlace.values().stream().map(here -> here.get(0).hole()).toList();
+		return holes;
+	}
+
+	/** The first pass at each of the {@link #holes()}, in their order. */
+	public List<MillPass> firstPasses() {
+		return byPlace.values().stream().map(here -> here.get(0)).toList();
 	}
 
 	/** The passes at one hole, in order; the middle of a pass may lie a rounding beside that of the hole. */
@@ -86,14 +95,25 @@ public final class ThreadMilling implements ThreadingOperation {
 
 	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller, a pass of unknown radius may be one. */
 	public List<MillPass> finishing(Hole hole) {
-		List<MillPass> here = byPlace.getOrDefault(hole.place(), List.of());
+		return finishing(byPlace.getOrDefault(hole.place(), List.of()));
+	}
+
+	/** The same for each of the {@link #holes()}, in their order. */
+	public List<List<MillPass>> finishing() {
+		return finishing;
+	}
+
+	private static List<MillPass> finishing(List<MillPass> here) {
+		if (here.size() < 2) {
+			return here;
+		}
 		double largest = 0;
 		for (MillPass pass : here) {
 			largest = Math.max(largest, pass.radius());
 		}
 		List<MillPass> finishing = new ArrayList<>(here.size());
 		for (MillPass pass : here) {
-			if (here.size() == 1 || pass.radius() > largest - 0.001) {
+			if (pass.radius() > largest - 0.001) {
 				finishing.add(pass);
 			}
 		}

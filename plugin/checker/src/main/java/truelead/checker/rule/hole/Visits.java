@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
@@ -49,8 +48,7 @@ final class Visits extends AbstractList<Visit> {
 
 	private static List<Visit> firstPasses(ThreadMilling milling) {
 		List<Visit> visits = new ArrayList<>();
-		for (Hole hole : milling.holes()) {
-			MillPass first = milling.passesAt(hole).get(0);
+		for (MillPass first : milling.firstPasses()) {
 			if (!first.external()) {
 				visits.add(Visit.of(first));
 			}

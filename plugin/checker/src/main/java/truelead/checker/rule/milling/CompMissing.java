@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -11,7 +12,6 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -40,8 +40,8 @@ public final class CompMissing implements Rule {
 						.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, thread.get(), cutter)));
 			}
 			if (thread.isPresent() && cutter.isPresent()) {
-				for (Hole hole : operation.holes()) {
-					operation.finishing(hole).stream().findFirst().filter(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
+				for (List<MillPass> finishing : operation.finishing()) {
+					finishing.stream().findFirst().filter(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
 							.ifPresent(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
 				}
 			}

@@ -41,7 +41,11 @@ final class HelixForm {
 
 	/** Turns round the hole's centre. */
 	double turns() {
-		return pass.helix().stream().mapToDouble(this::angle).sum() / FULL;
+		double angle = 0;
+		for (Step.Arc arc : pass.helix()) {
+			angle += angle(arc);
+		}
+		return angle / FULL;
 	}
 
 	/** Advance along the axis in a full turn, mm, without sign. */

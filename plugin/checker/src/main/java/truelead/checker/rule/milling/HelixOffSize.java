@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -12,7 +13,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -37,8 +37,8 @@ public final class HelixOffSize implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
-				for (Hole hole : operation.holes()) {
-					operation.finishing(hole).stream().findFirst().filter(pass -> !pass.external() && !pass.modal().scaled())
+				for (List<MillPass> finishing : operation.finishing()) {
+					finishing.stream().findFirst().filter(pass -> !pass.external() && !pass.modal().scaled())
 							.ifPresent(pass -> look(work, operation, pass, thread.get(), found));
 				}
 			}

@@ -9,7 +9,6 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -33,8 +32,8 @@ public final class HelixTooShort implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (operation.wanted().statedThread().isPresent()) {
-				for (Hole hole : operation.holes()) {
-					look(work, operation, operation.finishing(hole), found);
+				for (List<MillPass> finishing : operation.finishing()) {
+					look(work, operation, finishing, found);
 				}
 			}
 		}
