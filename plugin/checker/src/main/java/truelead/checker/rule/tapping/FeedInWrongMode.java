@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -22,12 +23,14 @@ public final class FeedInWrongMode extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
-		if (thread.isEmpty() || !tapping.method().taps() || tapping.strokes().isEmpty()) {
+		if (thread.isEmpty() || !tapping.method().taps()) {
 			return;
 		}
 		double lead = thread.get().value().lead();
-		TapFeed.of(tapping, tapping.strokes().get(0)).filter(feed -> !feed.fits(lead) && otherMode(feed).map(o -> o.fits(lead)).orElse(false))
-				.ifPresent(feed -> found.accept(draft(work, feed, thread.get())));
+		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).map(o -> o.fits(lead)).orElse(false));
+		if (!feeds.isEmpty()) {
+			found.accept(draft(work, feeds, thread.get()));
+		}
 	}
 
 	/** The same F read in the other mode. */
@@ -40,7 +43,8 @@ public final class FeedInWrongMode extends TappingRule {
 		return feed.speed() > 0 ? Optional.of(new TapFeed(stroke, feed.feed(), false, feed.speed(), length / feed.speed())) : Optional.empty();
 	}
 
-	private Draft draft(Work work, TapFeed feed, Fact<ThreadSpec> thread) {
+	private Draft draft(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
+		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String mode = feed.perTurn() ? "per revolution" : "per minute";
@@ -56,7 +60,7 @@ public final class FeedInWrongMode extends TappingRule {
 		draft.from("feed mode", mode, feed.stroke().modal().feedModeStated().map(w -> "programmed: " + Figures.written(w))
 				.orElse("machine profile " + work.shop().profile().name()));
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
-		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
+		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
 		return draft;
 	}
 }

@@ -25,26 +25,30 @@ public final class FeedMissing extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
-			return;
+		if (tapping.method().taps()) {
+			first(tapping, stroke -> missing(tapping, work, stroke), found);
 		}
-		TapStroke stroke = tapping.strokes().get(0);
+	}
+
+	private Optional<Draft> missing(Tapping tapping, Work work, TapStroke stroke) {
 		boolean synchronised = tapping.method().synchronised();
 		Setting feed = synchronised ? stroke.lead() : stroke.feed();
 		Optional<Double> lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead);
 		if (!feed.isSet()) {
-			if (!work.course().subprogramAlone()) {
-				found.accept(draft(tapping, work, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
-			}
-		} else if (feed.known() && feed.value() == 0) {
-			found.accept(draft(tapping, work, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
-		} else if (!synchronised && stroke.staleFeed()) {
-			boolean fits = lead.isPresent() && TapFeed.of(tapping, stroke).map(f -> f.fits(lead.get())).orElse(false);
-			String old = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
-			found.accept(draft(tapping, work, stroke, feed, fits ? Severity.INFORMATION : Severity.ERROR,
-					old + " was last written before the change to " + tapping.tool().name() + " and is left over from the tool before"
-							+ (fits ? "; it happens to fit" : "")));
+			return work.course().subprogramAlone() ? Optional.empty()
+					: Optional.of(draft(tapping, work, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
 		}
+		if (feed.known() && feed.value() == 0) {
+			return Optional.of(draft(tapping, work, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
+		}
+		if (synchronised || !stroke.staleFeed()) {
+			return Optional.empty();
+		}
+		boolean fits = lead.isPresent() && TapFeed.of(tapping, stroke).map(f -> f.fits(lead.get())).orElse(false);
+		String old = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
+		return Optional.of(draft(tapping, work, stroke, feed, fits ? Severity.INFORMATION : Severity.ERROR,
+				old + " was last written before the change to " + tapping.tool().name() + " and is left over from the tool before"
+						+ (fits ? "; it happens to fit" : "")));
 	}
 
 	private Draft draft(Tapping tapping, Work work, TapStroke stroke, Setting feed, Severity severity, String fact) {
@@ -55,7 +59,7 @@ public final class FeedMissing extends TappingRule {
 		String message = fact + thread.map(t -> ": " + t.value().withoutClass().designation() + " needs " + figures.advance(t.value().lead()) + " "
 				+ figures.symbol() + " a turn").orElse("") + right.map(r -> "; " + r).orElse("");
 		Draft draft = zero ? Draft.of(this, severity, feed, stroke.block(), message)
-				: Draft.of(this, severity, Location.of(tapping.block()), message);
+				: Draft.of(this, severity, Location.of(block(tapping, stroke)), message);
 		if (feed.isSet()) {
 			draft.programmed("feed", feed.word().map(Figures::written).orElse(Figures.number(feed.value(), 4)), feed);
 			feed.word().ifPresent(word -> draft.related(word.block(), "the block that wrote the feed"));

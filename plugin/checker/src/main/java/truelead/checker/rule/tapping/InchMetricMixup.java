@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -27,20 +28,24 @@ public final class InchMetricMixup extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
+		if (!tapping.method().taps()) {
 			return;
 		}
-		TapStroke stroke = tapping.strokes().get(0);
-		tapping.wanted().statedThread().ifPresent(thread -> TapFeed.of(tapping, stroke).ifPresent(feed -> {
-			double lead = thread.value().lead();
-			if (!feed.fits(lead) && (feed.fitsTimes(INCH, lead) || feed.fitsTimes(1 / INCH, lead))) {
-				found.accept(feed(work, feed, thread));
+		tapping.wanted().statedThread().ifPresent(thread -> {
+			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()));
+			if (!feeds.isEmpty()) {
+				found.accept(feed(work, feeds, thread));
 			}
-		}));
-		depth(tapping, stroke).ifPresent(found);
+		});
+		first(tapping, stroke -> depth(tapping, stroke), found);
 	}
 
-	private Draft feed(Work work, TapFeed feed, Fact<ThreadSpec> thread) {
+	private static boolean mixed(TapFeed feed, double lead) {
+		return !feed.fits(lead) && (feed.fitsTimes(INCH, lead) || feed.fitsTimes(1 / INCH, lead));
+	}
+
+	private Draft feed(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
+		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String other = feed.stroke().modal().unit() == LengthUnit.MM ? "inches" : "mm";
@@ -55,7 +60,7 @@ public final class InchMetricMixup extends TappingRule {
 		}
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("one inch", "25.4 mm", "ISO 31-1, exact");
-		FeedFix.of(work, feed, lead).ifPresent(draft::fix);
+		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
 		return draft;
 	}
 

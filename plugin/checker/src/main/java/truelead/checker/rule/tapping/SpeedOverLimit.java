@@ -32,37 +32,33 @@ public final class SpeedOverLimit extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (tapping.strokes().isEmpty() || !tapping.method().taps()) {
-			return;
+		if (tapping.method().taps()) {
+			first(tapping, stroke -> stroke.speed().known() ? tooFast(tapping, work, stroke) : Optional.empty(), found);
 		}
-		TapStroke stroke = tapping.strokes().get(0);
+	}
+
+	private Optional<Draft> tooFast(Tapping tapping, Work work, TapStroke stroke) {
 		if (stroke.modal().constantSurface()) {
-			if (stroke.speed().known() && stroke.place().plane() == Plane.XY && Math.hypot(stroke.place().u(), stroke.place().v()) <= CENTRE) {
-				found.accept(onCentre(stroke));
-			}
-			return;
-		}
-		if (!stroke.speed().known()) {
-			return;
+			boolean centre = stroke.place().plane() == Plane.XY && Math.hypot(stroke.place().u(), stroke.place().v()) <= CENTRE;
+			return centre ? Optional.of(onCentre(stroke)) : Optional.empty();
 		}
 		double speed = stroke.speed().value();
 		OptionalDouble limit = work.shop().profile().number(ProfileKey.TAPPING_SPEED_LIMIT);
 		if (limit.isPresent() && speed > limit.getAsDouble()) {
 			String most = "S" + Figures.number(limit.getAsDouble(), 1);
-			found.accept(Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(),
+			return Optional.of(Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(),
 					said(stroke) + " is over the machine's limit for tapping, " + most + ": the spindle does not follow; " + most + " at most, and F with it")
 					.programmed("speed", said(stroke), stroke.speed())
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
-			return;
 		}
-		Optional<Fact<ThreadSpec>> thread = tapping.wanted().thread();
-		if (thread.isPresent()) {
-			double surface = Math.PI * thread.get().value().diameter() * speed / 1000;
-			double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));
-			if (surface > most) {
-				found.accept(surface(tapping, stroke, thread.get(), surface, most));
-			}
-		}
+		double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));
+		return tapping.wanted().thread().filter(thread -> surface(thread, speed) > most)
+				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most));
+	}
+
+	/** Cutting speed at the thread's diameter, m/min. */
+	private static double surface(Fact<ThreadSpec> thread, double speed) {
+		return Math.PI * thread.value().diameter() * speed / 1000;
 	}
 
 	private Draft onCentre(TapStroke stroke) {

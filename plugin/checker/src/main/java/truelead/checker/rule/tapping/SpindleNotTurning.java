@@ -27,24 +27,24 @@ public final class SpindleNotTurning extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (!tapping.method().taps() || tapping.strokes().isEmpty()) {
-			return;
+		if (tapping.method().taps()) {
+			first(tapping, stroke -> still(tapping, work, stroke), found);
 		}
-		TapStroke stroke = tapping.strokes().get(0);
+	}
+
+	private Optional<Draft> still(Tapping tapping, Work work, TapStroke stroke) {
 		Setting speed = stroke.speed();
 		boolean rigid = stroke.modal().rigid().map(Setting::known).orElse(false);
 		if (!speed.isSet() && !rigid) {
-			if (!work.course().subprogramAlone()) {
-				found.accept(Draft.of(this, Severity.ERROR, Location.of(tapping.block()),
-						"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel())));
-			}
-		} else if (speed.known() && speed.value() <= 0) {
-			found.accept(Draft.of(this, Severity.ERROR, speed, stroke.block(), speed.word().map(Figures::written).orElse("S0")
+			return work.course().subprogramAlone() ? Optional.empty() : Optional.of(Draft.of(this, Severity.ERROR, Location.of(block(tapping, stroke)),
+					"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel())));
+		}
+		if (speed.known() && speed.value() <= 0) {
+			return Optional.of(Draft.of(this, Severity.ERROR, speed, stroke.block(), speed.word().map(Figures::written).orElse("S0")
 					+ " does not turn the tap while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel()))
 					.programmed("speed", "0 rev/min", speed));
-		} else if (stroke.turning() == SpindleTurn.STOPPED && !rigid) {
-			stopped(tapping, work, stroke).ifPresent(found);
 		}
+		return stroke.turning() == SpindleTurn.STOPPED && !rigid ? stopped(tapping, work, stroke) : Optional.empty();
 	}
 
 	private Optional<Draft> stopped(Tapping tapping, Work work, TapStroke stroke) {
@@ -61,7 +61,7 @@ public final class SpindleNotTurning extends TappingRule {
 						? ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
 				+ turn + " before the block";
-		Draft draft = Draft.of(this, severity, Location.of(tapping.block()), message)
+		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
 				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
 		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",

@@ -29,33 +29,33 @@ public final class SpindleWrongWay extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (tapping.method().taps() && !tapping.strokes().isEmpty() && !tapping.strokes().get(0).modal().mirrored()) {
-			TapStroke stroke = tapping.strokes().get(0);
-			Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
-			Optional<Hand> wanted = thread.map(t -> t.value().hand());
-			if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps()) {
-				inCycle(tapping, s, stroke, thread, wanted, found);
-			} else if (wanted.isPresent() && opposes(stroke.turning(), wanted.get())) {
-				found.accept(spindle(stroke, wanted.get(), thread.get().value().withoutClass().designation() + " is "
-						+ words(wanted.get()) + " and goes in " + turn(wanted.get())).known("thread", thread.get().value().designation(), thread.get()));
-			}
+		if (tapping.method().taps()) {
+			first(tapping, stroke -> stroke.modal().mirrored() ? Optional.empty() : wrong(tapping, stroke), found);
 		}
 	}
 
-	private void inCycle(Tapping tapping, Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted,
-			Consumer<Draft> found) {
+	private Optional<Draft> wrong(Tapping tapping, TapStroke stroke) {
+		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
+		Optional<Hand> wanted = thread.map(t -> t.value().hand());
+		if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps()) {
+			return inCycle(s, stroke, thread, wanted);
+		}
+		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(stroke, hand, thread.get().value().withoutClass().designation() + " is "
+				+ words(hand) + " and goes in " + turn(hand)).known("thread", thread.get().value().designation(), thread.get()));
+	}
+
+	private Optional<Draft> inCycle(Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted) {
 		Hand cycle = step.cycle().kind() == Cycle.Kind.TAP ? Hand.RIGHT : Hand.LEFT;
 		String code = Figures.written(step.cycle().gWord());
 		if (wanted.isPresent() && wanted.get() != cycle) {
 			String message = code + " cuts a " + words(cycle) + " thread, " + thread.get().value().withoutClass().designation() + " is " + words(wanted.get())
 					+ ": it needs the " + words(wanted.get()) + " cycle, " + (wanted.get() == Hand.LEFT ? "G74" : "G84") + ", and the spindle "
 					+ turn(wanted.get());
-			found.accept(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
+			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
 					.known("hand", words(wanted.get()), thread.get()).from("hand of " + code, words(cycle), "programmed: " + code));
-		} else if (opposes(stroke.turning(), cycle)) {
-			found.accept(spindle(stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
-					.from("hand of " + code, words(cycle), "programmed: " + code));
 		}
+		return opposes(stroke.turning(), cycle) ? Optional.of(spindle(stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
+				.from("hand of " + code, words(cycle), "programmed: " + code)) : Optional.empty();
 	}
 
 	private Draft spindle(TapStroke stroke, Hand hand, String needs) {

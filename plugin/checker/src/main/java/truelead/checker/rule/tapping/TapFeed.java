@@ -1,6 +1,8 @@
 package truelead.checker.rule.tapping;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import truelead.checker.machine.FeedMode;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.WordRef;
@@ -45,6 +47,12 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 		return stroke.speed().known() && speed > 0 && !stroke.modal().constantSurface()
 				? Optional.of(new TapFeed(stroke, feed, false, speed, length / speed))
 				: Optional.empty();
+	}
+
+	/** The first feed of an operation that is as asked, and those of the same value and speed; one of each kind of strokes. */
+	static List<TapFeed> alike(Tapping tapping, Predicate<TapFeed> asked) {
+		List<TapFeed> feeds = tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).filter(asked).toList();
+		return feeds.stream().filter(feed -> feed.said().equals(feeds.get(0).said())).toList();
 	}
 
 	/** Advance less the lead wanted, mm a turn: negative where the tap is held back. */

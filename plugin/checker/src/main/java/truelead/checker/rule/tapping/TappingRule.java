@@ -1,9 +1,13 @@
 package truelead.checker.rule.tapping;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import truelead.checker.machine.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
+import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -29,4 +33,14 @@ abstract class TappingRule implements Rule {
 	}
 
 	abstract void check(Tapping tapping, Work work, Consumer<Draft> found);
+
+	/** Hands out the finding of the first stroke that has one; what is true of a typical stroke is true of all of its kind. */
+	static void first(Tapping tapping, Function<TapStroke, Optional<Draft>> judged, Consumer<Draft> found) {
+		tapping.strokes().typical().stream().map(judged).flatMap(Optional::stream).findFirst().ifPresent(found);
+	}
+
+	/** Where a finding about a stroke stands that is about no word: the operation's first block for its first stroke. */
+	static BlockRef block(Tapping tapping, TapStroke stroke) {
+		return stroke.order() == tapping.strokes().get(0).order() ? tapping.block() : stroke.block();
+	}
 }
