@@ -9,6 +9,7 @@ import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -100,6 +101,18 @@ class PlanWizardTest {
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(Programs.GOOD));
+	}
+
+	@Test
+	void aStockOfTwoWordsWithACommaStaysWhole() {
+		OpenProgram program = checked(Programs.GOOD.replace("(FOUR M6 HOLES)", "(FOUR M6 HOLES)\n(STOCK: ALUMINIUM, CAST)"));
+		program.caretBehind("G84");
+		inWizard('p', PLAN, () -> {
+			Combo stock = Dialogs.find(shell(PLAN), Combo.class).get(0);
+			assertThat(stock.getText()).isEqualTo("ALUMINIUM, CAST");
+			assertThat(complaint()).contains("M6x1").contains("ALUMINIUM, CAST");
+			Screen.press(0, SWT.ESC, (char) 27);
+		});
 	}
 
 	@Test

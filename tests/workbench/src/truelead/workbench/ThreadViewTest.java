@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
@@ -73,6 +74,20 @@ class ThreadViewTest {
 		Clipboard clipboard = new Clipboard(Display.getCurrent());
 		Screen.waitUntil("the numbers on the clipboard", () -> clipboard.getContents(TextTransfer.getInstance()) instanceof String text && text.contains("feed\tF520"));
 		clipboard.dispose();
+	}
+
+	@Test
+	void aCaretThatTheOutlineMovesIsFollowedThoughTheKeysGoToTheOutline() throws PartInitException {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("two.nc", Programs.GOOD.replace("M30", "T4 M6 (M8X1.25 TAP)\nG0 X140. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-14.5 R5. F500\nG80\nM30")));
+		program.caretBehind("G84");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the first thread", () -> labels().get(0).getText().startsWith("M6x1"));
+		IViewPart outline = page().showView("org.eclipse.ui.views.ContentOutline");
+		Screen.waitUntil("the outline", () -> Display.getCurrent().getFocusControl() instanceof Tree tree && tree.getItemCount() > 0);
+		Screen.press(0, SWT.END);
+		Screen.waitUntil("the last thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().startsWith("M8x1.25"));
+		assertThat(Display.getCurrent().getFocusControl()).isInstanceOf(Tree.class);
+		page().hideView(outline);
 	}
 
 	@Test

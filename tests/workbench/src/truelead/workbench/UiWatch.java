@@ -1,6 +1,7 @@
 package truelead.workbench;
 
-import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.swt.widgets.Display;
@@ -33,7 +34,7 @@ final class UiWatch implements AutoCloseable {
 		return longestOurs;
 	}
 
-	/** Our topmost method in that hold. */
+	/** Our topmost method in that hold, and what it called. */
 	String where() {
 		return where;
 	}
@@ -45,18 +46,19 @@ final class UiWatch implements AutoCloseable {
 				long start = System.nanoTime();
 				display.asyncExec(answered::countDown);
 				int ours = 0;
-				String seen = "";
+				Map<String, Integer> seen = new TreeMap<>();
 				while (!answered.await(SAMPLE, TimeUnit.MILLISECONDS)) {
-					StackTraceElement frame = Arrays.stream(screen.getStackTrace()).filter(UiWatch::isOurs).findFirst().orElse(null);
-					if (frame != null) {
+					StackTraceElement[] frames = screen.getStackTrace();
+					int frame = ourWork(frames);
+					if (frame >= 0) {
 						ours++;
-						seen = frame.getClassName().substring(frame.getClassName().lastIndexOf('.') + 1) + "." + frame.getMethodName();
+						seen.merge(said(frames, frame), 1, Integer::sum);
 					}
 				}
 				longest = Math.max(longest, (System.nanoTime() - start) / 1e6);
 				if (ours * SAMPLE > longestOurs) {
 					longestOurs = ours * SAMPLE;
-					where = seen;
+					where = seen.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse("");
 				}
 				Thread.sleep(1);
 			}
@@ -65,9 +67,35 @@ final class UiWatch implements AutoCloseable {
 		}
 	}
 
+	/** Our topmost method at work; -1 where none is, or where all it does is to let the platform's method that it overrides do its work. */
+	private static int ourWork(StackTraceElement[] frames) {
+		for (int i = 0; i < frames.length; i++) {
+			if (isOurs(frames[i])) {
+				return i > 0 && frames[i - 1].getMethodName().equals(frames[i].getMethodName()) ? -1 : i;
+			}
+		}
+		return -1;
+	}
+
+	/** Our method, and what of the platform it calls. */
+	private static String said(StackTraceElement[] frames, int ours) {
+		return name(frames[ours]) + (ours > 0 ? " in " + name(frames[ours - 1]) : "");
+	}
+
+	private static String name(StackTraceElement frame) {
+		return frame.getClassName().substring(frame.getClassName().lastIndexOf('.') + 1) + "." + frame.getMethodName() + ":" + frame.getLineNumber();
+	}
+
 	private static boolean isOurs(StackTraceElement frame) {
 		String name = frame.getClassName();
 		return name.startsWith("truelead.") && !name.startsWith("truelead.workbench.");
+	}
+
+	/** Begins anew. */
+	void forget() {
+		longest = 0;
+		longestOurs = 0;
+		where = "";
 	}
 
 	@Override

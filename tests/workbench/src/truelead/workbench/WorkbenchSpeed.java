@@ -38,8 +38,9 @@ class WorkbenchSpeed {
 		say("%-46s %12s %12s %14s", "", "3000 blocks", "1 M blocks", "goal");
 		List<List<String>> columns = List.of(column(3_000), column(1_000_000));
 		String[] names = { "open in our editor, ms", "open in the platform's text editor, ms", "ours / platform's", "findings after opening, ms", "findings after a key, median, ms",
-				"findings after a key, worst, ms", "longest hold of the screen, ms", "longest hold with our code in it, ms", "hover on a word, ms", "renumbering all blocks, ms" };
-		String[] goals = { "", "", "1.5", "", "100 / 250", "100 / 250", "", "50", "", "" };
+				"findings after a key, worst, ms", "longest hold of the screen, ms", "longest hold with our code in it, ms", "hover on a word, ms",
+				"adding all block numbers, ms", "longest hold with our code in it, ms", "undoing that, ms", "longest hold with our code in it, ms", "capitals, ms", "renumbering, ms" };
+		String[] goals = { "", "", "1.5", "", "100 / 250", "100 / 250", "", "50", "", "", "", "", "", "", "" };
 		for (int i = 0; i < names.length; i++) {
 			say("%-46s %12s %12s %14s", names[i], columns.get(0).get(i), columns.get(1).get(i), goals[i]);
 		}
@@ -94,13 +95,50 @@ class WorkbenchSpeed {
 			Screen.press(0, SWT.PAGE_UP);
 		}
 		String longest = number(watch.longest());
-		String longestOurs = number(watch.longestOurs()) + (watch.longestOurs() > 50 ? " " + watch.where() : "");
+		String longestOurs = held(watch);
 		System.err.println("edits " + edits + " longest " + longest + " ours " + longestOurs);
 		double hover = hover(program);
 		System.err.println("hover " + hover);
-		double renumber = renumber(program);
 		Collections.sort(edits);
-		return List.of(number(first), number(median(edits)), number(edits.get(edits.size() - 1)), longest, longestOurs, number(hover), number(renumber));
+		List<String> figures = new ArrayList<>(List.of(number(first), number(median(edits)), number(edits.get(edits.size() - 1)), longest, longestOurs, number(hover)));
+		figures.addAll(rewrites(program, watch));
+		return figures;
+	}
+
+	private static String held(UiWatch watch) {
+		return number(watch.longestOurs()) + (watch.longestOurs() > 50 ? " " + watch.where() : "");
+	}
+
+	/** What changes every line, and taking it back. */
+	private static List<String> rewrites(OpenProgram program, UiWatch watch) {
+		program.widget().setTopIndex(0);
+		program.widget().setSelection(0);
+		program.focus();
+		Screen.press(0, SWT.ESC, (char) 27);
+		List<String> figures = new ArrayList<>();
+		watch.forget();
+		figures.add(number(numbers(program, 'a', "Add Block Numbers", "\nN20 ")));
+		pause(2000);
+		figures.add(held(watch));
+		watch.forget();
+		long start = System.nanoTime();
+		Screen.chord(SWT.CTRL, 'z');
+		figures.add(number(comes(() -> !head(program).contains("\nN20 "), PATIENCE) ? since(start) : Double.NaN));
+		pause(2000);
+		figures.add(held(watch));
+		program.document().set(program.document().get().replace("X", "x"));
+		pause(3000);
+		start = System.nanoTime();
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("u");
+		figures.add(number(comes(() -> program.widget().getTextRange(0, 200).contains("X0."), PATIENCE) ? since(start) : Double.NaN));
+		pause(3000);
+		figures.add(number(numbers(program, 'n', "Renumber Blocks", "\nN10 ")));
+		return figures;
+	}
+
+	private static String head(OpenProgram program) {
+		return program.widget().getTextRange(0, 80);
 	}
 
 	/** The end of the program backwards, from which the feed of the tap is told. */
@@ -176,31 +214,30 @@ class WorkbenchSpeed {
 		return visible;
 	}
 
-	private static double renumber(OpenProgram program) {
-		program.focus();
+	private static double numbers(OpenProgram program, char key, String title, String wanted) {
 		long[] start = new long[1];
 		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
-		enter(start);
-		Screen.type("n");
-		return comes(() -> program.widget().getTextRange(0, 40).contains("\nN10 "), 60_000) ? since(start[0]) : Double.NaN;
+		enter(title, start);
+		Screen.type("" + key);
+		return comes(() -> head(program).contains(wanted), PATIENCE) ? since(start[0]) : Double.NaN;
 	}
 
-	private static void enter(long[] start) {
+	private static void enter(String title, long[] start) {
 		Display.getCurrent().timerExec(100, () -> {
 			for (Shell shell : Display.getCurrent().getShells()) {
-				if (shell.isVisible() && shell.getText().equals("Renumber Blocks")) {
+				if (shell.isVisible() && shell.getText().equals(title)) {
 					start[0] = System.nanoTime();
 					Screen.press(0, SWT.CR, '\r');
 					return;
 				}
 			}
-			enter(start);
+			enter(title, start);
 		});
 	}
 
 	/** Surfacing, and at its end six holes that are drilled and tapped with a feed that is not the pitch's. */
 	private static String program(int blocks) {
-		StringBuilder text = new StringBuilder("%\nN1 O9 (SURFACE AND SIX HOLES)\nG17 G21 G40 G49 G80 G90 G94 G54\nT1 M6 (BALL NOSE 6)\nG0 X0. Y0. S8000 M3\nG43 Z25. H1\nG1 Z-1. F900.\n");
+		StringBuilder text = new StringBuilder("%\nO9 (SURFACE AND SIX HOLES)\nN1 G17 G21 G40 G49 G80 G90 G94 G54\nT1 M6 (BALL NOSE 6)\nG0 X0. Y0. S8000 M3\nG43 Z25. H1\nG1 Z-1. F900.\n");
 		for (int i = 0; i < blocks - 30; i++) {
 			text.append('X').append(i * 7 % 200).append('.').append(i % 10).append(" Y").append(i / 400 % 150).append(".5 Z-").append(1 + i % 3).append('.').append(i % 9 + 1).append('\n');
 		}

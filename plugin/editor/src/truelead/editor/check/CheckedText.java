@@ -1,6 +1,8 @@
 package truelead.editor.check;
 
 import java.util.List;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.IDocumentExtension4;
 import truelead.checker.CheckResult;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.ProgramFile;
@@ -14,6 +16,16 @@ import truelead.checker.rule.Related;
  * @param stamp the document's modification stamp at that moment
  */
 public record CheckedText(ProgramCheck check, ProgramFile program, CheckResult result, long stamp) {
+
+	/** A document's modification stamp, for any thread. */
+	public static long stampOf(IDocument document) {
+		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
+	}
+
+	/** Whether this is how the program's document stands now. */
+	public boolean isOf(IDocument document) {
+		return stamp == stampOf(document);
+	}
 
 	/** The findings to show: those that nobody has accepted. */
 	public List<Finding> shown() {

@@ -14,7 +14,6 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
-import truelead.checker.lesson.Lessons;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
@@ -26,8 +25,8 @@ public final class FindingMarkers {
 	/** Marker attribute: the rule's name. */
 	public static final String RULE = "truelead.rule";
 
-	/** Marker attribute: whether there is a fix or a lesson. */
-	public static final String FIXABLE = "truelead.fixable";
+	/** Marker attribute: the fixes on offer, as {@link FixOffer} writes them. */
+	public static final String FIXES = "truelead.fixes";
 
 	private FindingMarkers() {
 	}
@@ -100,7 +99,7 @@ public final class FindingMarkers {
 		attributes.put(IMarker.CHAR_END, place.offset() + place.span().length());
 		attributes.put(IMarker.LOCATION, "line " + (place.line() + 1) + ", " + finding.rule());
 		attributes.put(RULE, finding.rule());
-		attributes.put(FIXABLE, !finding.fixes().isEmpty() || Lessons.ofRule(finding.rule()).isPresent());
+		attributes.put(FIXES, FixOffer.written(FixOffer.of(checked, finding)));
 		return attributes;
 	}
 

@@ -6,7 +6,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.IDocumentExtension4;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.ui.IEditorInput;
 import truelead.checker.machine.Budget;
@@ -41,6 +40,11 @@ public final class LiveCheck {
 		listeners.add(listener);
 	}
 
+	/** Leaves one out from now on. */
+	public void removeListener(Listener listener) {
+		listeners.remove(listener);
+	}
+
 	/** Says what starts a check of unchanged text. */
 	void again(Runnable start) {
 		again = start;
@@ -59,24 +63,35 @@ public final class LiveCheck {
 	/** The document's text, sharing all that has not changed with the text checked last; for any thread. */
 	public ProgramText textOf(IDocument document) {
 		CheckedText before = last;
-		if (before != null && before.stamp() == stampOf(document)) {
+		if (before != null && before.isOf(document)) {
 			return before.program().text();
 		}
 		return before == null ? ProgramText.of(document.get()) : before.program().text().changedTo(document.get());
 	}
 
-	/** Checks the document as it stands now; for any thread but the UI's. */
+	/** What is found in the document as it stands now: known already, or checked; for any thread but the UI's. */
+	public CheckedText now(IDocument document) {
+		CheckedText known = last;
+		if (known != null && known.isOf(document)) {
+			return known;
+		}
+		long stamp = CheckedText.stampOf(document);
+		ProgramCheck check = ProgramCheck.of(editor.getEditorInput());
+		return check.run(textOf(document), stamp, Budget.forEditing(check.machine(), () -> false));
+	}
+
+	/** Checks the document as it stands now and shows what is found; for any thread but the UI's. */
 	void run(IDocument document) {
 		if (editor.getDocumentProvider() == null || editor.getEditorInput() == null) {
 			return;
 		}
 		IEditorInput input = editor.getEditorInput();
 		IAnnotationModel model = editor.getDocumentProvider().getAnnotationModel(input);
-		long stamp = stampOf(document);
+		long stamp = CheckedText.stampOf(document);
 		ProgramText text = textOf(document);
 		ProgramCheck check = ProgramCheck.of(input);
-		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != stampOf(document)));
-		if (stamp != stampOf(document) || model == null) {
+		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)));
+		if (stamp != CheckedText.stampOf(document) || model == null) {
 			return;
 		}
 		last = checked;
@@ -109,12 +124,8 @@ public final class LiveCheck {
 			return;
 		}
 		IDocument document = editor.getDocumentProvider().getDocument(input);
-		if (document != null && stampOf(document) == checked.stamp()) {
+		if (document != null && checked.isOf(document)) {
 			FindingMarkers.schedule(file, checked);
 		}
-	}
-
-	private static long stampOf(IDocument document) {
-		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
 	}
 }

@@ -9,10 +9,14 @@ import org.eclipse.swt.widgets.Display;
 import truelead.checker.edit.Change;
 import truelead.checker.machine.MachineProfile;
 import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedText;
 import truelead.grammar.ProgramText;
 
 /** A command that changes some lines of the program; the change is worked out off the UI thread and undone in one step. */
 abstract class ChangeCommand extends ProgramCommand {
+
+	/** More lines than this may take a while: it is shown that they do, and the person can give it up. */
+	private static final int MANY = 100_000;
 
 	/** A range of lines, from 0, both ends in it. */
 	record Lines(int first, int last) {
@@ -23,15 +27,19 @@ abstract class ChangeCommand extends ProgramCommand {
 		IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
 		Lines selected = selected(editor);
 		Lines lines = whole && selected.first == selected.last ? new Lines(0, document.getNumberOfLines() - 1) : selected;
-		long stamp = Changes.stamp(document);
+		long stamp = CheckedText.stampOf(document);
 		MachineProfile machine = editor.check().last().map(checked -> checked.result().work().shop().profile()).orElse(MachineProfile.generic());
 		Display display = Display.getCurrent();
 		Job job = Job.create("Changing the program", (ICoreRunnable) monitor -> {
 			ProgramText text = editor.check().textOf(document);
 			Change made = change.of(text, machine, new Lines(lines.first, Math.min(lines.last, text.lineCount() - 1)));
-			display.asyncExec(() -> Changes.make(editor, document, stamp, made, nothing));
+			Changes changes = Changes.of(made, document, stamp);
+			if (!monitor.isCanceled()) {
+				display.asyncExec(() -> changes.make(editor, document, nothing));
+			}
 		});
-		job.setSystem(true);
+		job.setUser(lines.last - lines.first > MANY);
+		job.setSystem(!job.isUser());
 		job.schedule();
 	}
 

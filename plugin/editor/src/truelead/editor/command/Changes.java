@@ -1,6 +1,7 @@
 package truelead.editor.command;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.DocumentRewriteSession;
@@ -13,23 +14,26 @@ import org.eclipse.text.edits.ReplaceEdit;
 import truelead.checker.edit.Change;
 import truelead.checker.edit.Replacement;
 import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedText;
 
-/** Makes changes in an editor's text, each undone in one step. */
-final class Changes {
+/**
+ * A change of an editor's text that was worked out for one state of it, and is undone in one step.
+ *
+ * @param whole the new text at once, where the change has very many places
+ */
+record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 
-	/** More replacements than this are made as one, which costs the marks between them but not the screen's time. */
+	/** A change of more places than this is made as one of the whole text, which costs the screen's time once and not a thousand times. */
 	private static final int MOST = 2000;
 
-	private Changes() {
+	/** The change of a document that has that stamp and text; on a thread of its own. */
+	static Changes of(Change change, IDocument document, long stamp) {
+		boolean many = change.replacements().size() > MOST && stamp == CheckedText.stampOf(document);
+		return new Changes(change, many ? Optional.of(Rewrite.of(document.get(), change.replacements())) : Optional.empty(), stamp);
 	}
 
-	/** A document's state, to tell whether it was edited meanwhile. */
-	static long stamp(IDocument document) {
-		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
-	}
-
-	/** Makes a change that was worked out for a state of the document, or says why not. */
-	static void make(ProgramEditor editor, IDocument document, long stamp, Change change, String nothing) {
+	/** Makes the change, or says why not. */
+	void make(ProgramEditor editor, IDocument document, String nothing) {
 		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed()) {
 			return;
 		}
@@ -37,23 +41,19 @@ final class Changes {
 			ProgramCommand.say(editor, true, change.refusal());
 		} else if (change.replacements().isEmpty()) {
 			ProgramCommand.say(editor, false, nothing);
-		} else if (stamp != stamp(document)) {
+		} else if (stamp != CheckedText.stampOf(document)) {
 			ProgramCommand.say(editor, true, "the program was edited meanwhile: nothing was changed");
 		} else if (editor.validateEditorInputState()) {
 			ProgramCommand.say(editor, false, "");
-			make(editor, document, change.replacements());
+			whole.ifPresentOrElse(text -> WholeText.change(editor, document, text), () -> make(editor, document));
 		}
 	}
 
-	private static void make(ProgramEditor editor, IDocument document, List<Replacement> replacements) {
+	private void make(ProgramEditor editor, IDocument document) {
 		IRewriteTarget target = editor.getAdapter(IRewriteTarget.class);
 		target.beginCompoundChange();
 		try {
-			if (replacements.size() > MOST) {
-				asOne(document, replacements);
-			} else {
-				oneByOne(document, replacements);
-			}
+			oneByOne(document, change.replacements());
 		} catch (BadLocationException cannot) {
 			ILog.of(Changes.class).error("A change did not fit the text", cannot);
 		} finally {
@@ -71,13 +71,5 @@ final class Changes {
 		} finally {
 			rewritten.stopRewriteSession(session);
 		}
-	}
-
-	private static void asOne(IDocument document, List<Replacement> replacements) throws BadLocationException {
-		int start = replacements.get(0).offset();
-		Replacement last = replacements.get(replacements.size() - 1);
-		int end = last.offset() + last.length();
-		List<Replacement> moved = replacements.stream().map(r -> new Replacement(r.offset() - start, r.length(), r.text())).toList();
-		document.replace(start, end - start, Replacement.apply(document.get(start, end - start), moved));
 	}
 }

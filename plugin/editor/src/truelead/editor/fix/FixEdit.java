@@ -19,6 +19,7 @@ import org.eclipse.ui.PlatformUI;
 import truelead.checker.rule.Edit;
 import truelead.checker.rule.Fix;
 import truelead.editor.check.CheckedText;
+import truelead.editor.check.FixOffer;
 
 /** The text replacements of one or more fixes, as one change of a document that one undo takes back. */
 public final class FixEdit {
@@ -26,15 +27,10 @@ public final class FixEdit {
 	private FixEdit() {
 	}
 
-	/** Whether all that the fix changes is in the checked program itself. */
-	public static boolean possible(CheckedText checked, Fix fix) {
-		return !fix.edits().isEmpty() && fix.edits().stream().allMatch(edit -> checked.here(edit.at()));
-	}
-
 	/** Applies the fixes, made for the document's present text; where two of them overlap the first one counts. Gives where the first change stands. */
 	public static Optional<Integer> apply(IDocument document, CheckedText checked, List<Fix> fixes) throws BadLocationException {
 		MultiTextEdit all = new MultiTextEdit();
-		fixes.stream().filter(fix -> possible(checked, fix)).forEach(fix -> add(all, fix));
+		fixes.stream().filter(fix -> FixOffer.possible(checked, fix)).forEach(fix -> add(all, fix));
 		if (!all.hasChildren()) {
 			return Optional.empty();
 		}

@@ -3,33 +3,31 @@ package truelead.editor.fix;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.PlatformUI;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.editor.check.CheckedText;
+import truelead.editor.check.FixOffer;
 
 /** One way to remove a finding, wherever it is offered: at the quick fix key, the ruler, the hover or in the Problems view. */
 public final class FixProposal extends PlainProposal {
 
 	private final CheckedText checked;
 	private final Finding finding;
-	private final int choice;
-	private final boolean everywhere;
+	private final FixOffer offer;
 	private Optional<Integer> changed = Optional.empty();
 
-	/**
-	 * @param checked    the text that the finding was found in
-	 * @param choice     which of the finding's fixes
-	 * @param everywhere whether all findings of this rule in the program are fixed the same way
-	 */
-	public FixProposal(CheckedText checked, Finding finding, int choice, boolean everywhere) {
+	/** @param checked the text that the finding is in */
+	public FixProposal(CheckedText checked, Finding finding, FixOffer offer) {
 		this.checked = checked;
 		this.finding = finding;
-		this.choice = choice;
-		this.everywhere = everywhere;
+		this.offer = offer;
 	}
 
 	/** The finding that it removes. */
@@ -37,14 +35,32 @@ public final class FixProposal extends PlainProposal {
 		return finding;
 	}
 
+	/** Changes the text at once where it is the one that was checked; else as soon as it has been checked anew, off the UI thread. */
 	@Override
 	public void apply(IDocument document) {
 		if (!FixEdit.mayChange(document)) {
 			return;
 		}
-		CheckedText now = checked.check().run(document.get(), 0);
-		List<Fix> fixes = meant(now).stream().filter(found -> found.fixes().size() > choice).map(found -> found.fixes().get(choice))
-				.filter(fix -> fix.safe() || !everywhere).toList();
+		long stamp = CheckedText.stampOf(document);
+		if (checked.isOf(document)) {
+			make(document, checked);
+			return;
+		}
+		Job job = Job.create("Checking the program", (ICoreRunnable) monitor -> {
+			CheckedText now = checked.check().run(document.get(), stamp);
+			PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {
+				if (now.isOf(document)) {
+					make(document, now);
+				}
+			});
+		});
+		job.setUser(true);
+		job.schedule();
+	}
+
+	private void make(IDocument document, CheckedText now) {
+		List<Fix> fixes = meant(now).stream().filter(found -> found.fixes().size() > offer.choice()).map(found -> found.fixes().get(offer.choice()))
+				.filter(fix -> fix.safe() || !offer.everywhere()).toList();
 		try {
 			changed = FixEdit.apply(document, now, fixes);
 		} catch (BadLocationException stale) {
@@ -53,11 +69,11 @@ public final class FixProposal extends PlainProposal {
 	}
 
 	/**
-	 * The program is checked again before a change, and lines may have come or gone since the finding was shown: it is told by rule and message, and
-	 * where several agree it is the one that comes as late among them as it did, or the nearest where there are more or fewer of them now.
+	 * The program may have been checked again before a change, and lines may have come or gone since the finding was shown: it is told by rule and message,
+	 * and where several agree it is the one that comes as late among them as it did, or the nearest where there are more or fewer of them now.
 	 */
 	private List<Finding> meant(CheckedText now) {
-		if (everywhere) {
+		if (offer.everywhere()) {
 			return now.shown().stream().filter(found -> found.rule().equals(finding.rule())).toList();
 		}
 		List<Finding> then = alike(checked);
@@ -75,9 +91,7 @@ public final class FixProposal extends PlainProposal {
 
 	@Override
 	public String getDisplayString() {
-		Fix fix = finding.fixes().get(choice);
-		String title = everywhere ? "Fix every " + finding.rule() + " in this program" : fix.title();
-		return fix.safe() ? title : title + " (look first)";
+		return offer.label();
 	}
 
 	@Override
@@ -87,7 +101,7 @@ public final class FixProposal extends PlainProposal {
 
 	/** Why it is safe, or what to look at first. */
 	public String why() {
-		return finding.fixes().get(choice).why();
+		return offer.why();
 	}
 
 	@Override

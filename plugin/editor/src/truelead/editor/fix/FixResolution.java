@@ -1,52 +1,75 @@
 package truelead.editor.fix;
 
-import org.eclipse.core.resources.IFile;
+import java.util.Optional;
 import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IMarkerResolution2;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
-import org.eclipse.ui.texteditor.ITextEditor;
+import truelead.checker.rule.Finding;
 import truelead.editor.EditorIds;
+import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedText;
+import truelead.editor.check.FixOffer;
+import truelead.editor.command.ProgramCommand;
 
-/** A proposal as the Problems view wants it: it opens the program, changes the text, and leaves saving to the person. */
+/** An offer as the Problems view wants it: it opens the program, changes the text, and leaves saving to the person. Checks, if it must, off the UI thread. */
 final class FixResolution implements IMarkerResolution2 {
 
-	private final FixProposal proposal;
+	private final MarkedFinding marked;
+	private final FixOffer offer;
 
-	FixResolution(FixProposal proposal) {
-		this.proposal = proposal;
+	FixResolution(MarkedFinding marked, FixOffer offer) {
+		this.marked = marked;
+		this.offer = offer;
 	}
 
 	@Override
 	public void run(IMarker marker) {
 		try {
-			IEditorPart part = IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), (IFile) marker.getResource(),
-					EditorIds.EDITOR);
-			if (part instanceof ITextEditor editor) {
+			if (IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), marked.program(), EditorIds.EDITOR) instanceof ProgramEditor editor) {
 				IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
-				proposal.apply(document);
-				if (proposal.getSelection(document) != null) {
-					editor.selectAndReveal(proposal.getSelection(document).x, 0);
-				}
+				Job job = Job.create("Checking " + marked.program().getName(), (ICoreRunnable) monitor -> {
+					CheckedText now = editor.check().now(document);
+					PlatformUI.getWorkbench().getDisplay().asyncExec(() -> fix(editor, document, now));
+				});
+				job.setUser(true);
+				job.schedule();
 			}
 		} catch (PartInitException cannotOpen) {
 			ILog.of(FixResolution.class).log(cannotOpen.getStatus());
 		}
 	}
 
+	private void fix(ProgramEditor editor, IDocument document, CheckedText now) {
+		if (editor.viewer() == null || editor.viewer().getTextWidget() == null) {
+			return;
+		}
+		Optional<Finding> finding = now.isOf(document) ? marked.in(now) : Optional.empty();
+		if (finding.isEmpty()) {
+			ProgramCommand.say(editor, true, "the finding is not there any more: nothing was changed");
+			return;
+		}
+		FixProposal proposal = new FixProposal(now, finding.get(), offer);
+		proposal.apply(document);
+		if (proposal.getSelection(document) != null) {
+			editor.selectAndReveal(proposal.getSelection(document).x, 0);
+		}
+	}
+
 	@Override
 	public String getLabel() {
-		return proposal.getDisplayString();
+		return offer.label();
 	}
 
 	@Override
 	public String getDescription() {
-		return proposal.getAdditionalProposalInfo();
+		return marked.message() + "\n\n" + offer.why();
 	}
 
 	@Override

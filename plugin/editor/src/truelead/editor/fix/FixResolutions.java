@@ -8,23 +8,24 @@ import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.IMarkerResolutionGenerator2;
 import truelead.checker.lesson.Lessons;
 import truelead.editor.check.FindingMarkers;
+import truelead.editor.check.FixOffer;
 
-
-/** Offers in the Problems view what the editor offers for a finding: its fixes, and its lesson. */
+/** Offers in the Problems view what the editor offers for a finding: its fixes, its lesson, the severity of its rule. Told from the marker alone, no program is checked for it. */
 public final class FixResolutions implements IMarkerResolutionGenerator2 {
 
 	@Override
 	public boolean hasResolutions(IMarker marker) {
-		return marker.getAttribute(FindingMarkers.FIXABLE, false);
+		return !marker.getAttribute(FindingMarkers.RULE, "").isEmpty();
 	}
 
 	@Override
 	public IMarkerResolution[] getResolutions(IMarker marker) {
-		Optional<MarkedFinding> marked = MarkedFinding.of(marker);
 		List<IMarkerResolution> resolutions = new ArrayList<>();
-		marked.flatMap(MarkedFinding::found).ifPresent(found -> Fixes.of(found.checked(), found.finding()).stream()
-				.map(FixResolution::new).forEach(resolutions::add));
-		marked.filter(finding -> Lessons.ofRule(finding.rule()).isPresent()).map(WhyResolution::new).ifPresent(resolutions::add);
+		MarkedFinding.of(marker).ifPresent(marked -> {
+			FixOffer.read(marker.getAttribute(FindingMarkers.FIXES, "")).forEach(offer -> resolutions.add(new FixResolution(marked, offer)));
+			Lessons.ofRule(marked.rule()).ifPresent(lesson -> resolutions.add(new WhyResolution(marked)));
+			resolutions.add(new SeverityResolution(new SeverityProposal(marked.rule(), Optional.of(marked.program().getProject()))));
+		});
 		return resolutions.toArray(IMarkerResolution[]::new);
 	}
 }

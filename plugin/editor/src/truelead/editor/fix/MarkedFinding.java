@@ -41,11 +41,16 @@ public record MarkedFinding(IFile program, String rule, String message, int line
 		return Optional.of(new MarkedFinding(file, rule, marker.getAttribute(IMarker.MESSAGE, ""), marker.getAttribute(IMarker.LINE_NUMBER, 1) - 1));
 	}
 
-	/** Checks the program and gives the finding: same rule and message, and of those the nearest in the text. */
+	/** Checks the program and gives the finding; for any thread but the UI's. */
 	Optional<Found> found() {
 		CheckedText checked = ProgramCheck.of(program).run(text(), 0);
+		return in(checked).map(finding -> new Found(checked, finding));
+	}
+
+	/** The finding in a text that was checked: same rule and message, and of those the nearest. */
+	Optional<Finding> in(CheckedText checked) {
 		return checked.shown().stream().filter(finding -> finding.rule().equals(rule) && finding.message().equals(message))
-				.min((a, b) -> Integer.compare(Math.abs(a.at().line() - line), Math.abs(b.at().line() - line))).map(finding -> new Found(checked, finding));
+				.min((a, b) -> Integer.compare(Math.abs(a.at().line() - line), Math.abs(b.at().line() - line)));
 	}
 
 	/** Opens the lesson with the finding's numbers, or does what is given where it has gone or no lesson fits it. */

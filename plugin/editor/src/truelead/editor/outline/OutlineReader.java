@@ -28,6 +28,9 @@ public final class OutlineReader {
 
 	private static final int MOST_HOLES = 500;
 
+	/** A tree of more than this costs the screen's time and is no overview. */
+	private static final int MOST_OPERATIONS = 2000;
+
 	private final CheckedText checked;
 	private final Map<Integer, Severity> worst = new HashMap<>();
 	private final Map<Integer, Severity> worstAtLine = new HashMap<>();
@@ -49,8 +52,14 @@ public final class OutlineReader {
 	public List<Entry> read() {
 		Map<ToolUse, List<Entry>> byTool = new LinkedHashMap<>();
 		checked.result().work().tools().forEach(tool -> byTool.put(tool, new ArrayList<>()));
-		for (ThreadingOperation operation : checked.result().work().operations()) {
+		List<ThreadingOperation> all = checked.result().work().operations();
+		for (ThreadingOperation operation : all.subList(0, Math.min(MOST_OPERATIONS, all.size()))) {
 			byTool.computeIfAbsent(operation.tool(), tool -> new ArrayList<>()).add(entry(operation));
+		}
+		if (all.size() > MOST_OPERATIONS) {
+			ThreadingOperation next = all.get(MOST_OPERATIONS);
+			byTool.computeIfAbsent(next.tool(), tool -> new ArrayList<>())
+					.add(new Entry("and " + (all.size() - MOST_OPERATIONS) + " more threading operations", lineOf(next.block()), Optional.empty(), List.of()));
 		}
 		List<Entry> entries = new ArrayList<>();
 		byTool.forEach((tool, operations) -> {

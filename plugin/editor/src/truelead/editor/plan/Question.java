@@ -89,10 +89,8 @@ record Question(Work work, Optional<Existing> existing, Map<Field, String> field
 
 	/** Name and hardness in fields of their own; a name that the fields do not take is left to the program. */
 	private static void stock(Map<Field, String> fields, Stock stock) {
-		int comma = stock.words().indexOf(',');
-		String name = comma < 0 ? stock.words() : stock.words().substring(0, comma);
-		if (!name.isBlank()) {
-			fields.put(Field.STOCK, name.strip());
+		if (!stock.name().isEmpty()) {
+			fields.put(Field.STOCK, stock.name());
 		}
 		stock.hardness().ifPresent(hardness -> fields.put(Field.HARDNESS, Figure.plain(hardness, 0) + " HRC"));
 	}

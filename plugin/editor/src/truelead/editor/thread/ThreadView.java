@@ -8,7 +8,9 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.jface.viewers.IPostSelectionProvider;
 import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
@@ -24,7 +26,6 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchPartReference;
@@ -50,18 +51,28 @@ public final class ThreadView extends ViewPart {
 
 	private static final ShownThread NO_PROGRAM = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
 
-	private final ISelectionListener caret = this::caretMoved;
+	private final ISelectionChangedListener caret = event -> caretMoved(event.getSelection());
 	private final LiveCheck.Listener results = this::checked;
 	private final Job job = Job.createSystem("Thread at the caret", (ICoreRunnable) monitor -> draw());
 	private volatile ProgramEditor editor;
 	private volatile int line;
 	private volatile boolean dark;
 	private volatile int width;
-	private final IPartListener2 closing = new IPartListener2() {
+	private final IPartListener2 parts = new IPartListener2() {
+		@Override
+		public void partActivated(IWorkbenchPartReference part) {
+			follow(part.getPart(false));
+		}
+
+		@Override
+		public void partBroughtToTop(IWorkbenchPartReference part) {
+			follow(part.getPart(false));
+		}
+
 		@Override
 		public void partClosed(IWorkbenchPartReference part) {
 			if (editor != null && part.getPart(false) == editor) {
-				editor = null;
+				leave();
 				show(NO_PROGRAM);
 			}
 		}
@@ -97,12 +108,9 @@ public final class ThreadView extends ViewPart {
 			soon();
 		});
 		sash.setWeights(55, 45);
-		getSite().getPage().addPostSelectionListener(caret);
-		getSite().getPage().addPartListener(closing);
+		getSite().getPage().addPartListener(parts);
 		show(shown);
-		if (getSite().getPage().getActiveEditor() instanceof ProgramEditor open) {
-			caretMoved(open, open.getSelectionProvider().getSelection());
-		}
+		follow(getSite().getPage().getActiveEditor());
 	}
 
 	private void menu() {
@@ -133,12 +141,30 @@ public final class ThreadView extends ViewPart {
 		}
 	}
 
-	private void caretMoved(IWorkbenchPart part, ISelection selection) {
-		if (part instanceof ProgramEditor program && selection instanceof ITextSelection text) {
-			if (program != editor) {
-				editor = program;
-				program.check().addListener(results);
+	/** From now on the caret of this editor, whichever part the keys go to: the outline and the Problems view move it too. */
+	private void follow(IWorkbenchPart part) {
+		if (part instanceof ProgramEditor program && program != editor) {
+			leave();
+			editor = program;
+			program.check().addListener(results);
+			((IPostSelectionProvider) program.getSelectionProvider()).addPostSelectionChangedListener(caret);
+			caretMoved(program.getSelectionProvider().getSelection());
+		}
+	}
+
+	private void leave() {
+		ProgramEditor before = editor;
+		editor = null;
+		if (before != null) {
+			before.check().removeListener(results);
+			if (before.getSelectionProvider() instanceof IPostSelectionProvider carets) {
+				carets.removePostSelectionChangedListener(caret);
 			}
+		}
+	}
+
+	private void caretMoved(ISelection selection) {
+		if (selection instanceof ITextSelection text) {
 			line = text.getStartLine();
 			soon();
 		}
@@ -220,8 +246,8 @@ public final class ThreadView extends ViewPart {
 
 	@Override
 	public void dispose() {
-		getSite().getPage().removePostSelectionListener(caret);
-		getSite().getPage().removePartListener(closing);
+		getSite().getPage().removePartListener(parts);
+		leave();
 		job.cancel();
 		if (image != null) {
 			image.dispose();

@@ -22,6 +22,7 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 	private static final int HEIGHT = 280;
 	private static final double MIDDLE_X = 140;
 	private static final double MIDDLE_Y = 140;
+	private static final double ARROW = 8;
 
 	public HelixPlan {
 		path = List.copyOf(path);
@@ -43,6 +44,7 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 		}
 		if (xy.length >= 4) {
 			svg.path(Svg.Line.THIN, false, false, xy);
+			ways(svg, xy);
 			double reach = 0;
 			int far = 0;
 			for (int i = 0; i < path.size(); i++) {
@@ -62,8 +64,38 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 		label(labels, cut, "cut, dashed", wrong, 90);
 		label(labels, hole, "hole, thick", false, 120);
 		label(labels, cutter, "cutter, faint", false, 150);
+		if (xy.length >= 4) {
+			labels.add(190, "way of its centre, arrow", false);
+			labels.add(220, "in, dot; out, ring", false);
+		}
 		labels.draw(svg, 268, 284, 20, 260);
 		return new Drawing(svg.build("Thread mill in the hole", text()), text());
+	}
+
+	/** Where the cutter's centre comes from and goes to, and which way it goes round. */
+	private static void ways(Svg svg, double[] xy) {
+		int last = xy.length - 2;
+		svg.circle(xy[0], xy[1], 1.5, Svg.Line.THICK, false).circle(xy[last], xy[last + 1], 5, Svg.Line.THIN, false);
+		int at = xy.length / 4 * 2;
+		double dx = xy[at] - xy[at - 2];
+		double dy = xy[at + 1] - xy[at - 1];
+		double length = Math.hypot(dx, dy);
+		if (length > 0) {
+			double x = dx / length * ARROW;
+			double y = dy / length * ARROW;
+			svg.path(Svg.Line.THICK, false, false, xy[at] - x - y / 2, xy[at + 1] - y + x / 2, xy[at], xy[at + 1], xy[at] - x + y / 2, xy[at + 1] - y - x / 2);
+		}
+	}
+
+	/** Twice the area that the centre goes round, mm^2; positive counter-clockwise. */
+	private double round() {
+		double area = 0;
+		for (int i = 1; i < path.size(); i++) {
+			Point a = path.get(i - 1);
+			Point b = path.get(i);
+			area += (a.x() - centre.x()) * (b.y() - centre.y()) - (b.x() - centre.x()) * (a.y() - centre.y());
+		}
+		return area;
 	}
 
 	private static void ring(Svg svg, double diameter, double scale, Svg.Line kind, boolean alarm) {
@@ -85,6 +117,8 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 		say(text, " cutter ", cutter);
 		say(text, " cuts ", cut);
 		say(text, " major diameter ", major);
+		double round = round();
+		text.append(round > 0 ? " its centre goes counter-clockwise," : round < 0 ? " its centre goes clockwise," : "");
 		text.setCharAt(text.length() - 1, '.');
 		return text.toString();
 	}

@@ -8,11 +8,13 @@ import java.util.Optional;
 /** Which group a stock's name belongs to, by the words and number series in common use (common practice, no source). */
 final class StockNames {
 
+	private static final String CAST = "CAST";
+
 	private static final Map<String, StockGroup> WORDS = Map.ofEntries(Map.entry("STAINLESS", StockGroup.STAINLESS),
 			Map.entry("INOX", StockGroup.STAINLESS), Map.entry("VA", StockGroup.STAINLESS), Map.entry("304", StockGroup.STAINLESS),
 			Map.entry("316", StockGroup.STAINLESS), Map.entry("303", StockGroup.STAINLESS), Map.entry("316L", StockGroup.STAINLESS),
 			Map.entry("304L", StockGroup.STAINLESS), Map.entry("17-4", StockGroup.STAINLESS), Map.entry("17-4PH", StockGroup.STAINLESS),
-			Map.entry("CAST", StockGroup.CAST_IRON), Map.entry("IRON", StockGroup.CAST_IRON), Map.entry("GG", StockGroup.CAST_IRON),
+			Map.entry(CAST, StockGroup.CAST_IRON), Map.entry("IRON", StockGroup.CAST_IRON), Map.entry("GG", StockGroup.CAST_IRON),
 			Map.entry("GGG", StockGroup.CAST_IRON), Map.entry("GJL", StockGroup.CAST_IRON), Map.entry("GJS", StockGroup.CAST_IRON),
 			Map.entry("ALUMINIUM", StockGroup.ALUMINIUM), Map.entry("ALUMINUM", StockGroup.ALUMINIUM), Map.entry("ALU", StockGroup.ALUMINIUM),
 			Map.entry("ALUM", StockGroup.ALUMINIUM), Map.entry("AL", StockGroup.ALUMINIUM), Map.entry("6061", StockGroup.ALUMINIUM),
@@ -35,11 +37,12 @@ final class StockNames {
 	}
 
 	/**
-	 * The group of a stock by its name. Groups named in several words are looked for first: stainless before steel, cast iron before iron.
-	 * Empty where no word is known.
+	 * The group of a stock by its name. Groups named in several words are looked for first: stainless before steel. CAST alone
+	 * is cast iron; beside another name, as in cast aluminium, the other counts. Empty where no word is known.
 	 */
 	static Optional<StockGroup> group(List<String> words) {
-		List<StockGroup> groups = words.stream().map(w -> WORDS.get(w.toUpperCase(Locale.ROOT))).filter(g -> g != null).toList();
-		return groups.stream().filter(g -> g != StockGroup.STEEL).findFirst().or(() -> groups.stream().findFirst());
+		List<String> known = words.stream().map(word -> word.toUpperCase(Locale.ROOT)).filter(WORDS::containsKey).toList();
+		List<StockGroup> groups = known.stream().filter(word -> !word.equals(CAST)).map(WORDS::get).toList();
+		return groups.stream().filter(g -> g != StockGroup.STEEL).findFirst().or(() -> groups.stream().findFirst()).or(() -> known.stream().findFirst().map(WORDS::get));
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.checker.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +25,7 @@ final class StockReader {
 
 	/** Empty where neither a known name nor a hardness is said. */
 	static Optional<Reading> read(NoteParser.StockNoteContext note, NoteItems items) {
-		Optional<StockGroup> group = Optional.empty();
+		List<String> names = new ArrayList<>();
 		OptionalDouble hardness = OptionalDouble.empty();
 		String words = "";
 		for (NoteParser.StockItemContext item : note.stockItem()) {
@@ -36,11 +37,11 @@ final class StockReader {
 				}
 			}
 			if (!text.isEmpty()) {
-				Optional<StockGroup> known = StockNames.group(List.of(text.split(" +")));
-				group = known.isPresent() ? known : group;
+				names.addAll(List.of(text.split(" +")));
 				words = words.isEmpty() ? text : words + ", " + text;
 			}
 		}
+		Optional<StockGroup> group = StockNames.group(names);
 		if (group.isEmpty() && hardness.isEmpty() || group.isEmpty() && !words.isEmpty() && note.stockItem().size() > 1) {
 			return Optional.empty();
 		}

@@ -127,14 +127,14 @@ final class WishReader {
 
 	/** What a stock is called, its hardness left out. */
 	private static String name(Stock stock) {
-		return stock.group() == StockGroup.OTHER ? "" : stock.words().contains(",") || stock.words().isEmpty() ? stock.group().name().replace('_', ' ') : stock.words();
+		return stock.group() == StockGroup.OTHER ? "" : stock.name().isEmpty() ? stock.group().name().replace('_', ' ') : stock.name();
 	}
 
 	/** Only what can stand in a comment of the program that is written. */
 	private boolean plain(String name) {
-		boolean plain = name.length() <= LONGEST_NAME && name.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " .-".indexOf(c) >= 0));
+		boolean plain = name.length() <= LONGEST_NAME && name.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " .,-".indexOf(c) >= 0));
 		if (!plain) {
-			problems.put(Field.STOCK, "takes a name of letters, digits, spaces, dots and dashes, up to " + LONGEST_NAME + " characters");
+			problems.put(Field.STOCK, "takes a name of letters, digits, spaces, commas, dots and dashes, up to " + LONGEST_NAME + " characters");
 		}
 		return plain;
 	}

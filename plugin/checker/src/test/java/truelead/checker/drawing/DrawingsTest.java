@@ -68,6 +68,15 @@ class DrawingsTest {
 				LengthUnit.MM).draw(Ink.BLACK));
 	}
 
+	@Test
+	void thePlanOfAHelixShowsWhereTheCutterComesInAndWhichWayItGoes() {
+		Point in = new Point(0, 0, 0);
+		List<Point> path = List.of(in, new Point(4, 0, 0), new Point(0, 4, 0), new Point(-4, 0, 0), new Point(0, -4, 0), new Point(4, 0, 0), in);
+		Drawing drawing = new HelixPlan(18.5, 20, 20, 12, in, path, LengthUnit.MM).draw(Ink.BLACK);
+		assertThat(drawing.svg()).contains("in, dot; out, ring", "way of its centre, arrow");
+		assertThat(drawing.text()).endsWith("major diameter 20 mm, its centre goes counter-clockwise.");
+	}
+
 	private static void wellFormed(Drawing drawing) throws Exception {
 		DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(drawing.svg().getBytes(StandardCharsets.UTF_8)));
 		assertThat(drawing.svg()).doesNotContain("NaN\"", "Infinity\"");

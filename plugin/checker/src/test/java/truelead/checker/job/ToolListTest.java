@@ -56,4 +56,13 @@ class ToolListTest {
 		assertThat(Job.EMPTY.withStock("CAST IRON, 200 HB").stock().orElseThrow().value().group()).isEqualTo(StockGroup.CAST_IRON);
 		assertThat(Job.EMPTY.withStock("X").remarks()).hasSize(1);
 	}
+
+	@Test
+	void castAluminiumAndCastSteelAreNoCastIron() {
+		assertThat(Job.EMPTY.withStock("CAST ALUMINIUM").stock().orElseThrow().value().group()).isEqualTo(StockGroup.ALUMINIUM);
+		assertThat(Job.EMPTY.withStock("CAST STEEL").stock().orElseThrow().value().group()).isEqualTo(StockGroup.STEEL);
+		var stock = Job.EMPTY.withStock("ALUMINIUM, CAST, 90 HB").stock().orElseThrow().value();
+		assertThat(stock.group()).isEqualTo(StockGroup.ALUMINIUM);
+		assertThat(stock.name()).isEqualTo("ALUMINIUM, CAST");
+	}
 }
