@@ -98,9 +98,25 @@ final class Checker {
             String uri = place.getAsJsonObject("artifactLocation").get("uri").getAsString();
             int line = place.has("region") ? place.getAsJsonObject("region").get("startLine").getAsInt() : 1;
             said.computeIfAbsent(uri.substring(uri.lastIndexOf('/') + 1), n -> new ArrayList<>()).add(new Said(
-                result.get("ruleId").getAsString(), result.get("level").getAsString(), line, result.getAsJsonObject("message").get("text").getAsString()));
+                result.get("ruleId").getAsString(), result.get("level").getAsString(), line, result.getAsJsonObject("message").get("text").getAsString(), repairs(result)));
         }
         return said;
+    }
+
+    private static List<Repair> repairs(JsonObject result) {
+        List<Repair> repairs = new ArrayList<>();
+        for (JsonElement fix : array(result, "fixes")) {
+            List<Repair.Replacement> replacements = new ArrayList<>();
+            for (JsonElement change : array(fix.getAsJsonObject(), "artifactChanges")) {
+                for (JsonElement replacement : array(change.getAsJsonObject(), "replacements")) {
+                    JsonObject range = replacement.getAsJsonObject().getAsJsonObject("deletedRegion");
+                    replacements.add(new Repair.Replacement(range.get("startLine").getAsInt(), range.get("startColumn").getAsInt(), range.get("endLine").getAsInt(),
+                        range.get("endColumn").getAsInt(), replacement.getAsJsonObject().getAsJsonObject("insertedContent").get("text").getAsString()));
+                }
+            }
+            repairs.add(new Repair(fix.getAsJsonObject().getAsJsonObject("description").get("text").getAsString(), replacements));
+        }
+        return repairs;
     }
 
     private static JsonArray array(JsonObject object, String name) {

@@ -1,19 +1,24 @@
 package truelead.checker.rule.hole;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
+import truelead.checker.machine.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.Written;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.work.Cut;
+import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -42,7 +47,7 @@ public final class DrillTooShallow extends HoleRule {
 		}
 		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
 				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut)))
-				.min(Comparator.comparingDouble(Room::clearance)).ifPresent(room -> draft(room, tapping).ifPresent(found));
+				.sorted(Comparator.comparingDouble(Room::clearance)).map(room -> draft(room, tapping)).flatMap(Optional::stream).findFirst().ifPresent(found);
 	}
 
 	/**
@@ -139,9 +144,20 @@ public final class DrillTooShallow extends HoleRule {
 		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
-		if (room.cut().step() instanceof Step.Stroke s) {
-			LevelFix.depth(s, room.depth().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(draft::fix);
-		}
+		Fix.together(deeper(tapping, room.cut(), needed)).ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** The changes of all cycles that drill holes of the operation as deep as a cut does. */
+	private static List<Fix> deeper(Tapping tapping, Cut like, double needed) {
+		Map<WordRef, Fix> fixes = new LinkedHashMap<>();
+		for (TapStroke stroke : tapping.strokes()) {
+			TapDepth.of(tapping, stroke).ifPresent(depth -> bottom(depth).filter(cut -> cut.step() instanceof Step.Stroke && cut.tip() == like.tip()).ifPresent(cut -> {
+				Step.Stroke drill = (Step.Stroke) cut.step();
+				LevelFix.depthWord(drill).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
+						.depth(drill, depth.level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix)));
+			}));
+		}
+		return List.copyOf(fixes.values());
 	}
 }

@@ -11,6 +11,7 @@ import truelead.checker.machine.Location;
 import truelead.checker.machine.Plane;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.Edit;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Rule;
@@ -20,9 +21,14 @@ import truelead.checker.work.Hole;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
 
 /** The thread runs along another axis than the holes of the program: the plane was left over from something else. */
 public final class PlaneWrong implements Rule {
+
+	/** How far above a thread the word that sets its plane is looked for, lines: within the blocks of its tool. */
+	private static final int ABOVE = 60;
 
 	@Override
 	public String name() {
@@ -97,9 +103,24 @@ public final class PlaneWrong implements Rule {
 		String message = code(plane) + " is in force: " + operation.tool().name() + " threads along " + axis(plane) + ", the holes of the program are made along "
 				+ axis(right) + "; " + code(right) + " before this block";
 		return Draft.of(this, Severity.ERROR, Location.of(block), message).from("plane", code(plane), "in force").related(hole.block(), "a block that makes a hole")
-				.fix(new Fix("Put " + code(right) + " before this block", false, "see that nothing behind it needs " + code(plane),
-						List.of(BlockText.before(block, code(right)))))
+				.fix(planeWord(block, plane).map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false,
+						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, code(right)))))
+						.orElseGet(() -> new Fix("Put " + code(right) + " before this block", false, "see that nothing behind it needs " + code(plane),
+								List.of(BlockText.before(block, code(right))))))
 				.on(operation).finding();
+	}
+
+	/** The word above a block that sets the plane: what is in force since, a length offset among it, is wrong along with the thread. */
+	private static Optional<Location> planeWord(BlockRef block, Plane plane) {
+		double number = Double.parseDouble(code(plane).substring(1));
+		for (int line = block.line(); line >= Math.max(0, block.line() - ABOVE); line--) {
+			for (Element element : block.file().text().block(line).elements()) {
+				if (element instanceof Element.Word word && word.address() == 'G' && word.value() instanceof Expression.Number set && set.value() == number) {
+					return Optional.of(new Location(block.file(), line, word.span()));
+				}
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static String code(Plane plane) {

@@ -1,10 +1,7 @@
 package truelead.checker.rule.tapping;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
@@ -42,21 +39,10 @@ final class FeedFix {
 						: "the word stands in another block; see what else is fed by it");
 	}
 
-	/** Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one. */
+	/** Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one; empty where one of them cannot be changed. */
 	static Optional<Fix> of(Work work, List<TapFeed> feeds, double lead) {
-		Map<Location, Fix> fixes = new LinkedHashMap<>();
-		for (TapFeed feed : feeds) {
-			Optional<Location> at = feed.feed().word().map(Location::of);
-			if (at.isPresent() && !fixes.containsKey(at.get())) {
-				Optional<Fix> fix = of(work, feed, lead);
-				if (fix.isEmpty()) {
-					return Optional.empty();
-				}
-				fixes.put(at.get(), fix.get());
-			}
-		}
-		return fixes.values().stream().reduce((one, other) -> new Fix(one.title(), one.safe() && other.safe(), one.safe() ? other.why() : one.why(),
-				Stream.concat(one.edits().stream(), other.edits().stream()).toList()));
+		List<Optional<Fix>> fixes = feeds.stream().map(feed -> of(work, feed, lead)).toList();
+		return fixes.stream().allMatch(Optional::isPresent) ? Fix.together(fixes.stream().flatMap(Optional::stream).toList()) : Optional.empty();
 	}
 
 	/** Adds the right feed to the tapping block. */

@@ -38,13 +38,13 @@ public final class SpindleWrongWay extends TappingRule {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
 		Optional<Hand> wanted = thread.map(t -> t.value().hand());
 		if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps()) {
-			return inCycle(s, stroke, thread, wanted);
+			return inCycle(tapping, s, stroke, thread, wanted);
 		}
-		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(stroke, hand, thread.get().value().withoutClass().designation() + " is "
+		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(tapping, stroke, hand, thread.get().value().withoutClass().designation() + " is "
 				+ words(hand) + " and goes in " + turn(hand)).known("thread", thread.get().value().designation(), thread.get()));
 	}
 
-	private Optional<Draft> inCycle(Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted) {
+	private Optional<Draft> inCycle(Tapping tapping, Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted) {
 		Hand cycle = step.cycle().kind() == Cycle.Kind.TAP ? Hand.RIGHT : Hand.LEFT;
 		String code = Figures.written(step.cycle().gWord());
 		if (wanted.isPresent() && wanted.get() != cycle) {
@@ -54,23 +54,33 @@ public final class SpindleWrongWay extends TappingRule {
 			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
 					.known("hand", words(wanted.get()), thread.get()).from("hand of " + code, words(cycle), "programmed: " + code));
 		}
-		return opposes(stroke.turning(), cycle) ? Optional.of(spindle(stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
+		return opposes(stroke.turning(), cycle) ? Optional.of(spindle(tapping, stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
 				.from("hand of " + code, words(cycle), "programmed: " + code)) : Optional.empty();
 	}
 
-	private Draft spindle(TapStroke stroke, Hand hand, String needs) {
+	private Draft spindle(Tapping tapping, TapStroke stroke, Hand hand, String needs) {
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String said = word.map(Figures::written).orElse("the spindle");
 		String message = said + " turns " + turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT) + ", " + needs
 				+ ": the tap is pushed into the hole without cutting; " + (hand == Hand.RIGHT ? "M3" : "M4");
 		Location at = word.map(Location::of).orElse(Location.of(stroke.block()));
 		Draft draft = Draft.of(this, Severity.ERROR, at, message).from("direction", turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT), "programmed: " + said);
-		word.filter(WordRef::literal).filter(w -> said.equals("M3") || said.equals("M4") || said.equals("M03") || said.equals("M04")).ifPresent(w -> {
-			String right = w.written().substring(0, w.written().length() - 1) + (hand == Hand.RIGHT ? "3" : "4");
-			draft.fix(new Fix("Change " + said + " to " + Figures.tight(right), false, "see that no cutting before the thread relies on " + said,
-					List.of(new Edit(Location.of(w), right))));
-		});
+		if (stroke.step() instanceof Step.Stroke) {
+			Fix.together(tapping.strokes().stream().filter(other -> other.turning() == stroke.turning()).flatMap(other -> other.modal().spindleWord().stream()).distinct()
+					.flatMap(other -> turned(other, hand).stream()).toList()).ifPresent(draft::fix);
+		}
 		return draft;
+	}
+
+	/** M3 for M4 or the other way round, in cycles; a spindle that is reversed by the program itself needs more than one word changed. */
+	private static Optional<Fix> turned(WordRef word, Hand hand) {
+		String said = Figures.written(word);
+		if (!word.literal() || !List.of("M3", "M4", "M03", "M04").contains(said)) {
+			return Optional.empty();
+		}
+		String right = word.written().substring(0, word.written().length() - 1) + (hand == Hand.RIGHT ? "3" : "4");
+		return Optional.of(new Fix("Change " + said + " to " + Figures.tight(right), false, "see that no cutting before the thread relies on " + said,
+				List.of(new Edit(Location.of(word), right))));
 	}
 
 	private static boolean opposes(SpindleTurn turning, Hand hand) {
