@@ -1,7 +1,6 @@
 package truelead.grammar;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -20,10 +19,10 @@ public final class Block {
 		this.problems = List.copyOf(problems);
 	}
 
-	/** A block without problems, whose elements nobody else has. */
+	/** A block without problems. */
 	Block(String text, List<Element> elements) {
 		this.text = text;
-		this.elements = Collections.unmodifiableList(elements);
+		this.elements = List.copyOf(elements);
 		this.problems = List.of();
 	}
 

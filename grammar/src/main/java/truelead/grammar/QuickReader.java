@@ -1,6 +1,5 @@
 package truelead.grammar;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -35,7 +34,8 @@ final class QuickReader {
 	/** @param text the lines; every line ends with a line end, the last one too */
 	QuickReader(char[] text) {
 		this.text = text;
-		int parts = Math.min(text.length, LENGTH);
+		// every part but the first has two characters at least
+		int parts = Math.min(text.length, LENGTH) / 2 + 2;
 		marks = new char[parts];
 		starts = new int[parts];
 		ends = new int[parts];
@@ -214,11 +214,11 @@ final class QuickReader {
 
 	/** The parts as elements of the line read, whose text is given. */
 	List<Element> elements(String line) {
-		List<Element> elements = new ArrayList<>(count);
+		Element[] elements = new Element[count];
 		for (int part = 0; part < count; part++) {
-			elements.add(element(line, part));
+			elements[part] = element(line, part);
 		}
-		return elements;
+		return List.of(elements);
 	}
 
 	private Element element(String line, int part) {

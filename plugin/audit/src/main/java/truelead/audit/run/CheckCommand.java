@@ -75,6 +75,7 @@ public final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		Ahead.start();
 		Severity limit = RuleOptions.severity("--fail-on", failOn);
 		List<ReportRequest> requests = ReportRequest.all(reports);
 		Examination examination = new Examination(job.job(), job.profile(), RuleOptions.settings(rules));

@@ -135,11 +135,15 @@ final class Flow {
 		if (elements.isEmpty()) {
 			return;
 		}
-		block = frame.source.ref(line, frame.caller, skippable(frame, elements));
 		boolean plain = true;
+		boolean skippable = skippable(frame);
 		for (Element element : elements) {
-			plain &= element instanceof Element.Word || element instanceof Element.Comment;
+			if (!(element instanceof Element.Word) && !(element instanceof Element.Comment)) {
+				plain = false;
+				skippable |= element instanceof Element.BlockDelete;
+			}
 		}
+		block = frame.source.ref(line, frame.caller, skippable);
 		if (plain) {
 			words(read, elements);
 		} else {
@@ -149,18 +153,6 @@ final class Flow {
 
 	private static boolean skippable(CallFrame frame) {
 		return frame.caller.isPresent() && frame.caller.get().skippable();
-	}
-
-	private static boolean skippable(CallFrame frame, List<Element> elements) {
-		if (skippable(frame)) {
-			return true;
-		}
-		for (Element element : elements) {
-			if (element instanceof Element.BlockDelete) {
-				return true;
-			}
-		}
-		return false;
 	}
 
 	/** A block that is more than words: its parts in order; one that goes elsewhere ends it, and so does a switched-on block delete. */

@@ -20,7 +20,8 @@ public final class ForeignLanguage {
 		int strange = 0;
 		int words = 0;
 		int lines = Math.min(LINES, text.lineCount());
-		for (int line = 0; line < lines; line++) {
+		// as soon as what is left cannot outweigh the words, nothing more need be read
+		for (int line = 0; line < lines && strange + lines - line > 3 * words; line++) {
 			Block block = text.block(line);
 			boolean opaque = false;
 			boolean code = false;

@@ -29,7 +29,11 @@ final class Modes {
 			if (meanings.isEmpty()) {
 				unknownCode(words, i);
 			}
-			boolean pass = meanings.stream().anyMatch(Meaning::motionByAxisWords) && moves(words, i);
+			boolean pass = false;
+			for (Meaning meaning : meanings) {
+				pass |= meaning.motionByAxisWords();
+			}
+			pass = pass && moves(words, i);
 			for (Meaning meaning : meanings) {
 				if (pass && !meaning.motionByAxisWords()) {
 					continue;

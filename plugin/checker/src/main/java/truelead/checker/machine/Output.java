@@ -28,7 +28,7 @@ final class Output {
 	}
 
 	void event(BlockRef block, Step.EventKind kind, Optional<WordRef> word, Setting value) {
-		sink.accept(new Step.Event(block, state.modal(), kind, word.stream().toList(), value));
+		sink.accept(new Step.Event(block, state.modal(), kind, word.map(List::of).orElse(List.of()), value));
 	}
 
 	/** What follows may be wrong: a thread may depend on it. */

@@ -128,6 +128,9 @@ public enum ProfileKey {
 
 	/** A number of a profile; NaN where it is none. */
 	static double parse(String value) {
+		if (value.equals("none")) {
+			return Double.NaN;
+		}
 		try {
 			return Double.parseDouble(value);
 		} catch (NumberFormatException noNumber) {

@@ -194,8 +194,12 @@ final class ToolWords {
 	}
 
 	private OptionalDouble angle() {
-		return parts.stream().filter(Part.Angle.class::isInstance).mapToDouble(p -> ((Part.Angle) p).radians())
-				.filter(a -> a >= SHARPEST - 1e-9 && a <= FLATTEST + 1e-9).findFirst();
+		for (Part part : parts) {
+			if (part instanceof Part.Angle angle && angle.radians() >= SHARPEST - 1e-9 && angle.radians() <= FLATTEST + 1e-9) {
+				return OptionalDouble.of(angle.radians());
+			}
+		}
+		return OptionalDouble.empty();
 	}
 
 	private boolean has(Meaning meaning) {

@@ -1,10 +1,11 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.thread.Callout;
@@ -47,8 +48,12 @@ final class TitleThreads {
 	/** What the title says of a thread that a nearer comment names; empty where it names it twice, as for holes of two depths. */
 	Optional<Titled> same(ThreadSpec thread) {
 		if (named == null) {
-			named = comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream().map(callout -> titled(comment, callout)))
-					.collect(Collectors.groupingBy(titled -> titled.callout().spec().withoutClass()));
+			named = new HashMap<>();
+			for (LineComment comment : comments) {
+				for (Callout callout : CalloutReader.read(comment.said())) {
+					named.computeIfAbsent(callout.spec().withoutClass(), any -> new ArrayList<>()).add(titled(comment, callout));
+				}
+			}
 		}
 		return Optional.ofNullable(named.get(thread.withoutClass())).filter(same -> same.size() == 1).map(same -> same.get(0));
 	}

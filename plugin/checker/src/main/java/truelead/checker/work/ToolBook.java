@@ -1,7 +1,6 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -120,7 +119,7 @@ final class ToolBook {
 				notes.add(tool);
 			}
 		}
-		notes.sort(Comparator.comparingInt(note -> note.comment().at().line()));
+		notes.sort((one, other) -> Integer.compare(one.comment().at().line(), other.comment().at().line()));
 		return notes.stream().map(Note.OfTool::facts).reduce(ToolFacts.NONE, ToolFacts::or);
 	}
 
