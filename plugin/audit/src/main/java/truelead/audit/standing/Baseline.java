@@ -48,6 +48,8 @@ public final class Baseline implements Standing {
 		} catch (IOException | JsonParseException | IllegalStateException | UnsupportedOperationException | ClassCastException
 				| NumberFormatException unreadable) {
 			throw new Complaint(typed + ": " + (Files.exists(path) ? "is no SARIF log that Truelead wrote" : "no such file"));
+		} catch (IllegalArgumentException otherwise) {
+			throw new Complaint(typed + ": " + otherwise.getMessage());
 		}
 	}
 

@@ -23,7 +23,10 @@ import truelead.checker.rule.Severity;
  */
 record BaselineProgram(String uri, String name, String sha256, List<Gone> findings) {
 
-	/** The programs of a log, in its order. A log of another form is a {@link JsonParseException} or {@link IllegalStateException}. */
+	/**
+	 * The programs of a log, in its order. A log of another form is a {@link JsonParseException} or {@link IllegalStateException}, one with
+	 * fingerprints made another way an {@link IllegalArgumentException} that says so.
+	 */
 	static List<BaselineProgram> all(JsonElement log) {
 		JsonArray runs = array(log.getAsJsonObject(), "runs");
 		if (runs.isEmpty()) {
@@ -48,8 +51,11 @@ record BaselineProgram(String uri, String name, String sha256, List<Gone> findin
 
 	private static void add(Map<String, BaselineProgram> programs, JsonObject result) {
 		JsonObject marks = result.getAsJsonObject("partialFingerprints");
-		if (marks == null || !marks.has(Fingerprint.NAME) || text(result, "baselineState").equals("absent")) {
+		if (marks == null || text(result, "baselineState").equals("absent")) {
 			return;
+		}
+		if (!marks.has(Fingerprint.NAME)) {
+			throw new IllegalArgumentException("its fingerprints are of another version of Truelead; write it again");
 		}
 		JsonObject place = array(result, "locations").get(0).getAsJsonObject().getAsJsonObject("physicalLocation");
 		JsonObject properties = result.getAsJsonObject("properties");

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.Complaint;
 import truelead.audit.run.Audited;
+import truelead.audit.run.Fingerprint;
 import truelead.audit.run.Gone;
 import truelead.audit.run.Judged;
 import truelead.audit.run.Sample;
@@ -82,10 +83,18 @@ class BaselineTest {
 
 	@Test
 	void anythingElseIsRefused() throws IOException {
-		for (String text : List.of("", "{}", "[]", "G0 X1", "{\"runs\":[{\"results\":[{\"locations\":3,\"partialFingerprints\":{\"truelead/block/v1\":1}}]}]}")) {
+		for (String text : List.of("", "{}", "[]", "G0 X1", "{\"runs\":[{\"results\":[{\"locations\":3,\"partialFingerprints\":{\"" + Fingerprint.NAME + "\":1}}]}]}")) {
 			Path file = Files.writeString(folder.resolve("odd.sarif"), text);
 			assertThatThrownBy(() -> Baseline.read(file.toString(), List.of())).isInstanceOf(Complaint.class).hasMessageContaining("is no SARIF log");
 		}
+	}
+
+	@Test
+	void aLogWithFingerprintsMadeAnotherWayIsNotTakenForOneWithoutFindings() throws IOException {
+		Path log = write(then("bracket.nc", "F500"));
+		Files.writeString(log, Files.readString(log).replace(Fingerprint.NAME, "truelead/block/v1"));
+		assertThatThrownBy(() -> Baseline.read(log.toString(), List.of())).isInstanceOf(Complaint.class)
+				.hasMessageEndingWith("its fingerprints are of another version of Truelead; write it again");
 	}
 
 	private Baseline baseline(Audited.Checked now, Audited.Checked... then) throws IOException {

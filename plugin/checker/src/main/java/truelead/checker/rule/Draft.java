@@ -46,7 +46,7 @@ public final class Draft {
 		operation = about.index();
 		related(about.block(), "the threading block");
 		callers(about.block());
-		about.tool().change().ifPresent(change -> related(change, "the tool change to " + about.tool().name()));
+		about.tool().change().ifPresent(change -> related(change, Related.TOOL_CHANGE + about.tool().name()));
 		return this;
 	}
 
