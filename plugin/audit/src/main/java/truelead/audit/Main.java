@@ -13,8 +13,8 @@ import truelead.audit.source.Arguments;
 
 /** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
 @Command(name = "truelead", version = "Truelead 0.1.0", description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",
-		footer = {"", "Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written;",
-				"3 a part of a program could not be followed and was not checked."})
+		footer = {"", "Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written; "
+				+ "3 something that makes a thread could not be followed, and nothing worse."})
 public final class Main {
 
 	@Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this text.", scope = CommandLine.ScopeType.INHERIT)

@@ -70,6 +70,12 @@ class BadInputTest {
 	}
 
 	@Test
+	void everyLineOfAProfileThatCannotBeUsedIsNamed() throws IOException {
+		Path profile = Files.writeString(folder.resolve("bay2.properties"), "base = milling-metric\nfrob = 3\nM29 = rigid-tap-on\ntravel-rigid = lots\n");
+		assertThat(Recorded.run("check", "--machine", profile, "a.nc").err()).contains("bay2.properties:2: 'frob' is neither", "; ", "bay2.properties:4: ").doesNotContain("more");
+	}
+
+	@Test
 	void aRowOfTheToolListIsShownInItsOwnFile() throws IOException {
 		Path program = Files.writeString(folder.resolve("a.nc"), "G21\nM30\n");
 		Path tools = Files.writeString(Files.createDirectory(folder.resolve("lists")).resolve("tools.csv"), "TOOL,KIND\nxx,DRILL\n");

@@ -50,7 +50,7 @@ final class SheetDifference {
 
 	private void length(String what, double before, double after) {
 		if (differs(before, after)) {
-			changes.add(what + " " + shown(before) + " \u2192 " + shown(after));
+			changes.add(what + " " + shown(before, false) + " \u2192 " + shown(after, false));
 		}
 	}
 
@@ -79,7 +79,7 @@ final class SheetDifference {
 		now.forEach((label, hole) -> {
 			HoleSheet old = then.containsKey(label) ? then.get(label) : then.isEmpty() || now.keySet().stream().anyMatch(then::containsKey) ? null : then.values().iterator().next();
 			if (old != null && differs(value.applyAsDouble(old), value.applyAsDouble(hole))) {
-				clauses.computeIfAbsent(what + " " + shown(value.applyAsDouble(old)) + " \u2192 " + shown(value.applyAsDouble(hole)), any -> new ArrayList<>()).add(label);
+				clauses.computeIfAbsent(what + " " + shown(value.applyAsDouble(old), value.applyAsDouble(hole)), any -> new ArrayList<>()).add(label);
 			}
 		});
 		clauses.forEach((clause, labels) -> changes.add(clause + (labels.size() == now.size() ? "" : " at " + (labels.size() <= 2 ? String.join(", ", labels) : labels.size() + " holes"))));
@@ -95,7 +95,13 @@ final class SheetDifference {
 		return Double.isNaN(before) != Double.isNaN(after) || Math.abs(before - after) > SAME;
 	}
 
-	private String shown(double mm) {
-		return Double.isNaN(mm) ? "not known" : figures.fine(mm);
+	/** Both lengths with the decimals of the drawings, or with more where the difference would not be seen. */
+	private String shown(double before, double after) {
+		boolean seen = Double.isNaN(before) || Double.isNaN(after) || !figures.length(before).equals(figures.length(after));
+		return shown(before, seen) + " \u2192 " + shown(after, seen);
+	}
+
+	private String shown(double mm, boolean coarse) {
+		return Double.isNaN(mm) ? "not known" : coarse ? figures.length(mm) : figures.fine(mm);
 	}
 }

@@ -10,6 +10,7 @@ import truelead.audit.run.Judged;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.drawing.Ink;
 import truelead.checker.lesson.Lessons;
+import truelead.checker.rule.Edit;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
@@ -71,7 +72,7 @@ final class FindingsPart {
 		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1));
 		Excerpt.write(html, finding.at());
 		for (Fix fix : finding.fixes()) {
-			html.raw("<p class=\"fix\"><strong>").text(fix.title()).raw("</strong>").text(fix.safe() ? " \u2013 safe to take: " : " \u2013 look first: ").text(fix.why())
+			html.raw("<p class=\"fix\"><strong>").text(fix.title() + elsewhere(fix, finding)).raw("</strong>").text(fix.safe() ? " \u2013 safe to take: " : " \u2013 look first: ").text(fix.why())
 					.raw("</p>\n");
 		}
 		html.raw("<div class=\"beside\">");
@@ -81,6 +82,13 @@ final class FindingsPart {
 		lesson(html, finding);
 		html.element("p", "class=\"mark\"", "to accept it: " + judged.fingerprint() + "," + finding.rule() + "," + program.file().name() + ",reason,person,date")
 				.raw("</article>\n");
+	}
+
+	/** Where to type it, if that is not the line of the finding. */
+	private String elsewhere(Fix fix, Finding finding) {
+		List<String> lines = fix.edits().stream().map(Edit::at).filter(at -> at.line() != finding.at().line() || at.file() != finding.at().file())
+				.map(at -> "line " + (at.line() + 1) + (at.file() == finding.at().file() ? "" : " of " + program.shown(at))).distinct().toList();
+		return lines.isEmpty() ? "" : " in " + String.join(", ", lines);
 	}
 
 	/** What to type to see why, with the finding's own numbers. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
+import truelead.checker.machine.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
@@ -15,7 +16,9 @@ import truelead.checker.work.ThreadMilling;
 /** The sheet that goes to the machine with a new program and is signed: the order of proving it out, what to watch at each threading tool. */
 final class FirstRunPart {
 
+	/** How far above the part the deepest tool stays while the program is run above it, mm; round in either unit (common practice, no source). */
 	private static final double CLEAR = 5;
+	private static final double CLEAR_INCH = 0.2 * 25.4;
 
 	private final Audited.Checked program;
 	private final List<OperationSheet> sheets;
@@ -53,7 +56,7 @@ final class FirstRunPart {
 		order.add("Findings of this audit settled or accepted below, with a name.");
 		order.add("Tools in the pockets as listed, lengths and offsets measured, taps held as the program expects.");
 		order.add("Machine profile right for this control: " + program.result().work().shop().profile().name() + ".");
-		order.add(deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + CLEAR) + " (deepest tool end "
+		order.add(deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + (figures.unit() == LengthUnit.INCH ? CLEAR_INCH : CLEAR)) + " (deepest tool end "
 				+ figures.length(deepest) + " below the top), overrides as in production."
 				: "Run above the part with the work offset raised, overrides as in production.");
 		order.add("Offset set back, single block, rapids at a quarter, to the first hole of each tool.");

@@ -2,16 +2,19 @@ package truelead.audit.run;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import truelead.audit.Complaint;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
 import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileProblem;
 import truelead.checker.machine.ProfileReading;
 
 /** Finds the machine profile that {@code --machine} names. */
 public final class Machines {
+
+	/** So many lines of a profile that cannot be used are named; a file that is no profile at all would fill the screen. */
+	private static final int MOST_PROBLEMS = 10;
 
 	private Machines() {
 	}
@@ -36,9 +39,9 @@ public final class Machines {
 		}
 		ProfileReading reading = MachineProfile.read(text.file().text().toString(), text.file().name());
 		if (!reading.problems().isEmpty()) {
-			ProfileProblem first = reading.problems().get(0);
-			int more = reading.problems().size() - 1;
-			throw new Complaint(written + ":" + (first.line() + 1) + ": " + first.message() + (more > 0 ? "; and " + more + " more" : ""));
+			int more = reading.problems().size() - MOST_PROBLEMS;
+			throw new Complaint(reading.problems().stream().limit(MOST_PROBLEMS).map(one -> written + ":" + (one.line() + 1) + ": " + one.message())
+					.collect(Collectors.joining("; ")) + (more > 0 ? "; and " + more + " more" : ""));
 		}
 		return reading.profile();
 	}

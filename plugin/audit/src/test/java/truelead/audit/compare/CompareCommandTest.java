@@ -46,6 +46,12 @@ class CompareCommandTest {
 	}
 
 	@Test
+	void lengthsAreShownAsOnDrawingsUnlessTheDifferenceWouldNotBeSeen() throws IOException {
+		assertThat(compare(PLATE, PLATE.replace("Z-12.", "Z-12.138")).out()).contains("    end of the tool 12 mm \u2192 12.14 mm");
+		assertThat(compare(PLATE, PLATE.replace("Z-12.", "Z-12.003")).out()).contains("    end of the tool 12 mm \u2192 12.003 mm");
+	}
+
+	@Test
 	void anotherFeedIsToldAndWhatItDoes() throws IOException {
 		assertThat(compare(PLATE, PLATE.replace("R5. F500", "R5. F480")).out()).contains("    feed F500 mm/min \u2192 F480 mm/min", "    advance a turn 1 mm \u2192 0.96 mm");
 	}

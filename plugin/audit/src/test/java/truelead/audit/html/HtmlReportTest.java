@@ -66,6 +66,25 @@ class HtmlReportTest {
 	}
 
 	@Test
+	void aChangeInAnotherBlockNamesItsLine() throws IOException {
+		program = Files.writeString(folder.resolve("cap.nc"), """
+				G21 G90 G94 G54
+				T1 M6 (DRILL 5.0)
+				G0 X10. Y10. S1900 M3
+				G43 Z20. H1
+				G81 Z-14. R2. F190
+				G80
+				T2 M6 (TAP M6X1)
+				G0 X10. Y10. S520 M3
+				G43 Z20. H2
+				G84 Z-14.5 R5. F520
+				G80
+				M30
+				""");
+		assertThat(page("html")).contains("G21", "programmed: &quot;G21&quot;").containsPattern("Change Z-14\\. to Z-[0-9.]+ in line 5<");
+	}
+
+	@Test
 	void theSheetsStandAlone() throws IOException {
 		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
 		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");

@@ -16,7 +16,7 @@ public enum FactSource {
 	TOOL_FILE("tool list file"),
 	/** The settings of the project. */
 	PROJECT("project settings"),
-	/** The axis words of the program: what a lathe bores is what it is told. */
+	/** The words of the program: G21, or the axis words by which a lathe bores. */
 	PROGRAMMED("programmed"),
 	/** Worked out from other numbers of the program; never a reason for a warning by itself. */
 	IMPLIED("implied by the program"),

@@ -155,7 +155,7 @@ public final class WorkReader {
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {
-			return first.filter(Modal::unitStated).map(m -> Fact.of(m.unit(), FactSource.NOTE, m.unit() == LengthUnit.MM ? "G21" : "G20"))
+			return first.filter(Modal::unitStated).map(m -> Fact.of(m.unit(), FactSource.PROGRAMMED, m.unit() == LengthUnit.MM ? "G21" : "G20"))
 					.orElse(Fact.of(first.map(Modal::unit).orElse(profile.unit()), FactSource.PROFILE, profile.name()));
 		}
 	}
