@@ -67,12 +67,6 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		return kind.filter(k -> !k.value().tap()).isPresent();
 	}
 
-	/** Whether it only marks a hole or breaks its edge, and makes none. */
-	public boolean isForEdges() {
-		return kind.filter(k -> k.value() == ToolKind.SPOT_DRILL || k.value() == ToolKind.CENTRE_DRILL || k.value() == ToolKind.COUNTERSINK)
-				.isPresent();
-	}
-
 	/** Whether a tap is said to have that style of flutes or lead. */
 	public boolean has(TapStyle style) {
 		return styles.filter(s -> s.value().contains(style)).isPresent();

@@ -50,13 +50,4 @@ public record LeadForm(String standard, String name, double least, double most, 
 	public static double length(ThreadSpec spec, double threads) {
 		return threads * spec.pitch();
 	}
-
-	/**
-	 * The diameter of the tap's nose, mm: the lead runs from the crest down to a little under the drilled hole, so that the tap starts.
-	 * Taken as the smallest minor diameter less a tenth of the pitch where nothing better is known (common practice, no source).
-	 */
-	public static double noseDiameter(ThreadSpec spec) {
-		double minor = spec.diameter() - 1.25 * spec.system().triangleHeight() * spec.pitch();
-		return Math.max(0.1 * spec.diameter(), minor - 0.1 * spec.pitch());
-	}
 }

@@ -41,11 +41,6 @@ public record Limits(String threadClass, LengthUnit unit, Optional<BigDecimal> m
 		return mm(pitchMax);
 	}
 
-	/** Smallest major diameter, mm. */
-	public OptionalDouble majorMinMm() {
-		return mm(majorMin);
-	}
-
 	private OptionalDouble mm(Optional<BigDecimal> value) {
 		return value.isPresent() ? OptionalDouble.of(value.get().doubleValue() * unit.mm()) : OptionalDouble.empty();
 	}
