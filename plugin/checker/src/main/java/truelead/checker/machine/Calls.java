@@ -29,6 +29,7 @@ final class Calls {
 	private final Output out;
 	private final Map<String, Optional<Source>> neighbours = new HashMap<>();
 	private final RicherCalls richer;
+	private final NamedCycles named;
 	private final int deepest;
 	private Map<Integer, Value> modalArguments;
 	private int modalProgram;
@@ -41,6 +42,7 @@ final class Calls {
 		this.state = state;
 		this.out = out;
 		this.richer = new RicherCalls(flow, this);
+		this.named = new NamedCycles(flow, state);
 		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
 	}
 
@@ -77,12 +79,17 @@ final class Calls {
 
 	/** Whether every motion calls a macro or a subprogram. */
 	boolean modal() {
-		return modalArguments != null || richer.modal();
+		return modalArguments != null || richer.modal() || named.modal();
 	}
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(modalArguments), modalProgram, flow.frames().contains(modalFrame), richer.memory());
+		return List.of(Optional.ofNullable(modalArguments), modalProgram, flow.frames().contains(modalFrame), richer.memory(), named.memory());
+	}
+
+	/** Drilling and tapping cycles called by name. */
+	NamedCycles named() {
+		return named;
 	}
 
 	/** Calls of richer languages. */
@@ -124,6 +131,7 @@ final class Calls {
 		}
 		if (moved) {
 			richer.moved();
+			named.moved();
 		}
 		if (moved && modalArguments != null && !flow.frames().contains(modalFrame)) {
 			Map<Integer, Value> arguments = modalArguments;

@@ -124,6 +124,27 @@ final class MachineState {
 		return pitchModal;
 	}
 
+	/** The state for a tapping cycle that leads the spindle by itself; what it does not say is as in force. */
+	Modal leadModal(Optional<Setting> lead, Optional<Setting> spindleSpeed, Optional<SpindleTurn> turn) {
+		FeedMode modeBefore = feedMode;
+		Setting feedBefore = feed;
+		Setting speedBefore = speed;
+		SpindleTurn turnBefore = spindle;
+		Optional<Setting> rigidBefore = rigid;
+		feedMode = lead.isPresent() ? FeedMode.PER_REVOLUTION : feedMode;
+		feed = lead.orElse(feed);
+		speed = spindleSpeed.orElse(speed);
+		spindle = turn.orElse(spindle);
+		rigid = turn.isPresent() ? Optional.of(speed) : rigid;
+		Modal made = modal(plane, true);
+		feedMode = modeBefore;
+		feed = feedBefore;
+		speed = speedBefore;
+		spindle = turnBefore;
+		rigid = rigidBefore;
+		return made;
+	}
+
 	/** The state in a motion that locks the overrides by itself. */
 	Modal lockedModal() {
 		if (lockedModal == null) {

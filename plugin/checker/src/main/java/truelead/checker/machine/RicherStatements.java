@@ -9,7 +9,7 @@ import truelead.grammar.Span;
 
 /**
  * Statements of richer control languages. Frames are followed as frames of their own; a name that a neighbouring file has is a call; those
- * that move nothing are passed over; the others are reported once a program.
+ * that move nothing are passed over; the others are reported once a program; drilling and tapping cycles make their holes.
  */
 final class RicherStatements {
 
@@ -63,7 +63,9 @@ final class RicherStatements {
 			state.place.tiltFurther(written);
 		} else if (RETURNS.contains(name)) {
 			calls.returned();
-		} else if (state.profile.threads(name)) {
+		} else if (calls.named().follow(name, arguments, span, text)) {
+			return;
+		} else if (state.profile.threads(name) || NamedPlaces.of(name) && calls.named().modal()) {
 			threads(written);
 		} else if (!SILENT.contains(name) && !calls.richer().call(name, arguments, repeats)) {
 			notFollowed(name);
@@ -71,6 +73,10 @@ final class RicherStatements {
 	}
 
 	private void modal(Element.ModalCall call, String text) {
+		calls.named().off();
+		if (calls.named().modal(call.name(), call.arguments(), call.span(), text)) {
+			return;
+		}
 		if (state.profile.threads(call.name())) {
 			threads(text.substring(call.span().start(), call.span().end()));
 		} else if (!calls.richer().modal(call)) {

@@ -22,8 +22,10 @@ final class FeedFix {
 	/** What to type: {@code F520}. */
 	static String text(TapFeed feed, double lead) {
 		int decimals = feed.decimals(lead);
-		return feed.feed().word().filter(WordRef::literal).map(word -> WordText.shown(word, feed.right(lead), decimals))
-				.orElseGet(() -> feed.letter() + WordText.fresh(feed.right(lead), decimals, false));
+		Optional<WordRef> word = feed.feed().word();
+		String letter = word.filter(pitch -> pitch.written().startsWith("PIT ")).map(pitch -> "PIT ").orElseGet(() -> String.valueOf(feed.letter()));
+		return word.filter(WordRef::literal).map(plain -> WordText.shown(plain, feed.right(lead), decimals))
+				.orElseGet(() -> letter + WordText.fresh(feed.right(lead), decimals, false));
 	}
 
 	/** Changes the F or K word; empty where it is computed, or where another operation that shares the word needs another value. */
