@@ -2,7 +2,11 @@ package truelead.editor.look;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Color;
@@ -15,16 +19,28 @@ import org.eclipse.swt.widgets.Display;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.drawing.Ink;
 
-/**
- * A drawing of the checker as pixels, made on any thread.
- *
- * @param plain at a zoom of 100 percent
- * @param twice at 200 percent
- */
-public record SharpPicture(ImageData plain, ImageData twice) {
+/** A drawing of the checker as pixels for every zoom that screens were seen to have, made on any thread; for another zoom it is made when a screen asks. */
+public final class SharpPicture {
+
+	/** Percent; of all pictures, so that the second one for a screen is made off its thread. */
+	private static final Set<Integer> ZOOMS = ConcurrentHashMap.newKeySet();
+
+	static {
+		ZOOMS.addAll(List.of(100, 200));
+	}
 
 	/** A drawing smaller than this part of its own size cannot be read. */
 	private static final double SMALLEST = 0.7;
+
+	private final String svg;
+	private final double scale;
+	private final Map<Integer, ImageData> byZoom = new ConcurrentHashMap<>();
+
+	private SharpPicture(String svg, double scale) {
+		this.svg = svg;
+		this.scale = scale;
+		ZOOMS.forEach(this::at);
+	}
 
 	/** The drawing at its own size; empty where the platform cannot load it. */
 	public static Optional<SharpPicture> of(Drawing drawing) {
@@ -36,7 +52,7 @@ public record SharpPicture(ImageData plain, ImageData twice) {
 		String svg = drawing.svg();
 		try {
 			double scale = Math.max(SMALLEST, Math.min(1, width / size(svg, "width=\"")));
-			return Optional.of(new SharpPicture(load(svg, scale), load(svg, 2 * scale)));
+			return Optional.of(new SharpPicture(svg, scale));
 		} catch (SWTException notLoaded) {
 			ILog.of(SharpPicture.class).error("A drawing could not be shown", notLoaded);
 			return Optional.empty();
@@ -56,8 +72,15 @@ public record SharpPicture(ImageData plain, ImageData twice) {
 
 	/** The picture for a screen; whoever asks for it disposes of it. */
 	public Image on(Display display) {
-		ImageDataProvider provider = zoom -> zoom == 100 ? plain : zoom == 200 ? twice : null;
+		ImageDataProvider provider = zoom -> {
+			ZOOMS.add(zoom);
+			return at(zoom);
+		};
 		return new Image(display, provider);
+	}
+
+	private ImageData at(int zoom) {
+		return byZoom.computeIfAbsent(zoom, percent -> load(svg, scale * percent / 100));
 	}
 
 	/** The view box stays, only the size it is drawn at is another, so that it is as sharp at any. */
