@@ -51,7 +51,8 @@ record BaselineProgram(String uri, String name, String sha256, List<Gone> findin
 
 	private static void add(Map<String, BaselineProgram> programs, JsonObject result) {
 		JsonObject marks = result.getAsJsonObject("partialFingerprints");
-		if (marks == null || text(result, "baselineState").equals("absent")) {
+		boolean ours = marks != null && marks.keySet().stream().anyMatch(name -> name.startsWith("truelead/"));
+		if (!ours || text(result, "baselineState").equals("absent")) {
 			return;
 		}
 		if (!marks.has(Fingerprint.NAME)) {

@@ -35,7 +35,7 @@ public final class CalloutConflict extends OperationRule {
 		double advance = operation instanceof Tapping tapping ? advance(tapping) : Double.NaN;
 		boolean fits = Double.isNaN(advance) || fits(advance, first) || fits(advance, other.get().value());
 		String feed = Double.isNaN(advance) ? "" : fits ? fits(advance, first) ? "; the feed fits the first" : "; the feed fits the second"
-				: "; the feed advances " + figures(work).advance(advance) + " a turn and fits neither";
+				: "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol() + " a turn and fits neither";
 		found.accept(Draft.of(this, fits ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
 				"Two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("
 						+ other.get().source().words() + ")" + feed + "; the nearest counts, mend the other")
