@@ -123,6 +123,7 @@ class WorkbenchSpeed {
 		figures.add(number(numbers(program, 'a', "Add Block Numbers", "\nN20 ")));
 		pause(2000);
 		figures.add(held(watch));
+		program.focus();
 		watch.forget();
 		long start = System.nanoTime();
 		Screen.chord(SWT.CTRL, 'z');
@@ -131,11 +132,13 @@ class WorkbenchSpeed {
 		figures.add(held(watch));
 		program.document().set(program.document().get().replace("X", "x"));
 		pause(3000);
+		program.focus();
 		start = System.nanoTime();
 		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
 		Screen.type("u");
 		figures.add(number(comes(() -> program.widget().getTextRange(0, 200).contains("X0."), SHORT) ? since(start) : Double.NaN));
 		pause(3000);
+		program.focus();
 		figures.add(number(numbers(program, 'n', "Renumber Blocks", "\nN10 ")));
 		return figures;
 	}

@@ -1,0 +1,126 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.ProjectScope;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.osgi.service.prefs.BackingStoreException;
+
+/** The Problems view offers by its quick fix key what the editor offers: fixes, and the severity of the rule. */
+class ProblemFixesTest {
+
+	private static final String SEVERITY = "Severity of feed-off-pitch";
+
+	private IFile file;
+	private OpenProgram program;
+	private IViewPart problems;
+
+	@BeforeEach
+	void listed() throws CoreException {
+		ResourcesPlugin.getWorkspace().getRoot().deleteMarkers("truelead.editor.finding", true, IResource.DEPTH_INFINITE);
+		file = OpenProgram.file("listed.nc", Programs.WRONG_FEED);
+		program = OpenProgram.open(file);
+		program.waitFor("F500");
+		problems = page().showView("org.eclipse.ui.views.ProblemView");
+		toProblem();
+	}
+
+	@AfterEach
+	void close() throws BackingStoreException {
+		OpenProgram.closeAll();
+		page().hideView(problems);
+		IEclipsePreferences ofProject = new ProjectScope(file.getProject()).getNode("truelead.editor");
+		ofProject.clear();
+		ofProject.flush();
+		Screen.settle();
+	}
+
+	@Test
+	void aFixIsTakenByKeys() {
+		quickFix("F520");
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
+		assertThat(program.editor().isDirty()).as("saving is left to the person").isTrue();
+	}
+
+	@Test
+	void theSeverityOfTheRuleIsSetByKeys() {
+		whenAsked(() -> {
+			Screen.chord(SWT.ALT, 'p');
+			Screen.chord(SWT.ALT, 'v');
+			Combo severity = Dialogs.find(Dialogs.shell(SEVERITY), Combo.class).get(0);
+			for (int key = 0; key < 5 && !severity.getText().equals("information"); key++) {
+				Screen.press(0, SWT.ARROW_DOWN);
+			}
+			Screen.press(0, SWT.CR, '\r');
+		});
+		quickFix("Set the severity of feed-off-pitch");
+		Screen.waitUntil("information", () -> program.waitFor("F500").type().equals("information"));
+	}
+
+	/** Does something in the dialog for the severity as soon as it is there; the dialog runs the events itself until it is closed. */
+	private static void whenAsked(Runnable inside) {
+		Display.getCurrent().timerExec(300, () -> {
+			Shell dialog = Dialogs.shell(SEVERITY);
+			if (dialog == null || !dialog.isVisible()) {
+				whenAsked(inside);
+				return;
+			}
+			dialog.forceActive();
+			Screen.idle(600);
+			inside.run();
+		});
+	}
+
+	/** Opens the group of errors by its key and goes to the feed's row. */
+	private static void toProblem() {
+		Tree rows = Dialogs.find((Composite) PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Tree.class).stream().filter(tree -> tree.getColumnCount() > 3)
+				.findFirst().orElseThrow();
+		rows.setFocus();
+		Screen.waitUntil("an error listed", () -> rows.getItemCount() > 0 && rows.getItem(0).getText().startsWith("Errors"));
+		Screen.press(0, SWT.HOME);
+		Screen.press(0, SWT.ARROW_RIGHT);
+		for (int i = 0; i < 5 && (rows.getSelectionCount() == 0 || !rows.getSelection()[0].getText().contains("F500")); i++) {
+			Screen.press(0, SWT.ARROW_DOWN);
+			Screen.idle(200);
+		}
+		assertThat(rows.getSelection()[0].getText()).contains("F500");
+	}
+
+	private static void quickFix(String words) {
+		Dialogs.inDialog("Quick Fix", () -> {
+			Table fixes = Dialogs.find(Dialogs.shell("Quick Fix"), Table.class).get(0);
+			assertThat(Arrays.stream(fixes.getItems()).map(TableItem::getText)).anyMatch(text -> text.contains(words));
+			fixes.setFocus();
+			Screen.press(0, SWT.HOME);
+			for (int i = 0; i < fixes.getItemCount() && (fixes.getSelectionCount() == 0 || !fixes.getSelection()[0].getText().contains(words)); i++) {
+				Screen.press(0, SWT.ARROW_DOWN);
+			}
+			assertThat(fixes.getSelection()[0].getText()).contains(words);
+			Screen.press(0, SWT.CR, '\r');
+		}, () -> Screen.chord(SWT.CTRL, '1'));
+	}
+
+	private static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+	}
+}
