@@ -35,6 +35,13 @@ class HolesTest {
 	}
 
 	@Test
+	void onAMillAHoleAtAYThatNobodySaidIsNowhereAndNotAtZero() {
+		Work work = work("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80", "M30");
+		assertThat(work.holes()).isEmpty();
+		assertThat(work.cutsAtUnknownPlaces()).isTrue();
+	}
+
+	@Test
 	void aHoleFartherAwayThanAnyNumberCounts() {
 		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X99999999999999999999. Y-99999999999999999999. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.",
 				"X30.", "G80", "M30");
