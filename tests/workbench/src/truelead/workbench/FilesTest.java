@@ -9,6 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.core.runtime.content.IContentType;
 import org.eclipse.swt.SWT;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
@@ -28,9 +31,23 @@ class FilesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "a.nc", "a.NGC", "a.cnc", "a.tap", "a.eia", "a.mpf", "a.spf", "a.min", "a.gcode" })
+	@ValueSource(strings = { "a.nc", "a.NGC", "a.cnc", "a.tap", "a.eia", "a.mpf", "a.spf", "a.min", "a.gcode", "a.pim", "a.ptp" })
 	void aProgramOpensInOurEditor(String name) {
 		assertThat(PlatformUI.getWorkbench().getEditorRegistry().getDefaultEditor(name).getId()).isEqualTo(EDITOR);
+	}
+
+	@Test
+	void aFileWithoutAnExtensionIsOursByAPersonsChoiceAlone() throws CoreException {
+		IFile file = OpenProgram.file("O4711", Programs.WRONG_FEED);
+		assertThat(PlatformUI.getWorkbench().getEditorRegistry().getEditors("O4711")).noneMatch(editor -> EDITOR.equals(editor.getId()));
+		IContentType program = Platform.getContentTypeManager().getContentType("truelead.editor.program");
+		program.addFileSpec("O4711", IContentType.FILE_NAME_SPEC);
+		try {
+			assertThat(OpenProgram.open(file).waitFor("F500").under()).isEqualTo("F500");
+		} finally {
+			OpenProgram.closeAll();
+			program.removeFileSpec("O4711", IContentType.FILE_NAME_SPEC);
+		}
 	}
 
 	@Test

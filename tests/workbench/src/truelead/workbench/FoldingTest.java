@@ -28,6 +28,16 @@ class FoldingTest {
 	}
 
 	@Test
+	void anOperationFoldsToItsCycle() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("fold-cycle.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		program.caretBehind("G99 G84");
+		Screen.press(SWT.CTRL, SWT.KEYPAD_SUBTRACT, '-');
+		Screen.waitUntil("the cycle folded, not " + program.widget().getText(), () -> program.widget().getText().contains("R5. F500\nG80"));
+		assertThat(program.widget().getText()).contains("T3 M6 (M6X1 TAP)\nG0 X20. Y20. S520 M3");
+	}
+
+	@Test
 	void whatIsFoldedStaysFoldedWhileTyping() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("folded.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");

@@ -33,6 +33,24 @@ class HoverTest {
 	}
 
 	@Test
+	void anExpressionTellsItsPartsAtAKey() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("parts.nc", Programs.GOOD.replace("T1 M6", "#101=[2.*6.+SQRT[9.]]\nT1 M6")));
+		Screen.idle(1000);
+		program.caretBehind("#101=[2");
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("its parts, not " + told(), () -> told().containsAll(List.of("2.*6.+SQRT[9.] = 15", "2.*6. = 12", "SQRT[9.] = 3")));
+		Screen.press(0, SWT.ESC, SWT.ESC);
+	}
+
+	@Test
+	void aCalloutTellsLimitsAndDrillsWithTheirSource() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("callout.nc", Programs.GOOD.replace("M6X1 TAP", "M6X1-6H TAP")));
+		Screen.idle(1000);
+		assertThat(rest(program, "M6X1-6H")).anyMatch(line -> line.startsWith("M6x1-6H: pitch 1.000 mm")).anyMatch(line -> line.startsWith("minor diameter 4.917 to 5.153 for 6H") && line.contains("ISO 965-1"))
+				.anyMatch(line -> line.startsWith("drill for a cut thread 5"));
+	}
+
+	@Test
 	void aFindingTellsWhatHappensAtTheSpindle() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("finding.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");

@@ -77,6 +77,24 @@ class LiveCheckTest {
 	}
 
 	@Test
+	void noFindingStandsTwiceInTextOrProblemsHoweverOftenAPersonTypesAndSaves() {
+		IFile file = OpenProgram.file("once.nc", Programs.WRONG_FEED);
+		OpenProgram program = OpenProgram.open(file);
+		program.waitFor("F500");
+		for (int round = 0; round < 3; round++) {
+			program.widget().setSelection(2);
+			Screen.type("(SIDE)");
+			Screen.press(0, SWT.CR, '\r');
+			Screen.chord(SWT.CTRL, 's');
+			Screen.waitUntil("saved", () -> !program.editor().isDirty());
+			Screen.idle(400);
+			assertThat(program.findings().stream().map(OpenProgram.Shown::message).filter(message -> message.startsWith("F500"))).hasSize(1);
+			assertThat(OpenProgram.markers(file, OURS)).filteredOn(message -> message.startsWith("F500")).hasSize(1);
+		}
+		assertThat(program.waitFor("F500").under()).isEqualTo("F500");
+	}
+
+	@Test
 	void aFileOutsideAnyProjectIsCheckedToo(@TempDir Path folder) throws IOException {
 		Path file = Files.writeString(folder.resolve("outside.ngc"), Programs.WRONG_FEED);
 		OpenProgram program = OpenProgram.open(file);

@@ -61,6 +61,18 @@ class NavigationTest {
 	}
 
 	@Test
+	void occurrencesOfAWordAndOfABlockNumberAreMarked() {
+		OpenProgram program = open("words.nc", LOOP.replace("M98 P8001", "G0 X5.\nG1 X5. F100"));
+		waitChecked(program);
+		program.caretBehind("G0 X5");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("both X5., not " + marked(program), () -> marked(program).equals(List.of("X5.", "X5.")));
+		program.caretBehind("GOTO 2");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the block and the jump, not " + marked(program), () -> marked(program).size() == 2 && marked(program).contains("N20"));
+	}
+
+	@Test
 	void theQuickOutlineLeadsToATool() {
 		OpenProgram program = open("quick.nc", Programs.WRONG_FEED);
 		program.waitFor("F500");

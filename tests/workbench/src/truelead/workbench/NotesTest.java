@@ -2,6 +2,8 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
@@ -11,6 +13,7 @@ import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.osgi.service.prefs.BackingStoreException;
 
 /** The note behind a threading block is drawn beside the text and is no part of it. */
 class NotesTest {
@@ -52,6 +55,24 @@ class NotesTest {
 		Screen.press(0, SWT.CR, '\r');
 		Screen.type("(SECOND SIDE)");
 		assertThat(ink(program, "R5. F500")).isTrue();
+	}
+
+	@Test
+	void aProgramOfMoreOperationsThanAPersonWantsNotesForHasNone() throws BackingStoreException {
+		String second = Programs.WRONG_FEED.replace("M30", "T4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F400\nG80\nM30");
+		OpenProgram program = OpenProgram.open(OpenProgram.file("many.nc", second));
+		program.waitFor("F500");
+		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
+		Dialogs.inPreferences("truelead.editor.settings", () -> {
+			Screen.chord(SWT.ALT, 'm');
+			Screen.chord(SWT.CTRL, 'a');
+			Screen.type("1");
+		});
+		Screen.waitUntil("no ink", () -> !ink(program, "R5. F500"));
+		IEclipsePreferences node = InstanceScope.INSTANCE.getNode("truelead.editor");
+		node.clear();
+		node.flush();
+		Screen.waitUntil("ink again", () -> ink(program, "R5. F500"));
 	}
 
 	/** Whether anything is drawn between the end of the line that holds a text and 300 pixels behind it, a little away from the text. */

@@ -50,6 +50,21 @@ class OutlineTest {
 		assertThat(texts(outline)).as("the hole where the feed is wrong").contains("20 mm, 20 mm");
 	}
 
+	@Test
+	void theOutlineLeadsToTheHole() throws PartInitException {
+		IViewPart outline = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(IPageLayout.ID_OUTLINE);
+		OpenProgram program = OpenProgram.open(OpenProgram.file("lead.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("an outline", () -> texts(outline).stream().anyMatch(text -> text.contains("tapping")));
+		Tree tree = (Tree) ((PageBookView) outline).getCurrentPage().getControl();
+		tree.setFocus();
+		tree.setSelection(tree.getItem(0));
+		Screen.press(0, SWT.END);
+		Screen.press(SWT.SHIFT, SWT.ARROW_RIGHT);
+		Screen.press(0, SWT.END);
+		Screen.waitUntil("the block of the last entry, not " + program.widget().getSelectionText(), () -> program.widget().getSelectionText().startsWith("X80."));
+	}
+
 	private static String selected(IViewPart outline) {
 		TreeItem[] items = ((Tree) ((PageBookView) outline).getCurrentPage().getControl()).getSelection();
 		return items.length == 0 ? "" : items[0].getText();

@@ -7,6 +7,7 @@ import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -88,6 +89,22 @@ class ThreadViewTest {
 		Screen.waitUntil("the last thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().startsWith("M8x1.25"));
 		assertThat(Display.getCurrent().getFocusControl()).isInstanceOf(Tree.class);
 		page().hideView(outline);
+	}
+
+	@Test
+	void theDrawingStaysWhileTheCaretMovesWithinItsOperation() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("calm.nc", Programs.GOOD));
+		program.caretBehind("S520 M3");
+		Screen.press(0, SWT.ARROW_DOWN);
+		Screen.waitUntil("the drawing", () -> labels().get(1).getImage() != null);
+		Screen.press(0, SWT.ARROW_DOWN);
+		Screen.idle(400);
+		Image before = labels().get(1).getImage();
+		for (int key = 0; key < 6; key++) {
+			Screen.press(0, SWT.ARROW_LEFT);
+		}
+		Screen.idle(400);
+		assertThat(labels().get(1).getImage()).as("the same picture, not one like it").isSameAs(before);
 	}
 
 	@Test
