@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,8 @@ final class Commentary {
 	private record Read(ProgramScan scan, List<NoteAt> notes, Set<ProgramComment> taken) {
 	}
 
+	/** Lines of tool lists by their text, which stands at every change of a tool again. */
+	private final Map<String, Optional<ToolListLine>> listLines = new HashMap<>();
 	private final LengthUnit unit;
 	private final MachineProfile profile;
 	private final ProgramFile program;
@@ -111,7 +114,8 @@ final class Commentary {
 
 	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool number. */
 	Optional<ToolListLine> listLine(LineComment comment) {
-		return ToolListLine.read(comment.text()).map(line -> line.onTurret(profile.is(ProfileKey.TOOL_WORD, "turret")));
+		return listLines.computeIfAbsent(comment.text(),
+				text -> ToolListLine.read(text).map(line -> line.onTurret(profile.is(ProfileKey.TOOL_WORD, "turret"))));
 	}
 
 	/** The tool that the T word beside a comment names, T0303 of a turret being tool 3; -1 without one. */

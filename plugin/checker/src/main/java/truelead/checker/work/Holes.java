@@ -68,8 +68,13 @@ final class Holes {
 	}
 
 	/** A number for what is done at a hole, and which of it before a step: the same for holes where that differs in place, block and time alone. */
-	synchronized int history(int number, int order) {
+	int history(int number, int order) {
 		return chains.history(number, order, pairs);
+	}
+
+	/** Numbers for histories and what else is told apart with them; whoever asks for a history or a number holds this monitor. */
+	PairNumbers pairs() {
+		return pairs;
 	}
 
 	/** Marks the number of the hole that has a place as its own. */

@@ -17,6 +17,7 @@ final class Recorder implements StepSink {
 
 	private static final int MOST_EVENTS = 100_000;
 	private static final int MOST_STROKES = 300_000;
+	private static final int MOST_IN_ROWS = 1_500_000;
 	private static final int MOST_RUNS = 200_000;
 	private static final int MOST_ARCS = 1_000_000;
 	private static final int MOST_COMPENSATION = 10_000;
@@ -57,7 +58,7 @@ final class Recorder implements StepSink {
 	private Modal firstLengthModal;
 	private int order;
 	private int arcs;
-	/** Strokes beyond the first one of each row. */
+	/** Strokes in rows, which cost a few bytes each. */
 	private int inRows;
 	private int part;
 	/** The block that ended the program before this step, if one has. */
@@ -153,7 +154,7 @@ final class Recorder implements StepSink {
 		motion(stroke, number);
 		interrupt();
 		tool.cut(stroke, true, !stroke.cycle().kind().taps());
-		keep(MOST_STROKES - inRows, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
+		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
 	}
 
 	private void row(Step.Row row, int number) {
@@ -161,13 +162,13 @@ final class Recorder implements StepSink {
 		motion(row, number + row.count() - 1);
 		interrupt();
 		tool.cut(row.first(), true, !row.first().cycle().kind().taps());
-		int room = Math.min(row.count(), MOST_STROKES - inRows - strokes.size());
+		int room = strokes.size() < MOST_STROKES ? Math.min(row.count(), MOST_IN_ROWS - inRows) : 0;
 		if (room > 0) {
 			strokes.add(new TimedStroke(number, tool, row.first(), Optional.of(room < row.count() ? row.head(room) : row)));
-			inRows += room - 1;
+			inRows += room;
 		}
 		if (room < row.count()) {
-			tooMany(row.stroke(Math.max(0, room)));
+			tooMany(row.stroke(room));
 		}
 	}
 

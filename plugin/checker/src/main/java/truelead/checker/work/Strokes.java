@@ -68,9 +68,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	/** How many strokes there are of the kind of one of the {@link #typical()} ones. */
 	public int count(int kind) {
-		boolean[] wanted = new boolean[kinds().typical.size()];
-		wanted[kind] = true;
-		return new Chosen(kinds(), wanted).size();
+		return kinds().counts[kind];
 	}
 
 	/** The strokes of the kinds whose {@link #typical()} stroke is as asked, in the order of execution. */
@@ -140,13 +138,31 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 		private final List<TapStroke> typical = new ArrayList<>();
 		private final Map<Integer, Integer> numbers = new LinkedHashMap<>();
-		private final PairNumbers pairs = new PairNumbers();
 		private int[] from = new int[4];
 		private int[] kindFrom = new int[4];
 		private int stretches;
 		private int lastNumber;
+		private final int[] counts;
 
 		Kinds() {
+			synchronized (holes.pairs()) {
+				sort(holes.pairs());
+			}
+			from = Arrays.copyOf(from, stretches);
+			kindFrom = Arrays.copyOf(kindFrom, stretches);
+			numbers.clear();
+			counts = new int[typical.size()];
+			for (int stretch = 0; stretch < stretches; stretch++) {
+				counts[kindFrom[stretch]] += end(stretch) - from[stretch];
+			}
+		}
+
+		/** Behind the last stroke of a stretch. */
+		private int end(int stretch) {
+			return stretch + 1 < stretches ? from[stretch + 1] : size;
+		}
+
+		private void sort(PairNumbers pairs) {
 			StrokeKinds alike = new StrokeKinds();
 			int at = 0;
 			for (int row = 0; row < holesOf.length; row++) {
@@ -158,8 +174,6 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 					add(at, hole == UNKNOWN ? pairs.of(alike.another(), 0) : pairs.of(kind, pairs.of(holes.history(hole, first.order() + i), decimals)));
 				}
 			}
-			from = Arrays.copyOf(from, stretches);
-			kindFrom = Arrays.copyOf(kindFrom, stretches);
 		}
 
 		private void add(int at, int number) {
@@ -203,7 +217,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 				if (wanted[known.kindFrom[stretch]]) {
 					stretches[found] = stretch;
 					before[found++] = count;
-					count += (stretch + 1 < stretches.length ? known.from[stretch + 1] : Strokes.this.size()) - known.from[stretch];
+					count += known.end(stretch) - known.from[stretch];
 				}
 			}
 			chosen = Arrays.copyOf(stretches, found);

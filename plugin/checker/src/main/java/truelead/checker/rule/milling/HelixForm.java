@@ -17,6 +17,8 @@ final class HelixForm {
 	private static final double FULL = 2 * Math.PI;
 
 	private final MillPass pass;
+	/** Turns round the hole's centre; negative until they are asked for. */
+	private double turns = -1;
 
 	private HelixForm(MillPass pass) {
 		this.pass = pass;
@@ -41,11 +43,14 @@ final class HelixForm {
 
 	/** Turns round the hole's centre. */
 	double turns() {
-		double angle = 0;
-		for (Step.Arc arc : pass.helix()) {
-			angle += angle(arc);
+		if (turns < 0) {
+			double angle = 0;
+			for (Step.Arc arc : pass.helix()) {
+				angle += angle(arc);
+			}
+			turns = angle / FULL;
 		}
-		return angle / FULL;
+		return turns;
 	}
 
 	/** Advance along the axis in a full turn, mm, without sign. */

@@ -1,11 +1,14 @@
 package truelead.checker.rule.tapping;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
@@ -15,6 +18,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -49,13 +53,13 @@ public final class FeedOffPitch extends TappingRule {
 		}
 		Map<String, List<TapFeed>> byValue = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			wrong(tapping, stroke).ifPresent(feed -> byValue.computeIfAbsent(value(feed), w -> new ArrayList<>()).add(feed));
+			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byValue
+					.computeIfAbsent(feed.feed().value() + " at " + feed.speed(), w -> new ArrayList<>()).add(feed));
 		}
 		double lead = thread.get().value().lead();
-		byValue.forEach((value, feeds) -> {
+		byValue.values().forEach(feeds -> {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
-			List<TapStroke> strokes = tapping.strokes().where(stroke -> wrong(tapping, stroke).filter(feed -> value(feed).equals(value)).isPresent());
-			long places = strokes.size() == tapping.strokes().size() ? tapping.holes().size() : strokes.stream().map(TapStroke::place).distinct().count();
+			long places = places(tapping.strokes(), feeds);
 			Draft draft = draft(tapping, work, worst, thread.get(), places);
 			FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
@@ -64,12 +68,13 @@ public final class FeedOffPitch extends TappingRule {
 		});
 	}
 
-	private static Optional<TapFeed> wrong(Tapping tapping, TapStroke stroke) {
-		return TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed));
-	}
-
-	private static String value(TapFeed feed) {
-		return feed.feed().value() + " at " + feed.speed();
+	/** At how many places the strokes are made that have these feeds, of which the typical ones are given. */
+	private static long places(Strokes strokes, List<TapFeed> feeds) {
+		Set<TapStroke> typical = Collections.newSetFromMap(new IdentityHashMap<>());
+		feeds.forEach(feed -> typical.add(feed.stroke()));
+		boolean each = strokes.typical().size() == strokes.size();
+		List<TapStroke> all = each ? List.copyOf(typical) : strokes.where(typical::contains);
+		return all.size() == strokes.size() ? strokes.holes().size() : all.stream().map(TapStroke::place).distinct().count();
 	}
 
 	/** Exact for the nearest source, or right for another source that names a thread: the disagreement is another rule's. */
