@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -87,16 +86,20 @@ public final class HoleSkipped extends HoleRule {
 		}
 	}
 
-	/** How a hole was made before a step: tools, blocks of their cycles, depths; what a loop does again says nothing new. */
+	/** How a hole was made before a step: tools, blocks of their cycles, depths. */
 	private static String making(List<Cut> cuts, int order) {
-		Set<String> ways = new LinkedHashSet<>();
+		StringBuilder text = new StringBuilder();
 		for (Cut cut : cuts) {
-			if (cut.order() < order) {
-				String block = cut.step() instanceof Step.Stroke s ? "@" + s.cycle().start().line() : "";
-				ways.add(cut.tool().index() + cut.kind().name() + Math.round(cut.tip() * 50) + block);
+			if (cut.order() >= order) {
+				continue;
 			}
+			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
+			if (cut.step() instanceof Step.Stroke s) {
+				text.append('@').append(s.cycle().start().line());
+			}
+			text.append(';');
 		}
-		return String.join(";", ways);
+		return text.toString();
 	}
 
 	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {

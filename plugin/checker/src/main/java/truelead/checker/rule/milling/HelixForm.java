@@ -44,11 +44,8 @@ final class HelixForm {
 	/** Turns round the hole's centre. */
 	double turns() {
 		if (turns < 0) {
-			double angle = 0;
-			for (Step.Arc arc : pass.helix()) {
-				angle += angle(arc);
-			}
-			turns = angle / FULL;
+			// summed with the errors of the sum, which decide where arcs share a lead evenly
+			turns = pass.helix().stream().mapToDouble(this::angle).sum() / FULL;
 		}
 		return turns;
 	}
