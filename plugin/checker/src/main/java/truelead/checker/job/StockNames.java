@@ -41,8 +41,19 @@ final class StockNames {
 	 * is cast iron; beside another name, as in cast aluminium, the other counts. Empty where no word is known.
 	 */
 	static Optional<StockGroup> group(List<String> words) {
-		List<String> known = words.stream().map(word -> word.toUpperCase(Locale.ROOT)).filter(WORDS::containsKey).toList();
+		List<String> known = words.stream().map(StockNames::known).flatMap(Optional::stream).toList();
 		List<StockGroup> groups = known.stream().filter(word -> !word.equals(CAST)).map(WORDS::get).toList();
 		return groups.stream().filter(g -> g != StockGroup.STEEL).findFirst().or(() -> groups.stream().findFirst()).or(() -> known.stream().findFirst().map(WORDS::get));
+	}
+
+	/** The word in capitals, or without the digits of its strength: GG25, GGG40. */
+	private static Optional<String> known(String word) {
+		String name = word.toUpperCase(Locale.ROOT);
+		int letters = name.length();
+		while (letters > 0 && Character.isDigit(name.charAt(letters - 1))) {
+			letters--;
+		}
+		String group = name.substring(0, letters);
+		return Optional.of(WORDS.containsKey(name) || letters < 2 ? name : group).filter(WORDS::containsKey);
 	}
 }

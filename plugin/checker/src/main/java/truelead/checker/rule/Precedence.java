@@ -57,6 +57,8 @@ public final class Precedence {
 					List.of("not-followed", "hole-missing", "hole-off-position", "plane-heights-wrong", "drill-too-shallow", "thread-too-short", "not-through",
 							"drill-in-tapping-cycle", "threaded-twice", "count-differs"),
 					"along another axis no depth and no place is right"),
+			new Order("plane-wrong", Scope.PROGRAM, List.of("helix-too-short", "helix-uneven", "helix-off-pitch", "helix-off-size", "entry-straight", "exit-scars-thread"),
+					"arcs of another plane make no helix"),
 			new Order("plane-heights-wrong", Scope.OPERATION,
 					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture"),
 					"the depth itself is misread"),

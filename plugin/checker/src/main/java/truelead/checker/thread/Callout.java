@@ -13,11 +13,12 @@ import java.util.OptionalInt;
  * @param assumed    what was not written and taken for granted, one sentence each: {@code coarse pitch 1.25 assumed}
  * @param depth      the depth called out, if any
  * @param holeEnd    through or blind, where the comment says so
+ * @param wall       how thick the wall is that the hole goes through, where the comment says so
  * @param count      the number of holes, where the comment says so
  * @param wireInsert the thread is tapped oversize for a wire insert, so that sizes of the plain thread do not hold
  * @param certain    false for a bare size that could as well be something else ({@code M8}, an M code; {@code 10-24}, a date): it counts
  *                   only where the operation cuts a thread of that pitch
  */
 public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, Optional<HoleEnd> holeEnd,
-		OptionalInt count, boolean wireInsert, boolean certain) {
+		Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
 }

@@ -160,7 +160,7 @@ final class CalloutJudge {
 		OptionalInt written = draft.count().isPresent() ? draft.count() : t.count();
 		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
 				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end,
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end, new WallWords(parts).wall(spec),
 				written.isPresent() ? written : count(),
 				has(Meaning.WIRE_INSERT), certain);
 	}

@@ -13,6 +13,8 @@ final class MetricReading {
 	private static final double FINEST = 0.2;
 	private static final double COARSEST = 8;
 	private static final int MOST_STARTS = 8;
+	/** What stands behind a dash as no pitch is a depth up to this many diameters; more is a slip for a pitch: M8-125. */
+	private static final double DEEPEST = 4;
 
 	private MetricReading() {
 	}
@@ -43,7 +45,7 @@ final class MetricReading {
 		}
 		String assumed = "coarse pitch " + Decimals.plain(coarse.getAsDouble(), 4) + " assumed";
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
-		boolean times = p != null && p.TIMES() != null;
+		boolean times = p != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
 	}
 
@@ -56,7 +58,7 @@ final class MetricReading {
 		return Optional.of(thread(mj, size, pitch)).filter(spec -> plausible(size, pitch) && ThreadTable.standard().isStandard(spec));
 	}
 
-	/** M6X12: no pitch of a 6 mm thread, so its depth, or in prose a screw's length; never a screw's where the drill is named too (M6X12/5X16). */
+	/** M6X12, M6 - 12 DEEP: no pitch of a 6 mm thread, so its depth, or in prose a screw's length; never a screw's where the drill is named too (M6X12/5X16). */
 	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm, boolean doubtful) {
 		Dimension extent = new Dimension(ParsedNumbers.value(number), mm ? Optional.of(LengthUnit.MM) : Optional.empty());
 		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), doubtful, draft.named(), draft.standard(), false, OptionalInt.empty());

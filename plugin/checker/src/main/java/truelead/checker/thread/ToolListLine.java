@@ -48,8 +48,8 @@ public record ToolListLine(int number, String text) {
 
 	private static boolean isMark(Token token) {
 		return switch (token.getType()) {
-			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO -> true;
-			default -> false;
+			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO, CalloutParser.DEGREE_SIGN -> true;
+			default -> token.getText().equalsIgnoreCase("N");
 		};
 	}
 

@@ -66,7 +66,7 @@ final class ToolSize {
 
 	/** THREAD MILL, THROUGH 20: what follows is the wall or the depth. */
 	private static boolean ofTheHole(Meaning meaning) {
-		return meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
+		return meaning == Meaning.WALL || meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
 	}
 
 	/** 4 FLUTE, 6 HOLES: a number of something. */
@@ -75,9 +75,10 @@ final class ToolSize {
 				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
 	}
 
-	/** OP 10, TOOL 5: the number of something. */
+	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */
 	private boolean label(int i) {
-		return i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
+		boolean other = i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
+		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && w.end() == parts.get(i).start();
 	}
 
 	/** F DRILL; the letter A is left out, for it is a word in too many languages. */

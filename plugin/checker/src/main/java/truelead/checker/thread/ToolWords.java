@@ -92,14 +92,23 @@ final class ToolWords {
 	}
 
 	private void nameDrill(int i) {
-		if (parts.get(i) instanceof Part.Word word && TradeWords.fold(word.text()).equals("BOHRER") && meaning(previousWord(i)).filter(m -> m == Meaning.THREAD).isPresent()) {
-			// GEW.BOHRER, GEWINDE-BOHRER: German writes the tap in two words
+		if (abbreviated(i)) {
 			nameTap(i);
 		} else if (near(i, 2, Meaning.CENTRE)) {
 			add(ToolKind.CENTRE_DRILL, i);
 		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
 			add(ToolKind.DRILL, i);
 		}
+	}
+
+	/** GEW.-BOHRER, GEWINDE-BOHRER: the word for a tap in two, joined by point or dash. */
+	private boolean abbreviated(int i) {
+		int before = i - 1;
+		while (before >= 0 && punctuation(before)) {
+			before--;
+		}
+		return before >= 0 && before < i - 1 && meaning(before).filter(m -> m == Meaning.THREAD).isPresent()
+				&& parts.get(before).end() == parts.get(before + 1).start();
 	}
 
 	private void add(ToolKind kind, int at) {

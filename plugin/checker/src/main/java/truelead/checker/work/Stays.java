@@ -18,6 +18,7 @@ final class Stays {
 	private final Commentary commentary;
 	private final int[] changes;
 	private final int[] firstChanges;
+	private final int[] changesIn;
 	/** The first line of each program of the file. */
 	private final List<Integer> begins = new ArrayList<>();
 
@@ -32,8 +33,10 @@ final class Stays {
 		}
 		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(begins.get(tool.part()))).toArray();
 		this.firstChanges = new int[begins.size()];
+		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);
 		for (ToolLog tool : tools) {
+			changesIn[tool.part()] += tool.change().isPresent() ? 1 : 0;
 			if (tool.change().isPresent() && firstChanges[tool.part()] < 0) {
 				firstChanges[tool.part()] = changeLine(tool);
 			}
@@ -81,6 +84,11 @@ final class Stays {
 			}
 		}
 		return commentary.main().file().text().lineCount() - 1;
+	}
+
+	/** Whether a tool's program of the file changes to no other tool. */
+	boolean onlyTool(ToolLog tool) {
+		return changesIn[tool.part()] == 1;
 	}
 
 	/** The line of the first tool change of a program of the file; its last line where there is none. */

@@ -19,6 +19,7 @@ import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ToolKind;
+import truelead.grammar.ProgramText;
 
 /** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */
 final class ToolBook {
@@ -134,12 +135,15 @@ final class ToolBook {
 		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
 		boolean introduced = commentary.hasComment(change);
 		List<LineComment> above = new ArrayList<>();
-		for (LineComment comment : commentary.free(main, stays.freeFrom(log), change - 1)) {
+		List<LineComment> before = commentary.free(main, stays.freeFrom(log), change - 1);
+		for (LineComment comment : listsSeveral(before) ? List.<LineComment>of() : before) {
 			boolean title = introduced && commentary.title(comment);
 			if (mine(comment, number) && !title && (!comment.code() || comment.ofTool(number))) {
 				above.add(0, comment);
 			}
 		}
+		List<LineComment> titles = titles(log, above);
+		above.removeAll(titles);
 		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)).stream()
 				.filter(c -> mine(c, number) && !c.code()).toList();
 		for (int part : log.part() == 0 ? new int[] {0} : new int[] {log.part(), 0}) {
@@ -148,10 +152,47 @@ final class ToolBook {
 		if (log.change().isPresent()) {
 			own.addAll(above);
 			own.addAll(below);
+			titles.stream().filter(c -> stays.onlyTool(log) || !tap(c)).forEach(own::add);
 		} else {
 			own.addAll(below);
 		}
 		return own;
+	}
+
+	/** Of the comments above a program's first tool those with code between them and its change: they speak of the program as well as of the tool. */
+	private List<LineComment> titles(ToolLog log, List<LineComment> above) {
+		int change = stays.changeLine(log);
+		if (stays.firstChange(log.part()) != change) {
+			return List.of();
+		}
+		ProgramText text = commentary.main().file().text();
+		int line = change - 1;
+		while (line >= 0 && text.block(line).words().isEmpty()) {
+			line--;
+		}
+		int code = line;
+		return above.stream().filter(c -> c.line() <= code).toList();
+	}
+
+	private boolean tap(LineComment comment) {
+		return FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()).isTap();
+	}
+
+	/** Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of them is told. */
+	private boolean listsSeveral(List<LineComment> before) {
+		List<ToolFacts> named = new ArrayList<>();
+		int line = before.isEmpty() ? 0 : before.get(before.size() - 1).line();
+		for (int i = before.size() - 1; i >= 0 && line - before.get(i).line() <= 1 && !before.get(i).code(); i--) {
+			LineComment comment = before.get(i);
+			line = comment.line();
+			if (commentary.listLine(comment).isEmpty()) {
+				named.add(FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
+			}
+		}
+		List<ToolFacts> tools = named.stream().filter(facts -> facts.kind().isPresent()).toList();
+		// a drill below a title that speaks of taps is a drill
+		boolean told = tools.size() < 3 && tools.stream().findFirst().filter(ToolFacts::isTap).isEmpty();
+		return !told && tools.stream().anyMatch(one -> !FreeText.compatible(one, tools.get(0)));
 	}
 
 	private boolean mine(LineComment comment, int number) {

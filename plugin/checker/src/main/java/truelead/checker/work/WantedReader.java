@@ -116,6 +116,8 @@ final class WantedReader {
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
 				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
+				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
 				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
@@ -127,7 +129,7 @@ final class WantedReader {
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
-		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), said(hole, Note.OfHole::wall), top,
+		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), wall, top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
 	}
 

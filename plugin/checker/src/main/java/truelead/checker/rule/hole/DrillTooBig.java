@@ -36,6 +36,8 @@ public final class DrillTooBig extends HoleRule {
 				return;
 			}
 		}
+		InsertHole.first(operation, visits.typical()).filter(InsertHole::tooBig)
+				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
 	}
 
 	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
@@ -46,7 +48,7 @@ public final class DrillTooBig extends HoleRule {
 		}
 		boolean wouldForm = FormHole.percent(size.thread().value(), size.d()) >= LOW;
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
-				+ " (" + size.className() + ") is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
+				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures.unit())
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
 		return Optional.of(size.evidence(Draft.of(this, over > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,

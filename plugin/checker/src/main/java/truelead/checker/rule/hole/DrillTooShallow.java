@@ -32,6 +32,9 @@ public final class DrillTooShallow extends HoleRule {
 	/** Room below the tap in a blind hole, pitches (common practice, no source). */
 	private static final double ROOM_FORMING = 1;
 	private static final double ROOM_CUTTING = 2;
+	/** The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common practice, no source). */
+	private static final double LONGEST_LEAD = 6;
+	private static final double BELOW_WALL = 3;
 	/** Half angle of the lead of forms C and B, and of forming taps (DIN 2197, from memory). */
 	private static final double LEAD_ANGLE = Math.toRadians(15);
 	private static final double LEAD_ANGLE_POINT = Math.toRadians(8);
@@ -42,12 +45,13 @@ public final class DrillTooShallow extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		if (!(operation instanceof Tapping tapping) || tapping.wanted().through().map(Fact::value).orElse(false)) {
+		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}
+		boolean through = tapping.wanted().through().map(Fact::value).orElse(false);
 		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
-				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut)))
-				.sorted(Comparator.comparingDouble(Room::clearance)).map(room -> draft(room, tapping)).flatMap(Optional::stream).findFirst().ifPresent(found);
+				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut))).filter(room -> !through || room.endsInside())
+				.sorted(Comparator.comparingDouble(Room::clearance)).map(room -> draft(room, tapping, through)).flatMap(Optional::stream).findFirst().ifPresent(found);
 	}
 
 	/**
@@ -67,6 +71,16 @@ public final class DrillTooShallow extends HoleRule {
 			boolean known = !Double.isNaN(cut.shoulder());
 			boolean drilled = cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK;
 			return known ? Math.abs(cut.tip() - cut.shoulder()) : drilled ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
+		}
+
+		/**
+		 * Whether a hole that is to go through cannot: its full diameter ends in the wall, or so far above the tap's tip that neither the longest
+		 * lead nor what is usually left free below a wall explains it.
+		 */
+		boolean endsInside() {
+			Optional<Fact<Double>> wall = depth.tapping().wanted().wall().filter(Fact::stated);
+			double enough = wall.map(Fact::value).orElseGet(() -> depth.tip() - LONGEST_LEAD * depth.pitch() - Math.max(BELOW_WALL, BELOW_WALL * depth.pitch()));
+			return full() < Math.min(enough, depth.tip()) - Written.open(cut.resolution()) - 1e-6;
 		}
 
 		/** Free length between the tap's tip and the end of the full diameter, mm. */
@@ -109,7 +123,7 @@ public final class DrillTooShallow extends HoleRule {
 				.max(Comparator.comparingDouble(c -> depth.below(Double.isNaN(c.shoulder()) ? c.tip() : c.shoulder())));
 	}
 
-	private Optional<Draft> draft(Room room, Tapping tapping) {
+	private Optional<Draft> draft(Room room, Tapping tapping, boolean through) {
 		boolean forming = ToolName.forms(tapping.tool().facts());
 		boolean named = tapping.wanted().thread().isPresent();
 		double wanted = named ? (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch() : 0;
@@ -127,7 +141,8 @@ public final class DrillTooShallow extends HoleRule {
 		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
-		String fact = "the tap goes " + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
+		String where = through ? "the tap goes through, " : "the tap goes ";
+		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
 		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
 		String what = meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
 				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())

@@ -35,6 +35,8 @@ public final class DrillTooSmall extends HoleRule {
 				return;
 			}
 		}
+		InsertHole.first(operation, visits.typical()).filter(InsertHole::tooSmall)
+				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
 	}
 
 	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
@@ -44,7 +46,7 @@ public final class DrillTooSmall extends HoleRule {
 			return Optional.empty();
 		}
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
-				+ " (" + size.className() + ") is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
+				+ size.inClass() + " is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
 				+ Figures.number(size.percent(), 0) + " % of thread, and the tap may break; " + size.right(figures.unit());
 		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));

@@ -68,7 +68,8 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 
 	/** The name of the limits: {@code 6H, assumed}. */
 	String className() {
-		return thread.value().threadClass().orElseGet(() -> ThreadTable.standard().defaultClass(thread.value()) + ", assumed");
+		String usual = ThreadTable.standard().defaultClass(thread.value());
+		return thread.value().threadClass().orElse(usual.isEmpty() ? "" : usual + ", assumed");
 	}
 
 	/** The drill that is right, as a name: {@code drill 5.0}; empty where none is known. */
@@ -85,6 +86,11 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return made == LengthUnit.INCH ? name + " (" + Figures.fixed(diameter / unit.mm(), unit == LengthUnit.MM ? 3 : 4) + ")" : name;
 	}
 
+	/** The name of the limits as it stands behind the thread: {@code  (6H, assumed)}; empty for a thread that has no classes. */
+	String inClass() {
+		return className().isEmpty() ? "" : " (" + className() + ")";
+	}
+
 	/** Adds the numbers to a finding. */
 	Draft evidence(Draft draft, Figures figures) {
 		draft.known("drill", figures.fine(d()), drill).known("thread", thread.value().designation(), thread)
@@ -92,7 +98,7 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		if (forming) {
 			return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");
 		}
-		limits().ifPresent(l -> draft.from("minor diameter " + className(), (l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to "
+		limits().ifPresent(l -> draft.from(("minor diameter " + className()).strip(), (l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to "
 				+ (l.minorMaxMm().isPresent() ? figures.fine(l.minorMaxMm().getAsDouble()) : ""), l.source()));
 		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (1.299 P), Machinery's Handbook");
 	}

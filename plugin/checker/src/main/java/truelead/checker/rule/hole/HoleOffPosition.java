@@ -29,8 +29,9 @@ public final class HoleOffPosition extends HoleRule {
 		Hole hole = HoleState.beside(work, first, diameter).orElseThrow();
 		Figures figures = new Figures(first.modal().unit());
 		BlockRef made = hole.making().get(0).block();
-		double distance = first.off() > 0 ? first.off() : hole.place().distance(first.hole().place());
-		String message = operation.tool().name() + (first.off() > 0 ? " threads about a centre beside the hole" : " goes in at " + at(first.hole().place(), figures)) + ", the hole is at " + at(hole.place(), figures) + ": "
+		boolean threadsBeside = first.off() > 0 && hole == first.hole();
+		double distance = threadsBeside ? first.off() : hole.place().distance(first.hole().place());
+		String message = operation.tool().name() + (threadsBeside ? " threads about a centre beside the hole" : " goes in at " + at(first.hole().place(), figures)) + ", the hole is at " + at(hole.place(), figures) + ": "
 				+ figures.fine(distance) + " off" + more(off) + "; the same position for both";
 		Draft draft = Draft.of(this, Severity.WARNING, Location.of(first.block()), message)
 				.programmed("place of the thread", at(first.hole().place(), figures), first.block())

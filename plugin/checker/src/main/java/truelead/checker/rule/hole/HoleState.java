@@ -43,7 +43,7 @@ enum HoleState {
 
 	/** The nearest hole made beside a place and not threaded itself. */
 	static Optional<Hole> beside(Work work, Visit visit, double diameter) {
-		if (visit.off() > 0) {
+		if (visit.off() > 0 && visit.hole().madeBefore(visit.order())) {
 			return Optional.of(visit.hole());
 		}
 		double reach = Double.isNaN(diameter) ? 0 : diameter / 2;

@@ -9,6 +9,7 @@ import truelead.checker.machine.Plane;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.Limits;
+import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.Cut;
@@ -61,13 +62,16 @@ final class MissedPattern {
 
 	/** Whether a drill, and nothing else, made the hole in a size that the thread of the operation is made in. */
 	private static boolean fits(ThreadingOperation operation, Hole hole) {
-		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value).filter(t -> !t.system().taper());
+		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
 		Optional<Double> diameter = hole.sizedBefore(Integer.MAX_VALUE).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK || cut.kind() == Cut.Kind.PLUNGE);
 		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 
 	private static boolean fits(ThreadSpec thread, double drill, boolean forming) {
+		if (thread.system().taper()) {
+			return TapDrill.cutting(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= thread.pitch() / 2).isPresent();
+		}
 		if (forming) {
 			return FormHole.percent(thread, drill) >= DrillTooBig.LOW && FormHole.percent(thread, drill) <= DrillTooSmall.HIGH;
 		}

@@ -22,6 +22,9 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
 	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
 	private static final double OPEN = 0.1;
 
+	/** What computed numbers leave open, mm: a place worked out by a macro has no written decimals. */
+	private static final double COMPUTED = 0.001;
+
 	/** A tap in a hole. */
 	static Visit of(TapStroke stroke) {
 		return new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0);
@@ -45,7 +48,7 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
 		}
 		double distance = Math.hypot(u / turns - pass.place().u(), v / turns - pass.place().v());
 		boolean whole = pass.turns() > 0.99;
-		double open = pass.helix().stream().anyMatch(Step.Arc::byRadius) ? OPEN : 3 * Written.open(pass.resolution());
+		double open = pass.helix().stream().anyMatch(Step.Arc::byRadius) ? OPEN : Math.max(COMPUTED, 3 * Written.open(pass.resolution()));
 		return whole && distance > open ? distance : 0;
 	}
 }

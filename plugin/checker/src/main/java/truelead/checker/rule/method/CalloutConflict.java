@@ -14,7 +14,7 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** Two sources name different threads: information where the feed fits one of them, a warning where it fits neither. */
+/** Two sources name different threads: information where the feed fits the nearest, a warning where it does not. */
 public final class CalloutConflict extends OperationRule {
 
 	/** A feed within this part of the pitch fits it; real programs round F by up to 0.64 %. */
@@ -33,8 +33,8 @@ public final class CalloutConflict extends OperationRule {
 		}
 		ThreadSpec first = named.get(0).value();
 		double advance = operation instanceof Tapping tapping ? advance(tapping) : Double.NaN;
-		boolean fits = Double.isNaN(advance) || fits(advance, first) || fits(advance, other.get().value());
-		String feed = Double.isNaN(advance) ? "" : fits ? fits(advance, first) ? "; the feed fits the first" : "; the feed fits the second"
+		boolean fits = Double.isNaN(advance) || fits(advance, first);
+		String feed = Double.isNaN(advance) ? "" : fits ? "; the feed fits the first" : fits(advance, other.get().value()) ? "; the feed fits the second"
 				: "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol() + " a turn and fits neither";
 		found.accept(Draft.of(this, fits ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
 				"Two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("

@@ -25,7 +25,7 @@ public final class ArcNotClosed implements Rule {
 		for (Step.Arc arc : work.trouble().openArcs()) {
 			double difference = Math.abs(arc.startRadius() - arc.endRadius());
 			double tolerance = work.shop().profile().arcTolerance(arc.modal().unit());
-			if (difference > tolerance + 3 * Written.open(arc.resolution())) {
+			if (difference > tolerance + 3 * Written.open(arc.resolution()) && !SidewaysArc.is(arc, work)) {
 				found.accept(draft(work, arc, difference, tolerance));
 			}
 		}

@@ -3,12 +3,15 @@ package truelead.checker.rule.program;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Plane;
+import truelead.checker.machine.Step;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Edit;
@@ -37,6 +40,7 @@ public final class PlaneWrong implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		arcs(work, found);
 		MadeHoles made = null;
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
@@ -45,6 +49,23 @@ public final class PlaneWrong implements Rule {
 				Plane plane = holes.get(0).place().plane();
 				made.allInOnePlaneBefore(operation.firstOrder()).filter(first -> first.place().plane() != plane)
 						.ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
+			}
+		}
+	}
+
+	/** One finding a tool: all its arcs were written for the plane XY. */
+	private void arcs(Work work, Consumer<Finding> found) {
+		Set<Optional<BlockRef>> said = new HashSet<>();
+		for (Step.Arc arc : work.trouble().openArcs()) {
+			if (SidewaysArc.is(arc, work) && said.add(arc.modal().toolChange())) {
+				Plane plane = arc.modal().plane();
+				String message = code(plane) + " is in force, the arc is written for X, Y, I and J: the control takes it for an arc about " + axis(plane)
+						+ ", stops or cuts sideways; G17 before the tool goes in";
+				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
+				arc.modal().toolChange().ifPresent(change -> draft.fix(new Fix("Put G17 behind the tool change", false,
+						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, "G17")))));
+				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst().ifPresent(draft::on);
+				found.accept(draft.finding());
 			}
 		}
 	}

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -95,6 +96,16 @@ public final class FeedOffPitch extends TappingRule {
 				&& feed.error(lead) >= -HELD_BACK * lead;
 	}
 
+	/** Where S is the one of the tool before and the feed fits another whole S: that S, which was forgotten more likely. */
+	private static String leftOver(TapFeed feed, Tapping tapping, double lead) {
+		Optional<WordRef> word = feed.perTurn() ? Optional.empty() : feed.stroke().speed().word();
+		boolean before = word.isPresent() && tapping.tool().change().filter(change -> change.file().name().equals(word.get().block().file().name())
+				&& word.get().block().line() < change.line() && change.caller().isEmpty()).isPresent();
+		double right = feed.advance() * feed.speed() / lead;
+		return before && Math.abs(right - Math.rint(right)) < 0.05 && right >= 1
+				? "S" + Figures.number(Math.rint(right), 0) + ", if " + Figures.written(word.get()) + " is left over from the tool before, else " : "";
+	}
+
 	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
@@ -110,7 +121,7 @@ public final class FeedOffPitch extends TappingRule {
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
-				+ FeedFix.text(feed, lead);
+				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead);
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {

@@ -50,8 +50,8 @@ public final class LengthOffsetMissing implements Rule {
 			return allApply && tool.summary().movedWithoutOffset()
 					? Optional.of(missing(tool, tools)) : Optional.empty();
 		}
-		Setting own = tool.summary().lengthOffsets().get(0);
-		return numbered && own.known() && tool.number() > 0 && Math.abs(own.value() - tool.number()) > 1e-6 ? Optional.of(wrong(tool, own)) : Optional.empty();
+		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
+				.findFirst().map(h -> wrong(tool, h));
 	}
 
 	private static boolean ownNumber(ToolUse tool) {

@@ -1,0 +1,77 @@
+package truelead.checker.rule.hole;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.machine.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.DrillSizes;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+
+/**
+ * A drilled hole that is tapped for a wire insert, bigger than for the plain thread. Only what is far off is judged.
+ *
+ * @param cut    the cut that gave the hole its diameter
+ * @param drill  the diameter, mm, and who says so
+ * @param thread the thread called out
+ * @param right  the drill to take
+ */
+record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String right) {
+
+	/** Smallest minor diameter of a thread for a wire insert above the nominal diameter, pitches: H / 4 (ASME B18.29.1, from memory). */
+	private static final double INSERT_LEAST = 0.21651;
+	/** More than any class leaves of its minor diameter (M8: 8.54, 0.43 P), and its drill (8.4; M3: 3.2), pitches (from memory). */
+	private static final double INSERT_MOST = 0.6;
+	private static final double INSERT_DRILL = 0.35;
+
+	/** The first hole of a tapping operation, where thread and drill are stated and nothing but drills went in. */
+	static Optional<InsertHole> first(ThreadingOperation operation, List<Visit> visits) {
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> operation.wanted().wireInsert());
+		if (!(operation instanceof Tapping) || thread.isEmpty() || visits.isEmpty()) {
+			return Optional.empty();
+		}
+		Visit visit = visits.get(0);
+		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind() == Cut.Kind.DRILL || c.kind() == Cut.Kind.PECK);
+		Optional<Cut> cut = visit.hole().sizedBefore(visit.order()).filter(c -> drilled);
+		LengthUnit unit = visit.modal().unit();
+		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit)));
+	}
+
+	private static InsertHole insert(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, LengthUnit unit) {
+		DrillSizes.Drill right = DrillSizes.nearest(thread.value().diameter() + INSERT_DRILL * thread.value().pitch(), unit);
+		return new InsertHole(cut, drill, thread, DrilledSize.name(right.name(), right.unit(), right.diameter(), unit));
+	}
+
+	private double least() {
+		return thread.value().diameter() + INSERT_LEAST * thread.value().pitch() - 2 * DrilledSize.WRITTEN;
+	}
+
+	private double most() {
+		return thread.value().diameter() + INSERT_MOST * thread.value().pitch();
+	}
+
+	boolean tooSmall() {
+		return drill.value() < least();
+	}
+
+	boolean tooBig() {
+		return drill.value() > most();
+	}
+
+	Draft draft(Rule rule, BlockRef block, Figures figures) {
+		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big") + " for a wire insert " + thread.value().withoutClass().designation() + ": "
+				+ (tooSmall() ? "the tap cuts far more than its thread and may break" : "the tap finds too little to cut, the thread is shallow") + "; drill "
+				+ right;
+		return Draft.of(rule, Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
+				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread)
+				.from(tooSmall() ? "smallest hole let pass" : "largest hole let pass", figures.fine(tooSmall() ? least() : most()), "ASME B18.29.1, from memory");
+	}
+}

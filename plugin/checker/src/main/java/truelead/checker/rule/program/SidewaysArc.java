@@ -1,0 +1,33 @@
+package truelead.checker.rule.program;
+
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Step;
+import truelead.checker.work.ToolUse;
+import truelead.checker.work.Work;
+import truelead.grammar.Element;
+
+/** Tells an arc that does not close because the plane in force is not the one that it was written for. */
+final class SidewaysArc {
+
+	private SidewaysArc() {
+	}
+
+	/**
+	 * Whether the arc was written for the plane XY, and another one is in force: its block holds the centre word of an axis that is not in the
+	 * plane (J under G18, I under G19), or a thread mill makes it.
+	 */
+	static boolean is(Step.Arc arc, Work work) {
+		Plane plane = arc.modal().plane();
+		return plane != Plane.XY && !arc.byRadius() && (foreignCentre(arc, plane == Plane.ZX ? 'J' : 'I') || threadMill(arc, work));
+	}
+
+	private static boolean foreignCentre(Step.Arc arc, char address) {
+		return arc.block().file().text().block(arc.block().line()).words().stream().map(Element.Word::address)
+				.anyMatch(a -> Character.toUpperCase(a) == address);
+	}
+
+	private static boolean threadMill(Step.Arc arc, Work work) {
+		return arc.modal().tool().known() && work.tools().stream().filter(t -> t.number() == Math.round(arc.modal().tool().value()))
+				.map(ToolUse::facts).anyMatch(facts -> facts.isThreadMill());
+	}
+}

@@ -1,0 +1,41 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the thickness of the wall that a comment speaks of: {@code THRU .75 WALL}, {@code 12 THICK}, {@code DURCHGANG 25}. */
+final class WallWords {
+
+	private final List<Part> parts;
+
+	WallWords(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/**
+	 * The thickness; empty where none is said. Beside a word of through holes a bare whole number may count holes: it is taken only as the last
+	 * word of the comment and from the thread's own diameter up.
+	 */
+	Optional<Dimension> wall(ThreadSpec thread) {
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (is(i - 1, Meaning.WALL) || is(i + 1, Meaning.WALL)
+					|| besideThrough(i) && (measured(a.dimension()) || is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
+				return Optional.of(a.dimension());
+			}
+		}
+		return Optional.empty();
+	}
+
+	private boolean besideThrough(int i) {
+		return (is(i - 1, Meaning.THROUGH) || is(i + 1, Meaning.THROUGH)) && !is(i + 1, Meaning.DRILL) && !is(i - 1, Meaning.DRILL);
+	}
+
+	/** Whether a number cannot count anything: it has a unit, or a part of a whole. */
+	private static boolean measured(Dimension number) {
+		return number.unit().isPresent() || number.value() != Math.rint(number.value());
+	}
+
+	private boolean is(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+}
