@@ -43,7 +43,7 @@ final class MainPrograms {
 		for (int start : starts) {
 			Integer next = starts.higher(start);
 			int to = next == null ? source.lines() : next;
-			if (!called(source, start, to, outline)) {
+			if (!called(source, start, to, outline) && !outline.calledByName(start)) {
 				parts.add(part(outline, start, to));
 			}
 		}
@@ -55,7 +55,7 @@ final class MainPrograms {
 	}
 
 	private static Part part(Outline outline, int from, int to) {
-		return new Part(from, to, (outline.hasReturn(from, to) || outline.hasProcedure(from, to)) && !outline.hasEnd(from, to));
+		return new Part(from, to, (outline.hasReturn(from, to) || outline.hasProcedure(from, to) || outline.subprogramHeader(from)) && !outline.hasEnd(from, to));
 	}
 
 	private static boolean called(Source source, int from, int to, Outline outline) {

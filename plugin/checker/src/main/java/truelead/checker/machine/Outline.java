@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import truelead.grammar.ArchiveHeader;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -32,6 +33,11 @@ final class Outline {
 	private final TreeMap<Integer, Mark> marks = new TreeMap<>();
 	private final Map<String, Integer> subs = new HashMap<>();
 	private final Map<String, Integer> procedures = new HashMap<>();
+	/** The lines of headers such as {@code %_N_HOLES_SPF}, by the name of the program. */
+	private final Map<String, Integer> archived = new HashMap<>();
+	private final TreeMap<Integer, ArchiveHeader> headers = new TreeMap<>();
+	/** Names of statements, which may be calls. */
+	private final Set<String> statements = new HashSet<>();
 	private Structures structures;
 	private final TreeSet<Integer> ends = new TreeSet<>();
 	private final TreeSet<Integer> returns = new TreeSet<>();
@@ -63,6 +69,7 @@ final class Outline {
 				lastWordLine = line;
 			} else if (element instanceof Element.Percent) {
 				percents.add(line);
+				ArchiveHeader.of(block).ifPresent(header -> header(line, header));
 			} else if (element instanceof Element.Label label) {
 				labels.computeIfAbsent(label.name(), fresh -> new TreeSet<>()).add(line);
 			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
@@ -71,12 +78,24 @@ final class Outline {
 				mark(line, element);
 			} else if (element instanceof Element.Procedure procedure) {
 				procedures.putIfAbsent(procedure.name(), line);
+			} else if (element instanceof Element.Statement statement) {
+				statements.add(statement.name());
+			} else if (element instanceof Element.ModalCall call) {
+				statements.add(call.name());
+			} else if (element instanceof Element.Opaque opaque) {
+				statements.add(opaque.name());
 			}
 		}
 		if (calls > 0 && target >= 0) {
 			called.add(target);
 			called.add(target > 9999 ? target % 10_000 : target);
 		}
+	}
+
+	private void header(int line, ArchiveHeader header) {
+		headers.put(line, header);
+		archived.putIfAbsent(header.name(), line);
+		programLines.add(line);
 	}
 
 	/** Whether nothing but comments stands behind an element. */
@@ -211,6 +230,22 @@ final class Outline {
 	OptionalInt procedure(String name) {
 		Integer line = procedures.get(name);
 		return line == null ? OptionalInt.empty() : OptionalInt.of(line);
+	}
+
+	/** Line behind the header of the program of that name, in capitals. */
+	OptionalInt archived(String name) {
+		Integer line = archived.get(name);
+		return line == null ? OptionalInt.empty() : OptionalInt.of(line + 1);
+	}
+
+	/** Whether a range of lines begins with the header of a subprogram. */
+	boolean subprogramHeader(int from) {
+		return headers.containsKey(from) && headers.get(from).subprogram();
+	}
+
+	/** Whether a program of a header is called by its name in this file. */
+	boolean calledByName(int from) {
+		return headers.containsKey(from) && statements.contains(headers.get(from).name());
 	}
 
 	/** Whether any subprogram has a head of its own. */

@@ -52,6 +52,10 @@ final class RicherCalls {
 			if (line.isPresent()) {
 				return Optional.of(new Calls.Found(source, line.getAsInt(), source.lines(), repeats));
 			}
+			OptionalInt behind = source.outline().archived(name);
+			if (behind.isPresent()) {
+				return Optional.of(new Calls.Found(source, behind.getAsInt(), source.outline().programEnd(behind.getAsInt()), repeats));
+			}
 		}
 		return calls.neighbour(name).or(() -> calls.neighbour(name.toLowerCase(Locale.ROOT)))
 				.map(source -> new Calls.Found(source, source.outline().procedure(name).orElse(0), source.lines(), repeats));

@@ -179,4 +179,16 @@ class RicherFlowTest {
 		assertThat(run.all(Step.Synchronised.class)).hasSize(6);
 		assertThat(run.all(Step.Synchronised.class).get(4).to().x()).isEqualTo(40);
 	}
+
+	@Test
+	void headersPartTheProgramsOfAnArchiveAndNameThem() {
+		Followed run = Followed.milling("%_N_PLATE_MPF", ";$PATH=/_N_WKS_DIR", "G0 X1", "HOLES", "G0 X4", "M30", "%_N_HOLES_SPF", "G0 X2", "M17", "%_N_COVER_MPF", "G0 X7", "M30");
+		assertThat(run.ends()).as("the subprogram is run for its call alone, the second main program for itself").containsExactly("1,?,?", "2,?,?", "4,?,?", "7,?,?");
+	}
+
+	@Test
+	void aSubprogramOfAnArchiveThatNothingCallsStartsFromAnUnknownState() {
+		Followed run = Followed.milling("%_N_PLATE_MPF", "G91 G0 X1", "M30", "%_n_row_spf", "G0 X2", "M17");
+		assertThat(run.ends()).hasSize(2).last().isEqualTo("2,?,?");
+	}
 }
