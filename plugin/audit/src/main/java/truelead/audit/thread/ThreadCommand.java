@@ -55,6 +55,11 @@ public final class ThreadCommand implements Callable<Integer> {
 		List<Callout> read = new ArrayList<>();
 		for (String text : callouts) {
 			Optional<Callout> callout = CalloutReader.readExactly(text);
+			if (callout.filter(Callout::wireInsert).isPresent()) {
+				terminal.complain("\"" + shortened(text) + "\" is tapped oversize for a wire insert: no limits of such threads are known here, and those of the plain thread are too small; "
+						+ "see the tables of the insert's maker");
+				continue;
+			}
 			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" is no thread that is known here; the nearest spellings: "
 					+ String.join(", ", NearestSpelling.of(text, SUGGESTIONS))));
 		}

@@ -88,4 +88,12 @@ class ThreadCommandTest {
 		assertThat(ran.out()).isEmpty();
 		assertThat(ran.err()).contains("\"M8x\" is no thread").contains("~...\" is no thread").contains("M8x1.25-6H, 1/4-20 UNC-2B, 1/4-18 NPT");
 	}
+
+	@Test
+	void aWireInsertIsNotGivenTheSizesOfThePlainThread() {
+		Recorded ran = Recorded.run("thread", "M8 STI");
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.out()).isEmpty();
+		assertThat(ran.err()).contains("\"M8 STI\" is tapped oversize for a wire insert: no limits of such threads are known here");
+	}
 }

@@ -66,10 +66,12 @@ final class WishReader {
 
 	private Optional<Callout> callout(String typed) {
 		Optional<Callout> read = CalloutReader.readExactly(typed);
-		if (read.isEmpty()) {
+		if (read.filter(Callout::wireInsert).isPresent()) {
+			problems.put(Field.CALLOUT, "\"" + typed + "\" is tapped oversize for a wire insert: no sizes of such threads are known here, and those of the plain thread are too small; see the tables of the insert's maker");
+		} else if (read.isEmpty()) {
 			problems.put(Field.CALLOUT, "\"" + typed + "\" is no thread that is known here; the nearest spellings: " + String.join(", ", NearestSpelling.of(typed, SUGGESTIONS)));
 		}
-		return read;
+		return read.filter(callout -> !callout.wireInsert());
 	}
 
 	private double depth(ThreadSpec thread, Optional<Callout> callout, OptionalDouble wall, OptionalDouble typed) {

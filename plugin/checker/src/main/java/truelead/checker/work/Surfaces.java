@@ -1,7 +1,5 @@
 package truelead.checker.work;
 
-import java.util.Comparator;
-import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 
@@ -36,11 +34,22 @@ final class Surfaces {
 	 * pitch of M1.6 to M64 makes that less than 1.17 drills and a quarter of a millimetre (ISO 261).
 	 */
 	private static double floor(Hole hole) {
-		Optional<Cut> deepest = hole.cuts().stream().filter(cut -> cut.kind().makesHole() && cut.diameter().isPresent() && cut.direction() < 0)
-				.min(Comparator.comparingDouble(Cut::tip));
-		double wide = deepest.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN) * 1.17 + 0.25;
-		return hole.cuts().stream().filter(cut -> cut.kind().makesHole() && cut.shoulder() == cut.tip() && cut.direction() < 0)
-				.filter(cut -> cut.diameter().map(Fact::value).orElse(Double.NaN) > wide).mapToDouble(Cut::tip).min().orElse(Double.NaN);
+		double deepest = Double.NaN;
+		double drill = Double.NaN;
+		for (Cut cut : hole.cuts()) {
+			if (cut.kind().makesHole() && cut.direction() < 0 && cut.diameter().isPresent() && !(cut.tip() >= deepest)) {
+				deepest = cut.tip();
+				drill = cut.diameter().get().value();
+			}
+		}
+		double floor = Double.NaN;
+		for (Cut cut : hole.cuts()) {
+			boolean flat = cut.kind().makesHole() && cut.direction() < 0 && cut.shoulder() == cut.tip() && !(cut.tip() >= floor);
+			if (flat && cut.diameter().isPresent() && cut.diameter().get().value() > drill * 1.17 + 0.25) {
+				floor = cut.tip();
+			}
+		}
+		return floor;
 	}
 
 	/** A level that a feed or an R plane starts from. */

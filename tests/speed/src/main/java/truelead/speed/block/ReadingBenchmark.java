@@ -102,6 +102,7 @@ public class ReadingBenchmark {
 
 	/** Ours: from bytes to findings. */
 	@Benchmark
+	@Warmup(iterations = 6, time = 3)
 	public CheckResult check() {
 		return Checker.check(new ProgramFile("A.NC", ProgramText.read(bytes)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
 	}
