@@ -58,6 +58,13 @@ class ColoursTest {
 	}
 
 	@Test
+	void linesThatComeOnScreenAreColouredWhoeverScrolls() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("long.nc", "G0 X1.\n".repeat(400) + "G84 Z-10. F500 (M6X1 TAP)\n" + "G0 X1.\n".repeat(40)));
+		program.widget().setTopIndex(390);
+		Screen.waitUntil("colours where the widget was scrolled to", () -> styleAt(program, "G84") != null);
+	}
+
+	@Test
 	void everyViewHasAnIconOfItsOwnThatStandsOutInBothThemes() throws IOException {
 		Map<String, String> icons = new TreeMap<>();
 		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.views")) {

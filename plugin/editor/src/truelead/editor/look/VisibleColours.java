@@ -47,6 +47,8 @@ public final class VisibleColours {
 		}
 	};
 	private final IViewportListener scrollListener = top -> colour();
+	/** The first line on the screen when it was coloured last. */
+	private int coloured = -1;
 
 	public VisibleColours(ISourceViewer viewer) {
 		this.viewer = viewer;
@@ -54,6 +56,12 @@ public final class VisibleColours {
 		viewer.addTextListener(textListener);
 		viewer.addViewportListener(scrollListener);
 		widget.addListener(SWT.Resize, event -> colourSoon());
+		// whoever scrolls the widget past the viewer tells no listener of the viewport
+		widget.addListener(SWT.Paint, event -> {
+			if (widget.getTopIndex() != coloured) {
+				colourSoon();
+			}
+		});
 		PlatformUI.getWorkbench().getThemeManager().addPropertyChangeListener(themeListener);
 		colourSoon();
 	}
@@ -74,6 +82,7 @@ public final class VisibleColours {
 		if (widget.isDisposed() || document == null || widget.getCharCount() == 0) {
 			return;
 		}
+		coloured = widget.getTopIndex();
 		try {
 			int top = Math.max(0, JFaceTextUtil.getPartialTopIndex(widget));
 			int bottom = Math.min(widget.getLineCount() - 1, JFaceTextUtil.getPartialBottomIndex(widget) + 1);
