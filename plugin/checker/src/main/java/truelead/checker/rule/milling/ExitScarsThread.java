@@ -60,6 +60,10 @@ public final class ExitScarsThread implements Rule {
 		if (Double.isNaN(reach) || level >= surface || reach <= minor + form.diameterRounding() || work.cutsAtUnknownPlaces()) {
 			return;
 		}
+		// a cutter as wide as the smallest hole scars wherever it leaves, or the hole is wider than that: what is wrong is the cutter
+		if (cutter >= minor) {
+			return;
+		}
 		Figures figures = new Figures(work.shop().unit().value());
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
 				"The cutter leaves along the axis " + figures.length(surface - level) + " below the surface while its teeth still reach a diameter of "
