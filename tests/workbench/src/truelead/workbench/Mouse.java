@@ -38,7 +38,8 @@ final class Mouse {
 		return program.widget().toDisplay(program.widget().getLocationAtOffset(offset));
 	}
 
-	private static void move(int x, int y) {
+	/** Moves to a place of the screen, pixels. */
+	static void move(int x, int y) {
 		Event event = new Event();
 		event.type = SWT.MouseMove;
 		event.x = x;

@@ -21,7 +21,6 @@ import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.ToolListLine;
-import truelead.grammar.Element;
 
 /** The comments of a program and of the files it calls, with our notes read from them. */
 final class Commentary {
@@ -39,8 +38,6 @@ final class Commentary {
 	private final LengthUnit unit;
 	private final MachineProfile profile;
 	private final ProgramFile program;
-	/** The first line in which anything is done; -1 as long as nobody has asked. */
-	private int firstCode = -1;
 	private final Map<String, Read> files = new LinkedHashMap<>();
 	private final List<Remark> remarks = new ArrayList<>();
 
@@ -121,27 +118,6 @@ final class Commentary {
 	/** The tool that the T word beside a comment names, T0303 of a turret being tool 3; -1 without one. */
 	int tool(LineComment comment) {
 		return comment.tool() >= 100 && profile.is(ProfileKey.TOOL_WORD, "turret") ? comment.tool() / 100 : comment.tool();
-	}
-
-	/** Whether anything at all is said in a line of the program. */
-	boolean hasComment(int line) {
-		return program.text().block(line).elements().stream().anyMatch(Element.Comment.class::isInstance);
-	}
-
-	/** Whether a comment of the program stands beside a program number, or above all that is done. */
-	boolean title(LineComment comment) {
-		return !comment.code() && (main().begins(comment.line()) || comment.line() < firstCode());
-	}
-
-	private int firstCode() {
-		if (firstCode < 0) {
-			firstCode = 0;
-			while (firstCode < program.text().lineCount() && program.text().block(firstCode).elements().stream()
-					.noneMatch(element -> element instanceof Element.Word word && word.address() != 'N' && word.address() != 'O')) {
-				firstCode++;
-			}
-		}
-		return firstCode;
 	}
 
 	/** The line of the main program that a block is executed for; -1 where it is in another file altogether. */

@@ -100,11 +100,6 @@ final class ProgramScan {
 		return before < 0 ? 0 : starts.get(before);
 	}
 
-	/** Whether a program or subprogram begins in a line. */
-	boolean begins(int line) {
-		return Collections.binarySearch(starts, line) >= 0;
-	}
-
 	/** Lines with code. */
 	int blocks() {
 		return blocks;

@@ -124,21 +124,16 @@ final class ToolBook {
 		return notes.stream().map(Note.OfTool::facts).reduce(ToolFacts.NONE, ToolFacts::or);
 	}
 
-	/**
-	 * Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut. The title in the
-	 * line of the program's number speaks of the part where a comment beside the T word speaks of the tool.
-	 */
+	/** Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut; a title last. */
 	private List<LineComment> own(ToolLog log) {
 		int change = stays.changeLine(log);
 		int number = number(log);
 		ProgramFile main = commentary.main().file();
 		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
-		boolean introduced = commentary.hasComment(change);
 		List<LineComment> above = new ArrayList<>();
 		List<LineComment> before = commentary.free(main, stays.freeFrom(log), change - 1);
 		for (LineComment comment : listsSeveral(before) ? List.<LineComment>of() : before) {
-			boolean title = introduced && commentary.title(comment);
-			if (mine(comment, number) && !title && (!comment.code() || comment.ofTool(number))) {
+			if (mine(comment, number) && (!comment.code() || comment.ofTool(number))) {
 				above.add(0, comment);
 			}
 		}
