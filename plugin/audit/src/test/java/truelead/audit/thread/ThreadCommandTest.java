@@ -51,11 +51,33 @@ class ThreadCommandTest {
 	}
 
 	@Test
-	void aThreadOutsideTheTableIsNotExtrapolated() {
+	void aThreadOutsideTheTableSaysThatItIsComputed() {
 		JsonObject thread = json("M20x3-6H").get(0).getAsJsonObject();
+
+		assertThat(thread.get("minorMin").getAsString()).isEqualTo("16.752");
+		assertThat(thread.get("source").getAsString()).contains("pitch diameter tolerance not in the table, computed by the formula of ISO 965-1");
+	}
+
+	@Test
+	void aGradeThatTheStandardLeavesOutIsNotInTheTable() {
+		JsonObject thread = json("M1.2x0.25-6H").get(0).getAsJsonObject();
 
 		assertThat(thread.get("minorMin").isJsonNull()).isTrue();
 		assertThat(thread.get("source").getAsString()).isEqualTo("not in the table");
+	}
+
+	@Test
+	void trapezoidsAndOtherFormsHaveTheLimitsOfTheirFormulas() {
+		JsonObject trapezoid = json("Tr 20x4 LH").get(0).getAsJsonObject();
+		JsonObject acme = json("1/2-10 ACME-2G").get(0).getAsJsonObject();
+
+		assertThat(trapezoid.get("designation").getAsString()).isEqualTo("Tr20x4-7H-LH");
+		assertThat(trapezoid.get("minorMin").getAsString()).isEqualTo("16.000");
+		assertThat(trapezoid.get("minorMax").getAsString()).isEqualTo("16.375");
+		assertThat(trapezoid.get("pitchMax").getAsString()).isEqualTo("18.355");
+		assertThat(trapezoid.get("majorMin").getAsString()).isEqualTo("20.500");
+		assertThat(acme.get("pitchMax").getAsString()).isEqualTo("0.4637");
+		assertThat(acme.get("minorMax").getAsString()).isEqualTo("0.4050");
 	}
 
 	@Test

@@ -10,7 +10,7 @@ options { caseInsensitive = true; }
 
 tokens {
 	M, MJ, TIMES_PH, PH, P, D, LETTER, NO, SERIES, SERIES_LETTER, TPI, LEFT, RIGHT, HAND, DEPTH, DIA, MM, INCH, DEG, INCH_MARK,
-	LETTER_WORD, TYPED
+	LETTER_WORD, TR, RD, S, STUB, TYPED
 }
 
 @parser::members {
@@ -22,6 +22,13 @@ tokens {
 		boolean diameter = mark == DIA || mark == D || mark == DIA_SIGN || mark == DOT || mark == EQUALS || mark == COLON;
 		boolean apart = _input.LA(2) == DASH && _input.LT(1).getStopIndex() + 1 < _input.LT(2).getStartIndex();
 		return text.indexOf('.') < 0 && text.indexOf(',') < 0 && !(diameter && apart);
+	}
+
+	/* Only 11 1/2 (NPT) and 4 1/2 (UNC) threads an inch have a half. */
+	private boolean half() {
+		String whole = _input.LT(-1).getText();
+		int at = _input.LA(1) == DASH ? 2 : 1;
+		return (whole.equals("11") || whole.equals("4")) && _input.LT(at).getText().equals("1") && _input.LT(at + 2).getText().equals("2");
 	}
 }
 
@@ -35,9 +42,12 @@ multiplied : NUMBER (TIMES | DASH)? metric
            | LPAREN NUMBER RPAREN thread
            | NUMBER TIMES inch ;
 
-thread : metric | inch ;
+thread : metric | perInch | inch ;
 
-metric : (M | MJ) size=NUMBER metricPitch? extent? tail* bore? ;
+metric : (M | MJ | TR | S) size=NUMBER metricPitch? extent? tail* bore? ;
+
+/* Rd 20x1/8, W 21.8x1/14: a diameter in mm and threads an inch */
+perInch : (RD | SERIES_LETTER) size=NUMBER TIMES one=NUMBER SLASH tpi=NUMBER tail* ;
 
 metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | (TIMES_PH | TIMES? PH) lead=NUMBER P each=NUMBER
@@ -45,19 +55,24 @@ metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | P pitch=NUMBER
             | DASH pitch=NUMBER ;
 
-inch : SERIES inchSize ((DASH | TIMES) tpi=NUMBER TPI?)? extent? tail*
-     | SERIES_LETTER inchSize (DASH tpi=NUMBER)? extent? pipeClass=LETTER? tail*
-     | inchSize DASH? SERIES extent? tail*
-     | inchSize (DASH | TIMES) tpi=NUMBER TPI? (DASH? SERIES)? extent? tail*
+inch : series inchSize ((DASH | TIMES) turns TPI?)? extent? tail*
+     | SERIES_LETTER inchSize (DASH turns)? extent? pipeClass=LETTER? tail*
+     | inchSize DASH? series extent? tail*
+     | inchSize (DASH | TIMES) turns TPI? (DASH? series)? extent? tail*
      ;
 
-/* M8X1.25X20: how deep */
-extent : TIMES NUMBER (MM | INCH | INCH_MARK)? ;
+series : STUB? SERIES STUB? ;
+
+/* threads an inch: 20, 11.5, 11 1/2 */
+turns : NUMBER ({half()}? DASH? NUMBER SLASH NUMBER)? ;
+
+/* M8X1.25X20, 1/4-20 X 1/2: how deep */
+extent : TIMES dimension (MM | INCH | INCH_MARK)? ;
 
 /* M12X16/10.2X20, ISO 6410-1: behind the thread's length the drill, and how deep it goes */
 bore : SLASH (DIA | DIA_SIGN)? NUMBER TIMES NUMBER ;
 
-tail : DASH? (METRIC_CLASS | UNIFIED_CLASS) | DASH? hand ;
+tail : DASH? (METRIC_CLASS | UNIFIED_CLASS | ACME_CLASS) | DASH? hand ;
 
 hand : (LEFT | RIGHT) DASH? HAND? ;
 
@@ -79,7 +94,7 @@ diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?
 /* #7, NO. 7, LETTER F */
 gauge : mark NUMBER | LETTER_WORD letter ;
 
-letter : LETTER | P | D | M | TIMES | SERIES_LETTER ;
+letter : LETTER | P | D | M | TIMES | SERIES_LETTER | S ;
 
 angle : NUMBER (DEG | DEGREE_SIGN) ;
 
@@ -90,12 +105,13 @@ amount : dimension unit? ;
 
 unit : MM | INCH | INCH_MARK ;
 
-word : TYPED | WORD | DEPTH | DIA | LETTER_WORD | NO | SERIES | TPI | LEFT | RIGHT | HAND | MM | INCH | DEG | MJ | PH | TIMES_PH | letter ;
+word : TYPED | WORD | DEPTH | DIA | LETTER_WORD | NO | SERIES | TPI | LEFT | RIGHT | HAND | MM | INCH | DEG | MJ | TR | RD | STUB | PH | TIMES_PH | letter ;
 
 other : ~(TYPED | WORD) ;
 
 NUMBER        : [0-9]+ ([.,] [0-9]*)? | [.,] [0-9]+ ;
-METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? {!Character.isLetterOrDigit(_input.LA(1))}? ;
+METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input.LA(1))}? ;
+ACME_CLASS    : [2-6] [GC] {!Character.isLetterOrDigit(_input.LA(1)) && (_input.LA(-3) == '-' || _input.LA(-3) == ' ')}? ;
 UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
 DIA_SIGN      : [ØΦ⌀] ;
 HAND_DOTTED   : [LR] '.' 'H' '.'? ;
@@ -112,7 +128,7 @@ RPAREN        : ')' ;
 DEGREE_SIGN   : [°º] ;
 DEPTH_SIGN    : [\u21A7] ;
 QUOTE         : ["″”“] ;
-SPACE         : [ \t\u00A0\r\n]+ -> channel(HIDDEN) ;
+SPACE         : [ \t\u00A0\r\n_]+ -> channel(HIDDEN) ;
 ANY           : . ;
 
 fragment LETTERS : [\p{L}] ;

@@ -113,6 +113,9 @@ final class Weigher {
 		if (thread.system().taper()) {
 			taper(method);
 		}
+		if (thread.system().movement()) {
+			movement(method);
+		}
 		if (thread.starts() > 1) {
 			if (method.tap()) {
 				cons.add(thread.starts() + " starts: the tap is made to order, and advances " + figure.said(thread.lead()) + " a turn");
@@ -125,6 +128,16 @@ final class Weigher {
 			if (method.tap() && new Dialect(request.profile()).g(Meaning.TAP_LEFT, 74).isEmpty()) {
 				out.add("the profile " + request.profile().name() + " has no left-hand tapping cycle");
 			}
+		}
+	}
+
+	private void movement(Method method) {
+		if (method.forming()) {
+			out.add("such a profile is not formed");
+		} else if (!method.tap()) {
+			out.add("a cutter for it is made for one size, since steep flanks foul the helix; it is not planned here");
+		} else {
+			cons.add("takes much metal in one cut: a set of taps, or single-pointed on a lathe");
 		}
 	}
 

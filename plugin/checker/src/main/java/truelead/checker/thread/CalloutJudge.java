@@ -12,6 +12,7 @@ final class CalloutJudge {
 	/** Sizes that are also the numbers of everyday M codes. */
 	private static final double LARGEST_EVERYDAY_CODE = 9;
 	private static final double PROGRAM_END = 30;
+	private static final int MOST_STARTS = 8;
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
 
 	private final List<Part> parts;
@@ -40,7 +41,7 @@ final class CalloutJudge {
 		}
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
-				callouts.add(callout(i, t, certain(t.draft())));
+				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft())));
 			}
 		}
 		return callouts;
@@ -51,7 +52,7 @@ final class CalloutJudge {
 		CalloutJudge judge = new CalloutJudge(parts, List.of());
 		List<Part> others = parts.stream().filter(p -> !(p instanceof Part.Thread)).toList();
 		// in M8x and 1/4 NPT NPT a letter or series is left over
-		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES && w.meaning() != Meaning.OTHER_THREAD || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
 		if (parts.size() - others.size() != 1 || !words || text.isBlank()) {
 			return Optional.empty();
 		}
@@ -73,6 +74,9 @@ final class CalloutJudge {
 		if (!threadWords && is(i - 1, Meaning.FOR)) {
 			return false;
 		}
+		if (foreign(i - 1) || foreign(i + 1)) {
+			return false;
+		}
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft))) {
 			return false;
 		}
@@ -80,6 +84,12 @@ final class CalloutJudge {
 			return false;
 		}
 		return !codeInProse(parts, i) || beside(i, Meaning.TAP);
+	}
+
+	/** 1/4-26 BSB, VG 8: a name of threads that no table here holds, on either side of a dash. */
+	private boolean foreign(int i) {
+		boolean dash = i > 0 && i + 1 < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals("-");
+		return is(i, Meaning.OTHER_THREAD) || dash && (is(i + 1, Meaning.OTHER_THREAD) || is(i - 1, Meaning.OTHER_THREAD));
 	}
 
 	/** Whether a bare M size stands among other words of a block, as in T5 M6 and M3 S200. */
@@ -156,13 +166,14 @@ final class CalloutJudge {
 	private Callout callout(int i, Part.Thread t, boolean certain) {
 		ThreadDraft draft = t.draft();
 		ThreadSpec pitched = withPitchBehind(i, draft);
-		ThreadSpec spec = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
+		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
+		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts());
 		OptionalInt written = draft.count().isPresent() ? draft.count() : t.count();
 		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
 				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
 		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end, new WallWords(parts).wall(spec),
 				written.isPresent() ? written : count(),
-				has(Meaning.WIRE_INSERT), certain);
+				has(Meaning.WIRE_INSERT) || insert(), certain);
 	}
 
 	/** M8 1.0 TAP: the X was left out, but the number behind is a pitch of that size. */
@@ -188,6 +199,30 @@ final class CalloutJudge {
 		}
 		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
 				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
+	}
+
+	/** INSERT TAP M8, TAP M8 FOR WIRE INSERTS: not the inserts of a cutter. */
+	private boolean insert() {
+		for (int i = 0; i < parts.size(); i++) {
+			if (is(i, Meaning.INSERT) && (is(i + 1, Meaning.TAP) || is(i - 1, Meaning.FOR) || is(i - 1, Meaning.INSERT) || is(i - 1, Meaning.TAPPED) || is(i - 1, Meaning.THREAD))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 1-8 ACME 2 START: the lead is that of two pitches. */
+	private int starts() {
+		for (int i = 1; i < parts.size(); i++) {
+			if (is(i, Meaning.STARTS)) {
+				Part before = parts.get(i - 1) instanceof Part.Other && i > 1 ? parts.get(i - 2) : parts.get(i - 1);
+				if (before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
+						&& a.dimension().value() >= 2 && a.dimension().value() <= MOST_STARTS) {
+					return (int) a.dimension().value();
+				}
+			}
+		}
+		return 1;
 	}
 
 	/** 4 HOLES, 6 PLCS. */

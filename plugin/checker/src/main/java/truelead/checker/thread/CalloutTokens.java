@@ -2,6 +2,7 @@ package truelead.checker.thread;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.WritableToken;
@@ -10,8 +11,11 @@ import org.antlr.v4.runtime.WritableToken;
 final class CalloutTokens extends CalloutLexer {
 	private static final Map<Meaning, Integer> TYPES = types();
 
+	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
+
 	private boolean inString;
 	private int numberEnd = -1;
+	private String wordBefore = "";
 
 	CalloutTokens(CharStream text) {
 		super(text);
@@ -22,7 +26,10 @@ final class CalloutTokens extends CalloutLexer {
 	public Token nextToken() {
 		WritableToken token = (WritableToken) super.nextToken();
 		switch (token.getType()) {
-			case WORD, HAND_DOTTED -> token.setType(typeOf(token.getText()));
+			case WORD, HAND_DOTTED -> {
+				token.setType(typeInPlace(token.getText()));
+				wordBefore = TradeWords.fold(token.getText());
+			}
 			case QUOTE -> quote(token);
 			default -> { }
 		}
@@ -40,6 +47,55 @@ final class CalloutTokens extends CalloutLexer {
 			inString = !inString;
 			token.setChannel(HIDDEN);
 		}
+	}
+
+	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth. */
+	private int typeInPlace(String word) {
+		String folded = TradeWords.fold(word);
+		return switch (folded) {
+			case "PT", "PS" -> pipeAhead() && !wordBefore.startsWith("SP") ? CalloutParser.SERIES : typeOf(word);
+			case "STUB" -> wordBefore.equals("ACME") || ahead(skipped(1), "ACME") ? CalloutParser.STUB : typeOf(word);
+			case "S" -> CalloutParser.S;
+			default -> typeOf(word);
+		};
+	}
+
+	/** Whether a fraction follows, with the threads an inch of pipe threads or none. */
+	private boolean pipeAhead() {
+		int at = skipped(1);
+		int slash = digits(at);
+		int end = slash > at && _input.LA(slash) == '/' ? digits(slash + 1) : at;
+		if (end <= slash + 1) {
+			return false;
+		}
+		int dash = skipped(end);
+		int from = skipped(dash + 1);
+		return _input.LA(dash) != '-' || JAPANESE_TPI.stream().anyMatch(tpi -> ahead(from, tpi) && digits(from) == from + tpi.length());
+	}
+
+	private int skipped(int at) {
+		int next = at;
+		while (_input.LA(next) == ' ') {
+			next++;
+		}
+		return next;
+	}
+
+	private int digits(int at) {
+		int next = at;
+		while (_input.LA(next) >= '0' && _input.LA(next) <= '9') {
+			next++;
+		}
+		return next;
+	}
+
+	private boolean ahead(int at, String text) {
+		for (int i = 0; i < text.length(); i++) {
+			if (Character.toUpperCase(_input.LA(at + i)) != text.charAt(i)) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private static int typeOf(String word) {

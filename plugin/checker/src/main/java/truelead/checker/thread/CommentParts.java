@@ -1,7 +1,9 @@
 package truelead.checker.thread;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -16,6 +18,7 @@ final class CommentParts {
 	private final String text;
 	private final boolean onlyPlainChars;
 	private final List<Part> parts = new ArrayList<>();
+	private final Map<Integer, double[]> fractions = new HashMap<>();
 
 	private CommentParts(String text) {
 		this.text = text;
@@ -32,6 +35,8 @@ final class CommentParts {
 				CommentPhrases.items(phrase).forEach(reading::item);
 			}
 		}
+		Abbreviations.name(reading.parts);
+		new SlovenlyInch(reading.parts, reading.fractions).read();
 		return reading.parts;
 	}
 
@@ -69,6 +74,9 @@ final class CommentParts {
 	/** 1-1/8 is one length, but in TOOL 1 - 1/8 INCH the dash parts two numbers. */
 	private void amount(CalloutParser.AmountContext amount) {
 		CalloutParser.DimensionContext d = amount.dimension();
+		if (d.decimal == null && d.whole == null && amount.unit() == null) {
+			fractions.put(start(amount), new double[] {ParsedNumbers.value(d.numerator), ParsedNumbers.value(d.denominator)});
+		}
 		boolean parted = d.DASH() != null && d.whole.getStopIndex() + 2 != d.numerator.getStartIndex();
 		if (!parted) {
 			add(amount, ParsedNumbers.length(d, amount.unit()), Part.Role.PLAIN);
@@ -95,13 +103,13 @@ final class CommentParts {
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
-		add(t, t.metric() != null ? MetricReading.of(t.metric()) : InchReading.of(t.inch()), count);
+		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
 	}
 
 	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {
 		if (draft.isPresent()) {
 			parts.add(new Part.Thread(draft.get(), count, start(at), end(at)));
-		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER) {
+		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER || at.getStart().getType() == CalloutParser.S) {
 			parts.add(new Part.Code(at.getStart().getText(), start(at), end(at)));
 		} else {
 			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));

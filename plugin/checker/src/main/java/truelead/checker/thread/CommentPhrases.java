@@ -60,14 +60,14 @@ final class CommentPhrases {
 			boolean mixed = i + 1 < tokens.size() && tokens.get(i + 1).getType() == CalloutParser.SLASH;
 			return !mixed || i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex() + 1 == tokens.get(i - 1).getStartIndex();
 		}
-		return (type == CalloutParser.M || type == CalloutParser.MJ) && before != CalloutParser.TIMES && before != CalloutParser.DASH
+		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
 				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
 	}
 
 	/** In T5 1/2 the 5 is the tool's. */
 	private static boolean letter(Token token) {
 		return switch (token.getType()) {
-			case CalloutParser.LETTER, CalloutParser.P, CalloutParser.D, CalloutParser.SERIES_LETTER -> true;
+			case CalloutParser.LETTER, CalloutParser.P, CalloutParser.D, CalloutParser.S, CalloutParser.SERIES_LETTER -> true;
 			default -> false;
 		};
 	}

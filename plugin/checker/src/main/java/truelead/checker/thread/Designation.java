@@ -14,10 +14,14 @@ final class Designation {
 			case METRIC, MJ -> text.append('x')
 					.append(spec.starts() > 1 ? Decimals.plain(spec.lead(), 4) + "P" + pitch : pitch);
 			case UNIFIED, UNJ -> text.append('-').append(tpi).append(' ').append(spec.series());
-			case NPT, NPTF, BSW, BSF -> text.append('-').append(tpi).append(' ').append(spec.system());
+			case TR, SAW -> text.append('x').append(spec.starts() > 1 ? Decimals.plain(spec.lead(), 4) + "P" + pitch : pitch);
+			case NPT, NPTF, NPSM, NPSC, BSW, BSF, ACME -> text.append('-').append(tpi).append(' ').append(spec.system());
+			case STUB_ACME -> text.append('-').append(tpi).append(" STUB ACME");
+			case BUTTRESS -> text.append('-').append(tpi).append(" BUTT");
+			case RD, W -> text.append("x1/").append(tpi);
 			default -> { }
 		}
-		if (spec.starts() > 1 && !spec.system().metric()) {
+		if (spec.starts() > 1 && spec.tpi() > 0) {
 			text.append(' ').append(spec.starts()).append("-START");
 		}
 		spec.threadClass().ifPresent(c -> text.append(spec.system() == ThreadSystem.G ? " " : "-").append(c));
@@ -35,6 +39,12 @@ final class Designation {
 			case RP -> "Rp " + spec.size();
 			case RC -> "Rc " + spec.size();
 			case R -> "R " + spec.size();
+			case TR -> "Tr" + spec.size();
+			case SAW, MINIATURE -> "S" + spec.size();
+			case RD -> "Rd " + spec.size();
+			case W -> "W " + spec.size();
+			case PG -> "Pg " + spec.size();
+			case BA -> spec.size() + " BA";
 			default -> spec.size();
 		};
 	}

@@ -40,14 +40,14 @@ public final class FormHole {
 
 	/**
 	 * The drill for forming: of practice (form-drill-metric.csv), else that which is made nearest to the recommended hole; empty where
-	 * none is made near it, and for pipe and Whitworth threads, which are not formed to this rule.
+	 * none is made near it, and for threads that are not formed to this rule: pipe, Whitworth, trapezoids.
 	 */
 	public static Optional<DrillSizes.Drill> drill(ThreadSpec spec) {
 		Double practice = spec.system() == ThreadSystem.METRIC ? PRACTICE.get(ThreadSpec.metric(spec.diameter(), spec.pitch())) : null;
 		if (practice != null) {
 			return Optional.of(new DrillSizes.Drill(Decimals.plain(practice, 2), practice, LengthUnit.MM));
 		}
-		if (spec.system().pipe() || spec.system().whitworthForm()) {
+		if (!spec.system().formable()) {
 			return Optional.empty();
 		}
 		return near(spec, LOWER_BOUND_PERCENT).or(() -> near(spec, LEAST_PERCENT));

@@ -6,12 +6,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import truelead.checker.machine.LengthUnit;
 
 /** Makes an inch thread of a size, threads per inch, and the letters of a series. */
 final class InchReading {
 	private static final double MOST_TPI = 100;
 	private static final double LARGEST = 24;
+	/** Names that are also said of pipes, gas and pages, so that only a word of threads beside them makes a thread. */
+	private static final Set<String> WORDS_OF_OTHER_THINGS = Set.of("PIPE", "GAS", "NPS", "PG");
 
 	private final CalloutParser.InchContext inch;
 	private final List<String> assumed = new ArrayList<>();
@@ -27,26 +30,26 @@ final class InchReading {
 	}
 
 	private Optional<ThreadDraft> draft() {
-		String series = inch.SERIES() != null ? TradeWords.fold(inch.SERIES().getText())
+		String series = inch.series() != null ? TradeWords.fold(inch.series().SERIES().getText())
 				: inch.SERIES_LETTER() != null ? TradeWords.fold(inch.SERIES_LETTER().getText()) : "";
 		if (inch.inchSize().MM() != null || series.isEmpty() && metricNumbers()) {
 			return metric();
 		}
-		OptionalDouble tpi = inch.tpi == null ? OptionalDouble.empty() : OptionalDouble.of(ParsedNumbers.value(inch.tpi));
+		OptionalDouble tpi = inch.turns() == null ? OptionalDouble.empty() : OptionalDouble.of(turns());
 		if (tpi.isPresent() && !(tpi.getAsDouble() >= 2 && tpi.getAsDouble() <= MOST_TPI)) {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> spec = switch (series) {
-			case "NPT", "PIPE", "NPTF", "G", "BSPP", "PF", "BSP", "BSPT", "RC", "RP", "R" -> pipe(series, tpi);
-			case "BSW", "W", "WW", "WHITWORTH", "BSF" -> whitworth(series, tpi);
-			case "NPSM" -> Optional.empty();
+			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPS", "G", "BSPP", "PF", "GAS", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
+			case "BSW", "W", "WW", "WHITWORTH", "WHIT", "WHITW", "BSF" -> whitworth(series, tpi);
+			case "ACME", "STUBACME", "ACMESTUB", "BUTT", "BUTTRESS", "BA", "PG", "UNM" -> other(series, tpi);
 			default -> unified(series, tpi);
 		};
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
-		boolean pipe = series.equals("PIPE");
-		boolean named = inch.SERIES() != null && !pipe || marks.said() || hasMark();
+		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series);
+		boolean named = inch.series() != null && !pipe || marks.said() || hasMark();
 		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent()), tpi.isEmpty(), named,
-				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.SERIES() != null),
+				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
 				pipe || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
 	}
 
@@ -73,8 +76,12 @@ final class InchReading {
 
 	/** 8X1.25: numbers of a metric thread whose M was left out. */
 	private boolean metricNumbers() {
-		return inch.tpi != null && !fraction() && !hasMark() && inch.SERIES_LETTER() == null
-				&& ThreadTable.standard().isStandard(metricSpec(ParsedNumbers.value(inch.tpi)));
+		return inch.turns() != null && !fraction() && !hasMark() && inch.SERIES_LETTER() == null
+				&& ThreadTable.standard().isStandard(metricSpec(turns()));
+	}
+
+	private double turns() {
+		return ParsedNumbers.value(inch.turns().NUMBER(0).getSymbol()) + (inch.turns().SLASH() == null ? 0 : 0.5);
 	}
 
 	private ThreadSpec metricSpec(double pitch) {
@@ -85,7 +92,7 @@ final class InchReading {
 		if (!metricNumbers()) {
 			return Optional.empty();
 		}
-		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(ParsedNumbers.value(inch.tpi)));
+		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(turns()));
 		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent()), false,
 				false, true, true, OptionalInt.empty()));
 	}
@@ -96,18 +103,24 @@ final class InchReading {
 
 	private Optional<ThreadSpec> pipe(String series, OptionalDouble tpi) {
 		ThreadSystem system = switch (series) {
-			case "NPT", "PIPE" -> ThreadSystem.NPT;
-			case "NPTF" -> ThreadSystem.NPTF;
-			case "RC", "BSPT" -> ThreadSystem.RC;
-			case "RP" -> ThreadSystem.RP;
+			case "NPT", "PIPE", "ANPT" -> ThreadSystem.NPT;
+			case "NPTF", "PTF" -> ThreadSystem.NPTF;
+			case "NPSM" -> ThreadSystem.NPSM;
+			case "NPSC", "NPS" -> ThreadSystem.NPSC;
+			case "RC", "BSPT", "PT" -> ThreadSystem.RC;
+			case "RP", "PS" -> ThreadSystem.RP;
 			case "R" -> ThreadSystem.R;
 			default -> ThreadSystem.G;
 		};
 		if (series.equals("PIPE")) {
 			assumed.add("pipe thread taken as NPT");
 		}
-		if (series.equals("BSP")) {
-			assumed.add("BSP taken as parallel, G of ISO 228-1");
+		switch (series) {
+			case "BSP", "GAS" -> assumed.add(series + " taken as parallel, G of ISO 228-1");
+			case "NPS" -> assumed.add("NPS taken as NPSC, the straight thread of couplings");
+			case "PT", "PS" -> assumed.add(series + " of JIS B 0203 is " + (series.equals("PT") ? "Rc" : "Rp") + " of ISO 7-1 (from memory)");
+			case "ANPT", "PTF" -> assumed.add(series + " taken with the basic sizes of " + system + " (from memory)");
+			default -> { }
 		}
 		if (fraction() && !ParsedNumbers.inchFraction(inch.inchSize().dimension()) || hasMark()) {
 			return Optional.empty();
@@ -120,6 +133,29 @@ final class InchReading {
 			return Optional.of(ThreadSpec.pipe(system, right.size(), right.diameter(), tpi.getAsDouble()));
 		}
 		return table;
+	}
+
+	/** ACME, BUTT, BA, Pg, UNM: by number or size in their own series; a trapezoid of another pitch by itself. */
+	private Optional<ThreadSpec> other(String series, OptionalDouble tpi) {
+		ThreadSystem system = switch (series) {
+			case "ACME" -> inch.series().STUB().isEmpty() ? ThreadSystem.ACME : ThreadSystem.STUB_ACME;
+			case "STUBACME", "ACMESTUB" -> ThreadSystem.STUB_ACME;
+			case "BA" -> ThreadSystem.BA;
+			case "PG" -> ThreadSystem.PG;
+			case "UNM" -> ThreadSystem.MINIATURE;
+			default -> ThreadSystem.BUTTRESS;
+		};
+		boolean inches = system.unit() == LengthUnit.INCH;
+		if (!inches && (fraction() || tpi.isPresent()) || fraction() && !ParsedNumbers.inchFraction(inch.inchSize().dimension())) {
+			return Optional.empty();
+		}
+		String name = inches ? InchSize.fraction(value()) : Decimals.plain(value(), 4);
+		boolean miniature = system == ThreadSystem.MINIATURE;
+		Optional<ThreadSpec> table = ThreadTable.standard().threads(system).stream()
+				.filter(t -> miniature ? Math.abs(t.diameter() - value()) < 1e-6 : t.size().equals(name))
+				.filter(t -> tpi.isEmpty() ? system != ThreadSystem.BUTTRESS : t.tpi() == tpi.getAsDouble()).findFirst();
+		boolean odd = table.isEmpty() && inches && tpi.isPresent() && value() >= 0.25 && value() <= LARGEST && tpi.getAsDouble() <= 20 && tpi.getAsDouble() * value() >= 3;
+		return odd ? Optional.of(OtherTable.spec(system, name, value() * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi.getAsDouble(), tpi.getAsDouble())) : table;
 	}
 
 	private Optional<ThreadSpec> whitworth(String series, OptionalDouble tpi) {

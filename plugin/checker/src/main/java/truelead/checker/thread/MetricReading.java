@@ -9,7 +9,8 @@ import truelead.checker.machine.LengthUnit;
 
 /** Makes a metric thread of the tokens M, a size, and perhaps a pitch. */
 final class MetricReading {
-	private static final double LARGEST = 300;
+	/** DIN 13 goes on to 1000 where ISO 261 ends at 300. */
+	private static final double LARGEST = 1000;
 	private static final double FINEST = 0.2;
 	private static final double COARSEST = 8;
 	private static final int MOST_STARTS = 8;
@@ -22,6 +23,9 @@ final class MetricReading {
 	/** The thread; empty where the numbers make none (M98, M6X0). */
 	static Optional<ThreadDraft> of(CalloutParser.MetricContext m) {
 		double size = ParsedNumbers.value(m.size);
+		if (m.TR() != null || m.S() != null || m.M() != null && size < 1) {
+			return MovementReading.of(m, size);
+		}
 		if (!(size >= 1) || size > LARGEST) {
 			return Optional.empty();
 		}
@@ -45,7 +49,7 @@ final class MetricReading {
 		}
 		String assumed = "coarse pitch " + Decimals.plain(coarse.getAsDouble(), 4) + " assumed";
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
-		boolean times = p != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
+		boolean times = p != null && p.pitch != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
 	}
 
@@ -54,7 +58,7 @@ final class MetricReading {
 		if (m.metricPitch() != null || m.extent() == null || m.extent().INCH() == null) {
 			return Optional.empty();
 		}
-		double pitch = ParsedNumbers.value(m.extent().NUMBER().getSymbol());
+		double pitch = ParsedNumbers.value(m.extent().dimension());
 		return Optional.of(thread(mj, size, pitch)).filter(spec -> plausible(size, pitch) && ThreadTable.standard().isStandard(spec));
 	}
 

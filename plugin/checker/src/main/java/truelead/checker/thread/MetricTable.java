@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToIntBiFunction;
 import truelead.checker.machine.LengthUnit;
 
 /** ISO metric and MJ threads: the series of ISO 261 and the limits of ISO 965. Diameters and pitches in mm. */
@@ -66,15 +67,16 @@ final class MetricTable {
 		return rows.stream().filter(r -> r.coarse && same(r.diameter, diameter)).mapToDouble(Row::pitch).findFirst();
 	}
 
-	/** Limits of a class such as {@code 6H} or {@code 4H5H} (pitch diameter's grade first); empty where ISO 965-1 gives no tolerance. */
+	/** Limits of a class such as {@code 6H} or {@code 4H5H} (pitch diameter's grade first); empty for a grade that ISO 965-1 does not have at the pitch. */
 	Optional<Limits> limits(ThreadSpec spec, MetricClass wanted) {
 		Limits ruling = published.get(key(spec.diameter(), spec.pitch(), wanted.name()));
 		if (ruling != null && spec.system() == ThreadSystem.METRIC) {
 			return Optional.of(ruling);
 		}
-		Optional<Tolerance> pitch = tolerance(pitchTolerances, spec, wanted.pitchGrade());
-		Optional<Tolerance> minor = tolerance(minorTolerances, spec, wanted.minorGrade());
-		Optional<Tolerance> deviation = wanted.position() == 'G' ? tolerance(deviations, spec, 0) : Optional.of(new Tolerance(0, 0, 0, 0, 0, ""));
+		Optional<Tolerance> pitch = tolerance(pitchTolerances, spec, wanted.pitchGrade(), (s, g) -> MetricFormula.pitchTolerance(s.diameter(), s.pitch(), g));
+		Optional<Tolerance> minor = tolerance(minorTolerances, spec, wanted.minorGrade(), (s, g) -> MetricFormula.minorTolerance(s.pitch(), g));
+		Optional<Tolerance> deviation = wanted.position() != 'G' ? Optional.of(new Tolerance(0, 0, 0, 0, 0, ""))
+				: tolerance(deviations, spec, 0, (s, g) -> MetricFormula.deviationG(s.pitch()));
 		if (pitch.isEmpty() || minor.isEmpty() || deviation.isEmpty()) {
 			return Optional.empty();
 		}
@@ -108,12 +110,15 @@ final class MetricTable {
 		return Decimals.round(spec.diameter() - PITCH_DIAMETER * spec.pitch(), 3);
 	}
 
-	private static Optional<Tolerance> tolerance(List<Tolerance> table, ThreadSpec spec, int grade) {
+	/** The tolerance of the table; by formula where the table has no line for the diameter and pitch, nothing where it has the line and leaves the grade out. */
+	private static Optional<Tolerance> tolerance(List<Tolerance> table, ThreadSpec spec, int grade, ToIntBiFunction<ThreadSpec, Integer> formula) {
 		if (spec.diameter() < SMALLEST) {
 			return Optional.empty();
 		}
-		return table.stream().filter(t -> t.grade() == grade && same(t.pitch(), spec.pitch()) && spec.diameter() > t.over() + 1e-9
-				&& spec.diameter() <= t.upTo() + 1e-9).findFirst();
+		List<Tolerance> line = table.stream().filter(t -> same(t.pitch(), spec.pitch()) && spec.diameter() > t.over() + 1e-9
+				&& spec.diameter() <= t.upTo() + 1e-9).toList();
+		return line.isEmpty() ? Optional.of(new Tolerance(0, 0, spec.pitch(), grade, formula.applyAsInt(spec, grade), MetricFormula.SOURCE))
+				: line.stream().filter(t -> t.grade() == grade).findFirst();
 	}
 
 	private static BigDecimal micrometres(int value) {

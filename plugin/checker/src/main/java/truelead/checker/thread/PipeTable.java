@@ -1,11 +1,12 @@
 package truelead.checker.thread;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Pipe threads: NPT and NPTF in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
+/** Pipe threads: NPT, NPTF, NPSM and NPSC in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
 final class PipeTable {
 	private final List<PipeSize> sizes = new ArrayList<>();
 
@@ -17,6 +18,7 @@ final class PipeTable {
 						Optional.empty(), system == ThreadSystem.NPT ? r.get("source")
 								: "basic sizes of NPT, as ASME B1.20.3 has them (from memory)"));
 			}
+			straight(r);
 		}
 		for (DataRow r : DataFile.rows("pipe-g.csv")) {
 			sizes.add(new PipeSize(ThreadSystem.G, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
@@ -30,6 +32,21 @@ final class PipeTable {
 						Optional.of(decimal(r, "usefulLength")), Optional.empty(), Optional.empty(), r.get("source")));
 			}
 		}
+	}
+
+	/**
+	 * ASME B1.20.1: the straight threads have the pitch diameter of the taper one at the gauge plane, NPSC give or take a turn and a half of the
+	 * taper, 1.5 P / 16 (1/8-27: 0.3736, NPSC 0.3701 to 0.3771). The smallest minor diameter of NPSM lies 0.433 P below.
+	 */
+	private void straight(DataRow r) {
+		BigDecimal pitch = decimal(r, "E1");
+		double tpi = DataFile.number(r, "tpi");
+		BigDecimal turns = Decimals.round(1.5 / 16 / tpi, 4);
+		BigDecimal middle = pitch.setScale(4, RoundingMode.HALF_UP);
+		sizes.add(new PipeSize(ThreadSystem.NPSM, r.get("size"), decimal(r, "D"), tpi, middle, Optional.of(Decimals.round(pitch.doubleValue() - 0.4330127 / tpi, 4)),
+				Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "ASME B1.20.1, by its formulas (from memory); largest sizes not in the table"));
+		sizes.add(new PipeSize(ThreadSystem.NPSC, r.get("size"), decimal(r, "D"), tpi, middle.subtract(turns), Optional.empty(), Optional.empty(), Optional.empty(),
+				Optional.empty(), Optional.of(turns.add(turns)), Optional.empty(), "ASME B1.20.1, by its formulas (from memory)"));
 	}
 
 	List<PipeSize> sizes() {

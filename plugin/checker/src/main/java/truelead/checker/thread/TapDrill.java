@@ -65,13 +65,12 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 
 	/**
 	 * How much of the full thread a hole leaves, in percent of a thread depth of 0.6495 P, 1.299 P on the diameter (3/4 H, the
-	 * convention of Unified drill tables; Machinery's Handbook): 1/4-20 and drill #7 75.4. Whitworth forms count by their own depth.
+	 * convention of Unified drill tables; Machinery's Handbook): 1/4-20 and drill #7 75.4. Other forms count by their own depth.
 	 *
 	 * @param hole the hole's diameter, mm
 	 */
 	public static double percentOfThread(ThreadSpec spec, double hole) {
-		double depth = spec.system().whitworthForm() ? 0.640327 : 0.75 * spec.system().triangleHeight();
-		return 100 * (spec.diameter() - hole) / (2 * depth * spec.pitch());
+		return 100 * (spec.diameter() - hole) / (2 * spec.system().depthOverPitch() * spec.pitch());
 	}
 
 	/**

@@ -14,8 +14,10 @@ record ThreadMarks(Optional<String> threadClass, Optional<Hand> hand) {
 		Optional<Hand> hand = Optional.empty();
 		for (CalloutParser.TailContext tail : tails) {
 			if (tail.METRIC_CLASS() != null) {
-				String text = tail.METRIC_CLASS().getText();
+				String text = withoutX(tail.METRIC_CLASS().getText());
 				threadClass = Optional.of(small ? text.toUpperCase(Locale.ROOT) : text);
+			} else if (tail.ACME_CLASS() != null) {
+				threadClass = Optional.of(tail.ACME_CLASS().getText().toUpperCase(Locale.ROOT));
 			} else if (tail.UNIFIED_CLASS() != null) {
 				threadClass = Optional.of(tail.UNIFIED_CLASS().getText().toUpperCase(Locale.ROOT));
 			} else if (tail.hand() != null) {
@@ -25,6 +27,11 @@ record ThreadMarks(Optional<String> threadClass, Optional<Hand> hand) {
 		return new ThreadMarks(threadClass, hand);
 	}
 
+	/** A tap for 6HX lies otherwise in the tolerance and makes 6H all the same (common practice of tap makers, no source). */
+	private static String withoutX(String name) {
+		return name.endsWith("X") || name.endsWith("x") ? name.substring(0, name.length() - 1) : name;
+	}
+
 	/** The length behind a thread, as in M8X1.25X20. */
 	static Optional<Dimension> extent(CalloutParser.ExtentContext extent) {
 		if (extent == null) {
@@ -32,7 +39,8 @@ record ThreadMarks(Optional<String> threadClass, Optional<Hand> hand) {
 		}
 		Optional<LengthUnit> unit = extent.MM() != null ? Optional.of(LengthUnit.MM)
 				: extent.INCH() != null || extent.INCH_MARK() != null ? Optional.of(LengthUnit.INCH) : Optional.empty();
-		return Optional.of(new Dimension(ParsedNumbers.value(extent.NUMBER().getSymbol()), unit));
+		boolean fraction = unit.isEmpty() && ParsedNumbers.inchFraction(extent.dimension());
+		return Optional.of(new Dimension(ParsedNumbers.value(extent.dimension()), fraction ? Optional.of(LengthUnit.INCH) : unit));
 	}
 
 	/** Whether anything was written that only a thread has. */

@@ -27,16 +27,50 @@ public enum ThreadSystem {
 	/** Whitworth coarse, BS 84. */
 	BSW(LengthUnit.INCH, 55, false),
 	/** Whitworth fine, BS 84. */
-	BSF(LengthUnit.INCH, 55, false);
+	BSF(LengthUnit.INCH, 55, false),
+	/** Straight pipe for mechanical joints, ASME B1.20.1. */
+	NPSM(LengthUnit.INCH, 60, false),
+	/** Straight pipe in couplings, ASME B1.20.1. */
+	NPSC(LengthUnit.INCH, 60, false),
+	/** Metric trapezoidal, ISO 2901. */
+	TR(LengthUnit.MM, 30, 0.5),
+	/** Trapezoidal in inches, ASME B1.5. */
+	ACME(LengthUnit.INCH, 29, 0.5),
+	/** Low trapezoidal in inches, ASME B1.8. */
+	STUB_ACME(LengthUnit.INCH, 29, 0.3),
+	/** Metric saw-tooth, flanks of 3 and 30 degrees, DIN 513-1. */
+	SAW(LengthUnit.MM, 33, 0.75),
+	/** Saw-tooth in inches, flanks of 7 and 45 degrees, ASME B1.9. */
+	BUTTRESS(LengthUnit.INCH, 52, 0.6),
+	/** Knuckle, rounded with flanks of 30 degrees, DIN 405-1. */
+	RD(LengthUnit.MM, 30, 0.45),
+	/** British Association, BS 93. */
+	BA(LengthUnit.MM, 47.5, 0.6),
+	/** Steel conduit, DIN 40430. */
+	PG(LengthUnit.MM, 80, 0.475),
+	/** Miniature screws below 1.4 mm, ISO 1501 and ASME B1.10. */
+	MINIATURE(LengthUnit.MM, 60, 0.48),
+	/** Whitworth form on a diameter in mm, as gas cylinders have, DIN 477-1. */
+	W(LengthUnit.MM, 55, false);
 
 	private final LengthUnit unit;
-	private final int flankAngle;
+	private final double flankAngle;
 	private final boolean taper;
+	private final double depth;
 
-	ThreadSystem(LengthUnit unit, int flankAngle, boolean taper) {
+	ThreadSystem(LengthUnit unit, double flankAngle, boolean taper) {
+		this(unit, flankAngle, taper, flankAngle == 55 ? 0.640327 : 0.375 / Math.tan(Math.toRadians(flankAngle / 2)));
+	}
+
+	ThreadSystem(LengthUnit unit, double flankAngle, double depth) {
+		this(unit, flankAngle, false, depth);
+	}
+
+	ThreadSystem(LengthUnit unit, double flankAngle, boolean taper, double depth) {
 		this.unit = unit;
 		this.flankAngle = flankAngle;
 		this.taper = taper;
+		this.depth = depth;
 	}
 
 	/** The unit of the system's tables. */
@@ -62,7 +96,28 @@ public enum ThreadSystem {
 	/** Pipe threads are named for the bore of a pipe, not for a diameter that could be measured. */
 	public boolean pipe() {
 		return switch (this) {
-			case NPT, NPTF, G, RP, RC, R -> true;
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> true;
+			default -> false;
+		};
+	}
+
+	/**
+	 * Depth of the full thread divided by the pitch, by which drills are told in percent: 3/4 of the triangle for 60 degrees (convention of the
+	 * Unified drill tables, Machinery's Handbook), else the depth of the standard's own form (from memory but for Whitworth and Tr).
+	 */
+	public double depthOverPitch() {
+		return depth;
+	}
+
+	/** Whether taps form it: the V of 60 degrees, and no pipe thread. */
+	public boolean formable() {
+		return flankAngle == 60 && !pipe() && this != MINIATURE;
+	}
+
+	/** Trapezoids, saw teeth and knuckles: forms whose cutters and taps are made for them alone, and clear little at their flanks. */
+	public boolean movement() {
+		return switch (this) {
+			case TR, ACME, STUB_ACME, SAW, BUTTRESS, RD -> true;
 			default -> false;
 		};
 	}

@@ -33,6 +33,10 @@ public final class ThreadTable {
 		static final PipeTable PIPE = new PipeTable();
 	}
 
+	private static final class Other {
+		static final OtherTable TABLE = new OtherTable();
+	}
+
 	private static final class Rounded {
 		static final RoundedTable ROUNDED = new RoundedTable();
 	}
@@ -70,7 +74,8 @@ public final class ThreadTable {
 			case METRIC, MJ -> metric.holds(spec.diameter(), spec.pitch());
 			case UNIFIED, UNJ -> Inch.UNIFIED.row(UnifiedTable.inches(spec), spec.tpi()).isPresent();
 			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().anyMatch(w -> w.system() == spec.system() && sameSize(w, spec));
-			default -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
+			default -> Other.TABLE.holds(spec);
 		};
 	}
 
@@ -86,7 +91,8 @@ public final class ThreadTable {
 			case UNIFIED -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, r.series(), r.diameter(), r.tpi())).toList();
 			case UNJ -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, unj(r.series()), r.diameter(), r.tpi())).toList();
 			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().filter(w -> w.system() == system).toList();
-			default -> Pipe.PIPE.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
+			default -> Other.TABLE.threads(system);
 		};
 	}
 
@@ -128,7 +134,7 @@ public final class ThreadTable {
 			case MJ -> List.of("4H5H", "4H6H");
 			case UNIFIED -> Inch.UNIFIED.classes(spec);
 			case UNJ -> List.of("3B");
-			default -> List.of("");
+			default -> OtherLimits.classes(spec.system());
 		};
 		return names.stream().filter(name -> limits(spec, name).isPresent()).toList();
 	}
@@ -140,7 +146,8 @@ public final class ThreadTable {
 			case UNIFIED -> Inch.UNIFIED.limits(spec, threadClass);
 			case UNJ -> Rounded.ROUNDED.unjLimits(spec, Inch.UNIFIED.limits(spec, threadClass));
 			case BSW, BSF -> Rounded.ROUNDED.whitworthLimits(spec);
-			default -> threadClass.isEmpty() ? Pipe.PIPE.limits(spec) : Optional.empty();
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> threadClass.isEmpty() ? Pipe.PIPE.limits(spec) : Optional.empty();
+			default -> OtherLimits.of(spec, threadClass);
 		};
 	}
 
@@ -154,14 +161,14 @@ public final class ThreadTable {
 		return before.limits();
 	}
 
-	/** The class that is meant when none is said: 6H (5H up to M1.4), 2B, 3B for UNJ, 4H5H for MJ above 5 mm; empty for the others. */
+	/** The class that is meant when none is said: 6H (5H up to M1.4), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
 	public String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {
 			case METRIC -> spec.diameter() < SMALL_METRIC ? "5H" : "6H";
 			case MJ -> spec.diameter() > 5 + SAME ? "4H5H" : "4H6H";
 			case UNIFIED -> "2B";
 			case UNJ -> "3B";
-			default -> "";
+			default -> OtherLimits.classes(spec.system()).get(0);
 		};
 	}
 

@@ -9,6 +9,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.FormHole;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -17,6 +18,8 @@ public final class DrillTooBig extends HoleRule {
 
 	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
+	/** Drill charts go this far above the narrow limits of trapezoids, as a part of the pitch: 13/32 for 1/2-10 ACME (common practice, no source). */
+	private static final double CHARTS = 0.1;
 	/** Percent of thread that a forming tap should make at least (common practice, no source). */
 	static final double LOW = 55;
 	private static final double TOO_LOW = 45;
@@ -43,10 +46,11 @@ public final class DrillTooBig extends HoleRule {
 	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		double over = size.d() - most.orElse(Double.MAX_VALUE);
-		if (over <= DrilledSize.WRITTEN) {
+		ThreadSpec thread = size.thread().value();
+		if (over <= (thread.system().movement() ? CHARTS * thread.pitch() : DrilledSize.WRITTEN)) {
 			return Optional.empty();
 		}
-		boolean wouldForm = FormHole.percent(size.thread().value(), size.d()) >= LOW;
+		boolean wouldForm = thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures.unit())

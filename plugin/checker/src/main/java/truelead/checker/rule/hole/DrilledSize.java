@@ -100,6 +100,7 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		}
 		limits().ifPresent(l -> draft.from(("minor diameter " + className()).strip(), (l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to "
 				+ (l.minorMaxMm().isPresent() ? figures.fine(l.minorMaxMm().getAsDouble()) : ""), l.source()));
-		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (1.299 P), Machinery's Handbook");
+		double depth = 2 * thread.value().system().depthOverPitch();
+		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (" + Figures.number(depth, 3) + " P)" + (depth > 1.2989 && depth < 1.3 ? ", Machinery's Handbook" : ""));
 	}
 }

@@ -19,15 +19,14 @@ import truelead.checker.work.Work;
 
 /**
  * The cutter does not go into the hole, or is so big that its flanks cut away from the profile before and behind the point they should cut.
- * At a radius r of the thread the tooth is deepest not where it touches radially but an angle P (r − e) / (2 pi tan 30 r e) further on, e being
- * the radius of the helix; there it takes s = P² (r − e) / (8 pi² tan 30 r e) more off each flank, worth 2 s / tan 30 on the pitch diameter
- * (geometry, for small angles). The limits 0.7 D coarse and 0.8 D fine are those of the catalogue of rules: they keep s small.
+ * At a radius r of the thread the tooth is deepest not where it touches radially but an angle P (r − e) / (2 pi t r e) further on, e being
+ * the radius of the helix and t the slope of the flank, tan 30 for 60 degrees; there it takes s = P² (r − e) / (8 pi² t r e) more off each flank,
+ * worth 2 s / t on the pitch diameter (geometry, for small angles). The limits 0.7 D coarse and 0.8 D fine are those of the catalogue of rules: they keep s small.
  */
 public final class CutterTooBig implements Rule {
 
 	private static final double COARSE = 0.7;
 	private static final double FINE = 0.8;
-	private static final double TAN_30 = Math.tan(Math.PI / 6);
 
 	@Override
 	public String name() {
@@ -76,9 +75,10 @@ public final class CutterTooBig implements Rule {
 	/** What the flanks take off too much, worth on the pitch diameter; mm. */
 	static double overcut(ThreadSpec thread, double cutter) {
 		double helix = (thread.diameter() - cutter) / 2;
+		double slope = Math.tan(thread.system().flankAngle() / 2);
 		double pitchRadius = (thread.diameter() - 0.6495190 * thread.pitch()) / 2;
-		double flank = thread.pitch() * thread.pitch() * (pitchRadius - helix) / (8 * Math.PI * Math.PI * TAN_30 * pitchRadius * helix);
-		return 2 * flank / TAN_30;
+		double flank = thread.pitch() * thread.pitch() * (pitchRadius - helix) / (8 * Math.PI * Math.PI * slope * pitchRadius * helix);
+		return 2 * flank / slope;
 	}
 
 	private static double limit(ThreadSpec thread) {

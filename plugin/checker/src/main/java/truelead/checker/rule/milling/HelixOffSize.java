@@ -54,7 +54,8 @@ public final class HelixOffSize implements Rule {
 		double tolerance = MillFacts.pitchTolerance(thread);
 		double smallest = wanted;
 		double largest = wanted + SHARP * thread.pitch() + tolerance;
-		Optional<Fact<Double>> flat = operation.tool().facts().tipFlat();
+		boolean sixty = Math.abs(thread.system().flankAngle() - Math.PI / 3) < 1e-9;
+		Optional<Fact<Double>> flat = operation.tool().facts().tipFlat().filter(f -> sixty);
 		if (flat.isPresent()) {
 			double height = MillFacts.FLANK * (thread.pitch() / 2 - flat.get().value());
 			double basic = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).filter(d -> d.isPresent()).map(d -> d.getAsDouble())

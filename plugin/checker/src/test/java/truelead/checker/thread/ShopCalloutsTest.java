@@ -1,0 +1,52 @@
+package truelead.checker.thread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What shops write on drawings, in tool names and tables: a line each in callouts.txt, with the thread that it means, or none. */
+class ShopCalloutsTest {
+
+	static Stream<String> lines() {
+		try (var in = ShopCalloutsTest.class.getResourceAsStream("/truelead/checker/callouts.txt")) {
+			return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().filter(line -> !line.startsWith("#")).toList().stream();
+		} catch (IOException e) {
+			throw new UncheckedIOException(e);
+		}
+	}
+
+	@ParameterizedTest
+	@MethodSource("lines")
+	void meansThisAndNothingElse(String line) {
+		List<String> cells = List.of(line.split(" ; ", -1));
+
+		assertThat(CalloutReader.read(cells.get(0))).extracting(c -> c.spec().designation())
+				.containsExactlyElementsOf(cells.get(1).isBlank() ? List.of() : List.of(cells.get(1)));
+	}
+
+	@Test
+	void severalStartsLeadByAsManyPitches() {
+		assertThat(CalloutReader.read("1/2-10 ACME 2 START").get(0).spec().lead()).isEqualTo(5.08);
+		assertThat(CalloutReader.read("TR 20x8(P4)").get(0).spec().lead()).isEqualTo(8);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"EG M8", "M8X1.25 EG", "1/4-20 STI TAP", "M8 INSERT TAP", "TAP M8 FOR INSERT", "WIRE INSERT M8 TAP", "GEWINDEEINSATZ M8"})
+	void tappedOversizeForAWireInsert(String comment) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::wireInsert).isEqualTo(true);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"THREAD MILL INSERT M30X2", "M8 TAP", "INSERT DRILL 20, TAP M24"})
+	void insertsOfACutterAreNone(String comment) {
+		assertThat(CalloutReader.read(comment)).allSatisfy(c -> assertThat(c.wireInsert()).isFalse());
+	}
+}
