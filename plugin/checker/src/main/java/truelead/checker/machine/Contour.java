@@ -5,14 +5,15 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * Blocks of a chunk in a row that only move straight, so that one step can stand for all of them under absolute distance: its first and its last
- * move go aside, and no two moves along Z alone follow each other of which the first may cut, so that no plunge in it comes back out. Told from
+ * Blocks of a chunk in a row that only move straight or in flat arcs, so that one step can stand for all of them under absolute distance: its first
+ * and its last move go straight aside, and no two moves along Z alone follow each other of which the first may cut, so that no plunge in it comes back out. Told from
  * the text alone; lines count from the start of the chunk.
  *
  * @param from       first line
  * @param to         line behind the last one
  * @param moves      number of blocks that move
  * @param starts     whether the first block has a motion code
+ * @param gap        largest difference of an arc's radii at its ends, program units; -1 where it has no arc
  * @param code       0 for G0, 1 for G1, the last one said; -1 where none is
  * @param x          last X word, program units; NaN where none is said, and so on for y and z
  * @param entry      what must be true of the place it begins at
@@ -20,7 +21,7 @@ import truelead.grammar.Expression;
  * @param afterFeed  what it does where G1 is
  * @param feed       the last F word; none or one
  */
-record Contour(int from, int to, int moves, boolean starts, int code, double x, double y, double z, Entry entry, Passage afterRapid, Passage afterFeed,
+record Contour(int from, int to, int moves, boolean starts, double gap, int code, double x, double y, double z, Entry entry, Passage afterRapid, Passage afterFeed,
 		List<FeedWord> feed) {
 
 	/**

@@ -69,6 +69,10 @@ final class ContourFinder {
 
 	private int beforeMoves(int from, int to) {
 		int line = to;
+		// arcs right before it may be of one circle with it
+		while (line > from && lines.kinds[line - 1] != PlainLines.MOVE && lines.kinds[line - 1] < PlainLines.ASIDE) {
+			line--;
+		}
 		for (int moves = 0; line > from && moves < AROUND; line--) {
 			moves += lines.moves(line - 1) ? 1 : 0;
 		}
@@ -95,6 +99,13 @@ final class ContourFinder {
 				last = line;
 				waiting = false;
 				mayComeBack = false;
+			} else if (kind == PlainLines.ARC) {
+				if (mayComeBack) {
+					add(first, last + 1);
+					first = -1;
+				}
+				waiting = false;
+				mayComeBack = false;
 			} else if (kind == PlainLines.MOVE && first >= 0) {
 				mayComeBack |= waiting;
 				waiting = !rapid;
@@ -112,6 +123,7 @@ final class ContourFinder {
 		int moves = 0;
 		int code = -1;
 		int feed = -1;
+		double gap = -1;
 		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
 		PassageSum afterRapid = new PassageSum(lines);
 		PassageSum afterFeed = new PassageSum(lines);
@@ -120,6 +132,7 @@ final class ContourFinder {
 			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
 			if (lines.moves(line)) {
 				moves++;
+				gap = Math.max(gap, lines.gap(line));
 				entry = lines.dependsOnEntry(line) ? entry(entry, line) : entry;
 				if (code != 0) {
 					afterFeed.cut(line, feed);
@@ -129,7 +142,7 @@ final class ContourFinder {
 				}
 			}
 		}
-		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,
+		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, gap, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,
 				afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of() : List.of(feed(feed))));
 	}
 

@@ -12,13 +12,19 @@ final class Contours {
 	private final Output out;
 	private final Meter meter;
 	private final boolean possible;
+	private final boolean turns;
 	private final Stretches<Contour> contours = new Stretches<>(Contours::of, Contour::from);
 
 	Contours(MachineState state, Output out, Meter meter) {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.possible = state.asWritten();
+		this.possible = state.asWritten() && means(0, Meaning.RAPID) && means(1, Meaning.LINEAR);
+		this.turns = means(2, Meaning.ARC_CLOCKWISE) && means(3, Meaning.ARC_COUNTERCLOCKWISE);
+	}
+
+	private boolean means(int code, Meaning meaning) {
+		return state.profile.gCode(10 * code).equals(List.of(meaning));
 	}
 
 	/** Whether a contour begins at the line at which a program stands. */
@@ -38,7 +44,7 @@ final class Contours {
 		int base = contours.base();
 		Point from = state.place.here();
 		double mm = state.unit.mm();
-		if (!plain(contour) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end || !meter.next(contour.moves())) {
+		if (!plain(contour) || !closes(contour, mm) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end || !meter.next(contour.moves())) {
 			return false;
 		}
 		Contour.Passage passage = state.motion == Meaning.RAPID ? contour.afterRapid() : contour.afterFeed();
@@ -60,8 +66,13 @@ final class Contours {
 	}
 
 	private boolean plain(Contour contour) {
-		return state.absolute && state.plane == Plane.XY && state.place.frame().same() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR
+		return state.absolute && state.plane == Plane.XY && !state.place.counts(0) && !state.place.counts(1) && state.place.frame().same() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR
 				|| contour.starts() && !state.motion.cycle() && state.motion.motion());
+	}
+
+	/** Whether its arcs close as the control takes them, where it has any. */
+	private boolean closes(Contour contour, double mm) {
+		return contour.gap() < 0 || turns && !state.arcCentreAbsolute && contour.gap() * mm < state.profile.arcTolerance(state.unit);
 	}
 
 	/** Whether the words that stand first differ from the place before. */

@@ -6,7 +6,7 @@ import truelead.grammar.Chunk;
 
 /**
  * What the blocks of a chunk do to the axes, told from the text alone. A plain one has nothing but N, X, Y, Z, F and one G0 or G1 with plain
- * numbers, and comments. Behind another G code none is before a G0 or G1: under a cycle Z is no place to go to.
+ * numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G code none is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
  */
 final class PlainLines {
 
@@ -16,11 +16,13 @@ final class PlainLines {
 	static final byte BLANK = 1;
 	/** Moves, perhaps along Z alone or not at all. */
 	static final byte MOVE = 2;
-	/** Surely moves aside. */
-	static final byte ASIDE = 3;
+	/** A flat arc. */
+	static final byte ARC = 3;
+	/** Surely moves aside, straight. */
+	static final byte ASIDE = 4;
 	/** Moves aside if X, or Y, differs from where the tool stood behind the last block that is not plain. */
-	static final byte ASIDE_BY_X = 4;
-	static final byte ASIDE_BY_Y = 5;
+	static final byte ASIDE_BY_X = 5;
+	static final byte ASIDE_BY_Y = 6;
 
 	static final byte NO_PLACE = -1;
 
@@ -32,7 +34,7 @@ final class PlainLines {
 
 	final byte[] kinds;
 	final byte[] levels;
-	/** 0 for G0, 1 for G1, -1 for none. */
+	/** 0 for G0 and so on up to 3 for G3, -1 for none. */
 	final byte[] codes;
 	/** The words, in program units; NaN where none is written. */
 	final double[] x;
@@ -44,10 +46,15 @@ final class PlainLines {
 	 * G1, or before any code; else {@link #NO_PLACE}.
 	 */
 	final byte[] places;
+	/** By how much the radii of an arc at its ends differ; none where there is no arc. */
+	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
-	/** Whether the motion in force may be another than G0 or G1. */
+	/** Whether the motion in force may be another than G0 to G3. */
 	private boolean doubt;
+	/** 2 or 3 where G2 or G3 is in force; else 0. */
+	private int turn;
+	private final FlatArcs arcs = new FlatArcs();
 	/** Whether no block before has a G code. */
 	private boolean open = true;
 	private double lastX = Double.NaN;
@@ -84,6 +91,11 @@ final class PlainLines {
 		return kinds[line] >= MOVE;
 	}
 
+	/** By how much the radii of an arc at its ends differ; -1 for what is no arc. */
+	double gap(int line) {
+		return kinds[line] == ARC ? gaps[line] : -1;
+	}
+
 	/** Whether what a block does depends on where the tool stood behind the last block that is not plain. */
 	boolean dependsOnEntry(int line) {
 		return kinds[line] > ASIDE || levels[line] == FIRST;
@@ -105,6 +117,9 @@ final class PlainLines {
 		double wordY = Double.NaN;
 		double wordZ = Double.NaN;
 		double wordF = Double.NaN;
+		double wordI = Double.NaN;
+		double wordJ = Double.NaN;
+		double wordR = Double.NaN;
 		byte code = -1;
 		int decimalsX = 0;
 		int decimalsY = 0;
@@ -124,10 +139,13 @@ final class PlainLines {
 				case 'Z' -> wordZ = value;
 				case 'F' -> wordF = value;
 				case 'G' -> {
-					plain = code < 0 && (value == 0 || value == 1);
+					plain = code < 0 && (value == 0 || value == 1 || value == 2 || value == 3);
 					otherCode |= !plain;
 					code = (byte) value;
 				}
+				case 'I' -> wordI = value;
+				case 'J' -> wordJ = value;
+				case 'R' -> wordR = value;
 				case 'N', '(', ';' -> {
 					// moves nothing
 				}
@@ -141,13 +159,33 @@ final class PlainLines {
 		codes[line] = code;
 		doubt = otherCode || doubt && code < 0;
 		open &= code < 0 && !otherCode;
-		boolean place = plain && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
+		turn = otherCode || code == 0 || code == 1 ? 0 : code < 0 ? turn : code;
+		boolean bent = said(wordI) || said(wordJ) || said(wordR);
+		boolean place = plain && !bent && turn == 0 && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
 		places[line] = place ? (byte) Math.max(decimalsX, decimalsY) : NO_PLACE;
-		if (plain && !doubt) {
+		if (plain && !doubt && turn != 0 && (bent || said(wordX) || said(wordY) || said(wordZ))) {
+			arc(line, wordI, wordJ, wordR);
+		} else if (plain && !doubt && !bent) {
 			place(line, said(wordX), said(wordY), said(wordZ));
 		} else {
 			otherwise(line);
 		}
+	}
+
+	/** An arc; what is no flat one, or lacks its centre, is not plain. */
+	private void arc(int line, double i, double j, double r) {
+		double toX = said(x[line]) ? x[line] : lastX;
+		double toY = said(y[line]) ? y[line] : lastY;
+		double gap = said(z[line]) ? Double.NaN : arcs.gap(turn, lastX, lastY, toX - lastX, toY - lastY, i, j, r);
+		if (!said(gap)) {
+			otherwise(line);
+			return;
+		}
+		gaps = gaps.length == 0 ? new double[kinds.length] : gaps;
+		gaps[line] = gap;
+		kinds[line] = ARC;
+		lastX = toX;
+		lastY = toY;
 	}
 
 	private void otherwise(int line) {
@@ -162,6 +200,9 @@ final class PlainLines {
 	private void place(int line, boolean sayX, boolean sayY, boolean sayZ) {
 		boolean aside = sayX && said(lastX) && x[line] != lastX || sayY && said(lastY) && y[line] != lastY;
 		kinds[line] = aside ? ASIDE : sayX && !said(lastX) ? ASIDE_BY_X : sayY && !said(lastY) ? ASIDE_BY_Y : sayX || sayY || sayZ ? MOVE : BLANK;
+		if (kinds[line] != BLANK) {
+			arcs.interrupt();
+		}
 		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : said(lastZ) ? CHANGED : FIRST;
 		lastX = sayX ? x[line] : lastX;
 		lastY = sayY ? y[line] : lastY;

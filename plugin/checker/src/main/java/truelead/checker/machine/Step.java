@@ -22,17 +22,18 @@ public sealed interface Step {
 	}
 
 	/**
-	 * Many straight motions in a row under one state but for the feed. The first and the last go aside in the XY plane; where one between may feed
-	 * along Z alone the next one goes aside, so that nothing comes back out of where it went in. At least eight single motions stand between them
-	 * and the next arc, cycle or event on either side.
+	 * Many straight motions and flat arcs in a row under one state but for the feed. The first and the last go straight aside in the XY plane; where one
+	 * between may feed along Z alone the next one goes aside, so that nothing comes back out of where it went in. Its arcs close, by the control's
+	 * tolerance, and no circle of 0.95 turns or more is among them. At least eight single motions stand between them and the next other arc, cycle
+	 * or event on either side.
 	 *
 	 * @param block   the last of their blocks
 	 * @param modal   state in force at their end
 	 * @param first   the first block that is no rapid; the last of their blocks where all are
-	 * @param cutting the states that moves other than rapids are made under: the first one, those of the smallest and the largest feed; empty where
+	 * @param cutting the states that moves other than rapids and arcs are made under: the first one, those of the smallest and the largest feed; empty where
 	 *                all are rapids
 	 * @param rapid   whether the last of them is G0
-	 * @param moves   how many they are
+	 * @param moves   how many they are, arcs included
 	 * @param levels  whether any of them but a rapid changes Z
 	 */
 	record Contour(BlockRef block, Modal modal, BlockRef first, List<Modal> cutting, boolean rapid, Point from, Point to, int moves,

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
+import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Plane;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.Step.EventKind;
 import truelead.checker.machine.StepSink;
@@ -66,9 +68,12 @@ final class Recorder implements StepSink {
 
 	private final boolean lathe;
 
-	/** @param lathe whether what turns is the part, so that a tool beside the axis bores or chases */
-	Recorder(boolean lathe) {
-		this.lathe = lathe;
+	private final MachineProfile profile;
+
+	Recorder(MachineProfile profile) {
+		this.profile = profile;
+		// what turns is the part: a tool beside the axis bores or chases
+		this.lathe = WorkReader.turning(profile);
 		tools.add(tool);
 	}
 
@@ -132,7 +137,7 @@ final class Recorder implements StepSink {
 		}
 	}
 
-	/** A contour's moves make no hole, and are far from any arc. */
+	/** A contour's moves make no hole, and are far from any arc that may. */
 	private void contour(Step.Contour contour, int number) {
 		motion(contour, number);
 		axisTracker.contour(contour.rapid());
@@ -145,9 +150,14 @@ final class Recorder implements StepSink {
 		axisTracker.interrupt();
 		arcTracker.arc(arc, tool, number);
 		tool.cut(arc, false, true);
-		if (Math.abs(arc.startRadius() - arc.endRadius()) > OPEN_ARC) {
+		if (Math.abs(arc.startRadius() - arc.endRadius()) > open(arc.modal())) {
 			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
 		}
+	}
+
+	/** In another plane than XY an arc that hardly closes tells that the plane is the wrong one; in XY only what the control refuses is of interest. */
+	private double open(Modal modal) {
+		return modal.plane() == Plane.XY ? Math.max(OPEN_ARC, profile.arcTolerance(modal.unit())) : OPEN_ARC;
 	}
 
 	private void stroke(Step.Stroke stroke, int number) {

@@ -38,7 +38,7 @@ public final class WorkReader {
 
 	/** The work of a program, as far as a budget goes; never fails. */
 	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget) {
-		Recorder recorder = new Recorder(turning(profile));
+		Recorder recorder = new Recorder(profile);
 		Interpreter.run(program, folder, profile, budget, recorder);
 		recorder.finish();
 		return new WorkReader.Reading(program, job, profile, recorder).work();

@@ -37,6 +37,41 @@ class ContoursTest {
 	}
 
 	@Test
+	void flatArcsArePartOfAContour() {
+		List<String> lines = new ArrayList<>(spiral(40));
+		for (int pass = 0; pass < 20; pass++) {
+			lines.addAll(List.of("G1 X0 Y" + pass + ".", "X50.", "G2 Y" + pass + ".5 I0 J0.25", "G1 X2.", "G3 X1. Y" + (pass + 1) + ".5 R1.", "X0 Y" + (pass + 2) + ".5 I0. J1."));
+		}
+		lines.add("G1 X7. Y3.");
+		lines.addAll(spiral(40).subList(2, 42));
+		Followed run = Followed.milling(lines.toArray(String[]::new));
+		assertThat(run.all(Step.Contour.class)).hasSize(1);
+		assertThat(run.arcs()).isEmpty();
+	}
+
+	@Test
+	void whatMayMakeAHoleOrDoesNotCloseIsFollowedByItself() {
+		for (String arc : List.of("G3 X20. Y20. I5. J0", "G3 I5. J0", "G3 X25. Y25. Z-2. I5. J0", "G3 X25. Y25. R-5.", "G3 X40. Y20. R5.", "G3 X25. Y25.01 I5. J0", "G2 X20. Y20.5 I-5. J0",
+				"G2 X30. I5. J0 P2")) {
+			List<String> lines = new ArrayList<>(spiral(40));
+			lines.addAll(List.of("G1 X20. Y20.", arc));
+			lines.addAll(List.of("G1 X7. Y3."));
+			lines.addAll(spiral(40).subList(2, 42));
+			Followed run = Followed.milling(lines.toArray(String[]::new));
+			assertThat(run.arcs()).as(arc).hasSize(1);
+			assertThat(run.all(Step.Contour.class)).as(arc).hasSize(2);
+		}
+	}
+
+	@Test
+	void fourQuartersAreACircle() {
+		List<String> lines = new ArrayList<>(spiral(40));
+		lines.addAll(List.of("G1 X20. Y20.", "G2 X25. Y25. I5.", "X30. Y20. J-5.", "X25. Y15. I-5.", "X20. Y20. J5.", "G1 X7. Y3."));
+		lines.addAll(spiral(40).subList(2, 42));
+		assertThat(Followed.milling(lines.toArray(String[]::new)).arcs()).hasSize(4);
+	}
+
+	@Test
 	void aPlungeThatComesBackOutIsNeverPartOfAContour() {
 		List<String> lines = spiral(60);
 		lines.addAll(List.of("Z-3.", "Z5."));
@@ -128,8 +163,7 @@ class ContoursTest {
 		int at = 0;
 		for (Step step : together) {
 			if (step instanceof Step.Contour contour) {
-				List<Step> moves = single.subList(at, at + contour.moves());
-				if (!moves.stream().allMatch(Step.Move.class::isInstance) || !standsFor(contour, moves.stream().map(Step.Move.class::cast).toList())) {
+				if (!standsFor(contour, single.subList(at, at + contour.moves()))) {
 					return false;
 				}
 				at += contour.moves();
@@ -147,7 +181,12 @@ class ContoursTest {
 	}
 
 	/** Whether places, blocks, levels and feeds of a contour are those of its moves, and no plunge among them comes back out. */
-	private static boolean standsFor(Step.Contour contour, List<Step.Move> moves) {
+	private static boolean standsFor(Step.Contour contour, List<Step> steps) {
+		if (!(steps.get(0) instanceof Step.Move) || !(steps.get(steps.size() - 1) instanceof Step.Move)
+				|| !steps.stream().allMatch(step -> step instanceof Step.Move || step instanceof Step.Arc arc && harmless(arc))) {
+			return false;
+		}
+		List<Step.Move> moves = steps.stream().map(step -> step instanceof Step.Arc arc ? chord(arc) : (Step.Move) step).toList();
 		List<Step.Move> cuts = moves.stream().filter(move -> !move.rapid()).toList();
 		Step.Move last = moves.get(moves.size() - 1);
 		DoubleSummaryStatistics feeds = cuts.stream().map(move -> move.modal().feed()).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
@@ -161,6 +200,14 @@ class ContoursTest {
 				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0) && written(contour.modal().feed()).equals(written(last.modal().feed()))
 				&& contour.cutting().isEmpty() == cuts.isEmpty() && (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line())
 				&& feeds.getMin() == said.getMin() && feeds.getMax() == said.getMax();
+	}
+
+	private static boolean harmless(Step.Arc arc) {
+		return arc.rise() == 0 && Math.abs(arc.sweep()) < 0.95 * 2 * Math.PI && Math.abs(arc.startRadius() - arc.endRadius()) <= 0.005 && aside(chord(arc));
+	}
+
+	private static Step.Move chord(Step.Arc arc) {
+		return new Step.Move(arc.block(), arc.modal(), false, arc.from(), arc.to(), arc.resolution());
 	}
 
 	private static String written(Setting setting) {
@@ -180,7 +227,7 @@ class ContoursTest {
 
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
-		String[] others = {"G2 X1. Y1. R5.", "F200.", "F150.", "G1 F400. X2.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
+		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
 		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
 		String[] mode = null;
@@ -199,7 +246,26 @@ class ContoursTest {
 		return lines;
 	}
 
+	/** A whole or half number. */
+	private static String number(Random random) {
+		return random.nextInt(5) + (random.nextBoolean() ? ".5" : ".");
+	}
+
+	private static String arc(Random random) {
+		String code = random.nextInt(4) == 0 ? "" : random.nextBoolean() ? "G2 " : "G3 ";
+		String end = (random.nextInt(5) == 0 ? "" : "X" + number(random)) + (random.nextInt(5) == 0 ? "" : "Y" + number(random));
+		return code + end + (random.nextInt(3) == 0 ? "R" + number(random) : "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J" + number(random));
+	}
+
+	/** A straight block; now and then an arc, most of them between two known places on a half circle. */
 	private static String move(Random random) {
+		if (random.nextInt(12) == 0) {
+			return arc(random);
+		} else if (random.nextInt(8) == 0) {
+			int radius = 1 + random.nextInt(3);
+			int x = random.nextInt(5);
+			return "G1 X" + x + ".Y1.\nG" + (2 + random.nextInt(2)) + "X" + (x + 2 * radius) + "." + (random.nextBoolean() ? "I" : "R") + radius + ".\nG1 X9." + random.nextInt(9);
+		}
 		StringBuilder line = new StringBuilder(random.nextInt(15) == 0 ? "G" + random.nextInt(2) + " " : "");
 		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z", "ZF", "XF"};
 		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(8))].toCharArray()) {
