@@ -11,12 +11,14 @@ import org.eclipse.jface.text.source.projection.ProjectionSupport;
 import org.eclipse.jface.text.source.projection.ProjectionViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.editors.text.TextEditor;
+import org.eclipse.ui.texteditor.ITextEditorActionConstants;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import truelead.checker.rule.Severity;
 import truelead.editor.bracket.BlockBrackets;
 import truelead.editor.bracket.BracketClosing;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.LiveCheck;
+import truelead.editor.fix.FixAtRuler;
 import truelead.editor.folding.FoldingActions;
 import truelead.editor.folding.ProgramFolding;
 import truelead.editor.look.OperationNotes;
@@ -42,6 +44,12 @@ public final class ProgramEditor extends TextEditor {
 	@Override
 	protected void initializeKeyBindingScopes() {
 		setKeyBindingScopes(new String[] { EditorIds.CONTEXT });
+	}
+
+	@Override
+	protected void createActions() {
+		super.createActions();
+		setAction(ITextEditorActionConstants.RULER_CLICK, new FixAtRuler(this));
 	}
 
 	@Override

@@ -66,8 +66,7 @@ public final class HelpBook {
 
 	/** A rule's page without the lines above its first heading that only machines read. */
 	private static String page(RulePage rule) {
-		StringBuilder page = new StringBuilder("# " + rule.name() + "\n\n" + rule.summary() + " Reported as "
-				+ rule.severities().stream().map(severity -> severity.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", ")) + ".\n");
+		StringBuilder page = new StringBuilder("# " + rule.name() + "\n\n" + rule.summary() + " Reported as " + rule.reportedAs() + ".\n");
 		for (RulePage.Heading heading : RulePage.Heading.values()) {
 			page.append("\n## ").append(heading.text()).append("\n\n").append(rule.section(heading)).append('\n');
 		}

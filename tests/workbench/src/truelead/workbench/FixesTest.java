@@ -95,6 +95,42 @@ class FixesTest {
 	}
 
 	@Test
+	void aClickOnTheSignAtTheRulerOffersTheSameFix() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("click.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Mouse.clickRuler(program, "G99 G84", 0);
+		Screen.waitUntil("proposals", () -> Proposals.shown().contains("Change F500 to F520"));
+		Proposals.take("F520");
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
+	}
+
+	@Test
+	void aClickOnTheSignOfAFoldedToolOpensItAtItsFinding() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("click-fold.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		program.caretBehind("T3 M6");
+		Screen.press(SWT.CTRL, SWT.KEYPAD_SUBTRACT, '-');
+		Screen.waitUntil("the tap folded", () -> !program.widget().getText().contains("G84"));
+		Mouse.clickRuler(program, "T3 M6", 0);
+		Screen.waitUntil("proposals", () -> Proposals.shown().contains("Change F500 to F520"));
+		assertThat(program.widget().getText()).isEqualTo(Programs.WRONG_FEED);
+	}
+
+	@Test
+	void aClickOnTheRulerWhereNothingIsFoundOrAtAFoldOffersNothing() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("click-else.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Mouse.clickRuler(program, "G99 G83", 0);
+		Screen.idle(800);
+		assertThat(Proposals.shown()).isEmpty();
+		Mouse.clickRuler(program, "G99 G84", Mouse.columns(program).size() - 1);
+		Screen.waitUntil("the cycle folded", () -> !program.widget().getText().contains("X80.\nG80\nM30"));
+		Screen.idle(800);
+		assertThat(Proposals.shown()).isEmpty();
+	}
+
+	@Test
 	void theHoverAtAKeyOffersTheSameFix() {
 		OpenProgram program = atFeed("told.nc", Programs.WRONG_FEED);
 		Screen.press(0, SWT.F2);

@@ -1,7 +1,13 @@
 package truelead.workbench;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.text.source.CompositeRuler;
+import org.eclipse.jface.text.source.IVerticalRulerColumn;
+import org.eclipse.jface.text.source.IVerticalRulerInfo;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 
@@ -36,6 +42,35 @@ final class Mouse {
 		program.widget().showSelection();
 		Screen.settle();
 		return program.widget().toDisplay(program.widget().getLocationAtOffset(offset));
+	}
+
+	/** Clicks beside the first line where the text stands, at one of the ruler's columns: the signs of findings are in its first, folds in its last. */
+	static void clickRuler(OpenProgram program, String text, int column) {
+		Point line = place(program, text);
+		Control at = columns(program).get(column).getControl();
+		move(at.toDisplay(3, 0).x, line.y + 6);
+		Screen.idle(200);
+		button(at, SWT.MouseDown, line.y + 6);
+		button(at, SWT.MouseUp, line.y + 6);
+		Screen.idle(200);
+	}
+
+	/** The columns of the ruler at the left. */
+	static List<IVerticalRulerColumn> columns(OpenProgram program) {
+		List<IVerticalRulerColumn> columns = new ArrayList<>();
+		((CompositeRuler) program.editor().getAdapter(IVerticalRulerInfo.class)).getDecoratorIterator().forEachRemaining(columns::add);
+		return columns;
+	}
+
+	/** What the widget is told of a button; a display without a window manager passes no posted button on. */
+	private static void button(Control at, int type, int y) {
+		Event event = new Event();
+		event.button = 1;
+		event.x = 3;
+		event.y = at.toControl(0, y).y;
+		event.count = 1;
+		at.notifyListeners(type, event);
+		Screen.settle();
 	}
 
 	/** Moves to a place of the screen, pixels. */

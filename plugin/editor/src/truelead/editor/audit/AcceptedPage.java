@@ -32,14 +32,14 @@ public final class AcceptedPage extends ScopedPage {
 	protected void fill(Composite page) {
 		said = new Label(page, SWT.NONE);
 		sheet = new Sheet<>(page, "&Findings:", AcceptedFinding.class);
-		sheet.column("Rule", 160, AcceptedFinding::rule).column("Program", 130, AcceptedFinding::programName)
-				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 170, AcceptedFinding::state)
-				.column("Reason", 180, row -> row.why().reason()).column("Who", 90, row -> row.why().person()).column("When", 90, row -> row.why().date())
+		sheet.column("Rule", 130, AcceptedFinding::rule).column("Program", 120, AcceptedFinding::programName)
+				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 140, AcceptedFinding::state)
+				.column("Reason", 150, row -> row.why().reason()).column("Who", 70, row -> row.why().person()).column("When", 80, row -> row.why().date())
 				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce())
 				.tell(row -> row.why().reason()).onSelect(this::enableButtons).onOpen(this::goTo);
 		Composite line = Layouts.columns(page, 2);
 		go = Layouts.push(line, "&Go to It", this::goTo);
-		takeBack = Layouts.push(line, "Take &back", this::takeBack);
+		takeBack = Layouts.push(line, "Take &Back", this::takeBack);
 		look();
 	}
 
@@ -53,7 +53,7 @@ public final class AcceptedPage extends ScopedPage {
 	private void show(List<AcceptedFinding> found) {
 		sheet.rows(found, one -> one);
 		long stale = found.stream().filter(one -> !one.inForce()).count();
-		said.setText(found.isEmpty() ? "Nothing is accepted." : found.size() + " accepted, " + stale + " of them stale.");
+		said.setText(found.isEmpty() ? "Nothing is accepted. A finding is accepted in the view Thread Audit, or by a note in the program: (ALLOW: RULE, REASON)." : found.size() + " accepted, " + stale + " of them stale.");
 		said.getParent().layout();
 		enableButtons();
 	}

@@ -43,7 +43,7 @@ final class AuditActions {
 			accept.setEnabled(idle && !AuditTree.findings(selected()).isEmpty());
 		};
 		List.of(again, stop, report, accept, close).forEach(site.getActionBars().getToolBarManager()::add);
-		List.of(again, report, open, close).forEach(site.getActionBars().getMenuManager()::add);
+		List.of(again, stop, report, accept, open, close).forEach(site.getActionBars().getMenuManager()::add);
 		MenuManager menu = new MenuManager();
 		List.of(accept, report).forEach(menu::add);
 		menu.add(new Separator("additions"));

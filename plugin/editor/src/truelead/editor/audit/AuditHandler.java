@@ -18,7 +18,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.ide.IDE;
 import truelead.audit.report.ReportFormat;
 
-/** Audits what is selected, or the program in the editor; the second of its two commands writes the page too. */
+/** Audits what is selected, or the program in the editor, and says where that is no program; the second of its two commands writes the page too. */
 public final class AuditHandler extends AbstractHandler {
 
 	/** The command that asks for a report at once. */
@@ -28,12 +28,16 @@ public final class AuditHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		List<IResource> chosen = chosen(event);
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage();
-		if (chosen.isEmpty() || !IDE.saveAllEditors(chosen.toArray(IResource[]::new), true)) {
+		if (!chosen.isEmpty() && !IDE.saveAllEditors(chosen.toArray(IResource[]::new), true)) {
 			return null;
 		}
 		AuditScope scope = AuditScope.of(chosen);
 		try {
 			AuditView view = (AuditView) page.showView(AuditView.ID);
+			if (scope.programs().isEmpty()) {
+				view.nothingIn(chosen.isEmpty() ? "what is chosen" : scope.name());
+				return null;
+			}
 			if (event.getCommand().getId().equals(WITH_REPORT)) {
 				AuditActions.ask(HandlerUtil.getActiveShellChecked(event), scope, ReportFormat.HTML).ifPresent(request -> view.audit(scope, Optional.of(request)));
 			} else {

@@ -32,6 +32,8 @@ public final class AuditView extends ViewPart {
 	/** Its id in plugin.xml. */
 	public static final String ID = "truelead.editor.audit.view";
 
+	private static final String HOW = "Choose programs, folders or projects and press Ctrl+Alt+A, or take Audit Threads from their context menu.";
+
 	/** Told when the view has something else to offer, on the UI thread. */
 	interface Watcher {
 		void changed();
@@ -51,7 +53,7 @@ public final class AuditView extends ViewPart {
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
 		said = new Label(parent, SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).indent(4, 3).applyTo(said);
-		said.setText("Choose programs, folders or projects, and Audit Threads in their context menu.");
+		said.setText(HOW);
 		tree = new TreeViewer(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
 		tree.setUseHashlookup(true);
@@ -90,6 +92,13 @@ public final class AuditView extends ViewPart {
 		say("Audit of " + scope.name() + " \u2026");
 		started.schedule();
 		watchers.forEach(Watcher::changed);
+	}
+
+	/** Says that there is nothing to audit, and how there is. */
+	void nothingIn(String place) {
+		if (job == null) {
+			say("There is no program in " + place + ". " + HOW);
+		}
 	}
 
 	private void through(Tally tally, Optional<ReportRequest> report) {

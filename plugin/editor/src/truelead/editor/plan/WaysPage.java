@@ -29,7 +29,7 @@ final class WaysPage extends WizardPage {
 
 	private static final String[] HEADS = { "Way", "For", "Against", "Ruled out", "In this program" };
 	private static final int LEAST = 110;
-	private static final int NUMBERS = 5;
+	private static final int NUMBERS = 6;
 
 	private final PlanWizard wizard;
 	private final List<Label> sentences = new ArrayList<>();
@@ -71,7 +71,7 @@ final class WaysPage extends WizardPage {
 			column.setText(heads[i]);
 			column.setWidth(widths[i]);
 		}
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NUMBERS * numbers.getItemHeight()).applyTo(numbers);
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, numbers.getHeaderHeight() + NUMBERS * numbers.getItemHeight()).applyTo(numbers);
 	}
 
 	@Override

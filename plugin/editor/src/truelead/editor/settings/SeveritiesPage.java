@@ -2,10 +2,8 @@ package truelead.editor.settings;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Combo;
@@ -78,8 +76,7 @@ public final class SeveritiesPage extends ScopedPage {
 			return word;
 		}
 		String workspace = project().isPresent() ? CheckSettings.ofWorkspace().severityOf(rule.name()) : "";
-		return workspace.isEmpty() ? rule.severities().stream().map(severity -> severity.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(" or "))
-				: workspace + " (workspace)";
+		return workspace.isEmpty() ? rule.reportedAs() : workspace + " (workspace)";
 	}
 
 	private String byDefault() {

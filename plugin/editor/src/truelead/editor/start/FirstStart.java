@@ -9,6 +9,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IPageLayout;
@@ -18,6 +19,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.part.ISetSelectionTarget;
 import org.osgi.service.prefs.BackingStoreException;
 import truelead.editor.EditorIds;
 import truelead.editor.ProgramEditor;
@@ -65,6 +67,9 @@ public final class FirstStart implements IStartup {
 		IWorkbenchWindow window = PlatformUI.getWorkbench().getWorkbenchWindows()[0];
 		enlarge(window.getShell());
 		IWorkbenchPage page = window.getActivePage();
+		if (page.findView(IPageLayout.ID_PROJECT_EXPLORER) instanceof ISetSelectionTarget explorer) {
+			explorer.selectReveal(new StructuredSelection(program));
+		}
 		try {
 			OpenedProblems.soon(page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE));
 			if (IDE.openEditor(page, program) instanceof ProgramEditor editor) {

@@ -51,6 +51,8 @@ public final class ThreadView extends ViewPart {
 
 	private static final ShownThread NO_PROGRAM = ShownThread.empty("Open a program: the thread at the caret is drawn here.");
 
+	private static final ShownThread CHECKING = ShownThread.empty("The program is being checked \u2026");
+
 	private final ISelectionChangedListener caret = event -> caretMoved(event.getSelection());
 	private final LiveCheck.Listener results = this::checked;
 	private final Job job = Job.createSystem("Thread at the caret", (ICoreRunnable) monitor -> draw());
@@ -146,6 +148,9 @@ public final class ThreadView extends ViewPart {
 		if (part instanceof ProgramEditor program && program != editor) {
 			leave();
 			editor = program;
+			if (shown == NO_PROGRAM) {
+				show(CHECKING);
+			}
 			program.check().addListener(results);
 			((IPostSelectionProvider) program.getSelectionProvider()).addPostSelectionChangedListener(caret);
 			caretMoved(program.getSelectionProvider().getSelection());

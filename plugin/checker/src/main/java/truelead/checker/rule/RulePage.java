@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A rule's page: what a person reads of it in help, hover and SARIF, and the program samples its tests run. Read from the class path,
@@ -46,6 +47,13 @@ public record RulePage(String name, String group, List<Severity> severities, Str
 	public RulePage {
 		severities = List.copyOf(severities);
 		sections = Map.copyOf(sections);
+	}
+
+	/** The severities in words: "error, warning or information". */
+	public String reportedAs() {
+		String words = severities.stream().map(severity -> severity.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
+		int last = words.lastIndexOf(", ");
+		return last < 0 ? words : words.substring(0, last) + " or " + words.substring(last + 2);
 	}
 
 	/** The pages of all registered rules, in the order of {@link Rules#ALL}. */
