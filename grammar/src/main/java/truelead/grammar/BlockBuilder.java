@@ -63,7 +63,7 @@ final class BlockBuilder {
 	/** A comment may end with its line; where code stands at its end, the closing parenthesis was forgotten before it. */
 	private void unclosed(Element.Comment comment) {
 		if (comment.mark() == Element.CommentMark.QUOTES) {
-			problems.add(new Problem(comment.span(), "This text is never closed. Type \" where it ends."));
+			problems.add(new Problem(comment.span(), "this text is never closed; type \" where it ends"));
 			return;
 		}
 		int words = 0;
@@ -74,14 +74,14 @@ final class BlockBuilder {
 			g |= word(inner.get(i)).address() == 'G';
 		}
 		if (g && words > 1) {
-			problems.add(new Problem(comment.span(), "This comment is never closed and words of code stand in it, which are not done. Type ) where the comment ends."));
+			problems.add(new Problem(comment.span(), "this comment is never closed and words of code stand in it, which are not done; type ) where the comment ends"));
 		}
 	}
 
 	private static String lookAlike(String written, String meant, String word) {
-		String kind = written.charAt(0) == '$' ? "A dollar sign" : "The letter " + written;
+		String kind = written.charAt(0) == '$' ? "a dollar sign" : "the letter " + written;
 		String wanted = written.charAt(0) == '$' ? "the letter S" : "the digit " + meant;
-		return kind + " stands where " + wanted + " is meant. Type " + word + (word.endsWith(".") ? " instead." : ".");
+		return kind + " stands where " + wanted + " is meant; type " + word;
 	}
 
 	private String wordAround(String repaired, int at) {
@@ -157,7 +157,7 @@ final class BlockBuilder {
 			elements.add(bare.word());
 			if (!homing()) {
 				char address = bare.word().address();
-				problems.add(new Problem(bare.span(), address + " has no number. Type the number behind it, or take " + address + " away."));
+				problems.add(new Problem(bare.span(), address + " has no number; type the number behind it, or take " + address + " away"));
 			}
 		} else if (part instanceof Part.Misfit misfit) {
 			elements.add(new Element.Unread(misfit.span()));

@@ -37,12 +37,12 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	public Expression visitOperand(GCodeParser.OperandContext tree) {
 		if (tree.atom() == null) {
 			GCodeParser.SignContext last = tree.sign(tree.sign().size() - 1);
-			problems.add(new Problem(span(last), last.getText() + " has no number behind it. Type the number, or take the sign away."));
+			problems.add(new Problem(span(last), last.getText() + " has no number behind it; type the number, or take the sign away"));
 			return new Expression.Missing(span(tree));
 		}
 		if (tree.sign().size() > 1) {
 			Span signs = span(tree.sign(0)).to(span(tree.sign(tree.sign().size() - 1)));
-			problems.add(new Problem(signs, "More than one sign stands before a number. Leave only one."));
+			problems.add(new Problem(signs, "more than one sign stands before a number; leave only one"));
 			return new Expression.Missing(span(tree));
 		}
 		Expression value = visit(tree.atom());
@@ -70,7 +70,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		Token sign = ((TerminalNode) tree.getChild(1)).getSymbol();
 		Expression left = visit(tree.expression(0));
 		if (left instanceof Expression.Missing) {
-			problems.add(new Problem(span(sign), sign.getText() + " has no value before it. Type the value that is missing."));
+			problems.add(new Problem(span(sign), sign.getText() + " has no value before it; type the value that is missing"));
 		}
 		Expression right = part(tree.expression(1), sign);
 		String operator = sign.getText().toUpperCase(Locale.ROOT);
@@ -84,13 +84,13 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 
 	@Override
 	public Expression visitManyPoints(GCodeParser.ManyPointsContext tree) {
-		problems.add(new Problem(span(tree), tree.getText() + " has more than one decimal point. Leave only one."));
+		problems.add(new Problem(span(tree), tree.getText() + " has more than one decimal point; leave only one"));
 		return new Expression.Missing(span(tree));
 	}
 
 	@Override
 	public Expression visitExponent(GCodeParser.ExponentContext tree) {
-		problems.add(new Problem(span(tree), tree.getText() + " is written with an exponent, which controls read as an E word. Type it as a plain decimal number."));
+		problems.add(new Problem(span(tree), tree.getText() + " is written with an exponent, which controls read as an E word; type it as a plain decimal number"));
 		return new Expression.Missing(span(tree));
 	}
 
@@ -98,12 +98,12 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	public Expression visitBareFunction(GCodeParser.BareFunctionContext tree) {
 		String name = tree.getStart().getText();
 		if (tree.getChildCount() == 1) {
-			problems.add(new Problem(span(tree), name + " needs its value in brackets. Type it as " + name + "[...]."));
+			problems.add(new Problem(span(tree), name + " needs its value in brackets; type it as " + name + "[...]"));
 			return new Expression.Function(name.toUpperCase(Locale.ROOT), List.of(), span(tree));
 		}
 		Expression value = tree.NUMBER() != null ? Numbers.read(tree.NUMBER().getSymbol()) : visit(tree.variable());
 		String argument = tree.getChild(1).getText();
-		problems.add(new Problem(span(tree), name + " needs its value in brackets. Type " + name + "[" + argument + "]."));
+		problems.add(new Problem(span(tree), name + " needs its value in brackets; type " + name + "[" + argument + "]"));
 		return new Expression.Function(name.toUpperCase(Locale.ROOT), List.of(value), span(tree));
 	}
 
@@ -128,7 +128,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 			return visit(tree.group());
 		}
 		int end = span(tree).end();
-		problems.add(new Problem(span(tree), "# has no number behind it. Type the number of the variable, as in #100."));
+		problems.add(new Problem(span(tree), "# has no number behind it; type the number of the variable, as in #100"));
 		return new Expression.Missing(new Span(end, end));
 	}
 
@@ -143,9 +143,9 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	public Expression visitGroup(GCodeParser.GroupContext tree) {
 		Expression inner = visit(tree.expression());
 		if (inner instanceof Expression.Missing && tree.RBRACK() != null) {
-			problems.add(new Problem(span(tree), "These brackets are empty. Type the value between [ and ]."));
+			problems.add(new Problem(span(tree), "these brackets are empty; type the value between [ and ]"));
 		} else if (tree.RBRACK() == null) {
-			problems.add(new Problem(span(tree.LBRACK().getSymbol()), "This [ is never closed. Type ] behind the value."));
+			problems.add(new Problem(span(tree.LBRACK().getSymbol()), "this [ is never closed; type ] behind the value"));
 		}
 		return new Expression.Group(inner, span(tree));
 	}
@@ -154,7 +154,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	public Expression visitParenthesized(GCodeParser.ParenthesizedContext tree) {
 		Expression inner = visit(tree.expression());
 		if (tree.RPAREN() == null) {
-			problems.add(new Problem(span(tree.LPAREN().getSymbol()), "This ( is never closed. Type ) behind the value."));
+			problems.add(new Problem(span(tree.LPAREN().getSymbol()), "this ( is never closed; type ) behind the value"));
 		}
 		return new Expression.Group(inner, span(tree));
 	}
@@ -184,7 +184,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		String text = string.getText();
 		boolean closed = text.length() > 1 && text.endsWith("\"");
 		if (!closed) {
-			problems.add(new Problem(span(string), "This text is never closed. Type \" behind it."));
+			problems.add(new Problem(span(string), "this text is never closed; type \" behind it"));
 		}
 		return new Expression.Text(text.substring(1, closed ? text.length() - 1 : text.length()), span(string));
 	}
@@ -236,7 +236,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	Expression part(ParseTree value, Token sign) {
 		Expression read = visit(value);
 		if (read instanceof Expression.Missing) {
-			problems.add(new Problem(span(sign), sign.getText() + " has no value behind it. Type the value that is missing."));
+			problems.add(new Problem(span(sign), sign.getText() + " has no value behind it; type the value that is missing"));
 			return new Expression.Missing(new Span(sign.getStopIndex() + 1, sign.getStopIndex() + 1));
 		}
 		return read;
@@ -248,7 +248,7 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		Token open = list == null ? call.getStart() : list.getStart();
 		boolean closed = list == null ? call.RPAREN() != null : list.RBRACK() != null;
 		if (!closed) {
-			problems.add(new Problem(span(open), "This " + open.getText() + " is never closed. Type " + (list == null ? ")" : "]") + " behind the value."));
+			problems.add(new Problem(span(open), "this " + open.getText() + " is never closed; type " + (list == null ? ")" : "]") + " behind the value"));
 		}
 		List<Expression> arguments = new ArrayList<>();
 		values.forEach(value -> arguments.add(visit(value)));

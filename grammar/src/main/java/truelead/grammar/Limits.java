@@ -49,9 +49,9 @@ final class Limits {
 	/** Which limit stops the reading at {@code size}. */
 	static String message(int size) {
 		if (size == BlockReader.MAX_LENGTH) {
-			return "This block is longer than " + BlockReader.MAX_LENGTH + " characters; the rest of it is not read. Part it into lines.";
+			return "this block is longer than " + BlockReader.MAX_LENGTH + " characters and the rest of it is not read; part it into lines";
 		}
-		return "This block has brackets more than " + BlockReader.MAX_DEPTH + " deep or more than " + BlockReader.MAX_OPERATORS
-				+ " signs; the rest of it is not read. Part it into several blocks.";
+		return "this block has brackets more than " + BlockReader.MAX_DEPTH + " deep or more than " + BlockReader.MAX_OPERATORS
+				+ " signs and the rest of it is not read; part it into several blocks";
 	}
 }

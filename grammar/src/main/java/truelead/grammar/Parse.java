@@ -24,7 +24,7 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 			return new Parse(tokens.getTokens(), reader.parts(), reader.problems());
 		} catch (ParseCancellationException unreadable) {
 			Span all = new Span(0, size);
-			return new Parse(tokens.getTokens(), List.of(new Part.Misfit("This block cannot be read. Correct it, or put it into a comment.", all)), List.of());
+			return new Parse(tokens.getTokens(), List.of(new Part.Misfit("this block cannot be read; correct it, or put it into a comment", all)), List.of());
 		}
 	}
 

@@ -90,13 +90,13 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (number.length() == 1 && all.length() == 2 && number.charAt(0) != '0') {
 			return whole(new Element.BlockDelete(number.charAt(0) - '0', all));
 		}
-		return new Part.Misfit("A number from 1 to 9 may stand right behind the slash. Type the address letter before " + number + ", or take it away.", all);
+		return new Part.Misfit("a number from 1 to 9 may stand right behind the slash; type the address letter before " + number + ", or take it away", all);
 	}
 
 	@Override
 	public Part visitProgramNumber(GCodeParser.ProgramNumberContext tree) {
 		if (tree.NUMBER() == null || tree.getStart().getTokenIndex() > 0) {
-			return new Part.Misfit("A colon has no meaning here. Take it away.", span(tree));
+			return new Part.Misfit("a colon has no meaning here; take it away", span(tree));
 		}
 		return whole(new Element.Word('O', -1, Numbers.read(tree.NUMBER().getSymbol()), span(tree)));
 	}
@@ -131,19 +131,19 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		boolean fraction = tree.operand() != null && tree.operand().getText().indexOf('.') >= 0;
 		boolean behindDigit = !parts.isEmpty() && parts.get(parts.size() - 1).span().end() == tree.getStart().getStartIndex()
 				&& parts.get(parts.size() - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word before && before.address() != 'N';
-		return fraction || behindDigit ? new Part.Misfit("A program number cannot stand here. Type the digit 0 if that is meant, or take it away.", span(tree)) : word;
+		return fraction || behindDigit ? new Part.Misfit("a program number cannot stand here; type the digit 0 if that is meant, or take it away", span(tree)) : word;
 	}
 
 	@Override
 	public Part visitONameAlone(GCodeParser.ONameAloneContext tree) {
-		return new Part.Misfit("A named O word needs sub, call, if, while, repeat or the like behind it. Type what it is to do.", span(tree));
+		return new Part.Misfit("a named O word needs sub, call, if, while, repeat or the like behind it; type what it is to do", span(tree));
 	}
 
 	@Override
 	public Part visitAssignment(GCodeParser.AssignmentContext tree) {
 		Expression target = values.visit(tree.variable());
 		if (tree.EQUALS() == null) {
-			return new Part.Misfit(tree.variable().getText() + " stands alone. Type = and its value behind it, or an address letter before it.", span(tree));
+			return new Part.Misfit(tree.variable().getText() + " stands alone; type = and its value behind it, or an address letter before it", span(tree));
 		}
 		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
 	}
@@ -263,7 +263,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, span(tree)));
 		}
 		if (!digits || number.length() > 4) {
-			return new Part.Misfit("Between " + address + " and = a whole number of up to four digits may stand. Correct " + number + ".", span(tree));
+			return new Part.Misfit("between " + address + " and = a whole number of up to four digits may stand; correct " + number, span(tree));
 		}
 		return whole(new Element.Word(address, Integer.parseInt(number), value, span(tree)));
 	}
@@ -279,7 +279,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	@Override
 	public Part visitCorner(GCodeParser.CornerContext tree) {
 		if (tree.operand() == null) {
-			return new Part.Misfit("A comma cannot stand here. Type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma.", span(tree));
+			return new Part.Misfit("a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma", span(tree));
 		}
 		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), span(tree)));
 	}
@@ -295,7 +295,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	@Override
 	public Part visitStrayGroup(GCodeParser.StrayGroupContext tree) {
 		values.visit(tree.group());
-		return new Part.Misfit("This value has no address letter. Type the letter before it, or take it away.", span(tree));
+		return new Part.Misfit("this value has no address letter; type the letter before it, or take it away", span(tree));
 	}
 
 	@Override
@@ -307,7 +307,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	public Part visitStray(GCodeParser.StrayContext tree) {
 		boolean alone = tree.getStart().getTokenIndex() == 0 && tree.getParent().getChildCount() == 2;
 		if (alone && tree.NUMBER() != null && programNumber(tree.getText())) {
-			return new Part.Misfit("A program number begins with the letter O. Type O" + tree.getText().substring(1) + ", or take the number away.", span(tree));
+			return new Part.Misfit("a program number begins with the letter O; type O" + tree.getText().substring(1) + ", or take the number away", span(tree));
 		}
 		return new Part.Misfit(Strays.message(tree.getStart()), span(tree));
 	}

@@ -12,18 +12,18 @@ final class Strays {
 	static String message(Token token) {
 		String text = token.getText();
 		return switch (token.getType()) {
-			case GCodeLexer.NUMBER -> text + " has no address letter. Type the letter before it, or take it away.";
-			case GCodeLexer.MANY_POINTS -> text + " has more than one decimal point and no address letter. Type one word, or take it away.";
-			case GCodeLexer.DOT -> "This decimal point has no digits. Type the number, or take the point away.";
-			case GCodeLexer.RBRACK -> "This ] has no [ before it. Type [ before the value, or take ] away.";
-			case GCodeLexer.RPAREN -> "This ) has no ( before it. Type ( before the comment, or take ) away.";
-			case GCodeLexer.HASH -> "# has no number behind it. Type the number of the variable, as in #100.";
-			case GCodeLexer.EQUALS -> "= has nothing before it to set. Type the variable or the address letter.";
-			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> text + " needs its value in brackets. Type it as " + text + "[...].";
+			case GCodeLexer.NUMBER -> text + " has no address letter; type the letter before it, or take it away";
+			case GCodeLexer.MANY_POINTS -> text + " has more than one decimal point and no address letter; type one word, or take it away";
+			case GCodeLexer.DOT -> "this decimal point has no digits; type the number, or take the point away";
+			case GCodeLexer.RBRACK -> "this ] has no [ before it; type [ before the value, or take ] away";
+			case GCodeLexer.RPAREN -> "this ) has no ( before it; type ( before the comment, or take ) away";
+			case GCodeLexer.HASH -> "# has no number behind it; type the number of the variable, as in #100";
+			case GCodeLexer.EQUALS -> "= has nothing before it to set; type the variable or the address letter";
+			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> text + " needs its value in brackets; type it as " + text + "[...]";
 			case GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.POWER, GCodeLexer.MOD, GCodeLexer.SIGN_COMPARE, GCodeLexer.WORD_COMPARE,
 					GCodeLexer.LOGIC, GCodeLexer.NOT ->
-				text + " cannot stand outside brackets here. Put the whole value into [ and ].";
-			default -> text + " has no meaning in a block. Take it away, or put it into a comment.";
+				text + " cannot stand outside brackets here; put the whole value into [ and ]";
+			default -> text + " has no meaning in a block; take it away, or put it into a comment";
 		};
 	}
 }

@@ -37,7 +37,7 @@ public final class CalloutConflict extends OperationRule {
 		String feed = Double.isNaN(advance) ? "" : fits ? "; the feed fits the first" : fits(advance, other.get().value()) ? "; the feed fits the second"
 				: "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol() + " a turn and fits neither";
 		found.accept(Draft.of(this, fits ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
-				"Two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("
+				"two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("
 						+ other.get().source().words() + ")" + feed + "; the nearest counts, mend the other")
 				.known("first callout", named(first), named.get(0)).known("second callout", named(other.get().value()), other.get()));
 	}

@@ -26,7 +26,7 @@ public final class CoolantOff extends OperationRule {
 		boolean othersWet = work.derived(Cutting.class, Cutting::of).othersWet(operation.tool());
 		if (othersWet) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"The other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
+					"the other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
 					.programmed("coolant", "off", operation.block()));
 		}
 	}

@@ -54,7 +54,7 @@ public final class MethodWrongForStock extends OperationRule {
 			String stockSaid = of.words().isEmpty() ? "stock" : of.words();
 			boolean byHardness = of.group() != StockGroup.CAST_IRON || !formed;
 			String hard = Figures.number(hardness, 0) + " HRC";
-			Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), "A " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
+			Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), "a " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
 					+ " in " + stockSaid + (byHardness ? " at " + hard : "") + ": " + why).known("stock", stockSaid + (byHardness ? ", " + hard : ""), stock.get());
 			found.accept(byHardness ? draft.from("limit", Figures.number(milled ? MILLED : formed ? FORMED : CUT, 0) + " HRC", "common practice, no source") : draft);
 		}

@@ -28,7 +28,7 @@ public final class ReachTooShort extends OperationRule {
 				: ((ThreadMilling) operation).passes().stream().mapToDouble(p -> surface - Math.min(p.startLevel(), p.endLevel())).max().orElse(Double.NaN);
 		if (reach.isPresent() && operation.wanted().surface().source() != FactSource.IMPLIED && tip > reach.get().value() + 1e-6) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(operation.block()),
-					"The tool goes " + figures(work).length(tip) + " deep and reaches " + figures(work).length(reach.get().value()) + ": "
+					"the tool goes " + figures(work).length(tip) + " deep and reaches " + figures(work).length(reach.get().value()) + ": "
 							+ figures(work).length(tip - reach.get().value()) + " too short; a longer tool")
 					.known("reach", figures(work).length(reach.get().value()), reach.get())
 					.programmed("depth of the tip", figures(work).length(tip), operation.block()));

@@ -37,7 +37,7 @@ public final class TapLimitAgainstClass extends OperationRule {
 		OptionalDouble over = limits.isPresent() ? over(limit.get().value(), thread.get().value(), limits.get()) : OptionalDouble.empty();
 		if (over.isPresent() && over.getAsDouble() > 1e-6) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"A tap of limit " + limit.get().value() + " can cut " + figures(work).fine(over.getAsDouble()) + " above the largest pitch diameter of "
+					"a tap of limit " + limit.get().value() + " can cut " + figures(work).fine(over.getAsDouble()) + " above the largest pitch diameter of "
 							+ thread.get().value().designation() + " (" + limits.orElseThrow().threadClass()
 							+ "): the no-go gauge may go in; a tap of a lower limit, unless the part is plated")
 					.known("limit of the tap", limit.get().value(), limit.get()).known("the callout", thread.get().value().designation(), thread.get())

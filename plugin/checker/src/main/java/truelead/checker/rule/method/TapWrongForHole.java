@@ -37,7 +37,7 @@ public final class TapWrongForHole extends OperationRule {
 		Optional<Fact<Boolean>> blind = operation.wanted().through().filter(t -> !t.value() && t.stated());
 		if (ToolName.spiralPoint(tool) && blind.isPresent()) {
 			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
-					"A spiral point tap pushes its chips ahead and the hole is blind: they pack at the bottom and the tap breaks; a spiral flute or a forming tap")
+					"a spiral point tap pushes its chips ahead and the hole is blind: they pack at the bottom and the tap breaks; a spiral flute or a forming tap")
 					.known("blind", "yes", blind.get()));
 		}
 		Optional<Fact<Stock>> hard = operation.wanted().stock()
@@ -46,7 +46,7 @@ public final class TapWrongForHole extends OperationRule {
 		double diameter = operation.wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
 		if (tool.has(TapStyle.SPIRAL_FLUTE) && hard.isPresent() && depth > DEEP * diameter) {
 			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
-					"A spiral flute tap goes " + figures(work).length(depth) + " deep, " + Figures.number(depth / diameter, 1) + " D, in "
+					"a spiral flute tap goes " + figures(work).length(depth) + " deep, " + Figures.number(depth / diameter, 1) + " D, in "
 							+ hard.get().value().words() + ": its edges chip; a straight flute tap for hard steel, or a thread mill")
 					.known("stock", hard.get().value().words(), hard.get()).from("limit", "1.5 D above 35 HRC", "common practice, no source"));
 		}

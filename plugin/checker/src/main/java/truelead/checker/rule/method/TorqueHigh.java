@@ -51,7 +51,7 @@ public final class TorqueHigh extends OperationRule {
 			}
 		} else if (forms && spec.diameter() > LARGE && limit.isEmpty()) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"Forming " + spec.designation() + " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, or put spindle-torque in the machine profile")
+					"forming " + spec.designation() + " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, or put spindle-torque in the machine profile")
 					.known("thread", spec.designation(), thread.get()).from("limit", "M16", "common practice, no source"));
 		}
 	}

@@ -33,8 +33,8 @@ public final class ClimbOrConventional implements Rule {
 			if (stock.isPresent() && (spindle == SpindleTurn.CLOCKWISE || spindle == SpindleTurn.COUNTERCLOCKWISE)) {
 				boolean climbs = (pass.counterclockwise() == (spindle == SpindleTurn.CLOCKWISE)) != pass.external();
 				found.accept(Draft.of(this, Severity.INFORMATION, MillFacts.word(pass.block(), "G"),
-						(climbs ? "The finishing pass climbs: the wall is cut from thick to thin, which hard stock ("
-								: "The finishing pass cuts conventionally: the edge rubs before it cuts, which wears it fast in hard stock (")
+						(climbs ? "the finishing pass climbs: the wall is cut from thick to thin, which hard stock ("
+								: "the finishing pass cuts conventionally: the edge rubs before it cuts, which wears it fast in hard stock (")
 								+ Figures.number(stock.get().value().hardness().getAsDouble(), 0) + " HRC)"
 								+ (climbs ? " wants" : "; turn sense and axis sense round to climb")).on(operation)
 						.known("stock", stock.get().value().words(), stock.get()).finding());

@@ -84,7 +84,7 @@ public final class CompMissing implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		boolean left = pass.counterclockwise();
 		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"),
-				"The path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + thread.designation()
+				"the path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + thread.designation()
 						+ " and no compensation is in force: the cutter, " + figures.length(cutter) + ", cuts "
 						+ figures.length(HelixForm.of(pass).pathDiameter() + cutter) + "; " + (left ? "G41" : "G42")
 						+ " with D on the move before the lead-in").on(operation)

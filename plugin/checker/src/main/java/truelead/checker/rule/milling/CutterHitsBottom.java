@@ -57,7 +57,7 @@ public final class CutterHitsBottom implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
-				"The cutter's end goes " + figures.length(surface - level) + " deep, "
+				"the cutter's end goes " + figures.length(surface - level) + " deep, "
 						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(surface - bottom) + ": " + figures.length(below)
 						+ " into the bottom; drill " + figures.length(below) + " deeper or stay above "
 						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)

@@ -36,7 +36,7 @@ public final class CutterPitchMismatch implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		double off = Math.abs(pitch.value() - thread.value().pitch());
 		return Draft.of(this, Severity.ERROR, MillFacts.word(operation.block(), "G"),
-				"The cutter has a pitch of " + figures.advance(pitch.value()) + ", " + thread.value().designation() + " needs "
+				"the cutter has a pitch of " + figures.advance(pitch.value()) + ", " + thread.value().designation() + " needs "
 						+ figures.advance(thread.value().pitch()) + ": the second tooth cuts " + figures.fine(off)
 						+ " beside the groove, the fifth " + figures.fine(4 * off) + "; a cutter of pitch "
 						+ figures.advance(thread.value().pitch())).on(operation)

@@ -52,7 +52,7 @@ public final class CutterTooBig implements Rule {
 			Optional<Cut> drilled = hole.sizedBefore(operation.firstOrder());
 			if (drilled.isPresent() && cutter >= drilled.get().diameter().orElseThrow().value() - 1e-6) {
 				Fact<Double> size = drilled.get().diameter().orElseThrow();
-				found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), "The cutter, " + figures.length(cutter)
+				found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), "the cutter, " + figures.length(cutter)
 						+ ", does not go into the hole, " + figures.length(size.value()) + ": it hits the edge on the way down; a cutter of at most "
 						+ figures.length(limit(thread.value()) * thread.value().diameter())).on(operation)
 						.known("cutter diameter", figures.length(cutter), said).known("hole diameter", figures.length(size.value()), size)
@@ -64,7 +64,7 @@ public final class CutterTooBig implements Rule {
 		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0) {
 			double overcut = overcut(thread.value(), cutter);
 			found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(pass.block(), "G"),
-					"The cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
+					"the cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
 							+ thread.value().designation() + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "
 							+ figures.fine(overcut) + " on the pitch diameter; a cutter of at most " + figures.length(most)).on(operation)
 					.known("cutter diameter", figures.length(cutter), said).known("the callout", thread.value().designation(), thread)

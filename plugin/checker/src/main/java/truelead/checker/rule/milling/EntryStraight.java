@@ -52,8 +52,8 @@ public final class EntryStraight implements Rule {
 			return;
 		}
 		String degrees = Figures.number(Math.toDegrees(kink), 0);
-		String message = arc ? "The lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
-				: "The cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
+		String message = arc ? "the lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
+				: "the cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
 		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
 				.programmed("angle of entry", degrees + " degrees", last.get().block()).finding());
 	}

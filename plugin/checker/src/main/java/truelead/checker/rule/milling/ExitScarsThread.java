@@ -66,7 +66,7 @@ public final class ExitScarsThread implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
-				"The cutter leaves along the axis " + figures.length(surface - level) + " below the surface while its teeth still reach a diameter of "
+				"the cutter leaves along the axis " + figures.length(surface - level) + " below the surface while its teeth still reach a diameter of "
 						+ figures.length(reach) + ", the hole is " + figures.length(minor) + ": it scars " + figures.length((reach - minor) / 2)
 						+ " of the thread; lead out to the centre first").on(operation)
 				.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)

@@ -40,7 +40,7 @@ public final class HandMirrored implements Rule {
 	}
 
 	private Finding helix(ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
-		return draft(operation, pass, thread, "The mirror in force turns the helix round: it cuts a " + (pass.rightHand() ? "right" : "left"));
+		return draft(operation, pass, thread, "the mirror in force turns the helix round: it cuts a " + (pass.rightHand() ? "right" : "left"));
 	}
 
 	private Finding draft(ThreadingOperation operation, MillPass pass, Fact<ThreadSpec> thread, String fact) {
@@ -54,7 +54,7 @@ public final class HandMirrored implements Rule {
 		Optional<TapStroke> mirrored = operation.strokes().typical().stream().filter(stroke -> stroke.modal().mirrored()).findFirst();
 		if (wanted.isPresent() && mirrored.isPresent() && operation.cycle().isPresent()) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(mirrored.get().block()),
-					"The mirror in force turns the tapping cycle round on this machine, " + wanted.get().value().designation() + " is "
+					"the mirror in force turns the tapping cycle round on this machine, " + wanted.get().value().designation() + " is "
 							+ hand(wanted.get()) + "-hand; cancel the mirror before the cycle").on(operation)
 					.known("the callout", wanted.get().value().designation(), wanted.get())
 					.from("mirror turns the cycle round", "yes", "machine profile").finding());

@@ -54,7 +54,7 @@ public final class HelixOffPitch implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		String effect = comb ? "a seam of " + figures.fine(off) + " where the turn closes"
 				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
-		String message = "The helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
+		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
 				+ ": " + effect + ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance) + "; step "
 				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn";
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;

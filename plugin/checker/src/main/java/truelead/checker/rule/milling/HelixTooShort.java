@@ -46,7 +46,7 @@ public final class HelixTooShort implements Rule {
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
 		if (turns < CLOSED && passes.size() == 1) {
-			found.accept(draft(operation, pass, "The helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
+			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
 					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;
 		}
@@ -61,16 +61,16 @@ public final class HelixTooShort implements Rule {
 		double open = 2 * HelixForm.of(pass).open() + 1e-6;
 		if (highest - deepest + pitch < wanted - open) {
 			// wherever the surface lies, this helix is shorter than the thread
-			found.accept(draft(operation, pass, "The helix travels " + figures.length(highest - deepest) + ", the thread is " + figures.length(wanted)
+			found.accept(draft(operation, pass, "the helix travels " + figures.length(highest - deepest) + ", the thread is " + figures.length(wanted)
 					+ " deep: " + figures.length(wanted - (highest - deepest)) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
 					figures).known("depth", figures.length(wanted), depth.get()).finding());
 		} else if (surface - deepest < wanted - open) {
-			found.accept(draft(operation, pass, "The helix reaches " + figures.length(surface - deepest) + " deep, the thread is called out "
+			found.accept(draft(operation, pass, "the helix reaches " + figures.length(surface - deepest) + " deep, the thread is called out "
 					+ figures.length(wanted) + ": " + figures.length(wanted - (surface - deepest)) + " too short; "
 					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - wanted) / figures.unit().mm(), 4), figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
 		} else if (highest < surface - pitch - open && operation.wanted().surface().stated()) {
-			found.accept(draft(operation, pass, "The helix ends " + figures.length(surface - highest) + " below the surface: the first "
+			found.accept(draft(operation, pass, "the helix ends " + figures.length(surface - highest) + " below the surface: the first "
 					+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
 					.known("surface", figures.length(surface), operation.wanted().surface()).finding());
 		}

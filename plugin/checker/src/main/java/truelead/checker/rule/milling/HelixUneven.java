@@ -54,7 +54,7 @@ public final class HelixUneven implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		double share = lead * form.angle(worst) / (2 * Math.PI);
 		String degrees = Figures.number(Math.toDegrees(form.angle(worst)), 0);
-		String message = "This arc of " + degrees + " degrees advances " + figures.fine(form.advance(worst)) + ", its share of the lead "
+		String message = "this arc of " + degrees + " degrees advances " + figures.fine(form.advance(worst)) + ", its share of the lead "
 				+ figures.advance(lead) + " is " + figures.fine(share) + ": " + figures.fine(Math.abs(form.advance(worst) - share))
 				+ " off, the thread is drunken; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here";
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)

@@ -40,7 +40,7 @@ public final class HelixWrongHand implements Rule {
 		String way = pass.lead() > 0 ? "up" : "down";
 		String cut = pass.rightHand() ? "right" : "left";
 		String needed = pass.rightHand() ? "left" : "right";
-		String message = "The helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
+		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
 				+ needed + "-hand; cut it " + sense + " and " + (pass.lead() > 0 ? "down" : "up") + ", or turn the arcs round";
 		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread).finding();

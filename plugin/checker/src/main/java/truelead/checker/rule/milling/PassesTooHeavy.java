@@ -44,7 +44,7 @@ public final class PassesTooHeavy implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double height = 0.5412659 * thread.value().pitch();
-		String message = "The whole profile, " + figures.fine(height) + " deep, is cut in one pass"
+		String message = "the whole profile, " + figures.fine(height) + " deep, is cut in one pass"
 				+ (hard ? " in stock of " + Figures.number(stock.orElseThrow().value().hardness().getAsDouble(), 0) + " HRC" : "") + "; two passes take "
 				+ figures.fine(height * 0.65) + " and " + figures.fine(height * 0.35);
 		Draft draft = Draft.of(this, hard ? Severity.WARNING : Severity.INFORMATION, MillFacts.word(operation.block(), "G"), message).on(operation)

@@ -49,7 +49,7 @@ public final class TaperOff implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		Step.Arc first = pass.first();
-		String message = "The radius changes by " + figures.fine(change) + " over " + figures.fine(Math.abs(advance)) + " of advance, a taper of 1 in 16 needs "
+		String message = "the radius changes by " + figures.fine(change) + " over " + figures.fine(Math.abs(advance)) + " of advance, a taper of 1 in 16 needs "
 				+ figures.fine(right) + ": " + figures.fine(Math.abs(change - right)) + " off; "
 				+ figures.fine(TAPER * form.lead()) + " of radius a turn";
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(first.block(), "RIJXY"), message).on(operation)
