@@ -12,22 +12,14 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.ToolBar;
-import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.navigator.CommonNavigator;
 import org.eclipse.ui.texteditor.ITextEditor;
-import org.eclipse.jface.text.ITextSelection;
-import org.eclipse.jface.viewers.StructuredSelection;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,18 +28,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** A reviewer audits a project: verdicts, a way to the block, acceptance with a reason, a report. */
 class AuditViewTest {
 
-	private static final String VIEW = "truelead.editor.audit.view";
+	private static final String OURS = "truelead.editor.finding";
 
 	private IProject project;
 
 	@BeforeEach
 	void twoPrograms() throws CoreException {
 		project = OpenProgram.file("good.nc", Programs.GOOD).getProject();
-		for (IResource other : project.members()) {
-			if (other instanceof IFile && !other.getName().startsWith(".")) {
-				other.delete(true, null);
-			}
-		}
+		empty();
 		OpenProgram.file("good.nc", Programs.GOOD);
 		OpenProgram.file("slow.nc", Programs.WRONG_FEED);
 	}
@@ -55,19 +43,25 @@ class AuditViewTest {
 	@AfterEach
 	void close() throws CoreException {
 		OpenProgram.closeAll();
-		project.getFile("accepted-findings.csv").delete(true, null);
-		IWorkbenchPage page = page();
-		page.hideView(page.findView(VIEW));
-		Screen.settle();
+		empty();
+		AuditScreen.close();
+	}
+
+	private void empty() throws CoreException {
+		for (IResource other : project.members()) {
+			if (other instanceof IFile && !other.getName().startsWith(".")) {
+				other.delete(true, null);
+			}
+		}
 	}
 
 	@Test
-	void aProjectIsAuditedByAKeyAndTheEnterKeyLeadsToTheBlock() throws Exception {
-		auditTheProject();
-		assertThat(programs()).satisfiesExactly(good -> assertThat(good).startsWith("shop/good.nc \u2013 Nothing found"),
+	void aProjectIsAuditedByAKeyAndTheEnterKeyLeadsToTheBlock() {
+		AuditScreen.audit(project, 2);
+		assertThat(AuditScreen.programs()).satisfiesExactly(good -> assertThat(good).startsWith("shop/good.nc \u2013 Nothing found"),
 				slow -> assertThat(slow).startsWith("shop/slow.nc \u2013 Do not run: 1 error"));
-		assertThat(said()).contains("2 programs, 2 threading operations: 1 error, ");
-		goToTheFeed();
+		assertThat(AuditScreen.said()).contains("2 programs, 2 threading operations: 1 error, ");
+		AuditScreen.goTo("slow.nc", "feed-off-pitch");
 		Screen.press(0, SWT.CR, '\r');
 		Screen.waitUntil("the program", () -> page().getActiveEditor() instanceof ITextEditor);
 		ITextEditor editor = (ITextEditor) page().getActiveEditor();
@@ -76,114 +70,99 @@ class AuditViewTest {
 	}
 
 	@Test
-	void aFindingIsAcceptedByANoteAtItsOperation() throws Exception {
-		auditTheProject();
-		goToTheFeed();
-		Dialogs.inDialog("Accept", () -> {
-			Screen.type("floating holder");
-			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Accept"));
-		Screen.waitUntil("the verdict without the finding", () -> programs().get(1).startsWith("shop/slow.nc \u2013 Nothing found"));
-		assertThat(text(project.getFile("slow.nc"))).contains("H3\n(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84 Z-14.5 R5. F500");
-	}
-
-	@Test
-	void aFindingIsAcceptedInTheAcceptFileAndTheProgramStaysAsItIs() throws Exception {
-		auditTheProject();
-		goToTheFeed();
-		Dialogs.inDialog("Accept", () -> {
-			Screen.type("floating holder");
-			Screen.chord(SWT.ALT, 'f');
-			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Accept"));
-		Screen.waitUntil("the verdict without the finding", () -> programs().get(1).startsWith("shop/slow.nc \u2013 Nothing found"));
-		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
-		assertThat(text(project.getFile("accepted-findings.csv"))).contains(",feed-off-pitch,slow.nc,floating holder,");
-	}
-
-	@Test
-	void whatTheAcceptFileAcceptsStandsInOpenProgramsAndProblemsNoLonger() throws Exception {
-		IFile slow = project.getFile("slow.nc");
-		OpenProgram program = OpenProgram.open(slow);
-		program.waitFor("F500");
-		Screen.waitUntil("a marker", () -> OpenProgram.markers(slow, "truelead.editor.finding").stream().anyMatch(message -> message.contains("F500")));
-		auditTheProject();
-		goToTheFeed();
-		Dialogs.inDialog("Accept", () -> {
-			Screen.type("floating holder");
-			Screen.chord(SWT.ALT, 'f');
-			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Accept"));
-		program.waitGone("F500");
-		Screen.waitUntil("no marker", () -> OpenProgram.markers(slow, "truelead.editor.finding").stream().noneMatch(message -> message.contains("F500")));
-	}
-
-	@Test
-	void aReportIsWrittenWhereThePersonSays(@TempDir Path folder) throws Exception {
-		Path report = folder.resolve("threads.sarif");
-		auditTheProject();
-		Dialogs.inDialog("Write Report", () -> {
-			Screen.type(report.toString());
-			Combo kind = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
-			kind.select(Arrays.asList(kind.getItems()).indexOf("SARIF"));
-			kind.notifyListeners(SWT.Selection, new Event());
-			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Write Report"));
-		Screen.waitUntil("a report", () -> said().contains(" written. "));
-		assertThat(said()).startsWith(report + " written. 2 programs");
-		assertThat(Files.readString(report)).contains("\"uri\": \"shop/slow.nc\"", "feed-off-pitch");
-	}
-
-	private void auditTheProject() throws Exception {
-		CommonNavigator explorer = (CommonNavigator) page().showView("org.eclipse.ui.navigator.ProjectExplorer");
-		Screen.toFront();
-		explorer.getCommonViewer().setSelection(new StructuredSelection(project), true);
-		explorer.getCommonViewer().getControl().setFocus();
-		Screen.waitUntil("focus in the explorer", () -> explorer.getCommonViewer().getControl().isFocusControl());
-		Screen.chord(SWT.CTRL | SWT.ALT, 'a');
-		Screen.waitUntil("the audit view", () -> page().findView(VIEW) != null);
-		Screen.waitUntil("the end of the audit, not: " + said(), () -> said().startsWith("2 programs"));
-	}
-
-	/** Walks the tree by its keys: second program, its rule, its finding. */
-	private void goToTheFeed() {
-		Tree tree = tree();
+	void findingsStandByProgramAndRuleAndAreOpenedByKeys() throws CoreException {
+		OpenProgram.file("slow.nc", Programs.WRONG_FEED.replace("G83 Z-19.", "G83 Z-15."));
+		AuditScreen.audit(project, 2);
+		Tree tree = AuditScreen.tree();
 		tree.setFocus();
 		tree.setSelection(tree.getItem(0));
 		Screen.press(0, SWT.ARROW_DOWN);
 		Screen.press(SWT.SHIFT, SWT.ARROW_RIGHT);
 		Screen.waitUntil("the rules", () -> tree.getItem(1).getExpanded());
+		assertThat(texts(tree.getItem(1))).startsWith("drill-too-shallow (1)", "feed-off-pitch (1)");
 		Screen.press(0, SWT.ARROW_DOWN);
 		Screen.press(SWT.SHIFT, SWT.ARROW_RIGHT);
 		Screen.waitUntil("the findings", () -> tree.getItem(1).getItem(0).getExpanded());
-		Screen.press(0, SWT.ARROW_DOWN);
-		assertThat(tree.getSelection()[0].getText()).contains("error: ", "F500");
+		assertThat(texts(tree.getItem(1).getItem(0))).singleElement().asString().startsWith("line 20 error: the tap goes 14.5 mm deep");
 	}
 
-	/** Presses the button of the view's tool bar that says the words. */
-	private static void press(String words) {
-		Composite top = view().getViewSite().getShell();
-		ToolItem item = Dialogs.find(top, ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems()))
-				.filter(one -> one.getText().startsWith(words)).findFirst().orElseThrow();
-		assertThat(item.isEnabled()).as(words + " can be pressed").isTrue();
-		item.notifyListeners(SWT.Selection, new Event());
+	@Test
+	void aFindingIsAcceptedByANoteAtItsOperation() throws IOException {
+		AuditScreen.audit(project, 2);
+		AuditScreen.goTo("slow.nc", "feed-off-pitch");
+		AuditScreen.accept("floating holder", false);
+		Screen.waitUntil("the verdict without the finding", () -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
+		assertThat(text(project.getFile("slow.nc"))).contains("H3\n(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84 Z-14.5 R5. F500");
 	}
 
-	private static List<String> programs() {
-		return Arrays.stream(tree().getItems()).map(TreeItem::getText).toList();
+	@Test
+	void aFindingIsAcceptedInTheAcceptFileAndTheProgramStaysAsItIs() throws IOException {
+		AuditScreen.audit(project, 2);
+		AuditScreen.goTo("slow.nc", "feed-off-pitch");
+		AuditScreen.accept("floating holder", true);
+		Screen.waitUntil("the verdict without the finding", () -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
+		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
+		assertThat(text(project.getFile("accepted-findings.csv"))).contains(",feed-off-pitch,slow.nc,floating holder,");
 	}
 
-	private static String said() {
-		IViewPart view = view();
-		return view == null ? "" : Dialogs.find(tree().getParent(), Label.class).get(0).getText();
+	@Test
+	void withoutAReasonNothingIsAccepted() throws IOException {
+		AuditScreen.audit(project, 2);
+		AuditScreen.goTo("slow.nc", "feed-off-pitch");
+		Dialogs.inDialog("Accept", () -> {
+			Screen.type("  ");
+			Screen.press(0, SWT.CR, '\r');
+			Screen.idle(300);
+			assertThat(Dialogs.find(Dialogs.shell("Accept"), Button.class)).filteredOn(button -> button.getText().equals("OK")).noneMatch(Button::isEnabled);
+			Screen.press(0, SWT.ESC, SWT.ESC);
+		}, () -> AuditScreen.press("Accept"));
+		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
+		assertThat(project.getFile("accepted-findings.csv").exists()).isFalse();
 	}
 
-	private static Tree tree() {
-		return (Tree) ((org.eclipse.jface.viewers.TreeViewer) view().getViewSite().getSelectionProvider()).getControl();
+	@Test
+	void whatTheAcceptFileAcceptsStandsInOpenProgramsAndProblemsNoLonger() {
+		IFile slow = project.getFile("slow.nc");
+		OpenProgram program = OpenProgram.open(slow);
+		program.waitFor("F500");
+		Screen.waitUntil("a marker", () -> OpenProgram.markers(slow, OURS).stream().anyMatch(message -> message.contains("F500")));
+		AuditScreen.audit(project, 2);
+		AuditScreen.goTo("slow.nc", "feed-off-pitch");
+		AuditScreen.accept("floating holder", true);
+		program.waitGone("F500");
+		Screen.waitUntil("no marker", () -> OpenProgram.markers(slow, OURS).stream().noneMatch(message -> message.contains("F500")));
 	}
 
-	private static IViewPart view() {
-		return page().findView(VIEW);
+	@Test
+	void aReportIsWrittenWhereThePersonSays(@TempDir Path folder) throws IOException {
+		Path report = folder.resolve("threads.sarif");
+		AuditScreen.audit(project, 2);
+		AuditScreen.write("SARIF", report.toString());
+		assertThat(AuditScreen.said()).startsWith(report + " written. 2 programs");
+		assertThat(Files.readString(report)).contains("\"uri\": \"shop/slow.nc\"", "feed-off-pitch");
+	}
+
+	@Test
+	void aLongAuditTellsHowFarItIsAndIsStoppedInTheMiddleOfAProgram() {
+		String endless = "O1\nG21 G90\n#1=0\nN10 #1=#1+1\nG1 X#1 F100.\nIF [#1 LT 2900000] GOTO 10\nM30\n";
+		List.of("slow-1.nc", "slow-2.nc", "slow-3.nc", "slow-4.nc", "slow-5.nc", "slow-6.nc").forEach(name -> OpenProgram.file(name, endless));
+		AuditScreen.start(project);
+		Screen.waitUntil("how far it is, not: " + AuditScreen.said(), () -> AuditScreen.said().endsWith(" of 8 programs"));
+		AuditScreen.press("Stop");
+		assertThat(AuditScreen.said()).matches("Stopped after [0-7] of 8 programs\\.");
+		Screen.waitUntil("another audit can begin", () -> AuditScreen.button("Audit Again").isEnabled());
+		assertThat(AuditScreen.button("Stop").isEnabled()).isFalse();
+	}
+
+	@Test
+	void whereThereIsNoProgramTheViewSaysHowToChooseSome() throws CoreException {
+		empty();
+		AuditScreen.start(project);
+		Screen.waitUntil("what to do, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith("There is no program in shop. Choose programs"));
+	}
+
+	private static List<String> texts(TreeItem item) {
+		return Arrays.stream(item.getItems()).map(TreeItem::getText).toList();
 	}
 
 	private static String text(IFile file) throws IOException {

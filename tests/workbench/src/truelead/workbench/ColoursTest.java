@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
@@ -44,6 +45,23 @@ class ColoursTest {
 		Map<String, RGB> dark = dark();
 		assertThat(dark.keySet()).isEqualTo(light().keySet());
 		assertThat(dark).allSatisfy((id, colour) -> assertThat(contrast(colour, DARK)).as(id).isGreaterThanOrEqualTo(LEAST));
+	}
+
+	@Test
+	void whatUnderlinesAFindingStandsOutInBothThemes() throws IOException {
+		Map<String, RGB> light = new TreeMap<>();
+		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.editors.markerAnnotationSpecification")) {
+			String key = element.getAttribute("colorPreferenceKey");
+			if (key != null && key.startsWith("truelead.")) {
+				light.put(key, colour(element.getAttribute("colorPreferenceValue")));
+			}
+		}
+		assertThat(light).containsKeys("truelead.editor.error.colour", "truelead.editor.warning.colour", "truelead.editor.information.colour");
+		assertThat(light).allSatisfy((key, colour) -> assertThat(contrast(colour, WHITE)).as(key).isGreaterThanOrEqualTo(LEAST_OF_PICTURES));
+		Map<String, RGB> dark = new TreeMap<>(light);
+		sheet().filter(line -> line.strip().startsWith("'truelead.")).map(line -> line.strip().split("['=]"))
+				.forEach(parts -> assertThat(dark.put(parts[1], colour(parts[2]))).as(parts[1]).isNotNull());
+		assertThat(dark).allSatisfy((key, colour) -> assertThat(contrast(colour, DARK)).as(key).isGreaterThanOrEqualTo(LEAST_OF_PICTURES));
 	}
 
 	@Test
@@ -103,24 +121,30 @@ class ColoursTest {
 		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.themes")) {
 			String id = element.getAttribute("id");
 			if (element.getName().equals("colorDefinition") && id.startsWith("truelead.")) {
-				int[] parts = Arrays.stream(element.getAttribute("value").split(",")).mapToInt(Integer::parseInt).toArray();
-				colours.put(id, new RGB(parts[0], parts[1], parts[2]));
+				colours.put(id, colour(element.getAttribute("value")));
 			}
 		}
 		return colours;
 	}
 
+	private static RGB colour(String value) {
+		int[] parts = Arrays.stream(value.split(",")).mapToInt(Integer::parseInt).toArray();
+		return new RGB(parts[0], parts[1], parts[2]);
+	}
+
+	private static Stream<String> sheet() throws IOException {
+		try (InputStream sheet = Platform.getBundle("truelead.editor").getEntry("css/dark.css").openStream()) {
+			return new String(sheet.readAllBytes(), StandardCharsets.UTF_8).lines();
+		}
+	}
+
 	private static Map<String, RGB> dark() throws IOException {
 		Map<String, RGB> colours = new TreeMap<>();
-		try (InputStream sheet = Platform.getBundle("truelead.editor").getEntry("css/dark.css").openStream()) {
-			for (String line : new String(sheet.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
-				if (line.startsWith("ColorDefinition#")) {
-					String id = line.substring(line.indexOf('#') + 1, line.indexOf(' ')).replace('-', '.');
-					int at = line.indexOf("color: #") + 8;
-					int value = Integer.parseInt(line.substring(at, at + 6), 16);
-					colours.put(id, new RGB(value >> 16, value >> 8 & 255, value & 255));
-				}
-			}
+		for (String line : sheet().filter(line -> line.startsWith("ColorDefinition#")).toList()) {
+			String id = line.substring(line.indexOf('#') + 1, line.indexOf(' ')).replace('-', '.');
+			int at = line.indexOf("color: #") + 8;
+			int value = Integer.parseInt(line.substring(at, at + 6), 16);
+			colours.put(id, new RGB(value >> 16, value >> 8 & 255, value & 255));
 		}
 		return colours;
 	}

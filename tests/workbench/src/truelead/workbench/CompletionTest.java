@@ -31,6 +31,31 @@ class CompletionTest {
 	}
 
 	@Test
+	void valuesInForceAreProposedForTheWordThatIsTyped() {
+		OpenProgram program = open(Programs.GOOD);
+		Screen.idle(500);
+		program.caretBehind("G43 Z25. H3");
+		Screen.press(0, SWT.CR, '\r');
+		Screen.type("S");
+		assertThat(Proposals.at(SWT.CTRL, ' ').get(0)).isEqualTo("S520 \u2014 speed in force");
+		Proposals.take("S520");
+		Screen.type(" H");
+		assertThat(Proposals.at(SWT.CTRL, ' ').get(0)).isEqualTo("H3 \u2014 length offset of the tool in the spindle");
+		Proposals.take("H3");
+		assertThat(program.document().get()).contains("H3\nS520 H3\nG99 G84");
+	}
+
+	@Test
+	void placesToJumpToAreProposedBehindAJump() {
+		OpenProgram program = open("N10 #1=0\nAGAIN:\nN20 #1=#1+1\nIF [#1 LT 3] GOTO \nM30\n");
+		program.caretBehind("GOTO ");
+		Screen.idle(500);
+		assertThat(Proposals.at(SWT.CTRL, ' ')).contains("10 \u2014 block N10", "20 \u2014 block N20", "again \u2014 label");
+		Proposals.take("20 ");
+		assertThat(program.document().get()).contains("GOTO 20\n");
+	}
+
+	@Test
 	void codesOfTheProfileAreProposedWithTheirMeaning() {
 		OpenProgram program = open(Programs.WRONG_FEED);
 		program.waitFor("F500");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which files are programs, and that none is harmed. */
@@ -53,6 +55,21 @@ class FilesTest {
 	@Test
 	void aPlainTextIsNotOurs() {
 		assertThat(PlatformUI.getWorkbench().getEditorRegistry().getEditors("readme.txt")).noneMatch(editor -> EDITOR.equals(editor.getId()));
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "UTF-8, false", "UTF-8, true", "ISO-8859-1, false" })
+	void aCommentIsReadInTheEncodingItWasWrittenInAndSavedBackInIt(String encoding, boolean marked, @TempDir Path folder) throws IOException {
+		Charset charset = Charset.forName(encoding);
+		String text = "O8 (BOHRUNG \u00d8 5)\r\nM30\r\n";
+		Path file = Files.write(folder.resolve("bore.nc"), ((marked ? "\ufeff" : "") + text).getBytes(charset));
+		OpenProgram program = OpenProgram.open(file);
+		assertThat(program.widget().getText()).startsWith("O8 (BOHRUNG \u00d8 5)");
+		program.widget().setSelection(0);
+		Screen.type("N");
+		Screen.chord(SWT.CTRL, 's');
+		Screen.waitUntil("saved", () -> !program.editor().isDirty());
+		assertThat(Files.readAllBytes(file)).isEqualTo(((marked ? "\ufeffN" : "N") + text).getBytes(charset));
 	}
 
 	@Test

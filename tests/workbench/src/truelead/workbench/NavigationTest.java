@@ -73,6 +73,43 @@ class NavigationTest {
 	}
 
 	@Test
+	void occurrencesOfALabelAreMarkedAndAJumpLeadsToIt() {
+		OpenProgram program = open("label.nc", "AGAIN:\nG0 X1.\nGOTOB AGAIN\nM30\n");
+		waitChecked(program);
+		program.caretBehind("GOTOB AG");
+		Screen.press(0, SWT.ARROW_RIGHT);
+		Screen.waitUntil("the label and the jump, not " + marked(program), () -> marked(program).size() == 2);
+		assertThat(marked(program)).allMatch(mark -> mark.startsWith("AGAIN"));
+		Screen.press(0, SWT.F3);
+		Screen.waitUntil("the label", () -> program.widget().getSelection().x == 0 && program.widget().getSelectionText().startsWith("AGAIN"));
+	}
+
+	@Test
+	void aVariableLeadsToItsSetting() {
+		OpenProgram program = open("setting.nc", LOOP);
+		waitChecked(program);
+		program.caretBehind("IF [#1");
+		Screen.press(0, SWT.F3);
+		Screen.waitUntil("where it is set last before, not " + program.widget().getSelection(),
+				() -> program.widget().getSelectionText().equals("#101") && program.widget().getSelection().x == LOOP.indexOf("N20") + 4);
+	}
+
+	@Test
+	void aNameThatStandsNowhereIsSaid() {
+		OpenProgram program = open("nowhere.nc", "G0 X1.\nM98 P4711\nM30\n");
+		waitChecked(program);
+		program.caretBehind("P47");
+		Screen.press(0, SWT.F3);
+		Screen.waitUntil("a sentence in the status line", () -> status().contains("P4711 is not in this program, nor in a file beside it"));
+		assertThat(program.widget().getCaretOffset()).isEqualTo("G0 X1.\nM98 P47".length());
+	}
+
+	private static String status() {
+		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), org.eclipse.swt.custom.CLabel.class).stream().map(label -> label.getText())
+				.filter(text -> text != null).reduce("", (one, other) -> one + "\n" + other);
+	}
+
+	@Test
 	void theQuickOutlineLeadsToATool() {
 		OpenProgram program = open("quick.nc", Programs.WRONG_FEED);
 		program.waitFor("F500");
@@ -113,17 +150,22 @@ class NavigationTest {
 
 	@Test
 	void theNextFindingIsReachedByThePlatformsKey() {
-		OpenProgram program = open("next.nc", Programs.WRONG_FEED);
-		program.waitFor("F500");
-		Screen.chord(SWT.CTRL, '.');
-		String first = program.widget().getSelectionText();
-		assertThat(program.findings()).anyMatch(finding -> finding.under().equals(first));
-		for (int i = 0; i < program.findings().size() && !program.widget().getSelectionText().equals("F500"); i++) {
-			Screen.chord(SWT.CTRL, '.');
+		OpenProgram program = open("next.nc", Programs.WRONG_FEED.replace("M30", "G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30"));
+		program.waitFor("F380");
+		program.widget().setSelection(0);
+		next(program, '.', "F500");
+		next(program, '.', "F380");
+		next(program, ',', "F500");
+	}
+
+	/** Presses the key until the finding is selected; what stands between is a finding too. */
+	private static void next(OpenProgram program, char key, String feed) {
+		for (int i = 0; i < program.findings().size() && !program.widget().getSelectionText().equals(feed); i++) {
+			Screen.chord(SWT.CTRL, key);
+			String selected = program.widget().getSelectionText();
+			assertThat(program.findings()).anyMatch(finding -> finding.under().equals(selected));
 		}
-		assertThat(program.widget().getSelectionText()).isEqualTo("F500");
-		Screen.chord(SWT.CTRL, ',');
-		assertThat(program.widget().getSelectionText()).isNotEmpty();
+		assertThat(program.widget().getSelectionText()).isEqualTo(feed);
 	}
 
 	@Test

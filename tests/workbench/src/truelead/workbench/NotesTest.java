@@ -47,6 +47,29 @@ class NotesTest {
 	}
 
 	@Test
+	void aNoteMovesNoLineAndNoCharacter() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("still.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
+		Point below = program.widget().getLocationAtOffset(Programs.WRONG_FEED.indexOf("M30"));
+		Point end = program.widget().getLocationAtOffset(Programs.WRONG_FEED.indexOf("F500") + 4);
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("e");
+		Screen.waitUntil("no ink", () -> !ink(program, "R5. F500"));
+		assertThat(program.widget().getLocationAtOffset(Programs.WRONG_FEED.indexOf("M30"))).isEqualTo(below);
+		assertThat(program.widget().getLocationAtOffset(Programs.WRONG_FEED.indexOf("F500") + 4)).isEqualTo(end);
+		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+		Screen.type("e");
+		Screen.waitUntil("ink again", () -> ink(program, "R5. F500"));
+	}
+
+	@Test
+	void aHelixHasItsNoteToo() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("helix-note.nc", Programs.HELIX));
+		Screen.waitUntil("ink behind the helix", () -> ink(program, "Z-15.375 I-4.02 J0."));
+	}
+
+	@Test
 	void aNoteStaysAtItsBlockWhileLinesAboveAreTyped() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("stay.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.texteditor.ITextEditor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,39 @@ class ProblemFixesTest {
 		program.waitGone("F500");
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 		assertThat(program.editor().isDirty()).as("saving is left to the person").isTrue();
+	}
+
+	@Test
+	void aProgramThatNobodyHasOpenIsOpenedAndMended() {
+		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, "truelead.editor.finding").stream().anyMatch(message -> message.contains("F500")));
+		OpenProgram.closeAll();
+		page().activate(problems);
+		toProblem();
+		quickFix("F520");
+		Screen.waitUntil("the program", () -> page().getActiveEditor() instanceof ITextEditor);
+		OpenProgram opened = new OpenProgram((ITextEditor) page().getActiveEditor());
+		assertThat(opened.editor().getEditorInput().getName()).isEqualTo("listed.nc");
+		Screen.waitUntil("the right feed, not " + opened.document().get(), () -> opened.document().get().equals(Programs.GOOD));
+		assertThat(opened.editor().isDirty()).as("saving is left to the person").isTrue();
+		assertThat(opened.widget().getText(opened.widget().getCaretOffset(), opened.widget().getCaretOffset() + 3)).as("the caret at the change").isEqualTo("F520");
+		opened.focus();
+		Screen.chord(SWT.CTRL, 'z');
+		Screen.waitUntil("one undo takes it back", () -> opened.document().get().equals(Programs.WRONG_FEED));
+	}
+
+	@Test
+	void aFixWhoseFindingHasGoneSinceChangesNothing() {
+		program.focus();
+		program.caretBehind("R5. F500");
+		Screen.press(0, SWT.BS);
+		Screen.press(0, SWT.BS);
+		Screen.type("20");
+		program.waitGone("F500");
+		page().activate(problems);
+		toProblem();
+		quickFix("F520");
+		Screen.idle(600);
+		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
 	}
 
 	@Test

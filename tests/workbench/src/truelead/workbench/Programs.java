@@ -34,6 +34,40 @@ final class Programs {
 	/** The same with a feed that does not fit the pitch. */
 	static final String WRONG_FEED = GOOD.replace("F520", "F500");
 
+	/** A thread milled from the bottom up. */
+	static final String HELIX = """
+			%
+			O2 (GLAND)
+			(T2 THREAD MILL 12 DIA, PITCH 1.5, SINGLE FORM)
+			G17 G21 G40 G49 G80 G90 G94 G54
+			T1 M6 (DRILL 18.5)
+			G0 X50. Y40. S900 M3
+			G43 Z25. H1
+			G99 G83 Z-22. R2. Q6. F160
+			G80
+			T2 M6 (M20X1.5-6H THREAD MILL, THROUGH)
+			G0 X50. Y40. S2600 M3
+			G43 Z25. H2
+			G0 Z-17.25
+			G3 X54.02 Y40. Z-16.875 I2.01 J0. F220
+			G3 X54.02 Y40. Z-15.375 I-4.02 J0.
+			G3 X54.02 Y40. Z-13.875 I-4.02 J0.
+			G3 X54.02 Y40. Z-12.375 I-4.02 J0.
+			G3 X54.02 Y40. Z-10.875 I-4.02 J0.
+			G3 X54.02 Y40. Z-9.375 I-4.02 J0.
+			G3 X54.02 Y40. Z-7.875 I-4.02 J0.
+			G3 X54.02 Y40. Z-6.375 I-4.02 J0.
+			G3 X54.02 Y40. Z-4.875 I-4.02 J0.
+			G3 X54.02 Y40. Z-3.375 I-4.02 J0.
+			G3 X54.02 Y40. Z-1.875 I-4.02 J0.
+			G3 X54.02 Y40. Z-0.375 I-4.02 J0.
+			G3 X54.02 Y40. Z1.125 I-4.02 J0.
+			G3 X50. Y40. Z1.5 I-2.01 J0.
+			G0 Z25.
+			M30
+			%
+			""";
+
 	private Programs() {
 	}
 }

@@ -108,6 +108,24 @@ class ThreadViewTest {
 	}
 
 	@Test
+	void aHelixIsDrawnFromAboveWithItsCutterItsCirclesAndItsWayInAndOut() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("helix.nc", Programs.HELIX));
+		program.caretBehind("G3 X54.02 Y40. Z-15.375");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the helix, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("M20x1.5-6H, T2, 1 hole"));
+		assertThat(labels().get(1).getToolTipText()).contains("20 mm", "20.04 mm", "18.5 mm", "12 mm");
+		assertThat(texts()).contains("made by thread milling, line 15", "cut diameter 20.04 mm").anyMatch(row -> row.startsWith("a turn advances 1.500 mm, the thread needs 1.500 mm"))
+				.anyMatch(row -> row.startsWith("limits 6H: minor diameter 18.376 mm to 18.676 mm") && row.contains("ISO 965-1"));
+	}
+
+	@Test
+	void aProgramWithoutThreadsSaysSo() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("none.nc", "%\nO1\nG21 G90\nG0 X1.\nM30\n%\n"));
+		program.caretBehind("G0");
+		Screen.waitUntil("a sentence, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("No threading operation in this program."));
+	}
+
+	@Test
 	void whenTheProgramIsClosedItsThreadGoes() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("closed.nc", Programs.GOOD));
 		program.caretBehind("G84");

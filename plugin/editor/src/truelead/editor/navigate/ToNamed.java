@@ -48,7 +48,8 @@ public final class ToNamed extends ProgramCommand {
 				Optional<ProgramFile> other = name.filter(sought -> sought.kind() == Name.Kind.PROGRAM || sought.kind() == Name.Kind.SUB)
 						.flatMap(sought -> checked.get().check().folder().find(sought.key()));
 				onScreen(editor, () -> other.ifPresentOrElse(file -> open(editor, file, name.orElseThrow(), machine),
-						() -> say(editor, true, name.isPresent() ? "what is named here is not in this program, nor in a file beside it" : "nothing here that stands for another place")));
+						() -> say(editor, true, name.map(sought -> text.line(line).substring(sought.span().start(), sought.span().end())
+								+ " is not in this program, nor in a file beside it").orElse("nothing here that stands for another place"))));
 			}
 		});
 		job.setSystem(true);
