@@ -77,7 +77,7 @@ final class AuditScreen {
 	static void write(String kind, String file) {
 		Dialogs.inDialog("Write Report", () -> {
 			Combo kinds = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
-			Screen.press(SWT.SHIFT, 0, SWT.TAB);
+			Screen.chord(SWT.ALT, 'r');
 			Screen.waitUntil("focus in the kinds", kinds::isFocusControl);
 			Screen.press(0, SWT.HOME);
 			for (int key = 0; key < kinds.getItemCount() && !kinds.getText().equals(kind); key++) {
@@ -94,6 +94,8 @@ final class AuditScreen {
 
 	/** Presses the button of the view's tool bar that says the words, or tells them where the mouse rests on it. */
 	static void press(String words) {
+		// without a window manager nobody gives the keys back to the window when a dialog closes
+		Screen.toFront();
 		ToolItem item = button(words);
 		assertThat(item.isEnabled()).as(words + " can be pressed").isTrue();
 		item.notifyListeners(SWT.Selection, new Event());
