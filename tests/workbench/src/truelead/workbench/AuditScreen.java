@@ -77,7 +77,7 @@ final class AuditScreen {
 	static void write(String kind, String file) {
 		Dialogs.inDialog("Write Report", () -> {
 			Combo kinds = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
-			Screen.chord(SWT.ALT, 'r');
+			kinds.setFocus();
 			Screen.waitUntil("focus in the kinds", kinds::isFocusControl);
 			Screen.press(0, SWT.HOME);
 			for (int key = 0; key < kinds.getItemCount() && !kinds.getText().equals(kind); key++) {
