@@ -106,6 +106,25 @@ class AuditViewTest {
 	}
 
 	@Test
+	void whatIsAcceptedCountsInTheSentenceAndTheNextFindingIsChosen() {
+		OpenProgram.file("slow.nc", Programs.WRONG_FEED.replace("G83 Z-19.", "G83 Z-15."));
+		AuditScreen.audit(project, 2);
+		assertThat(AuditScreen.said()).contains(": 2 errors, ").contains(", 0 accepted.");
+		AuditScreen.goTo("slow.nc", "drill-too-shallow");
+		AuditScreen.accept("soft stock", true);
+		Screen.waitUntil("the sentence, not: " + AuditScreen.said(), () -> AuditScreen.said().contains(": 1 error, ") && AuditScreen.said().contains(", 1 accepted."));
+		assertThat(AuditScreen.tree().getSelection()[0].getText()).startsWith("line 20 error: F500");
+		assertThat(AuditScreen.button("Accept").isEnabled()).isTrue();
+	}
+
+	@Test
+	void aReportInAProjectIsSeenInTheExplorer() {
+		AuditScreen.audit(project, 2);
+		AuditScreen.write("Lines of text", project.getLocation().append("threads.txt").toOSString());
+		Screen.waitUntil("the file", () -> project.getFile("threads.txt").exists());
+	}
+
+	@Test
 	void withoutAReasonNothingIsAccepted() throws IOException {
 		AuditScreen.audit(project, 2);
 		AuditScreen.goTo("slow.nc", "feed-off-pitch");

@@ -61,7 +61,7 @@ class WholeJobTest {
 		assertThat(Files.readString(audit)).contains("Do not run", "cast hole, see drawing", FAULTS, "gland-thread-mill.nc").doesNotContain("advances 0.962 mm a turn");
 		Path sheet = folder.resolve("first-run.html");
 		AuditScreen.write("First-run sheet, HTML page", sheet.toString());
-		assertThat(Files.readString(sheet)).contains("cast hole, see drawing", "eye protection").doesNotContain("src=\"http", "href=\"http");
+		assertThat(Files.readString(sheet)).contains("cast hole, see drawing", "nobody reaches in while the spindle turns").doesNotContain("src=\"http", "href=\"http");
 	}
 
 	private static OpenProgram openTheDemo() throws Exception {

@@ -1,7 +1,13 @@
 package truelead.editor.audit;
 
+import java.io.File;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
@@ -68,8 +74,11 @@ final class AuditActions {
 		return dialog.open() == Window.OK ? Optional.of(dialog.request()) : Optional.empty();
 	}
 
-	/** Pages are shown by what the desktop opens them with. */
+	/** A report in a project is seen in the explorer at once; pages are shown by what the desktop opens them with. */
 	static void show(ReportRequest request) {
+		for (IFile written : ResourcesPlugin.getWorkspace().getRoot().findFilesForLocationURI(new File(request.file().orElseThrow()).toURI())) {
+			Job.createSystem("Report written", (ICoreRunnable) monitor -> written.refreshLocal(IResource.DEPTH_ZERO, monitor)).schedule();
+		}
 		boolean page = request.format() == ReportFormat.HTML || request.format() == ReportFormat.FIRST_RUN || request.format() == ReportFormat.GAUGE;
 		if (page) {
 			Program.launch(request.file().orElseThrow());

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.ToLongFunction;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
@@ -16,6 +17,7 @@ import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -44,6 +46,7 @@ public final class AuditView extends ViewPart {
 	private final List<Watcher> watchers = new ArrayList<>();
 	private final AtomicBoolean showing = new AtomicBoolean();
 	private AuditScope scope = new AuditScope("nothing", List.of());
+	private String remarks = "";
 	private volatile Job job;
 	private Label said;
 	private TreeViewer tree;
@@ -102,7 +105,9 @@ public final class AuditView extends ViewPart {
 	}
 
 	private void through(Tally tally, Optional<ReportRequest> report) {
-		say(report.map(request -> request.file().orElseThrow() + " written. ").orElse("") + words(tally));
+		remarks = tally.remarks().isEmpty() ? "" : " " + String.join(" ", tally.remarks());
+		refresh();
+		say(report.map(request -> request.file().orElseThrow() + " written. ").orElse("") + words());
 		report.ifPresent(AuditActions::show);
 	}
 
@@ -162,13 +167,26 @@ public final class AuditView extends ViewPart {
 	}
 
 	private void replace(IFile file, Audited audited) {
-		programs.replaceAll(program -> program.file().equals(file) ? AuditedProgram.of(file, audited) : program);
+		AuditedProgram now = AuditedProgram.of(file, audited);
+		Object chosen = tree.getStructuredSelection().getFirstElement();
+		Optional<Object> next = chosen instanceof AuditedFinding settled ? programs.stream().filter(program -> program.file().equals(settled.program()) && program.file().equals(file))
+				.findFirst().map(before -> before.next(settled, now)) : Optional.empty();
+		programs.replaceAll(program -> program.file().equals(file) ? now : program);
 		Object[] expanded = tree.getExpandedElements();
 		tree.refresh();
 		for (Object old : expanded) {
 			expandLike(old);
 		}
+		next.ifPresent(this::select);
+		if (job == null) {
+			say(words());
+		}
 		watchers.forEach(Watcher::changed);
+	}
+
+	private void select(Object element) {
+		programs.stream().flatMap(program -> program.rules().stream()).filter(rule -> rule.findings().contains(element)).forEach(rule -> tree.setExpandedState(rule, true));
+		tree.setSelection(new StructuredSelection(element), true);
 	}
 
 	/** What was made anew is opened where its predecessor was open. */
@@ -182,11 +200,16 @@ public final class AuditView extends ViewPart {
 		}
 	}
 
-	private static String words(Tally tally) {
-		String remarks = tally.remarks().isEmpty() ? "" : " " + String.join(" ", tally.remarks());
-		return many(tally.programs(), "program") + ", " + many(tally.operations(), "threading operation") + ": " + many(tally.count(Severity.ERROR), "error")
-				+ ", " + many(tally.count(Severity.WARNING), "warning") + ", " + tally.notFollowed() + " not followed, " + tally.accepted() + " accepted"
-				+ (tally.refused() > 0 ? ", " + many(tally.refused(), "file") + " could not be checked" : "") + "." + remarks;
+	/** The programs as they are shown now: one that was checked again counts as it is since then. */
+	private String words() {
+		long refused = sum(Tally::refused);
+		return many(sum(Tally::programs), "program") + ", " + many(sum(Tally::operations), "threading operation") + ": " + many(sum(tally -> tally.count(Severity.ERROR)), "error")
+				+ ", " + many(sum(tally -> tally.count(Severity.WARNING)), "warning") + ", " + sum(Tally::notFollowed) + " not followed, " + sum(Tally::accepted) + " accepted"
+				+ (refused > 0 ? ", " + many(refused, "file") + " could not be checked" : "") + "." + remarks;
+	}
+
+	private long sum(ToLongFunction<Tally> count) {
+		return programs.stream().map(AuditedProgram::tally).mapToLong(count).sum();
 	}
 
 	private void say(String words) {

@@ -10,10 +10,15 @@ import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.html.Verdict;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
+import truelead.audit.run.Tally;
 import truelead.checker.rule.Severity;
 
-/** A program in the audit view with its verdict, and its findings by rule. It holds no program text, so a folder of any size can be shown. */
-record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
+/**
+ * A program in the audit view with its verdict, and its findings by rule. It holds no program text, so a folder of any size can be shown.
+ *
+ * @param tally what counts of this program alone
+ */
+record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules, Tally tally) {
 
 	/** The findings of one rule in one program, and the worst severity among them comes first. */
 	record OfRule(IFile file, String rule, List<AuditedFinding> findings) implements IAdaptable {
@@ -50,6 +55,21 @@ record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules) {
 					byRule.computeIfAbsent(judged.finding().rule(), any -> new ArrayList<>()).add(AuditedFinding.of(file, judged)));
 		}
 		List<OfRule> rules = byRule.entrySet().stream().map(entry -> new OfRule(file, entry.getKey(), entry.getValue())).toList();
-		return new AuditedProgram(file, Verdict.of(audited), rules);
+		Tally tally = new Tally(Severity.WARNING);
+		tally.add(audited);
+		return new AuditedProgram(file, Verdict.of(audited), rules, tally);
+	}
+
+	/**
+	 * What a person looks at next when a finding of this program has been settled: the first open one from its place on, or the program where none is left.
+	 *
+	 * @param now this program as it is since then
+	 */
+	Object next(AuditedFinding settled, AuditedProgram now) {
+		return now.findings().stream().skip(Math.max(0, findings().indexOf(settled))).filter(finding -> finding.accepted().isEmpty()).findFirst().map(Object.class::cast).orElse(now);
+	}
+
+	private List<AuditedFinding> findings() {
+		return rules.stream().flatMap(rule -> rule.findings().stream()).toList();
 	}
 }

@@ -8,7 +8,7 @@ enum Step {
 	FIX("Take the <a>fix</a>: Ctrl+1, then Enter. Ctrl+Z takes it back.", ""),
 	DRAWING("See the <a>hole drawn</a> to scale, with its numbers: the view Thread follows the caret.", ""),
 	WHY("<a>Show me why</a>: a lesson with the numbers of the finding. Move them until the thread comes out right.", "truelead.editor.why"),
-	REPORT("Write the <a>report</a> that goes to the machine with the program.", "truelead.editor.audit.report"),
+	REPORT("Audit the program: Ctrl+Alt+A. The <a>report</a> goes to the machine with it.", "truelead.editor.audit.report"),
 	PLAN("<a>Plan a thread</a> of your own: say what is to be made, and choose among the ways to make it.", "truelead.editor.plan");
 
 	private final String sentence;
