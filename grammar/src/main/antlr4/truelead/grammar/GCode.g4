@@ -91,6 +91,7 @@ part
     | PROC (NAME (LPAREN declared (COMMA declared)* RPAREN?)? NAME*)?   # procedure
     | called=(CALL | MCALL) (STRING | NAME call?)?          # calling
     | LETTER operand? (EQUALS expression)?                  # word
+    | POLAR operand?                                        # polarWord
     | COMMA (LETTER operand?)?                              # corner
     | group                                                 # strayGroup
     | MISSING                                               # gap
@@ -243,6 +244,8 @@ COMMA         : ',' ;
 COLON         : ':' ;
 DOT           : '.' ;
 SPACES        : SPACE+ -> skip ;
+/* RS-274: a radius about the program's zero, and an angle there. */
+POLAR         : '@' | '^' ;
 OTHER         : . ;
 
 fragment DIGIT      : [0-9] ;

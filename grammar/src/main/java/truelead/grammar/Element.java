@@ -10,7 +10,8 @@ public sealed interface Element {
 	Span span();
 
 	/**
-	 * An address letter, in upper case, and its value: {@code G84}, {@code Z-12.5}, {@code F[#2*#4]}, {@code X=_HOME}.
+	 * An address letter, in upper case, and its value: {@code G84}, {@code Z-12.5}, {@code F[#2*#4]}, {@code X=_HOME}; of polar words the sign,
+	 * {@code @25}, {@code ^60}.
 	 *
 	 * @param extension the number between letter and equals sign in {@code S1=500}, -1 where there is none
 	 */

@@ -277,6 +277,12 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	}
 
 	@Override
+	public Part visitPolarWord(GCodeParser.PolarWordContext tree) {
+		char address = tree.POLAR().getText().charAt(0);
+		return tree.operand() == null ? new Part.Misfit(Strays.message(tree.getStart()), span(tree)) : word(tree, address, tree.operand());
+	}
+
+	@Override
 	public Part visitCorner(GCodeParser.CornerContext tree) {
 		if (tree.operand() == null) {
 			return new Part.Misfit("a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma", span(tree));

@@ -50,6 +50,7 @@ class DamagedBlocksTest {
 		"01000              | 01000   | a program number begins with the letter O; type O1000, or take the number away",
 		"(G0 X1)9           | 9       | 9 has no address letter; type the letter before it, or take it away",
 		"X1.5E-05           | 1.5E-05 | 1.5E-05 is written with an exponent, which controls read as an E word; type it as a plain decimal number",
+		"G0 X1 & Y2         | &       | & has no meaning in a block; take it away, or put it into a comment",
 		"G0 X1 @ Y2         | @       | @ has no meaning in a block; take it away, or put it into a comment",
 		"(TAP M8 G0X1.Y2.   | (TAP M8 G0X1.Y2. | this comment is never closed and words of code stand in it, which are not done; type ) where the comment ends"
 	})

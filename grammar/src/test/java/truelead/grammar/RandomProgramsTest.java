@@ -42,7 +42,7 @@ class RandomProgramsTest {
 
 	@Provide
 	Arbitrary<String> blocks() {
-		Arbitrary<String> word = Combinators.combine(Arbitraries.of("G", "X", "Y", "Z", "F", "S", "M", "r", "i", "K"), values()).as((letter, value) -> letter + value);
+		Arbitrary<String> word = Combinators.combine(Arbitraries.of("G", "X", "Y", "Z", "F", "S", "M", "r", "i", "K", "@", "^"), values()).as((letter, value) -> letter + value);
 		Arbitrary<String> words = Combinators.combine(word.list().ofMinSize(1).ofMaxSize(8), Arbitraries.of("", " ", "  ", "\t")).as((list, gap) -> String.join(gap, list));
 		Arbitrary<String> assignment = Combinators.combine(variables(), expressions(3)).as((variable, value) -> variable + "=" + value);
 		Arbitrary<String> condition = Combinators.combine(expressions(2), Arbitraries.of(" EQ ", "GT", " LE", " <> ", "=="), expressions(1))

@@ -46,7 +46,12 @@ final class Motion {
 
 	/** Whether the block has words of linear axes. */
 	boolean linearWords(Words words) {
-		return words.any(AXES) || incrementWords && words.any(INCREMENTS);
+		return words.any(AXES) || incrementWords && words.any(INCREMENTS) || polarWords(words);
+	}
+
+	/** Whether a radius or an angle leads somewhere; some old controls have commands that begin with the sign of a radius. */
+	private static boolean polarWords(Words words) {
+		return words.has('^') || words.has('@') && words.gCount() > 0;
 	}
 
 	/** Whether the block has words of any axis. */
@@ -75,6 +80,11 @@ final class Motion {
 		Point programmed = place.programmed();
 		if (polar.on() && words.any(AXES)) {
 			return polar.target(words, programmed);
+		}
+		if (polarWords(words)) {
+			checkKnown(words, '@');
+			checkKnown(words, '^');
+			programmed = polar.turned(words, programmed);
 		}
 		double x = coordinate(words, 0, programmed.x());
 		double y = coordinate(words, 1, programmed.y());

@@ -29,12 +29,14 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 			return sure ? Optional.of(new NamedLead(Optional.empty(), state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(), Optional.empty()))
 					: Optional.empty();
 		}
-		double value = given.number(pitch);
-		double lead = Math.abs(value) * unit(given.number(pitch == 8 ? 13 : 12, 0), Math.abs(value), state.unit);
+		int source = given.said(pitch) ? pitch : pitch - 1;
+		double value = given.number(source);
+		double lead = source < pitch ? StandardPitch.of(Math.abs(value)) / state.unit.mm()
+				: Math.abs(value) * unit(given.number(pitch == 8 ? 13 : 12, 0), Math.abs(value), state.unit);
 		if (!(lead > 0) || !rigid && !turns(state.spindle)) {
 			return Optional.empty();
 		}
-		Optional<Setting> said = Optional.of(given.setting(pitch, "PIT", lead));
+		Optional<Setting> said = Optional.of(given.setting(source, source < pitch ? "MPIT" : "PIT", lead));
 		if (!rigid) {
 			return Optional.of(new NamedLead(said, state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(), Optional.empty()));
 		}

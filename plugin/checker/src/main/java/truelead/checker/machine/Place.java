@@ -20,6 +20,8 @@ final class Place {
 	private static final int MOST_TILTS = 32;
 
 	private final MachineState state;
+	/** A lathe, whose Y axis, if it has one, stays on the spindle's axis until it is moved. */
+	private final boolean turning;
 	private int nextFrame = 1;
 	private final Map<List<Object>, Integer> frames = new HashMap<>();
 	private final Map<Integer, List<Object>> offsetData = new HashMap<>();
@@ -43,8 +45,9 @@ final class Place {
 
 	Place(MachineState state) {
 		this.state = state;
+		this.turning = state.profile.is(ProfileKey.KIND, "turning");
 		frames.put(List.of(NOTHING, NOTHING, NOTHING, NOTHING), 0);
-		if (state.profile.is(ProfileKey.KIND, "turning")) {
+		if (turning) {
 			here = here.with(1, 0);
 		}
 	}
@@ -92,8 +95,8 @@ final class Place {
 		}
 		Point back = here;
 		for (int axis = 0; axis < 3; axis++) {
-			boolean stayed = number == lastOffset && Double.isNaN(here.along(axis));
-			back = back.with(axis, stayed ? lastOffsetHere.along(axis) : Double.NaN);
+			boolean stayed = axis == 1 && turning || number == lastOffset && Double.isNaN(here.along(axis));
+			back = back.with(axis, !stayed ? Double.NaN : Double.isNaN(here.along(axis)) ? lastOffsetHere.along(axis) : here.along(axis));
 		}
 		lastOffsetHere = here;
 		lastOffset = workOffset;

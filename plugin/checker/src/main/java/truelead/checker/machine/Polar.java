@@ -2,7 +2,10 @@ package truelead.checker.machine;
 
 import java.util.List;
 
-/** Polar words: the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on. */
+/**
+ * Polar words: under G16 the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on; or the words {@code @} and {@code ^} of RS-274, about the
+ * program's zero.
+ */
 final class Polar {
 
 	private static final char[] LETTERS = {'X', 'Y', 'Z'};
@@ -38,6 +41,19 @@ final class Polar {
 
 	void turnOff() {
 		on = false;
+	}
+
+	/** Where a radius {@code @} and an angle {@code ^} lead in XY; one that is left out, and an increment, goes by the place now. Millimetres. */
+	Point turned(Words words, Point now) {
+		double out = Math.hypot(now.x(), now.y());
+		double round = Math.toDegrees(Math.atan2(now.y(), now.x()));
+		if (words.has('@')) {
+			out = state.mm(words, '@') + (state.absolute ? 0 : out);
+		}
+		if (words.has('^')) {
+			round = words.value('^') + (state.absolute ? 0 : round);
+		}
+		return now.with(0, out * Functions.value("COS", round, 1, 1).number()).with(1, out * Functions.value("SIN", round, 1, 1).number());
 	}
 
 	/** Where the block's words lead, in programmed coordinates, mm. */

@@ -8,7 +8,8 @@ import truelead.grammar.ProgramText;
 
 /**
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
- * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 or a length offset G43. A Y word or
+ * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 (unless
+ * the tools are a turret's alone, where M6 is the machine's own) or a length offset G43. A Y word or
  * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together say that it is a lathe with live tools.
  *
  * @param profile the profile to use
@@ -44,13 +45,17 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 	private static final class Evidence {
 		private int turning;
 		private boolean milling;
+		/** Whether M6 has come before any tool word: a tool change, or something else where the tools are a turret's. */
+		private boolean early;
+		private boolean magazine;
 		private boolean across;
 		private boolean turret;
+		private boolean stations;
 		private boolean spindle;
 		private String first = "";
 
 		boolean turns() {
-			return !milling && turning >= ENOUGH && (!across || turret && spindle);
+			return !milling && !(early && !stations) && turning >= ENOUGH && (!across || turret && spindle);
 		}
 
 		void look(Block block) {
@@ -59,6 +64,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			boolean axes = false;
 			boolean increments = false;
 			boolean feed = false;
+			boolean change = false;
 			double code = Double.NaN;
 			double tool = 0;
 			for (Element element : block.elements()) {
@@ -72,7 +78,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 							turning -= value == 81 ? DRILLING : 0;
 							code = turningCode(value) ? value : code;
 						}
-						case 'M' -> milling |= value == 6;
+						case 'M' -> change |= value == 6;
 						case 'S' -> speed = true;
 						case 'F' -> feed = true;
 						case 'P', 'Q' -> contour = true;
@@ -81,13 +87,18 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 							increments = true;
 						}
 						case 'X', 'Z' -> axes = true;
-						case 'T' -> tool = value;
+						case 'T' -> {
+							tool = value;
+							magazine |= !(value >= 100);
+						}
 						default -> {
 							// Says nothing of the kind of machine.
 						}
 					}
 				}
 			}
+			milling |= change && magazine;
+			early |= change;
 			weigh(code, speed, contour, axes, increments, feed, tool);
 		}
 
@@ -98,9 +109,10 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {
 			boolean limit = (code == 50 || code == 92) && speed && !axes;
 			boolean surface = code == 96 && speed;
+			boolean shift = code == 50 && increments;
 			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
 			spindle |= limit || surface || code == 97 && speed || code == 28 && increments;
-			if (limit || surface || cycle) {
+			if (limit || surface || cycle || shift) {
 				say("G" + (int) code, 2);
 			} else if (code == 97 && speed || code == 99 || code == 32 && feed) {
 				say("G" + (int) code, 1);
@@ -111,6 +123,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			} else if (tool >= 100 && tool == Math.rint(tool)) {
 				boolean same = (int) tool / 100 == (int) tool % 100;
 				turret |= same;
+				stations = true;
 				say("T" + (tool < 1000 ? "0" : "") + (int) tool, same ? 2 : 1);
 			}
 		}

@@ -9,10 +9,15 @@ import truelead.grammar.Expression;
 /** The words of the block being executed, by address, with their values worked out; filled anew for every block. */
 final class Words {
 
+	/** From the sign of a polar radius over the letters to the sign of a polar angle. */
+	private static final char FIRST = '@';
+	private static final char LAST = '^';
+	private static final int SLOTS = LAST - FIRST + 1;
+
 	private final Evaluator evaluator;
-	private final double[] values = new double[26];
-	private final Element.Word[] written = new Element.Word[26];
-	private final String[] whys = new String[26];
+	private final double[] values = new double[SLOTS];
+	private final Element.Word[] written = new Element.Word[SLOTS];
+	private final String[] whys = new String[SLOTS];
 	private int[] gCodes = new int[8];
 	private Element.Word[] gWords = new Element.Word[8];
 	private int[] mCodes = new int[8];
@@ -58,7 +63,7 @@ final class Words {
 
 	private void load(Element.Word word) {
 		char address = word.address();
-		if (address < 'A' || address > 'Z' || word.value() instanceof Expression.Missing || word.extension() > 1) {
+		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1) {
 			return;
 		}
 		Value value = word.value() instanceof Expression.Number number ? null : evaluator.value(word.value());
@@ -71,7 +76,7 @@ final class Words {
 		} else if (address == 'M') {
 			addM(CodeTable.tenfold(number), word);
 		} else {
-			int index = address - 'A';
+			int index = address - FIRST;
 			repeated |= present & 1 << index;
 			present |= 1 << index;
 			values[index] = number;
@@ -108,7 +113,7 @@ final class Words {
 
 	/** Whether nothing but G codes of a motion and axis and feed words may be there. */
 	boolean has(char address) {
-		return (present & 1 << address - 'A') != 0;
+		return (present & 1 << address - FIRST) != 0;
 	}
 
 	/** Whether any of these addresses is there. */
@@ -123,13 +128,13 @@ final class Words {
 
 	/** Whether a word with a whole number is all there is but a count P. */
 	boolean onlyNumber(char address) {
-		boolean alone = present != 0 && (present & ~(1 << address - 'A' | 1 << 'P' - 'A' | 1 << 'N' - 'A')) == 0 && gCount == 0 && mCount == 0;
+		boolean alone = present != 0 && (present & ~(1 << address - FIRST | 1 << 'P' - FIRST | 1 << 'N' - FIRST)) == 0 && gCount == 0 && mCount == 0;
 		return alone && has(address) && withoutPoint(address) && value(address) >= 0;
 	}
 
 	/** A mask for {@link #any}. */
 	static int mask(String addresses) {
-		return addresses.chars().map(address -> 1 << address - 'A').reduce(0, (a, b) -> a | b);
+		return addresses.chars().map(address -> 1 << address - FIRST).reduce(0, (a, b) -> a | b);
 	}
 
 	/** Hides words that belong to another code of the block; gives what {@link #show} takes to bring them back. */
@@ -146,44 +151,44 @@ final class Words {
 
 	/** The value of a word that is there, in program units; NaN where not known. */
 	double value(char address) {
-		return values[address - 'A'];
+		return values[address - FIRST];
 	}
 
 	/** Why the value of a word is not known. */
 	String why(char address) {
-		return whys[address - 'A'];
+		return whys[address - FIRST];
 	}
 
 	/** Whether the word says by itself that it is an increment, or that it is not. */
 	boolean incremental(char address, boolean otherwise) {
-		int bit = 1 << address - 'A';
+		int bit = 1 << address - FIRST;
 		return (incremental & bit) != 0 || otherwise && (absolute & bit) == 0;
 	}
 
 	/** Decimals written, -1 where the value is no plain number; 0 and no point is told by {@link #point}. */
 	int decimals(char address) {
-		return written[address - 'A'].value() instanceof Expression.Number number ? number.decimals() : -1;
+		return written[address - FIRST].value() instanceof Expression.Number number ? number.decimals() : -1;
 	}
 
 	/** Whether the value is a number without a decimal point. */
 	boolean withoutPoint(char address) {
-		return written[address - 'A'].value() instanceof Expression.Number number && !number.point();
+		return written[address - FIRST].value() instanceof Expression.Number number && !number.point();
 	}
 
 	/** A text in quotation marks as the value of a word. */
 	Optional<String> name(char address) {
-		return has(address) && written[address - 'A'].value() instanceof Expression.Text name ? Optional.of(name.text()) : Optional.empty();
+		return has(address) && written[address - FIRST].value() instanceof Expression.Text name ? Optional.of(name.text()) : Optional.empty();
 	}
 
 	/** Digits the number is written with, leading zeros included; 0 where it is an expression. */
 	int digits(char address) {
-		Element.Word word = written[address - 'A'];
+		Element.Word word = written[address - FIRST];
 		return word.value() instanceof Expression.Number number ? (int) text.substring(number.span().start(), number.span().end()).chars()
 				.filter(Character::isDigit).count() : 0;
 	}
 
 	WordRef ref(char address) {
-		return ref(written[address - 'A']);
+		return ref(written[address - FIRST]);
 	}
 
 	Setting setting(char address) {

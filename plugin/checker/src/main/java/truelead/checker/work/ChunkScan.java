@@ -17,7 +17,7 @@ import truelead.grammar.Span;
 final class ChunkScan {
 
 	/** A comment that may speak of threads and tools. */
-	record Remark(int line, Span span, String text, int tool, boolean code) {
+	record Remark(int line, Span span, String text, int tool, boolean name, boolean code) {
 	}
 
 	/** A part of a block that could not be read. */
@@ -58,12 +58,32 @@ final class ChunkScan {
 		}
 	}
 
-	/** A tap or a thread mill that is called by its name, TAP_M8, says its thread there; of other tools 68 may be 6.8 or 68, and is not read. */
+	/** A tool that is called by its name, TAP_M8 or DRILL_D6.8, says there what it is. */
 	private void named(int line, Expression.Text name) {
 		String said = name.text().replace('_', ' ');
-		if (CalloutReader.readComment(said).tool().filter(tool -> tool.kind().threading()).isPresent()) {
-			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true));
+		boolean threading = CalloutReader.readComment(said).tool().filter(tool -> tool.kind().threading()).isPresent();
+		said = threading ? said : withoutBareNumbers(said);
+		if (threading || CalloutReader.readComment(said).tool().isPresent()) {
+			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true, true));
 		}
+	}
+
+	/** Of other tools 68 may be 6.8, 68 or the sixty-eighth: blanks for numbers that have neither a point or stroke nor a letter right before them. */
+	private static String withoutBareNumbers(String said) {
+		StringBuilder sure = new StringBuilder(said);
+		for (int start = 0; start < said.length(); start++) {
+			int end = start;
+			while (end < said.length() && (Character.isDigit(said.charAt(end)) || ".,/-".indexOf(said.charAt(end)) >= 0)) {
+				end++;
+			}
+			boolean letter = start > 0 && Character.isLetter(said.charAt(start - 1));
+			boolean bare = said.substring(start, end).chars().allMatch(Character::isDigit);
+			for (int at = start; at < end && bare && !letter; at++) {
+				sure.setCharAt(at, ' ');
+			}
+			start = Math.max(start, end - 1);
+		}
+		return sure.toString();
 	}
 
 	/** A label, or a word that a richer language has as a block's name (NAT02): nothing is done in its line. */
@@ -97,7 +117,7 @@ final class ChunkScan {
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()))) {
-				remarks.add(new Remark(line, comment.textSpan(), comment.text(), tool, code));
+				remarks.add(new Remark(line, comment.textSpan(), comment.text(), tool, false, code));
 			}
 		}
 	}

@@ -7,9 +7,10 @@ import truelead.checker.thread.ToolListLine;
  * A comment and the line it stands on.
  *
  * @param tool   number of the T word on the same line, -1 without one
+ * @param name   whether it is no comment but the name in a T word
  * @param code   whether words other than block numbers stand on the line
  */
-record LineComment(ProgramComment comment, int line, int tool, boolean code) {
+record LineComment(ProgramComment comment, int line, int tool, boolean name, boolean code) {
 
 	String text() {
 		return comment.text();

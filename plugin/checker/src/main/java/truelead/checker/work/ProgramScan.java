@@ -45,7 +45,7 @@ final class ProgramScan {
 	private void add(ChunkScan scan, int first) {
 		for (ChunkScan.Remark remark : scan.remarks) {
 			int line = first + remark.line();
-			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(), remark.code()));
+			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(), remark.name(), remark.code()));
 		}
 		for (ChunkScan.Unread unread : scan.unread) {
 			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()), unread.problem().message(), false));

@@ -10,7 +10,8 @@ import truelead.checker.thread.ThreadSpec;
  *
  * @param pass   the motion that cuts; its lead is what F says
  * @param tool   the tool
+ * @param starts how many places along the lead its passes start from; 0 where a word Q may turn each start by an angle
  * @param thread the thread that the nearest comment or the tool names; empty where nothing does
  */
-public record SinglePoint(Step.Synchronised pass, ToolUse tool, Optional<Fact<ThreadSpec>> thread) {
+public record SinglePoint(Step.Synchronised pass, ToolUse tool, int starts, Optional<Fact<ThreadSpec>> thread) {
 }

@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,13 +11,34 @@ import truelead.checker.machine.Step;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
+import truelead.grammar.Element;
 
 /** Gathers the synchronised passes beside a lathe's axis, one for each lead of a tool, and finds the thread that each is to make. */
 final class SinglePoints {
 
 	private static final int MOST = 1_000;
 
-	private record Pass(ToolLog tool, Step.Synchronised step) {
+	/** Parts of a lead that starts are told apart by. */
+	private static final int PARTS = 100;
+
+	/** The first pass of a lead, where along the lead it and those behind it start, and whether a word may turn them by an angle. */
+	private record Pass(ToolLog tool, Step.Synchronised step, BitSet phases) {
+
+		private static final int ANGLE = PARTS;
+
+		void take(Step.Synchronised pass) {
+			double turns = pass.from().z() / (Math.abs(pass.lead().value()) * pass.modal().unit().mm());
+			double phase = turns - Math.floor(turns);
+			phases.set(phase >= 0 ? (int) Math.rint(phase * PARTS) % PARTS : ANGLE);
+			List<Element.Word> words = pass.block().file().text().block(pass.block().line()).words();
+			boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
+			boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
+			phases.set(ANGLE, phases.get(ANGLE) || !minimum && words.stream().anyMatch(word -> word.address() == 'Q'));
+		}
+
+		int starts() {
+			return phases.get(ANGLE) ? 0 : phases.cardinality();
+		}
 	}
 
 	private final List<Pass> passes = new ArrayList<>();
@@ -24,9 +46,15 @@ final class SinglePoints {
 	/** A synchronised motion of a lathe. */
 	void motion(Step.Synchronised step, ToolLog tool) {
 		boolean beside = Math.abs(step.from().x()) > TapDrafts.CENTRE_LINE && step.from().z() != step.to().z();
-		if (beside && passes.size() < MOST && passes.stream().noneMatch(p -> p.tool() == tool && p.step().lead().value() == step.lead().value())) {
-			passes.add(new Pass(tool, step));
+		if (!beside) {
+			return;
 		}
+		Optional<Pass> known = passes.stream().filter(p -> p.tool() == tool && p.step().lead().value() == step.lead().value()).findFirst();
+		if (known.isEmpty() && passes.size() < MOST) {
+			known = Optional.of(new Pass(tool, step, new BitSet()));
+			passes.add(known.get());
+		}
+		known.ifPresent(pass -> pass.take(step));
 	}
 
 	/** Each with its thread: the last certain callout above it in its tool's comments, the tool's own, or that of its line in the tool list. */
@@ -37,7 +65,7 @@ final class SinglePoints {
 			int line = commentary.mainLine(pass.step().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line), FactSource.CALLOUT);
-			all.add(new SinglePoint(pass.step(), use, thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))));
+			all.add(new SinglePoint(pass.step(), use, pass.starts(), thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))));
 		}
 		return all;
 	}

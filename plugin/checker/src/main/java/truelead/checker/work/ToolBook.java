@@ -41,7 +41,7 @@ final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, int change, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, int change, int named, int from, int to) {
 	}
 
 	private record Known(ToolFacts facts, List<ProgramComment> comments) {
@@ -84,7 +84,7 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), stays.changeLine(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -129,7 +129,12 @@ final class ToolBook {
 		int change = stays.changeLine(log);
 		int number = number(log);
 		ProgramFile main = commentary.main().file();
-		List<LineComment> own = new ArrayList<>(commentary.free(main, change, change).stream().filter(c -> mine(c, number)).toList());
+		List<LineComment> own = new ArrayList<>();
+		int named = namedAt(log);
+		if (named >= 0 && named != change) {
+			commentary.free(main, named, named).stream().filter(LineComment::name).forEach(own::add);
+		}
+		commentary.free(main, change, change).stream().filter(c -> mine(c, number) && (named < 0 || named == change || !c.name())).forEach(own::add);
 		List<LineComment> above = new ArrayList<>();
 		List<LineComment> before = commentary.free(main, stays.freeFrom(log), change - 1);
 		for (LineComment comment : listsSeveral(before) ? List.<LineComment>of() : before) {
@@ -188,6 +193,11 @@ final class ToolBook {
 		// a drill below a title that speaks of taps is a drill
 		boolean told = tools.size() < 3 && tools.stream().findFirst().filter(ToolFacts::isTap).isEmpty();
 		return !told && tools.stream().anyMatch(one -> !FreeText.compatible(one, tools.get(0)));
+	}
+
+	/** The line of the T word that calls the tool by its name, which may stand before the change; -1 where it is called by number or in another file. */
+	private int namedAt(ToolLog log) {
+		return log.tool().word().filter(word -> !log.tool().known()).map(word -> commentary.mainLine(word.block())).orElse(-1);
 	}
 
 	private boolean mine(LineComment comment, int number) {

@@ -6,6 +6,7 @@ import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Setting;
+import truelead.checker.machine.WordRef;
 
 /**
  * One stay of a tool in the spindle.
@@ -31,9 +32,10 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 		return tool.known() ? (int) Math.round(tool.value()) : -1;
 	}
 
-	/** How a message names it: {@code T5}, or {@code the tool in the spindle} where no number is known. */
+	/** How a message names it: {@code T5}, by its own name, or {@code the tool in the spindle} where no number is known. */
 	public String name() {
-		return tool.known() ? "T" + number() : "the tool in the spindle";
+		Optional<String> called = tool.word().map(WordRef::written).filter(word -> word.indexOf('"') >= 0).map(word -> word.substring(word.indexOf('"') + 1).replace("\"", ""));
+		return tool.known() ? "T" + number() : called.filter(name -> !name.isBlank()).orElse("the tool in the spindle");
 	}
 
 	/**

@@ -38,6 +38,16 @@ class NamedCyclesTest {
 		assertThat(Followed.milling(AT, "CYCLE81(50,-2,3,,20)").stroke(0).rLevel()).isEqualTo(1);
 	}
 
+	/** M10 has 1.5 and M6 has 1.0 by ISO 261. */
+	@Test
+	void aSizeStandsForItsCoarsePitchAndItsSignForTheHand() {
+		assertThat(Followed.milling(AT, "CYCLE84(50,0,4,-15,,,3,10,,0,400)").stroke(0).modal().feed().value()).isEqualTo(1.5);
+		Step.Stroke left = Followed.milling("G20", AT, "CYCLE84(2,0,.1,-.5,,,3,-6,,0,400)").stroke(0);
+		assertThat(left.cycle().kind()).isEqualTo(Cycle.Kind.TAP_LEFT);
+		assertThat(left.modal().feed().value() * 25.4).isCloseTo(1.0, org.assertj.core.data.Offset.offset(1e-9));
+		assertThat(Followed.milling("S300 M3", AT, "CYCLE840(50,0,4,-15,,,4,3,0,10)").stroke(0).modal().feed().value()).isEqualTo(1.5);
+	}
+
 	@Test
 	void threadsAnInchAreAPitchToo() {
 		Step.Stroke tap = Followed.milling(AT, "CYCLE84(50,0,4,-15,,,3,,20,0,400,400,0,2)").stroke(0);
@@ -48,7 +58,7 @@ class NamedCyclesTest {
 	@Test
 	void whatIsLeftOutIsNotFollowed() {
 		for (String call : List.of("CYCLE84(,0,4,-15,,,3,,1,0,400)", "CYCLE84(50,,4,-15,,,3,,1,0,400)", "CYCLE84(50,0,,-15,,,3,,1,0,400)", "CYCLE84(50,0,4,,,,3,,1,0,400)",
-				"CYCLE84(50,0,4,-15,,,3,8,,0,400)", "CYCLE84(50,0,4,15,,,3,,1,0,400)", "CYCLE84(50,0,4,-15,,,3,,R1,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
+				"CYCLE84(50,0,4,-15,,,3,9,,0,400)", "CYCLE84(50,0,4,15,,,3,,1,0,400)", "CYCLE84(50,0,4,-15,,,3,,R1,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
 				"CYCLE84(50,0,4,-15,,,3,,1,0,400,400,1)", "CYCLE840(50,0,4,-15,,,4,3,0,,1)")) {
 			assertThat(Followed.milling(AT, call).lost()).as(call).containsExactly(call + " makes threads in a way that is not followed: check them by hand");
 		}

@@ -47,6 +47,13 @@ class ProfileGuessTest {
 		assertThat(guess("T0101\nG17 G97 S2500 M3\nG43 H1 Z5.\nG0 X40. Y0\n").profile()).isEqualTo(MachineProfile.generic());
 	}
 
+	/** Where a turret's tools are all there is, M6 is the machine's own, such as closing a collet. */
+	@Test
+	void m6WithoutAMagazineToolDoesNotSpeakForAMill() {
+		assertThat(guess("G50 U0 W0\nM6\nG99 M3 S3000\nT0300\nG0 X0\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("M6\nT3\nG50 U0 W0\nG0 X0\n").profile()).isEqualTo(MachineProfile.generic());
+	}
+
 	@Test
 	void aMillingProgramIsNeverTakenForTurning() {
 		assertThat(guess("G50\nT1 M6\nG97 S500 M3\nG0 X1. Y1.\n").profile()).isEqualTo(MachineProfile.generic());

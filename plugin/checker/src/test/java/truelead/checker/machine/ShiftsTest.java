@@ -66,6 +66,19 @@ class ShiftsTest {
 		assertThat(run.places()).containsExactly("50,0", "0,50", "-50,0");
 	}
 
+	/** RS-274: a radius and an angle about the program's zero; what is left out is as it is at the place now. */
+	@Test
+	void radiusAndAngleBySigns() {
+		Followed run = Followed.milling(START, "G0 @50 ^90", "^180", "G0 @25", "G91 ^90", "G90 G81 @10 ^[2*45] Z-5. R2. F100.", "^0", "G80");
+		assertThat(run.ends().subList(1, 5)).containsExactly("0,50,10", "-50,0,10", "-25,0,10", "0,-25,10");
+		assertThat(run.places()).containsExactly("0,10", "10,0");
+	}
+
+	@Test
+	void aSignOfARadiusAloneIsNoMotion() {
+		assertThat(Followed.milling(START, "G0 X5.", "@714").ends()).containsExactly("0,0,10", "5,0,10");
+	}
+
 	@Test
 	void g92CallsThePresentPlaceSo() {
 		Followed run = Followed.milling(START, "G92 X100.", "G0 X110.", "G92.1", "G0 X1.");

@@ -23,7 +23,7 @@ final class FeedFix {
 	static String text(TapFeed feed, double lead) {
 		int decimals = feed.decimals(lead);
 		Optional<WordRef> word = feed.feed().word();
-		String letter = word.filter(pitch -> pitch.written().startsWith("PIT ")).map(pitch -> "PIT ").orElseGet(() -> String.valueOf(feed.letter()));
+		String letter = word.filter(pitch -> pitch.written().startsWith("PIT ") || pitch.written().startsWith("MPIT ")).map(pitch -> "PIT ").orElseGet(() -> String.valueOf(feed.letter()));
 		return word.filter(WordRef::literal).map(plain -> WordText.shown(plain, feed.right(lead), decimals))
 				.orElseGet(() -> letter + WordText.fresh(feed.right(lead), decimals, false));
 	}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
 import truelead.checker.machine.Location;
@@ -54,7 +55,7 @@ public final class FeedOffPitch extends TappingRule {
 		}
 		Map<String, List<TapFeed>> byValue = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			TapFeed.of(tapping, stroke).filter(feed -> !fitsAny(tapping, feed)).ifPresent(feed -> byValue
+			Stream.concat(TapFeed.of(tapping, stroke).stream(), TapFeed.comingOut(tapping, stroke).stream()).filter(feed -> !fitsAny(tapping, feed)).forEach(feed -> byValue
 					.computeIfAbsent(feed.feed().value() + " at " + feed.speed(), w -> new ArrayList<>()).add(feed));
 		}
 		double lead = thread.get().value().lead();

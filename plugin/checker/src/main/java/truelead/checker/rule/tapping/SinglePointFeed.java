@@ -13,7 +13,7 @@ import truelead.checker.work.SinglePoint;
 
 /**
  * The lead of a thread that a lathe cuts by a single point. A whole multiple of the pitch is a thread of several starts, which a comment
- * seldom says.
+ * seldom says, where the passes start at several places along the lead.
  */
 final class SinglePointFeed {
 
@@ -34,14 +34,16 @@ final class SinglePointFeed {
 		double cut = Math.abs(feed.value()) * turned.pass().modal().unit().mm();
 		double half = feed.word().map(WordRef::literal).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
 		double starts = Math.max(1, Math.rint(cut / lead));
-		if (Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
+		boolean one = starts > 1 && turned.starts() == 1;
+		if (!one && Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
 		String right = (feed.word().isPresent() ? "F" : "") + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
 		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), "F" + Figures.number(feed.value(), 5) + " cuts a lead of "
 				+ figures.advance(cut) + " " + figures.symbol() + ", " + thread.get().value().withoutClass().designation() + " has " + figures.advance(lead)
-				+ ": " + figures.advance(Math.abs(cut - lead)) + " too " + (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right)
+				+ (one ? ", and all passes start at one place, for one start" : "") + ": " + figures.advance(Math.abs(cut - lead)) + " too "
+				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right)
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
 	}

@@ -3,6 +3,8 @@ package truelead.checker.rule.tapping;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Location;
@@ -15,12 +17,13 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** A right-hand thread goes in clockwise; the cycle, the spindle and the hand called out must agree. */
+/** A right-hand thread goes in clockwise and comes out the other way; the cycle, the spindle and the hand called out must agree. */
 public final class SpindleWrongWay extends TappingRule {
 
 	public SpindleWrongWay() {
@@ -30,7 +33,7 @@ public final class SpindleWrongWay extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		if (tapping.method().taps()) {
-			first(tapping, stroke -> stroke.modal().mirrored() ? Optional.empty() : wrong(tapping, stroke), found);
+			first(tapping, stroke -> stroke.modal().mirrored() ? Optional.empty() : wrong(tapping, stroke).or(() -> comingOut(tapping, stroke)), found);
 		}
 	}
 
@@ -42,6 +45,36 @@ public final class SpindleWrongWay extends TappingRule {
 		}
 		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(tapping, stroke, hand, thread.get().value().withoutClass().designation() + " is "
 				+ words(hand) + " and goes in " + turn(hand)).known("thread", thread.get().value().designation(), thread.get()));
+	}
+
+	/** A tap that goes in and comes out by moves must be turned the other way between them, unless its holder does it. */
+	private Optional<Draft> comingOut(Tapping tapping, TapStroke stroke) {
+		boolean head = tapping.wanted().holder().value().kind() == HolderKind.SELF_REVERSING;
+		boolean reversed = stroke.turningOut() == SpindleTurn.UNKNOWN || stroke.turningOut() != stroke.turning() && stroke.turningOut() != SpindleTurn.STOPPED;
+		if (stroke.back().isEmpty() || head || reversed || !turns(stroke.turning())) {
+			return Optional.empty();
+		}
+		Step out = stroke.back().get();
+		Optional<WordRef> word = out.modal().spindleWord();
+		boolean said = !word.equals(stroke.modal().spindleWord());
+		boolean stopped = stroke.turningOut() == SpindleTurn.STOPPED;
+		String code = stroke.turning() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
+		String under = word.map(Figures::written).orElse("the spindle");
+		String state = "the tap comes out " + (stopped ? "with the spindle stopped by " + under : "under " + under + ", turning as it went in");
+		boolean torn = said || tapping.method().synchronised();
+		String message = state + ": " + (torn ? "it is torn out of the thread; " + code + " before the block"
+				: "right for a self-reversing tapping head alone; else " + code + " before the block");
+		return Optional.of(Draft.of(this, torn ? Severity.ERROR : Severity.INFORMATION, said && !stopped ? Location.of(word.get()) : Location.of(out.block()), message)
+				.from("direction in", turned(stroke.turning()), "programmed").from("direction out", turned(stroke.turningOut()), "programmed")
+				.related(stroke.block(), "the way in"));
+	}
+
+	private static boolean turns(SpindleTurn turning) {
+		return turning == SpindleTurn.CLOCKWISE || turning == SpindleTurn.COUNTERCLOCKWISE;
+	}
+
+	private static String turned(SpindleTurn turning) {
+		return turning == SpindleTurn.CLOCKWISE ? "clockwise" : turning == SpindleTurn.COUNTERCLOCKWISE ? "counter-clockwise" : "stopped";
 	}
 
 	private Optional<Draft> inCycle(Tapping tapping, Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted) {
@@ -65,14 +98,23 @@ public final class SpindleWrongWay extends TappingRule {
 				+ ": the tap is pushed into the hole without cutting; " + (hand == Hand.RIGHT ? "M3" : "M4");
 		Location at = word.map(Location::of).orElse(Location.of(stroke.block()));
 		Draft draft = Draft.of(this, Severity.ERROR, at, message).from("direction", turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT), "programmed: " + said);
-		if (stroke.step() instanceof Step.Stroke) {
-			Fix.together(tapping.strokes().stream().filter(other -> other.turning() == stroke.turning()).flatMap(other -> other.modal().spindleWord().stream()).distinct()
-					.flatMap(other -> turned(other, hand).stream()).toList()).ifPresent(draft::fix);
+		Hand other = hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT;
+		List<Optional<Fix>> in = fixes(tapping, stroke, each -> each.modal().spindleWord().stream(), hand);
+		List<Optional<Fix>> out = stroke.step() instanceof Step.Stroke ? List.of()
+				: fixes(tapping, stroke, each -> each.back().stream().flatMap(back -> back.modal().spindleWord().stream()), other);
+		boolean reverses = stroke.step() instanceof Step.Stroke || stroke.back().isPresent() && stroke.turningOut() != stroke.turning();
+		if (reverses && Stream.concat(in.stream(), out.stream()).allMatch(Optional::isPresent)) {
+			Fix.together(Stream.concat(in.stream(), out.stream()).flatMap(Optional::stream).toList()).ifPresent(draft::fix);
 		}
 		return draft;
 	}
 
-	/** M3 for M4 or the other way round, in cycles; a spindle that is reversed by the program itself needs more than one word changed. */
+	/** The words that turn the spindle for strokes that turn as this one does, each changed to suit a hand. */
+	private static List<Optional<Fix>> fixes(Tapping tapping, TapStroke stroke, Function<TapStroke, Stream<WordRef>> words, Hand hand) {
+		return tapping.strokes().stream().filter(each -> each.turning() == stroke.turning()).flatMap(words).distinct().map(word -> turned(word, hand)).toList();
+	}
+
+	/** M3 for M4 or the other way round. */
 	private static Optional<Fix> turned(WordRef word, Hand hand) {
 		String said = Figures.written(word);
 		if (!word.literal() || !List.of("M3", "M4", "M03", "M04").contains(said)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import truelead.checker.machine.FeedMode;
 import truelead.checker.machine.Setting;
+import truelead.checker.machine.Step;
 import truelead.checker.machine.WordRef;
 import truelead.checker.rule.Figures;
 import truelead.checker.work.TapStroke;
@@ -47,6 +48,12 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 		return stroke.speed().known() && speed > 0 && !stroke.modal().constantSurface()
 				? Optional.of(new TapFeed(stroke, feed, false, speed, length / speed))
 				: Optional.empty();
+	}
+
+	/** The lead of a synchronised move of its own that comes out; empty where there is none, or it is not known. */
+	static Optional<TapFeed> comingOut(Tapping tapping, TapStroke stroke) {
+		return stroke.back().filter(Step.Synchronised.class::isInstance).map(Step.Synchronised.class::cast).filter(out -> out.lead().known() && out.lead().value() != 0)
+				.map(out -> new TapFeed(stroke, out.lead(), true, Double.NaN, Math.abs(out.lead().value()) * out.modal().unit().mm()));
 	}
 
 	/** The first feed of an operation that is as asked, and those of the same value and speed; one of each kind of strokes. */
