@@ -300,6 +300,10 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitStrayGroup(GCodeParser.StrayGroupContext tree) {
+		// a statement that begins with an open bracket, by which a program tells a simulation of its stock and tools
+		if (tree.group().RBRACK() == null && tree.group().expression() instanceof GCodeParser.NameContext name && tree.getStart().getTokenIndex() == 0) {
+			return new Part.Keyword(name.NAME().getText(), span(tree));
+		}
 		values.visit(tree.group());
 		return new Part.Misfit("this value has no address letter; type the letter before it, or take it away", span(tree));
 	}

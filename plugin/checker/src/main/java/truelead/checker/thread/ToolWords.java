@@ -25,6 +25,9 @@ final class ToolWords {
 
 	/** The tools in the order written. */
 	List<ToolDescription> read() {
+		if (operationTitle()) {
+			return List.of();
+		}
 		for (int i = 0; i < parts.size(); i++) {
 			name(i);
 		}
@@ -32,6 +35,12 @@ final class ToolWords {
 		nameLetterDrill();
 		boolean threading = named.stream().anyMatch(n -> n.kind().threading());
 		return named.stream().map(n -> describe(n, threading)).toList();
+	}
+
+	/** Programs that a machine wrote number their operations, (Drill2), and mean no size by it; tapping is called so too (common practice, no source). */
+	private boolean operationTitle() {
+		return parts.size() == 2 && meaning(0).filter(m -> m == Meaning.DRILL).isPresent() && parts.get(1) instanceof Part.Amount number
+				&& number.start() == parts.get(0).end() && String.valueOf((long) number.dimension().value()).length() == number.end() - number.start();
 	}
 
 	/** LETTER F alone is a drill too. */

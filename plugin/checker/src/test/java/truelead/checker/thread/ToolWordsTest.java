@@ -49,6 +49,20 @@ class ToolWordsTest {
 		assertThat(CalloutReader.bareSize(comment)).isEmpty();
 	}
 
+	/** Programs that a machine wrote number their operations so, tapping too. */
+	@ParameterizedTest
+	@CsvSource({"Drill2", "DRILL12", "Bohren3", "Perçage1"})
+	void theNumberOfAnOperationIsNoTool(String title) {
+		assertThat(CalloutReader.readComment(title).tools()).isEmpty();
+		assertThat(CalloutReader.bareSize(title)).isEmpty();
+	}
+
+	@Test
+	void aSizeRightBehindTheWordIsASizeWhereItHasAPoint() {
+		assertThat(tool("DRILL8.5").diameter().orElseThrow().value()).isEqualTo(8.5);
+		assertThat(tool("DRILL5.").diameter().orElseThrow().value()).isEqualTo(5);
+	}
+
 	@Test
 	void aSizeThatWouldBeAbsurdIsInTheOtherUnit() {
 		assertThat(tool("6.8 DRILL").diameter().orElseThrow().toolMm(LengthUnit.INCH)).isEqualTo(6.8);
