@@ -1,7 +1,9 @@
 package truelead.speed.block;
 
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -41,6 +43,11 @@ public class EditBenchmark {
 
 	private final Random random = new Random(7);
 	private ProgramText program;
+	private Optional<Typed> before = Optional.empty();
+
+	/** What stood where a digit was typed. */
+	private record Typed(int offset, String digit) {
+	}
 
 	/** Makes the program and checks it once, as an open editor has. */
 	@Setup
@@ -49,20 +56,40 @@ public class EditBenchmark {
 		check(program);
 	}
 
-	/** The last digit of a random block typed anew: of a coordinate, a feed, a speed or a word of a cycle. */
+	/** The last digit of a word typed anew, a coordinate, a feed, a speed or a level of a cycle in a random block; at every second edit the last one is taken back. */
 	@Benchmark
 	public ProgramText editText() {
-		int line = random.nextInt(program.lineCount());
-		String text = program.line(line);
-		int digit = text.length() - 1;
-		while (digit >= 0 && !Character.isDigit(text.charAt(digit))) {
-			digit--;
+		if (before.isEmpty()) {
+			int digit = digit();
+			before = Optional.of(new Typed(digit, program.line(program.lineOf(digit)).substring(digit - program.lineStart(program.lineOf(digit))).substring(0, 1)));
+			program = program.edit(digit, 1, Integer.toString(1 + random.nextInt(9)));
+		} else {
+			program = program.edit(before.get().offset(), 1, before.get().digit());
+			before = Optional.empty();
 		}
-		if (digit >= 0 && "XYZIJRFS".indexOf(text.charAt(0)) >= 0) {
-			program = program.edit(program.lineStart(line) + digit, 1, Integer.toString(1 + random.nextInt(9)));
-			return program;
+		return program;
+	}
+
+	/** The offset of the last digit of a word. */
+	private int digit() {
+		while (true) {
+			int line = random.nextInt(program.lineCount());
+			String text = program.line(line);
+			int[] digits = IntStream.range(0, text.indexOf('(') < 0 ? text.length() : 0).filter(at -> "XYZIJRFS".indexOf(text.charAt(at)) >= 0)
+					.map(at -> lastDigit(text, at + 1)).filter(at -> at >= 0).toArray();
+			if (digits.length > 0) {
+				return program.lineStart(line) + digits[random.nextInt(digits.length)];
+			}
 		}
-		return editText();
+	}
+
+	/** The last digit of a number; -1 where none begins there. */
+	private static int lastDigit(String text, int from) {
+		int last = -1;
+		for (int at = from; at < text.length() && "-.0123456789".indexOf(text.charAt(at)) >= 0; at++) {
+			last = Character.isDigit(text.charAt(at)) ? at : last;
+		}
+		return last;
 	}
 
 	/** The same, until the findings are there. */

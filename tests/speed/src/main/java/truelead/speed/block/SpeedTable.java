@@ -25,7 +25,7 @@ public final class SpeedTable {
 		String[] kinds = arguments.length > 1 ? arguments[1].split(",") : new String[] {"surfacing", "holes", "mills", "mixed"};
 		switch (arguments[0]) {
 			case "blocks" -> blocks(kinds, sizes(arguments, "10000,100000,1000000"));
-			case "edits" -> edits(arguments.length > 1 ? kinds : new String[] {"surfacing"}, sizes(arguments, "10000,1000000"));
+			case "edits" -> edits(kinds, sizes(arguments, "10000,100000,1000000"));
 			case "memory" -> memory(kinds, sizes(arguments, "10000,100000,1000000"));
 			default -> throw new IllegalArgumentException("blocks, edits or memory, not " + arguments[0]);
 		}
