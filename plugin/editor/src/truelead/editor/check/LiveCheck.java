@@ -8,6 +8,7 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.ui.IEditorInput;
+import truelead.checker.EditedProgram;
 import truelead.checker.machine.Budget;
 import truelead.editor.ProgramEditor;
 import truelead.editor.settings.EditorSettings;
@@ -21,6 +22,7 @@ public final class LiveCheck {
 
 	private final ProgramEditor editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+	private final EditedProgram open = new EditedProgram();
 	private volatile CheckedText last;
 	private volatile Runnable again = () -> {
 	};
@@ -77,7 +79,7 @@ public final class LiveCheck {
 		}
 		long stamp = CheckedText.stampOf(document);
 		ProgramCheck check = ProgramCheck.of(editor.getEditorInput());
-		return check.run(textOf(document), stamp, Budget.forEditing(check.machine(), () -> false));
+		return check.run(textOf(document), stamp, Budget.forEditing(check.machine(), () -> false), open);
 	}
 
 	/** Checks the document as it stands now and shows what is found; for any thread but the UI's. */
@@ -90,7 +92,7 @@ public final class LiveCheck {
 		long stamp = CheckedText.stampOf(document);
 		ProgramText text = textOf(document);
 		ProgramCheck check = ProgramCheck.of(input);
-		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)));
+		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)), open);
 		if (stamp != CheckedText.stampOf(document) || model == null) {
 			return;
 		}

@@ -13,7 +13,7 @@ import org.eclipse.ui.IURIEditorInput;
 import truelead.audit.source.Neighbours;
 import truelead.audit.standing.AcceptFile;
 import truelead.checker.CheckResult;
-import truelead.checker.Checker;
+import truelead.checker.EditedProgram;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.Location;
@@ -72,14 +72,14 @@ public record ProgramCheck(String name, String shown, ProgramFolder folder, Job 
 
 	/** Checks a text as the command does. A failure of ours is logged and is a finding; the editor goes on. */
 	public CheckedText run(String text, long stamp) {
-		return run(ProgramText.of(text), stamp, Budget.of(machine));
+		return run(ProgramText.of(text), stamp, Budget.of(machine), new EditedProgram());
 	}
 
-	/** Checks a text as far as a budget goes; one made of the text checked before costs what has changed. */
-	CheckedText run(ProgramText text, long stamp, Budget budget) {
+	/** Checks the text of an open program as far as a budget goes; it costs what has changed since the last time. */
+	CheckedText run(ProgramText text, long stamp, Budget budget, EditedProgram open) {
 		ProgramFile program = new ProgramFile(name, text);
 		try {
-			CheckResult result = Checker.check(program, folder, job, machine, settings, budget);
+			CheckResult result = open.check(program, folder, job, machine, settings, budget);
 			result.findings().stream().filter(Rules::failed).forEach(this::log);
 			return new CheckedText(this, program, judged(program, result), stamp);
 		} catch (RuntimeException | StackOverflowError failure) {

@@ -30,7 +30,12 @@ public final class Checker {
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
 		MachineChoice machine = MachineChoice.of(program, folder, profile);
 		Job known = job.withRemarks(machine.remarks());
-		Work first = WorkReader.read(program, folder, known, machine.profile(), budget);
+		return result(WorkReader.read(program, folder, known, machine.profile(), budget), program, folder, machine, settings, budget);
+	}
+
+	/** What a check gives, the program being followed once; where it states no unit and its taps fit another one, it is followed again. */
+	static CheckResult result(Work first, ProgramFile program, ProgramFolder folder, MachineChoice machine, RuleSettings settings, Budget budget) {
+		Job known = first.shop().job();
 		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, known, other, budget)).orElse(first);
 		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
 		int notFollowed = (int) findings.stream()

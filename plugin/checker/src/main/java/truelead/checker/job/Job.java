@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
@@ -27,6 +28,16 @@ public final class Job {
 		this.stock = stock;
 		this.holder = holder;
 		this.remarks = List.copyOf(remarks);
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return other instanceof Job job && tools.equals(job.tools) && stock.equals(job.stock) && holder.equals(job.holder) && remarks.equals(job.remarks);
+	}
+
+	@Override
+	public int hashCode() {
+		return Objects.hash(tools, stock, holder, remarks);
 	}
 
 	/** The job with a tool list file, CSV text with a line of headers as in {@link ToolColumn}; rows that cannot be read become remarks. */

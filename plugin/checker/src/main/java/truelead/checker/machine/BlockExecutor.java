@@ -15,6 +15,9 @@ final class BlockExecutor {
 	private static final int ARC = Words.mask("IJKR");
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
+	/** What motions, shifts and passes remember before the first block. */
+	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), Point.UNKNOWN);
+
 	private final MachineState state;
 	private final Output out;
 	private final Motion motion;
@@ -61,6 +64,27 @@ final class BlockExecutor {
 	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
 	boolean row(CallFrame frame, boolean skippable) {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
+	}
+
+	/** Whether the modal state is all that later blocks depend on, but for {@link #rigidByCycle}. */
+	boolean atRest() {
+		return !data && !cycles.on() && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory()));
+	}
+
+	/** Whether the end of the next cycle ends rigid tapping. */
+	boolean rigidByCycle() {
+		return cycles.rigid();
+	}
+
+	/** Goes on with what was kept {@link #atRest}. */
+	void resume(boolean rigidByCycle) {
+		cycles.resume(rigidByCycle);
+	}
+
+	/** Whether one of the block's words may change the tool; {@code toolWordChanges} where the program has no change code. */
+	boolean changesTool(Words words, BooleanSupplier toolWordChanges) {
+		return words.mCount() > 0 && spindle.changesTool(words)
+				|| words.has('T') && (state.profile.is(ProfileKey.TOOL_WORD, "turret") || toolWordChanges.getAsBoolean());
 	}
 
 	/** All that later blocks depend on, the modal state aside. */

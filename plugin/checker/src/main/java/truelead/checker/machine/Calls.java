@@ -259,6 +259,7 @@ final class Calls {
 			flow.stop();
 			return false;
 		}
+		flow.winds();
 		out.event(flow.block(), Step.EventKind.SUB_CALL, word, Setting.NONE);
 		flow.frames().push(new CallFrame(found.source, Optional.of(flow.block()), found.start, found.end, ownLocals, oWord, found.repeats));
 		return true;

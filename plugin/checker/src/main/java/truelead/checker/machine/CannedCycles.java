@@ -45,6 +45,16 @@ final class CannedCycles {
 		return cycle != null;
 	}
 
+	/** Whether the end of the cycle ends rigid tapping. */
+	boolean rigid() {
+		return rigidByCycle;
+	}
+
+	/** Goes on where no cycle is in force. */
+	void resume(boolean rigid) {
+		rigidByCycle = rigid;
+	}
+
 	/** All that later blocks depend on. */
 	List<Object> memory() {
 		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, rigidByCycle);

@@ -134,7 +134,7 @@ public final class ChunkFacts {
 	}
 
 	/** Whether a block changes the tool by M6. */
-	boolean changesTool() {
+	public boolean changesTool() {
 		return changesTool;
 	}
 

@@ -31,11 +31,14 @@ final class Flow {
 	private final java.util.Set<Integer> skipLevels;
 	private final EndlessLoops endless;
 	private final List<Supplier<Object>> memory;
+	private final ToolChanges changes;
 	private Optional<BlockRef> lastJumpBack = Optional.empty();
 	private BlockRef block;
 	private boolean ended;
 
-	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter) {
+	/** @param changes is told of changes of the tool, and whether the program winds */
+	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter, ToolChanges changes) {
+		this.changes = changes;
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
@@ -105,6 +108,17 @@ final class Flow {
 		}
 	}
 
+	/** Goes on from a block that was reached with nothing in force but the state. */
+	void resume(Restart from, int to) {
+		executor.resume(from.rigidByCycle());
+		run(from.line(), to);
+	}
+
+	/** The program does not go straight on. */
+	void winds() {
+		changes.winds();
+	}
+
 	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
 	private boolean contour(CallFrame frame) {
 		return !calls.modal() && !executor.readsOtherwise() && contours.follow(frame, skippable(frame));
@@ -141,6 +155,9 @@ final class Flow {
 			if (!(element instanceof Element.Word) && !(element instanceof Element.Comment)) {
 				plain = false;
 				skippable |= element instanceof Element.BlockDelete;
+				if (!(element instanceof Element.BlockDelete) && !(element instanceof Element.Percent)) {
+					winds();
+				}
 			}
 		}
 		block = frame.source.ref(line, frame.caller, skippable);
@@ -222,6 +239,12 @@ final class Flow {
 	private void words(Block read, List<Element> elements) {
 		words.load(block, read.text(), elements);
 		if (calls.macroCall(words)) {
+			winds();
+			return;
+		}
+		if (changes.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && state.place.oneFrame()
+				&& changes.before(new Restart(block.line(), state, executor.rigidByCycle()))) {
+			ended = true;
 			return;
 		}
 		executor.execute(words, calls::toolWordChanges);
@@ -249,6 +272,7 @@ final class Flow {
 
 	/** Goes on at a line of the same program, which ends where it would do so for ever. */
 	void goTo(CallFrame frame, int line) {
+		winds();
 		Optional<String> why = forEver(frame, line);
 		if (why.isPresent() && EndlessLoops.stops(frame, line, state.profile)) {
 			out.remark(block, "endless", why.get() + " but by the operator, for whom it stops", Optional.empty());
@@ -262,6 +286,7 @@ final class Flow {
 
 	/** The end of a main program that begins again at a line, part after part; a counted one goes on there. */
 	void beginAgain(CallFrame frame, int line, WordRef word) {
+		winds();
 		if (forEver(frame, line).isPresent()) {
 			end(Optional.of(word));
 		}

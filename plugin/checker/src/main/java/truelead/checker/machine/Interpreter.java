@@ -17,20 +17,49 @@ public final class Interpreter {
 
 	/** The same within a budget. Each program of the file ends with a {@link Step.EventKind#PROGRAM_END}. */
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink) {
+		run(program, folder, profile, budget, sink, ToolChanges.UNWATCHED);
+	}
+
+	/** The same, and says how it goes on from tool change to tool change. */
+	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink, ToolChanges changes) {
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
 		Meter meter = new Meter(budget, source.lines());
 		Optional<String> foreign = ForeignLanguage.complaint(program.text());
 		if (foreign.isPresent()) {
+			changes.winds();
 			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(), Optional.empty());
 			return;
 		}
-		for (MainPrograms.Part part : MainPrograms.of(source)) {
+		List<MainPrograms.Part> parts = MainPrograms.of(source);
+		if (!straight(parts, source)) {
+			changes.winds();
+		}
+		for (MainPrograms.Part part : parts) {
 			MachineState state = new MachineState(profile, part.alone());
-			new Flow(source, folder, state, new Output(sink, state, said), meter).run(part.from(), part.to());
+			new Flow(source, folder, state, new Output(sink, state, said), meter, changes).run(part.from(), part.to());
 			if (meter.spent()) {
 				return;
 			}
 		}
+	}
+
+	/**
+	 * Runs a program that is straight, as {@link ToolChanges#winds} does not say otherwise, from a restart that was met in it or in an earlier text of it
+	 * with the same blocks before; false, and nothing is done, where it is not one program from its first line to its last.
+	 */
+	public static boolean resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, ToolChanges changes) {
+		Source source = new Source(program);
+		if (!straight(MainPrograms.of(source), source) || ForeignLanguage.complaint(program.text()).isPresent()) {
+			return false;
+		}
+		MachineState state = from.state();
+		Flow flow = new Flow(source, folder, state, new Output(sink, state, Output.memory()), new Meter(budget, source.lines()), changes);
+		flow.resume(from, source.lines());
+		return true;
+	}
+
+	private static boolean straight(List<MainPrograms.Part> parts, Source source) {
+		return parts.size() == 1 && parts.get(0).from() == 0 && parts.get(0).to() == source.lines() && !parts.get(0).alone();
 	}
 }

@@ -24,6 +24,11 @@ public record Location(ProgramFile file, int line, Span span) {
 		return new Location(block.file(), block.line(), new Span(start, end));
 	}
 
+	/** The same place in another text of the file; itself where it is in another file. */
+	public Location in(ProgramFile text) {
+		return file.equals(text) ? new Location(text, line, span) : this;
+	}
+
 	/** Offset of the first character in the file's text. */
 	public int offset() {
 		return file.text().lineStart(line) + span.start();

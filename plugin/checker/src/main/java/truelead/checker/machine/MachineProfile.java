@@ -44,6 +44,16 @@ public final class MachineProfile {
 		}
 	}
 
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof MachineProfile profile && values.equals(profile.values) && assumed() == profile.assumed();
+	}
+
+	@Override
+	public int hashCode() {
+		return values.hashCode();
+	}
+
 	/** Names of the shipped profiles. */
 	public static List<String> shipped() {
 		return SHIPPED;

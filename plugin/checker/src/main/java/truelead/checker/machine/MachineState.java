@@ -69,6 +69,42 @@ final class MachineState {
 		}
 	}
 
+	/** The same state, which changes by itself from now on. */
+	MachineState(MachineState other) {
+		profile = other.profile;
+		alone = other.alone;
+		place = new Place(this, other.place);
+		leastIncrements = other.leastIncrements;
+		unit = other.unit;
+		unitStated = other.unitStated;
+		plane = other.plane;
+		absolute = other.absolute;
+		feedMode = other.feedMode;
+		feedModeStated = other.feedModeStated;
+		feed = other.feed;
+		speed = other.speed;
+		constantSurface = other.constantSurface;
+		spindle = other.spindle;
+		spindleWord = other.spindleWord;
+		selectedTool = other.selectedTool;
+		tool = other.tool;
+		toolChange = other.toolChange;
+		lengthOffset = other.lengthOffset;
+		compensation = other.compensation;
+		compensationOffset = other.compensationOffset;
+		changeCodeSeen = other.changeCodeSeen;
+		coolant = other.coolant;
+		rigid = other.rigid;
+		rigidWord = other.rigidWord;
+		returnToInitial = other.returnToInitial;
+		lockedByCode = other.lockedByCode;
+		tappingMode = other.tappingMode;
+		arcCentreAbsolute = other.arcCentreAbsolute;
+		motion = other.motion;
+		motionCode = other.motionCode;
+		unfollowed = other.unfollowed;
+	}
+
 	/** Whether X, Y and Z words are lengths as they stand, by the profile: no diameters, no least increments, and no others that are increments. */
 	boolean asWritten() {
 		return !profile.yes(ProfileKey.DIAMETER) && !profile.yes(ProfileKey.INCREMENTAL_WORDS) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written");

@@ -52,6 +52,36 @@ final class Place {
 		}
 	}
 
+	/** The same place in the same frames, by itself. */
+	Place(MachineState state, Place other) {
+		this.state = state;
+		nextFrame = other.nextFrame;
+		frames.putAll(other.frames);
+		offsetData.putAll(other.offsetData);
+		other.offsetVariables.forEach((offset, set) -> offsetVariables.put(offset, new TreeMap<>(set)));
+		here = other.here;
+		lastOffsetHere = other.lastOffsetHere;
+		lastOffset = other.lastOffset;
+		workOffset = other.workOffset;
+		rotary = other.rotary;
+		local = other.local;
+		position = other.position;
+		rotation = other.rotation;
+		scale = other.scale;
+		mirror = other.mirror;
+		frame = other.frame;
+		positionKey = other.positionKey;
+		tiltKey = other.tiltKey;
+		frameNumber = other.frameNumber;
+		System.arraycopy(other.moved, 0, moved, 0, 3);
+		System.arraycopy(other.somewhere, 0, somewhere, 0, 3);
+	}
+
+	/** Whether all places so far lie in one frame that needs no data to be told from others. */
+	boolean oneFrame() {
+		return frames.size() == 1 && offsetData.isEmpty() && frame.same();
+	}
+
 	Point here() {
 		return here;
 	}

@@ -49,6 +49,17 @@ public final class PlaceRun {
 		return standing;
 	}
 
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof PlaceRun run && from == run.from && Arrays.equals(x, run.x) && Arrays.equals(y, run.y)
+				&& Arrays.equals(decimals, run.decimals);
+	}
+
+	@Override
+	public int hashCode() {
+		return 31 * Arrays.hashCode(x) + Arrays.hashCode(y);
+	}
+
 	/** First line. */
 	int from() {
 		return from;

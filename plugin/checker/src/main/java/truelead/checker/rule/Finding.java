@@ -3,6 +3,7 @@ package truelead.checker.rule;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.ProgramFile;
 
 /**
  * One thing found in a program.
@@ -19,6 +20,15 @@ import truelead.checker.machine.Location;
  */
 public record Finding(String rule, Severity severity, String message, Location at, List<Related> related, List<Fix> fixes,
 		List<Evidence> evidence, int operation, Optional<String> accepted) {
+
+	/** The same finding in another text of a file, in which it stands in the same line. */
+	public Finding in(ProgramFile text) {
+		return new Finding(rule, severity, message, at.in(text), related.stream().map(other -> new Related(other.at().in(text), other.what())).toList(),
+				fixes.stream().map(fix -> new Fix(fix.title(), fix.safe(), fix.why(),
+						fix.edits().stream().map(edit -> new Edit(edit.at().in(text), edit.text())).toList())).toList(),
+				evidence.stream().map(number -> new Evidence(number.name(), number.value(), number.origin(), number.at().map(place -> place.in(text)))).toList(),
+				operation, accepted);
+	}
 
 	public Finding {
 		related = List.copyOf(related);

@@ -24,6 +24,11 @@ record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Ar
 		after = List.copyOf(after);
 	}
 
+	/** Whether another run is the same, but for the tool. */
+	boolean same(ArcRun other) {
+		return new ArcRun(order, last, other.tool, before, arcs, after).equals(other);
+	}
+
 	Plane plane() {
 		return arcs.get(0).modal().plane();
 	}

@@ -20,6 +20,11 @@ record AxisRun(int order, ToolLog tool, Place place, Step in, Optional<Step> out
 		steps = List.copyOf(steps);
 	}
 
+	/** Whether another run is the same, but for the tool. */
+	boolean same(AxisRun other) {
+		return new AxisRun(order, other.tool, place, in, out, top, steps).equals(other);
+	}
+
 	static Point from(Step step) {
 		return step instanceof Step.Move move ? move.from() : ((Step.Synchronised) step).from();
 	}

@@ -50,6 +50,12 @@ final class ChunkScan {
 		return remarks.isEmpty() && unread.isEmpty() && programStarts.isEmpty() && gCodes.isEmpty() && statements.isEmpty();
 	}
 
+	/** Whether another text of these lines says the same besides its motions. */
+	boolean same(ChunkScan other) {
+		return blocks == other.blocks && remarks.equals(other.remarks) && unread.equals(other.unread) && programStarts.equals(other.programStarts)
+				&& gCodes.equals(other.gCodes) && statements.equals(other.statements);
+	}
+
 	private void statement(Element element) {
 		if (element instanceof Element.Statement statement) {
 			statements.add(statement.name());

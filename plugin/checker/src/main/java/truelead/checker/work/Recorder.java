@@ -55,7 +55,7 @@ final class Recorder implements StepSink {
 	final SinglePoints singlePoints = new SinglePoints();
 	private final AxisRuns axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()));
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
-	private ToolLog tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
+	private ToolLog tool;
 	private Compensation lastCompensation = Compensation.OFF;
 	private Modal firstLengthModal;
 	private int order;
@@ -67,6 +67,8 @@ final class Recorder implements StepSink {
 	private Optional<BlockRef> ended = Optional.empty();
 
 	private final boolean lathe;
+	/** Number of the first of the stays. */
+	private final int firstStay;
 
 	private final MachineProfile profile;
 
@@ -74,7 +76,29 @@ final class Recorder implements StepSink {
 		this.profile = profile;
 		// what turns is the part: a tool beside the axis bores or chases
 		this.lathe = WorkReader.turning(profile);
+		this.firstStay = 0;
+		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
 		tools.add(tool);
+	}
+
+	/** Goes on from a change of the tool, of which another recorder has taken the steps before. */
+	Recorder(MachineProfile profile, int stay, int order, Compensation before) {
+		this.profile = profile;
+		this.lathe = WorkReader.turning(profile);
+		this.firstStay = stay;
+		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);
+		this.order = order;
+		this.lastCompensation = before;
+	}
+
+	/** The next step has this number, unless it is behind it already. */
+	void skipTo(int number) {
+		order = Math.max(order, number);
+	}
+
+	/** Compensation at the last motion. */
+	Compensation compensated() {
+		return lastCompensation;
 	}
 
 	@Override
@@ -195,7 +219,7 @@ final class Recorder implements StepSink {
 	private void event(Step.Event event, int number) {
 		if (event.kind() == EventKind.TOOL_CHANGE) {
 			interrupt();
-			tool = ToolLog.changed(tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
+			tool = ToolLog.changed(firstStay + tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
 			tools.add(tool);
 		}
 		tool.event(event, number);

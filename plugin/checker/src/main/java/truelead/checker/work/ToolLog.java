@@ -140,6 +140,12 @@ final class ToolLog {
 				feed.value() > before.largest().value() ? feed : before.largest(), before.first());
 	}
 
+	/** Whether two stays of one number are the same for all that is known of them. */
+	boolean same(ToolLog other) {
+		return firstOrder == other.firstOrder && lastOrder == other.lastOrder && tool.equals(other.tool) && change.equals(other.change)
+				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && summary().equals(other.summary());
+	}
+
 	ToolUse.Summary summary() {
 		return new ToolUse.Summary(cutWithCoolant, cutDry, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
 	}

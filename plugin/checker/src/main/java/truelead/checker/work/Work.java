@@ -55,6 +55,20 @@ public final class Work {
 		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
 	}
 
+	private Work(Work same, Shop shop) {
+		this.shop = shop;
+		this.tools = same.tools;
+		this.holes = same.holes;
+		this.operations = same.operations;
+		this.trouble = same.trouble;
+		this.course = same.course;
+		this.groups.putAll(same.groups);
+		this.unthreaded = same.unthreaded;
+		this.tappings = same.tappings;
+		this.threadMillings = same.threadMillings;
+		this.evaluated = same.evaluated;
+	}
+
 	/**
 	 * What the work was done with.
 	 *
@@ -135,6 +149,11 @@ public final class Work {
 			}
 			return low;
 		}
+	}
+
+	/** The same work, done by another text of the program. */
+	Work by(ProgramFile text) {
+		return new Work(this, new Shop(text, shop.job(), shop.profile(), shop.unit(), shop.blocks(), shop.assumptions()));
 	}
 
 	/** Program, job, profile and unit. */

@@ -41,6 +41,11 @@ public final class WorkReader {
 		Recorder recorder = new Recorder(profile);
 		Interpreter.run(program, folder, profile, budget, recorder);
 		recorder.finish();
+		return read(program, job, profile, recorder);
+	}
+
+	/** The work of a program whose steps are recorded. */
+	static Work read(ProgramFile program, Job job, MachineProfile profile, Recorder recorder) {
 		return new WorkReader.Reading(program, job, profile, recorder).work();
 	}
 

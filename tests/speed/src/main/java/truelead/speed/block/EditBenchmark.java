@@ -16,8 +16,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import truelead.checker.CheckResult;
-import truelead.checker.Checker;
+import truelead.checker.EditedProgram;
 import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
@@ -42,6 +43,7 @@ public class EditBenchmark {
 	public String kind;
 
 	private final Random random = new Random(7);
+	private final EditedProgram open = new EditedProgram();
 	private ProgramText program;
 	private Optional<Typed> before = Optional.empty();
 
@@ -98,7 +100,8 @@ public class EditBenchmark {
 		return check(editText());
 	}
 
-	private static CheckResult check(ProgramText text) {
-		return Checker.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+	private CheckResult check(ProgramText text) {
+		MachineProfile machine = MachineProfile.generic();
+		return open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT, Budget.of(machine));
 	}
 }

@@ -1,0 +1,35 @@
+package truelead.checker.machine;
+
+/** Is told how a program goes on from tool change to tool change, by those who want to follow parts of it again. */
+public interface ToolChanges {
+
+	/** Nobody wants to know. */
+	ToolChanges UNWATCHED = new ToolChanges() {
+
+		@Override
+		public boolean watched() {
+			return false;
+		}
+
+		@Override
+		public boolean before(Restart here) {
+			return false;
+		}
+
+		@Override
+		public void winds() {
+			// It may.
+		}
+	};
+
+	/** Whether anybody wants to know. */
+	default boolean watched() {
+		return true;
+	}
+
+	/** A block is about to change the tool; true ends the run before it. */
+	boolean before(Restart here);
+
+	/** The program does not go straight on from its first block to its last: it jumps, calls, or sets variables. */
+	void winds();
+}

@@ -1,0 +1,84 @@
+package truelead.checker.work;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.ToIntFunction;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Step;
+
+/** What was recorded of some stays of tools in a row; lists of a recorder, or stretches of them. */
+record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<Recorder.LoggedEvent> events,
+		List<Recorder.LoggedCompensation> compensation, List<Step.Arc> openArcs) {
+
+	/** All that a recorder has. */
+	static Recorded of(Recorder recorder) {
+		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.events, recorder.compensation, recorder.openArcs);
+	}
+
+	/** The stretches of these lists that are of the stays from one up to another, that one left out. */
+	Recorded stays(int from, int to) {
+		int firstLine = tools.get(from).change().orElseThrow().line();
+		int lineBehind = to < tools.size() ? tools.get(to).change().orElseThrow().line() : Integer.MAX_VALUE;
+		return new Recorded(tools.subList(from, to), stays(strokes, one -> one.tool().index(), from, to), stays(axisRuns, one -> one.tool().index(), from, to),
+				stays(arcRuns, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
+				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(), firstLine, lineBehind));
+	}
+
+	/** Whether the same was recorded, step by step. */
+	boolean same(Recorded other) {
+		return same(tools, other.tools, ToolLog::same)
+				&& same(strokes, other.strokes, (a, b) -> a.order() == b.order() && a.stroke().equals(b.stroke()) && a.row().equals(b.row()))
+				&& same(axisRuns, other.axisRuns, AxisRun::same) && same(arcRuns, other.arcRuns, ArcRun::same)
+				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
+				&& same(compensation, other.compensation, (a, b) -> a.order() == b.order() && a.step().equals(b.step()) && a.after() == b.after())
+				&& openArcs.equals(other.openArcs);
+	}
+
+	/** Whether anything that was recorded names a block among some lines, so that rules may read its text. */
+	boolean names(ChangedLines lines) {
+		return tools.stream().anyMatch(tool -> names(lines, tool.change()) || names(lines, tool.lastMotion())
+						|| tool.summary().feeds().stream().anyMatch(feed -> lines.has(feed.first().line())))
+				|| strokes.stream().anyMatch(one -> lines.has(one.stroke().cycle().start().line())
+						|| lines.touch(one.stroke().block().line(), one.row().map(Step::block).orElse(one.stroke().block()).line()))
+				|| axisRuns.stream().anyMatch(run -> names(lines, run.steps()))
+				|| arcRuns.stream().anyMatch(run -> names(lines, run.before()) || names(lines, run.arcs()) || names(lines, run.after()))
+				|| events.stream().anyMatch(one -> lines.has(one.event().block().line()))
+				|| compensation.stream().anyMatch(one -> lines.has(one.step().block().line())) || names(lines, openArcs);
+	}
+
+	private static boolean names(ChangedLines lines, Optional<BlockRef> block) {
+		return block.filter(one -> lines.has(one.line())).isPresent();
+	}
+
+	private static boolean names(ChangedLines lines, List<? extends Step> steps) {
+		return steps.stream().anyMatch(step -> lines.has(step.block().line()));
+	}
+
+	private static <T> boolean same(List<T> list, List<T> other, BiPredicate<T, T> same) {
+		boolean all = list.size() == other.size();
+		for (int i = 0; all && i < list.size(); i++) {
+			all = same.test(list.get(i), other.get(i));
+		}
+		return all;
+	}
+
+	private static <T> List<T> stays(List<T> list, ToIntFunction<T> place, int from, int to) {
+		return list.subList(before(list, place, from), before(list, place, to));
+	}
+
+	/** How many of a sorted list come before a place. */
+	private static <T> int before(List<T> list, ToIntFunction<T> place, int limit) {
+		int low = 0;
+		int high = list.size();
+		while (low < high) {
+			int middle = (low + high) >>> 1;
+			if (place.applyAsInt(list.get(middle)) < limit) {
+				low = middle + 1;
+			} else {
+				high = middle;
+			}
+		}
+		return low;
+	}
+}

@@ -1,0 +1,215 @@
+package truelead.checker;
+
+import java.util.Locale;
+import java.util.Random;
+
+/** Programs of a few hundred blocks as shops write them, by seeds: holes, milled threads, surfaces between them, lathes, loops and calls; and edits of them. */
+final class ShopPrograms {
+
+	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n", "G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
+			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n", "T3 M6\n", "M6\n", "G43 H2\n", "G55\n", "M8\n", "M29 S500\n", "G95\n",
+			"G99\n", "S600 M3\n", "M5\n", "(THREAD: M6X1-6H, DEPTH 12)\n", "(ALLOW: edge-not-broken, DEBURRED BY HAND)\n", "G68 X0 Y0 R30.\n", "M77\n", "G41 D4\n", "G40\n", "K3", "L0",
+			"G18\n", "G17\n", "M1\n", "G54.1 P2\n", "G92 X0 Y0\n", "(4X M6)"};
+
+	private final Random random;
+	private final StringBuilder text = new StringBuilder();
+
+	private ShopPrograms(Random random) {
+		this.random = random;
+	}
+
+	/** A program. */
+	static String of(Random random) {
+		ShopPrograms program = new ShopPrograms(random);
+		switch (random.nextInt(10)) {
+			case 0 -> program.lathe();
+			case 1 -> program.calls();
+			default -> program.mill();
+		}
+		return program.text.toString();
+	}
+
+	/** The text with something typed, or with lines gone. */
+	static String edited(String before, Random random) {
+		int at = random.nextInt(before.length());
+		StringBuilder now = new StringBuilder(before);
+		switch (random.nextInt(12)) {
+			case 0 -> now.insert(at, TYPED[random.nextInt(TYPED.length)]);
+			case 1 -> now.deleteCharAt(at);
+			case 2 -> {
+				int start = before.lastIndexOf('\n', at) + 1;
+				int end = before.indexOf('\n', at);
+				now.delete(start, Math.max(start, end + random.nextInt(2)));
+			}
+			case 3 -> now.insert(before.lastIndexOf('\n', at) + 1, TYPED[random.nextInt(TYPED.length)]);
+			default -> {
+				while (!Character.isDigit(before.charAt(at))) {
+					at = (at + 1) % before.length();
+				}
+				now.replace(at, at + 1, random.nextInt(4) == 0 ? random.nextInt(10) + "" + random.nextInt(10) : Integer.toString(random.nextInt(10)));
+			}
+		}
+		return now.length() == 0 ? "M30" : now.toString();
+	}
+
+	private void line(String format, Object... values) {
+		text.append(String.format(Locale.ROOT, format, values)).append('\n');
+	}
+
+	private boolean oneIn(int many) {
+		return random.nextInt(many) == 0;
+	}
+
+	private void mill() {
+		line("%%");
+		line("O%d (COVER%s)", 1000 + random.nextInt(9), oneIn(3) ? ", 8X M6 12 DEEP" : "");
+		line("%sG90 G17 G40 G49 G80%s", oneIn(8) ? "" : "G21 ", oneIn(4) ? " G94" : "");
+		if (oneIn(4)) {
+			line("(T2 DRILL 5.0)");
+			line("(T3 M6X1 TAP)");
+		}
+		int parts = 2 + random.nextInt(4);
+		boolean apart = oneIn(2);
+		for (int part = 0; part < parts; part++) {
+			part(apart ? part * 40 : part * 5);
+		}
+		line("M30");
+		line("%%");
+	}
+
+	private void part(int y) {
+		if (!oneIn(4)) {
+			surface();
+		}
+		if (!oneIn(4)) {
+			tool(2, "DRILL 5.0", 2000);
+			holes(oneIn(3) ? "G83 X0. Y%d. Z-18. R2. Q3. F200." : "G81 X0. Y%d. Z-18. R2. F400.", y);
+		}
+		if (oneIn(4)) {
+			tool(6, "90 DEG SPOT DRILL 10", 2500);
+			holes("G82 X0. Y%d. Z-3.3 R2. P100 F250.", y);
+		}
+		if (!oneIn(5)) {
+			tool(3, "M6X1 TAP", 500);
+			if (oneIn(3)) {
+				line("M29 S500");
+			}
+			holes(oneIn(9) ? "G84 X0. Y%d. Z-12. R4." : "G84 X0. Y%d. Z-12. R4. F500.", y);
+		}
+		if (oneIn(2)) {
+			tool(5, "DRILL 18.5", 900);
+			line("G81 X-30. Y%d. Z-25. R2. F200.", y);
+			line("G80");
+			tool(4, "THREAD MILL 12, M20X1.5", 2500);
+			helix(-30, y);
+		}
+		if (oneIn(5)) {
+			tool(7, "M5X0.8 TAP", 400);
+			line("G0 X100. Y%d. Z3.", y);
+			line("G1 Z-8. F320.");
+			line("G1 Z3. M4");
+			line("M3");
+		}
+	}
+
+	private void tool(int number, String name, int speed) {
+		line(oneIn(3) ? "N%d T%d M6 (%s)" : "N%d T%d M6%s", 100 + number, number, oneIn(2) ? name.isEmpty() ? "" : " (" + name + ")" : "(" + name + ")");
+		if (!oneIn(12)) {
+			line("%sS%d M3%s", oneIn(3) ? "G55 " : "G54 ", speed, oneIn(3) ? " M8" : "");
+		}
+		if (!oneIn(12)) {
+			line("G43 H%d Z25.", number);
+		}
+		if (oneIn(6)) {
+			line("G0 X0. Y0.");
+		}
+	}
+
+	private void surface() {
+		tool(1, "BALL MILL 6", 8000);
+		line("G0 X%.3f Y1.", random.nextDouble() * 9);
+		line("G1 Z-1. F1200.");
+		int length = 20 + random.nextInt(60);
+		for (int i = 0; i < length; i++) {
+			switch (random.nextInt(12)) {
+				case 0 -> line("Y%.3f F%d.", random.nextDouble() * 9, 900 + random.nextInt(300));
+				case 1 -> line(oneIn(4) ? "G3 X%.3f Y%.3f I2. J0." : "X%.3f Y%.3f", random.nextDouble() * 9, random.nextDouble() * 9);
+				default -> line(i % 2 == 0 ? "X%.3f" : "Y%.3f Z-%.3f", random.nextDouble() * 9, random.nextDouble());
+			}
+		}
+		line("G0 Z25.");
+	}
+
+	private void holes(String cycle, int y) {
+		line((oneIn(4) ? "G99 " : "") + cycle, y);
+		int count = 2 + random.nextInt(9);
+		for (int i = 1; i < count; i++) {
+			line(oneIn(9) ? "X%d. Y%d." : "X%d.", i * 15, y + 15);
+		}
+		if (!oneIn(10)) {
+			line("G80");
+		}
+		if (oneIn(6)) {
+			line("M1");
+		}
+	}
+
+	private void helix(int x, int y) {
+		line("G0 X%d. Y%d.", x, y);
+		line("G1 Z-12.75 F800.");
+		line("G41 D4 X%d.", x + 1);
+		line("G3 X%d. Z-12. I1.5 J0. F150.", x + 4);
+		for (int turn = 0; turn < 4; turn++) {
+			line("G3 X%d. Y%d. Z%.3f I-4. J0.", x + 4, y, -12 + 1.5 * (turn + 1));
+		}
+		line("G3 X%d. Z-5.25 I-1.5 J0.", x + 1);
+		line("G40 G1 X%d.", x);
+		line("G0 Z25.");
+	}
+
+	private void lathe() {
+		line("O0100 (BUSHING)");
+		line("G50 S2500");
+		line("T0101 (CENTRE DRILL)");
+		line("G97 S1200 M3");
+		line("G0 X0. Z5.");
+		line("G1 Z-4. F0.1");
+		line("G0 Z5.");
+		line("T0202 (DRILL 8.5)");
+		line("G97 S900 M3");
+		line("G83 X0. Z-30. R3. Q5000 F0.15");
+		line("G80");
+		line("T0303 (M10 TAP)");
+		line("G97 S300 M3");
+		line("G84 X0. Z-20. R5. F1.5");
+		line("G80");
+		line("G96 S180 M3");
+		line("M30");
+	}
+
+	private void calls() {
+		line("O2000");
+		line("G21 G90 G17 G54");
+		line("T2 M6 (DRILL 5.0)");
+		line("S2000 M3");
+		line("G43 H2 Z25.");
+		line("G81 Z-18. R2. F400. L0");
+		line("M98 P2001");
+		line("G80");
+		line("#1=0");
+		line("WHILE [#1 LT 3] DO1");
+		line("T3 M6 (M6X1 TAP)");
+		line("S500 M3");
+		line("G43 H3 Z25.");
+		line("G84 X[#1*20] Y0. Z-12. R4. F500.");
+		line("G80");
+		line("#1=#1+1");
+		line("END1");
+		line("M30");
+		line("O2001");
+		for (int i = 0; i < 4; i++) {
+			line("X%d. Y0.", i * 20);
+		}
+		line("M99");
+	}
+}
