@@ -185,7 +185,7 @@ public final class Rules {
 			}
 		}
 		List<Finding> findings = new ArrayList<>();
-		for (Finding finding : OneAPlace.merge(Precedence.apply(found))) {
+		for (Finding finding : OneACause.fold(OneAPlace.merge(Precedence.apply(found)), work)) {
 			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(at(finding, severity)));
 		}
 		findings.sort(Rules::byPlace);

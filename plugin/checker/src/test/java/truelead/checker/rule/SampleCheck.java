@@ -14,6 +14,12 @@ final class SampleCheck {
 	private SampleCheck() {
 	}
 
+	/** What is found in a program on a metric mill. */
+	static List<Finding> of(String program) {
+		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric"), RuleSettings.DEFAULT)
+				.findings();
+	}
+
 	static List<Finding> findings(PageSample sample, String program) {
 		MachineProfile profile = MachineProfile.named(sample.options().getOrDefault("profile", "milling-metric"));
 		for (String key : sample.profile().stringPropertyNames()) {
