@@ -25,12 +25,15 @@ final class HoleReader {
 	private static final String AXES = "XYZ";
 
 	private final double surface;
+	/** Where countersinks are measured: the surface where a person says it, else level 0. */
+	private final double top;
 	private final double tapered;
 	private final LengthUnit unit;
 
 	/** {@code tapered} is the length of the tool that forms no full thread, mm. */
 	HoleReader(Wanted wanted, double tapered, LengthUnit unit) {
 		this.surface = wanted.surface().value();
+		this.top = wanted.surface().stated() ? surface : 0;
 		this.tapered = tapered;
 		this.unit = unit;
 	}
@@ -57,7 +60,7 @@ final class HoleReader {
 	private HoleSheet sheet(Hole hole, BlockRef block, int order, double tip, double start) {
 		Optional<Cut> sized = hole.sizedBefore(order);
 		Optional<Cut> deepest = hole.deepestBefore(order);
-		double edge = hole.edgeBefore(order).stream().map(Cut::diameter).flatMap(Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
+		double edge = hole.edgeBefore(order).stream().map(cut -> cut.widthAt(top)).flatMap(Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
 		return new HoleSheet(label(hole.place()), block, hole.place().u(), hole.place().v(), hole.madeBefore(order),
 				sized.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN), deepest.map(cut -> depth(cut.shoulder(), cut.direction())).orElse(Double.NaN),
 				deepest.map(cut -> depth(cut.tip(), cut.direction())).orElse(Double.NaN), tip, tip - tapered, start, edge,

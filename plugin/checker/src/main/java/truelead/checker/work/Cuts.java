@@ -109,7 +109,7 @@ final class Cuts {
 		int direction = tip > start ? 1 : -1;
 		Optional<Fact<Double>> diameter = tool.facts().diameter();
 		if (!kind.makesHole()) {
-			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, coneAtZero(tool.facts(), start, tip), resolution);
+			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, Cut.cone(tool.facts(), start, tip, 0), resolution);
 		}
 		double shoulder = pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;
 		return new Cut(order, kind, step, tool, place, start, tip, shoulder, diameter, resolution);
@@ -124,14 +124,5 @@ final class Cuts {
 	private static double point(ToolFacts facts) {
 		double angle = facts.pointAngle().map(Fact::value).orElse(Math.toRadians(118));
 		return facts.diameter().map(d -> d.value() / 2 / Math.tan(angle / 2)).orElse(Double.NaN);
-	}
-
-	/** Diameter of a cone at level 0, where the tool starts above and ends below it: 2 z tan(angle/2), at most the tool's own; a 90 degree cone 3 deep: 6. */
-	private static Optional<Fact<Double>> coneAtZero(ToolFacts facts, double start, double tip) {
-		if (!(start >= 0 && tip < 0)) {
-			return Optional.empty();
-		}
-		double most = facts.diameter().map(Fact::value).orElse(Double.MAX_VALUE);
-		return facts.pointAngle().filter(Fact::stated).map(angle -> angle.map(a -> Math.min(most, -2 * tip * Math.tan(a / 2))));
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.checker.rule.hole;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,27 +28,33 @@ public final class CountersinkTooSmall extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+		Fact<Double> surface = operation.wanted().surface();
+		double level = surface.stated() ? surface.value() : 0;
 		for (Visit visit : visits.typical()) {
 			List<Cut> sinks = visit.hole().edgeBefore(visit.order()).stream().filter(c -> c.kind() == Cut.Kind.COUNTERSINK).toList();
-			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.diameter().isPresent());
+			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.widthAt(level).isPresent());
 			if (thread.isPresent() && known) {
-				Cut widest = sinks.stream().max((a, b) -> Double.compare(a.diameter().get().value(), b.diameter().get().value())).orElseThrow();
-				double wide = widest.diameter().get().value();
+				Cut widest = sinks.stream().max(Comparator.comparingDouble(c -> c.widthAt(level).orElseThrow().value())).orElseThrow();
+				double wide = widest.widthAt(level).orElseThrow().value();
 				if (wide > thread.get().value().diameter() / 2 && wide < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
-					found.accept(draft(visit, widest, thread.get()));
+					found.accept(draft(visit, widest, widest.widthAt(level).orElseThrow(), thread.get(), surface));
 					return;
 				}
 			}
 		}
 	}
 
-	private Draft draft(Visit visit, Cut sink, Fact<ThreadSpec> thread) {
+	private Draft draft(Visit visit, Cut sink, Fact<Double> width, Fact<ThreadSpec> thread, Fact<Double> surface) {
 		Figures figures = new Figures(visit.modal().unit());
-		double diameter = sink.diameter().orElseThrow().value();
+		double diameter = width.value();
 		String message = "the countersink is " + figures.length(diameter) + " wide at the surface, " + thread.value().withoutClass().designation() + " is "
 				+ figures.length(thread.value().diameter()) + ": " + figures.length(thread.value().diameter() - diameter)
 				+ " too small, and the first turn still raises a burr; a little over " + figures.length(thread.value().diameter());
-		return Draft.of(this, Severity.WARNING, Location.of(sink.block()), message).known("countersink", figures.length(diameter), sink.diameter().orElseThrow())
+		Draft draft = Draft.of(this, Severity.WARNING, Location.of(sink.block()), message);
+		if (surface.stated()) {
+			draft.known("surface", figures.length(surface.value()), surface);
+		}
+		return draft.known("countersink", figures.length(diameter), width)
 				.known("diameter of the thread", figures.length(thread.value().diameter()), thread).programmed("depth of the countersink",
 						figures.length(sink.tip()), sink.block());
 	}
