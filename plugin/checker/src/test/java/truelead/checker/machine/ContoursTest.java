@@ -7,6 +7,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,20 @@ class ContoursTest {
 		List<String> lines = spiral(60);
 		lines.set(1, "G81 Z-1. R1. F300.");
 		assertThat(Followed.milling(lines.toArray(String[]::new)).strokes()).hasSize(61);
+	}
+
+	@Test
+	void everyStrokeOfARowStandsInItsOwnLine() {
+		List<String> lines = new ArrayList<>(List.of("G21 G17 G90 G54 G0 X0 Y0 Z50.", "S500 M3", "G99 G81 X0 Y0 Z-15. R5. F100."));
+		IntStream.rangeClosed(1, 30).forEach(i -> lines.add("X" + 10 * i + ". Y5."));
+		Followed run = Followed.milling(lines.toArray(String[]::new));
+		Step.Row row = run.all(Step.Row.class).get(0);
+		int first = row.stroke(0).block().line();
+
+		assertThat(IntStream.range(0, row.count()).map(i -> row.stroke(i).block().line()).toArray()).isEqualTo(IntStream.range(first, first + row.count()).toArray());
+		assertThat(row.block().line()).as("the last line").isEqualTo(first + row.count() - 1).isEqualTo(lines.size() - 1);
+		assertThat(row.x(row.count() - 1)).isEqualTo(300);
+		assertThat(row.head(3).block().line()).isEqualTo(first + 2);
 	}
 
 	@Test
