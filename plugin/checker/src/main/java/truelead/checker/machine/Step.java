@@ -84,6 +84,21 @@ public sealed interface Step {
 	 */
 	record Stroke(BlockRef block, Modal modal, Cycle cycle, Point place, double initial, double rLevel, double bottom, boolean positioned,
 			int repeat, double resolution) implements Step {
+
+		/**
+		 * Way from R to the bottom along the axis, mm, signed. Where the levels are not known, as in a subprogram by itself, the depth that G91 counts
+		 * from R; NaN where neither tells.
+		 */
+		public double way() {
+			double way = bottom - rLevel;
+			return Double.isNaN(way) ? incremental("XYZ".charAt(modal.plane().axis())) : way;
+		}
+
+		/** What a word of a level says under G91, mm; NaN where it is absolute, not known or scaled. */
+		public double incremental(char address) {
+			Setting word = cycle.word(address).orElse(Setting.NONE);
+			return modal.absolute() || modal.scaled() || !word.known() ? Double.NaN : word.value() * modal.unit().mm();
+		}
 	}
 
 	/**

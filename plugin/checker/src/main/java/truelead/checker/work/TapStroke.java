@@ -50,7 +50,8 @@ public record TapStroke(int order, Step step, Optional<Step> back, ToolUse tool,
 
 	/** Way of the tap from where it starts to the bottom, mm; NaN where not known. */
 	public double travel() {
-		return Math.abs(start - bottom);
+		double way = Math.abs(start - bottom);
+		return Double.isNaN(way) && step instanceof Step.Stroke stroke ? Math.abs(stroke.way()) : way;
 	}
 
 	/** -1 where the tap goes towards smaller numbers along the axis, the usual way, +1 otherwise. */

@@ -47,7 +47,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step) {
 		if (Double.isNaN(step.bottom()) || Double.isNaN(step.rLevel())) {
-			return Optional.empty();
+			return fromNowhere(stroke, step);
 		}
 		int into = into(stroke, step);
 		Figures figures = new Figures(stroke.modal().unit());
@@ -80,6 +80,18 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
 		}
 		return Optional.empty();
+	}
+
+	/** A subprogram by itself, whose levels count from one that is not known: the signs alone. */
+	private Optional<Draft> fromNowhere(TapStroke stroke, Step.Stroke step) {
+		Figures figures = new Figures(stroke.modal().unit());
+		char axis = "XYZ".charAt(step.modal().plane().axis());
+		if (axis == 'Z' && Double.isNaN(step.bottom()) && step.way() >= 0) {
+			return Optional.of(draft(step, axis, "Z" + level(step.way(), figures) + " counts from R under G91: the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
+		}
+		return axis == 'Z' && Double.isNaN(step.rLevel()) && step.incremental('R') > 1e-3
+				? Optional.of(draft(step, 'R', "R" + level(step.incremental('R'), figures) + " counts from the level before under G91: R lies above it, as absolute heights do; see the distance mode of the heights", figures))
+				: Optional.empty();
 	}
 
 	/** Which way the tap must go: as the drill went; else down along Z, and away from the level before along the others. */

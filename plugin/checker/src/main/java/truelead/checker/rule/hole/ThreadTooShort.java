@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
+import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -27,12 +29,22 @@ public final class ThreadTooShort extends HoleRule {
 			return;
 		}
 		Optional<Fact<Double>> wanted = tapping.wanted().depth().filter(Fact::stated);
+		wanted.ifPresent(depth -> tapping.strokes().typical().stream().filter(s -> Double.isNaN(s.bottom()) && s.travel() < depth.value() - Written.open(s.resolution()) - 1e-6)
+				.findFirst().ifPresent(stroke -> found.accept(fed(stroke, depth))));
 		TapDepth.shallowest(tapping).filter(d -> wanted.isPresent() && d.surfaceKnown()).ifPresent(depth -> {
 			double full = depth.tip() - depth.lead().atLeast(depth.pitch());
 			if (full < wanted.get().value() - Written.open(depth.stroke().resolution()) - 1e-6) {
 				found.accept(draft(depth, wanted.get()));
 			}
 		});
+	}
+
+	/** Levels that are not known, as in a subprogram by itself: the tap goes no deeper than it is fed. */
+	private Draft fed(TapStroke stroke, Fact<Double> wanted) {
+		Figures figures = new Figures(stroke.modal().unit());
+		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), "the tap is fed " + figures.length(stroke.travel()) + " from the R level, called out are "
+				+ figures.length(wanted.value()) + " of full thread: at least " + figures.length(wanted.value() - stroke.travel()) + " short; deeper by that, the tap's lead and the way from R to the surface")
+				.programmed("way of the tap", figures.length(stroke.travel()), stroke.block()).known("depth called out", figures.length(wanted.value()), wanted);
 	}
 
 	private Draft draft(TapDepth depth, Fact<Double> wanted) {

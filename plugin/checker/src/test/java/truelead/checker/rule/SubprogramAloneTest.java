@@ -1,0 +1,45 @@
+package truelead.checker.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A subprogram by itself taps in increments from a level that nobody knows: what can be said for certain is said all the same. */
+class SubprogramAloneTest {
+
+	private static List<String> found(String cycle) {
+		return SampleCheck.of("O1001 (M8X1.25 TAP, 20 DEEP)\nG21 M3 S500\n" + cycle + "\nX20.\nG90 G80\nM99\n").stream().filter(f -> f.severity() != Severity.INFORMATION)
+				.map(f -> f.rule() + " " + f.severity()).toList();
+	}
+
+	@Test
+	void theDepthIsNotKnownAndThatIsSaid() {
+		assertThat(found("G91 G84 X10. Z-27. R-3. F625.")).containsExactly("not-followed WARNING");
+	}
+
+	@Test
+	void theFeedIsHeldAgainstThePitchOverTheWayOfTheTap() {
+		assertThat(found("G91 G84 X10. Z-27. R-3. F600.")).containsExactlyInAnyOrder("feed-off-pitch ERROR", "not-followed WARNING");
+	}
+
+	@Test
+	void aWayShorterThanTheDepthCalledOutIsTooShort() {
+		assertThat(found("G91 G84 X10. Z-15. R-3. F625.")).containsExactlyInAnyOrder("thread-too-short ERROR", "not-followed WARNING");
+	}
+
+	@Test
+	void aDepthOfTheWrongSignThreadsNothing() {
+		assertThat(found("G91 G84 X10. Z27. R-3. F625.")).contains("plane-heights-wrong ERROR");
+	}
+
+	@Test
+	void anRThatCountsUpwardsIsAnAbsoluteOne() {
+		assertThat(found("G91 G84 X10. Z-27. R3. F625.")).contains("plane-heights-wrong ERROR");
+	}
+
+	@Test
+	void absoluteDepthsFromAnUnknownShiftSayNothingOfTheWay() {
+		assertThat(found("G90 G52 Z#500\nG84 X10. Z-15. R3. F600.")).doesNotContain("thread-too-short ERROR");
+	}
+}
