@@ -11,7 +11,7 @@ import truelead.audit.ExitStatus;
 import truelead.audit.Terminal;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
-import truelead.checker.thread.NearestSpelling;
+import truelead.checker.thread.NamedFamily;
 
 /** {@code truelead thread}: the limits of threads, their drills, pins, leads and holes, at the bench. */
 @Command(name = "thread", description = "Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with its source.",
@@ -60,8 +60,7 @@ public final class ThreadCommand implements Callable<Integer> {
 						+ "see the tables of the insert's maker");
 				continue;
 			}
-			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" is no thread that is known here; the nearest spellings: "
-					+ String.join(", ", NearestSpelling.of(text, SUGGESTIONS))));
+			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" " + NamedFamily.refusal(text, SUGGESTIONS)));
 		}
 		List<ThreadSheet> sheets = read.stream().map(ThreadSheet::of).toList();
 		if (report == Report.JSON) {

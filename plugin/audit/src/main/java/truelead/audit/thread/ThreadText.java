@@ -97,7 +97,7 @@ final class ThreadText {
 		sheet.tapDrill().ifPresentOrElse(d -> {
 			line("  drill for cutting %s (%s)%s; %s", d.name(), length(d.diameter()), percent(d), d.source());
 		}, () -> line("  drill for cutting: not in the table"));
-		boolean formed = !spec.system().pipe() && !spec.system().whitworthForm();
+		boolean formed = spec.system().formable();
 		if (formed && sheet.formDrill().isEmpty()) {
 			line("  hole for forming %s; no drill is made near it; Machinery's Handbook, 65 %% of thread",
 					length(FormHole.diameter(spec, FormHole.RECOMMENDED_PERCENT)));
@@ -116,8 +116,8 @@ final class ThreadText {
 		if (spec.system().taper()) {
 			return "";
 		}
-		if (spec.system().whitworthForm()) {
-			return String.format(Locale.ROOT, ", %.1f %% thread by 1.281 P", TapDrill.percentOfThread(spec, drill.diameter()));
+		if (!spec.system().formable()) {
+			return String.format(Locale.ROOT, ", %.1f %% thread by %.3f P", TapDrill.percentOfThread(spec, drill.diameter()), 2 * spec.system().depthOverPitch());
 		}
 		return String.format(Locale.ROOT, ", %.1f %% thread by 1.299 P, %.1f %% by the basic depth 1.083 P",
 				TapDrill.percentOfThread(spec, drill.diameter()), TapDrill.percentOfBasicDepth(spec, drill.diameter()));

@@ -67,6 +67,14 @@ class ThreadCommandTest {
 	}
 
 	@Test
+	void aFamilyKnownByNameAloneIsRefusedByName() {
+		Recorded ran = Recorded.run("thread", "VG8");
+
+		assertThat(ran.status()).isEqualTo(2);
+		assertThat(ran.err()).contains("\"VG8\" names a tyre valve thread of DIN 7756").contains("written by diameter and pitch");
+	}
+
+	@Test
 	void trapezoidsAndOtherFormsHaveTheLimitsOfTheirFormulas() {
 		JsonObject trapezoid = json("Tr 20x4 LH").get(0).getAsJsonObject();
 		JsonObject acme = json("1/2-10 ACME-2G").get(0).getAsJsonObject();

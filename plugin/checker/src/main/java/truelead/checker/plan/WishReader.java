@@ -15,7 +15,7 @@ import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Wish.Field;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
-import truelead.checker.thread.NearestSpelling;
+import truelead.checker.thread.NamedFamily;
 import truelead.checker.thread.ThreadSpec;
 
 /** Makes a request of what a person typed, or says of each field why it cannot be used. */
@@ -69,7 +69,7 @@ final class WishReader {
 		if (read.filter(Callout::wireInsert).isPresent()) {
 			problems.put(Field.CALLOUT, "\"" + typed + "\" is tapped oversize for a wire insert: no sizes of such threads are known here, and those of the plain thread are too small; see the tables of the insert's maker");
 		} else if (read.isEmpty()) {
-			problems.put(Field.CALLOUT, "\"" + typed + "\" is no thread that is known here; the nearest spellings: " + String.join(", ", NearestSpelling.of(typed, SUGGESTIONS)));
+			problems.put(Field.CALLOUT, "\"" + typed + "\" " + NamedFamily.refusal(typed, SUGGESTIONS));
 		}
 		return read.filter(callout -> !callout.wireInsert());
 	}

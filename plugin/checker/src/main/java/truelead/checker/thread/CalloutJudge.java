@@ -41,7 +41,7 @@ final class CalloutJudge {
 		}
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
-				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft())));
+				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft()) && !dated(i, t.draft())));
 			}
 		}
 		return callouts;
@@ -121,6 +121,11 @@ final class CalloutJudge {
 			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END;
 		}
 		return !wholeNumber(draft);
+	}
+
+	/** DATE 1/4-20, REV 10-24. */
+	private boolean dated(int i, ThreadDraft draft) {
+		return !draft.spec().system().metric() && !draft.named() && !threadWords && spokenOf(i, Meaning.DATE);
 	}
 
 	/** 10-24 and 1-8 could be dates or ranges. */

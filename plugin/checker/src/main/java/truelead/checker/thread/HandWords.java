@@ -24,8 +24,10 @@ final class HandWords {
 		return left == right ? Optional.empty() : Optional.of(left ? Hand.LEFT : Hand.RIGHT);
 	}
 
+	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
 	private boolean meant(int i, Part.Word word) {
-		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1);
+		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
+				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && speaksOfThread(i - 2);
 	}
 
 	private boolean speaksOfThread(int i) {

@@ -38,6 +38,10 @@ final class MetricReading {
 		if (p != null && plausible(size, ParsedNumbers.value(p.pitch))) {
 			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
 		}
+		if (p != null && p.TIMES() != null && inHundredths(size, ParsedNumbers.value(p.pitch))) {
+			double pitch = ParsedNumbers.value(p.pitch) / 100;
+			return Optional.of(draft(m, marks, thread(mj, size, pitch), List.of("pitch taken in hundredths, " + Decimals.plain(pitch, 2)), false));
+		}
 		Optional<ThreadSpec> inProse = pitchBeforeIn(m, mj, size);
 		if (inProse.isPresent()) {
 			ThreadDraft read = draft(m, marks, inProse.get(), List.of(), false);
@@ -51,6 +55,11 @@ final class MetricReading {
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
 		boolean times = p != null && p.pitch != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
+	}
+
+	/** M8X100, M20X150: French shops write the pitch in hundredths (common practice, no source); no thread is that deep. */
+	private static boolean inHundredths(double size, double number) {
+		return number > DEEPEST * size && number == Math.rint(number) && plausible(size, number / 100) && ThreadTable.standard().isStandard(ThreadSpec.metric(size, number / 100));
 	}
 
 	/** M16x2 IN A PLATE: the word IN behind a pitch of the series is a word of the sentence, not the unit of a depth. */

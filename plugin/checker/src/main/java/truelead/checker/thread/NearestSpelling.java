@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The right spellings that lie nearest to something that is no callout, for a message. */
-public final class NearestSpelling {
+final class NearestSpelling {
 	private static final int LONGEST = 24;
 	private static final List<String> EXAMPLES = List.of("M8x1.25-6H", "1/4-20 UNC-2B", "1/4-18 NPT", "G 1/2");
 
@@ -17,7 +17,7 @@ public final class NearestSpelling {
 	}
 
 	/** At most so many designations, the nearest by letters to change first; a few of every kind for a text that is like none. */
-	public static List<String> of(String text, int most) {
+	static List<String> of(String text, int most) {
 		String wanted = bare(text);
 		List<Candidate> candidates = new ArrayList<>();
 		for (ThreadSpec thread : ThreadTable.standard().all()) {

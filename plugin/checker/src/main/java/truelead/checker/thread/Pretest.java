@@ -38,7 +38,7 @@ final class Pretest {
 	private static boolean telling(String word) {
 		Optional<Meaning> meaning = TradeWords.words().meaning(word);
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, DATE, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

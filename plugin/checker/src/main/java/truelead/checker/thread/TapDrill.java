@@ -95,7 +95,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		OptionalDouble largest = limits.isPresent() ? limits.get().minorMaxMm() : OptionalDouble.empty();
 		double most = largest.orElse(least.getAsDouble() + 0.3 * spec.pitch());
 		double target = Math.min(Math.max(wanted, least.getAsDouble()), most);
-		String rule = spec.unit() == LengthUnit.MM ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
+		String rule = spec.system().metric() ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
 		return DrillSizes.nearest(target, least.getAsDouble(), most, spec.unit())
 				.map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.COMPUTED, rule));
 	}
