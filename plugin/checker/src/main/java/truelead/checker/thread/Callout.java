@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import truelead.checker.machine.LengthUnit;
 
 /**
  * A thread that a comment asks for.
@@ -21,4 +22,21 @@ import java.util.OptionalInt;
  */
 public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, Optional<HoleEnd> holeEnd,
 		Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
+
+	/** No hole is tapped deeper, in diameters. */
+	private static final double DEEPEST = 10;
+
+	/**
+	 * A length of the callout, mm. A bare number is in the program's unit, unless it is less than a pitch or more than 10 diameters there and neither in
+	 * the unit of the thread: .50 DEEP behind #10-32 in a metric program is half an inch (common practice, no source).
+	 */
+	public double mm(Dimension length, LengthUnit unitOfProgram) {
+		double there = length.mm(unitOfProgram);
+		double own = length.mm(spec.unit());
+		return !sound(there) && sound(own) ? own : there;
+	}
+
+	private boolean sound(double mm) {
+		return mm >= spec.pitch() && mm <= DEEPEST * spec.diameter();
+	}
 }

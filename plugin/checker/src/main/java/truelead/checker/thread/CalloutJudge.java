@@ -173,7 +173,9 @@ final class CalloutJudge {
 		ThreadSpec pitched = withPitchBehind(i, draft);
 		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
 		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts());
-		OptionalInt written = draft.count().isPresent() ? draft.count() : t.count();
+		// in 3 5/16-18 TAP the 3 may be the tool's number
+		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
+		OptionalInt written = counted ? draft.count() : t.count();
 		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
 				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
 		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end, new WallWords(parts).wall(spec),

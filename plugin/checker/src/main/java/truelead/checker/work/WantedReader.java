@@ -119,7 +119,7 @@ final class WantedReader {
 		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
 				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
-				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, d.mm(commentary.unit())))));
+				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, c.callout().mm(d, commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> first(alike, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import truelead.checker.machine.LengthUnit;
 
 /** What shops write on drawings, in tool names and tables: a line each in callouts.txt, with the thread that it means, or none. */
 class ShopCalloutsTest {
@@ -36,6 +37,22 @@ class ShopCalloutsTest {
 	void severalStartsLeadByAsManyPitches() {
 		assertThat(CalloutReader.read("1/2-10 ACME 2 START").get(0).spec().lead()).isEqualTo(5.08);
 		assertThat(CalloutReader.read("TR 20x8(P4)").get(0).spec().lead()).isEqualTo(8);
+	}
+
+	@Test
+	void aNumberBeforeAFractionCountsHolesOnlyWhereHolesAreSpokenOf() {
+		assertThat(CalloutReader.read("3  5/16-18 TAP").get(0).count()).isEmpty();
+		assertThat(CalloutReader.read("TAP 4 1/4-20 HOLES").get(0).count()).hasValue(4);
+	}
+
+	@Test
+	void aBareDepthThatIsAbsurdInTheProgramsUnitIsInTheThreads() {
+		Callout inch = CalloutReader.read("10-32 UNF-2B .50 DEEP").get(0);
+		Callout metric = CalloutReader.read("M8 TAP 20 DEEP").get(0);
+
+		assertThat(inch.mm(inch.depth().orElseThrow(), LengthUnit.MM)).isEqualTo(12.7);
+		assertThat(metric.mm(metric.depth().orElseThrow(), LengthUnit.INCH)).isEqualTo(20);
+		assertThat(metric.mm(metric.depth().orElseThrow(), LengthUnit.MM)).isEqualTo(20);
 	}
 
 	@ParameterizedTest
