@@ -174,6 +174,34 @@ class AuditViewTest {
 	}
 
 	@Test
+	void theProgramInTheEditorIsAuditedBesideWhatIsChosenElsewhere() {
+		OpenProgram program = OpenProgram.open(project.getFile("slow.nc"));
+		program.waitFor("F500");
+		Screen.chord(SWT.CTRL | SWT.ALT, 'a');
+		Screen.waitUntil("the end of the audit, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith("1 program, 1 threading operation: 1 error, "));
+		assertThat(AuditScreen.programs()).singleElement().asString().startsWith("shop/slow.nc \u2013 Do not run");
+	}
+
+	@Test
+	void theReportIsWrittenAtOnceByTheMenu(@TempDir Path folder) throws Exception {
+		OpenProgram program = OpenProgram.open(project.getFile("slow.nc"));
+		program.waitFor("F500");
+		Path report = folder.resolve("slow.html");
+		Dialogs.inDialog("Write Report", () -> {
+			Screen.type(report.toString());
+			Screen.press(0, SWT.CR, '\r');
+		}, () -> {
+			Screen.chord(SWT.ALT, 'g');
+			for (int key = 0; key < 9; key++) {
+				Screen.press(0, SWT.ARROW_DOWN);
+			}
+			Screen.press(0, SWT.CR, '\r');
+		});
+		Screen.waitUntil("the report, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith(report + " written. 1 program"));
+		assertThat(Files.readString(report)).contains("Do not run", "F500 at S520");
+	}
+
+	@Test
 	void whereThereIsNoProgramTheViewSaysHowToChooseSome() throws CoreException {
 		empty();
 		AuditScreen.start(project);

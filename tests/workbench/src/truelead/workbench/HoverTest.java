@@ -60,6 +60,16 @@ class HoverTest {
 	}
 
 	@Test
+	void theNoteBehindABlockIsToldWholeThoughItsLineIsShort() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("note-told.nc", Programs.GOOD));
+		Screen.idle(1000);
+		program.caretBehind("G99 G84 Z-1");
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("the note, not " + told(), () -> told().stream().anyMatch(line -> line.matches("M6x1 \u00b7 520 \u00d7 1\\.000 = 520 \u2713 \u00b7 14\\.5 mm deep, [0-9.]+ mm below the tap")));
+		Screen.press(0, SWT.ESC, SWT.ESC);
+	}
+
+	@Test
 	void aFindingsOtherBlocksAreReachedFromItByKeys() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("reach.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
 		program.waitFor("14.5 mm deep");

@@ -45,7 +45,7 @@ public abstract class ScopedPage extends PreferencePage implements IWorkbenchPre
 			GridDataFactory.fillDefaults().grab(true, false).applyTo(own);
 			if (project().isPresent()) {
 				Link workspace = new Link(line, SWT.NONE);
-				workspace.setText("<a>Workspace settings...</a>");
+				workspace.setText("<a>Workspace settings\u2026</a>");
 				workspace.addSelectionListener(SelectionListener.widgetSelectedAdapter(
 						pressed -> PreferencesUtil.createPreferenceDialogOn(getShell(), id, new String[] { id }, Map.of()).open()));
 			}
