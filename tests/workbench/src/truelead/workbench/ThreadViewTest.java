@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -116,6 +117,28 @@ class ThreadViewTest {
 		assertThat(labels().get(1).getToolTipText()).contains("20 mm", "20.04 mm", "18.5 mm", "12 mm");
 		assertThat(texts()).contains("made by thread milling, line 15", "cut diameter 20.04 mm").anyMatch(row -> row.startsWith("a turn advances 1.500 mm, the thread needs 1.500 mm"))
 				.anyMatch(row -> row.startsWith("limits 6H: minor diameter 18.376 mm to 18.676 mm") && row.contains("ISO 965-1"));
+	}
+
+	@Test
+	void theDrawingIsDrawnAnewForAScreenOfTwiceTheZoom() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("sharp.nc", Programs.GOOD));
+		program.caretBehind("G84");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the drawing", () -> labels().get(1).getImage() != null);
+		ImageData plain = labels().get(1).getImage().getImageData(100);
+		ImageData twice = labels().get(1).getImage().getImageData(200);
+		assertThat(twice.width).isBetween(2 * plain.width - 2, 2 * plain.width + 2);
+		assertThat(finerThanDoubled(twice)).as("places where pixels of one doubled pixel differ").isGreaterThan(500);
+	}
+
+	private static int finerThanDoubled(ImageData picture) {
+		int finer = 0;
+		for (int x = 0; x + 1 < picture.width; x += 2) {
+			for (int y = 0; y + 1 < picture.height; y += 2) {
+				finer += picture.getPixel(x, y) != picture.getPixel(x + 1, y) || picture.getPixel(x, y) != picture.getPixel(x, y + 1) ? 1 : 0;
+			}
+		}
+		return finer;
 	}
 
 	@Test
