@@ -55,6 +55,7 @@ final class Place {
 	/** The same place in the same frames, by itself. */
 	Place(MachineState state, Place other) {
 		this.state = state;
+		turning = other.turning;
 		nextFrame = other.nextFrame;
 		frames.putAll(other.frames);
 		offsetData.putAll(other.offsetData);
