@@ -86,6 +86,11 @@ final class Stays {
 		return commentary.main().file().text().lineCount() - 1;
 	}
 
+	/** Whether a program of the file changes tools. */
+	boolean changes(int part) {
+		return changesIn[part] > 0;
+	}
+
 	/** Whether a tool's program of the file changes to no other tool. */
 	boolean onlyTool(ToolLog tool) {
 		return changesIn[tool.part()] == 1;

@@ -77,9 +77,12 @@ final class ToolBook {
 		return listed.getOrDefault(pocket(log), List.of());
 	}
 
-	/** Where the list speaks of a tool: in its own program's, or in the first program's where that has none. */
+	/** Where the list speaks of a tool: in its own program's, or in the first program's where that has none; the only tool listed where none is called. */
 	private Pocket pocket(ToolLog log) {
-		return new Pocket(listing.contains(log.part()) ? log.part() : 0, number(log));
+		int part = listing.contains(log.part()) ? log.part() : 0;
+		boolean called = number(log) >= 0 || log.change().isPresent() || stays.changes(log.part());
+		List<Pocket> all = called ? List.of() : list.keySet().stream().filter(pocket -> pocket.part() == part).limit(2).toList();
+		return all.size() == 1 ? all.get(0) : new Pocket(part, number(log));
 	}
 
 	/** The stay with everything that is known of its tool. */

@@ -95,7 +95,7 @@ final class WantedReader {
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
 		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title(draft.log.part()).of(cut) : Optional.empty();
-		return result(draft, notes, all, called, surface, titled, () -> Implied.thread(cut));
+		return result(draft, notes, all, called, surface, titled, () -> SizedTap.thread(draft.tool.facts(), cut).or(() -> Implied.thread(cut)));
 	}
 
 	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,

@@ -19,6 +19,9 @@ import truelead.checker.work.Work;
 /** The cutter is pulled out along the axis while its teeth still stand in the thread: it must come back inside the minor diameter first (geometry). */
 public final class ExitScarsThread implements Rule {
 
+	/** How far from the wall a cutter at least goes to be off it, mm: less than any thread is deep. */
+	private static final double OFF_THE_WALL = 0.05;
+
 	@Override
 	public String name() {
 		return "exit-scars-thread";
@@ -29,7 +32,9 @@ public final class ExitScarsThread implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			if (thread.isPresent() && cutter.isPresent()) {
+			if (thread.isEmpty() && MillFacts.calledThreadMill(operation)) {
+				operation.passes().stream().filter(pass -> !pass.external()).forEach(pass -> fromTheWall(work, operation, pass, found));
+			} else if (thread.isPresent() && cutter.isPresent()) {
 				operation.passes().stream().filter(pass -> !pass.external())
 						.forEach(pass -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), found));
 			}
@@ -48,9 +53,29 @@ public final class ExitScarsThread implements Rule {
 		return last;
 	}
 
+	private static Point leaves(MillPass pass) {
+		Step last = lastInTheHole(pass);
+		return last instanceof Step.Arc arc ? arc.to() : last instanceof Step.Move move ? move.to() : pass.last().to();
+	}
+
+	/** Of a thread that nobody names the minor diameter is not known, but a cutter that has not come off the wall at all scars it whatever it is. */
+	private void fromTheWall(Work work, ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
+		Point leaves = leaves(pass);
+		double level = leaves.along(pass.axis());
+		double surface = operation.wanted().surface().value();
+		if (!(level < surface) || !(HelixForm.of(pass).fromAxis(leaves) > pass.radius() - OFF_THE_WALL) || work.cutsAtUnknownPlaces()) {
+			return;
+		}
+		Figures figures = new Figures(work.shop().unit().value());
+		Step last = lastInTheHole(pass);
+		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"), "the cutter leaves along the axis " + figures.length(surface - level)
+				+ " below the surface from the wall that it has cut: it scars the thread all the way up; lead out to the centre first").on(operation)
+				.programmed("radius of the path there", figures.length(HelixForm.of(pass).fromAxis(leaves)), last.block()).finding());
+	}
+
 	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, double cutter, Consumer<Finding> found) {
 		Step last = lastInTheHole(pass);
-		Point leaves = last instanceof Step.Arc arc ? arc.to() : last instanceof Step.Move move ? move.to() : pass.last().to();
+		Point leaves = leaves(pass);
 		HelixForm form = HelixForm.of(pass);
 		double level = leaves.along(pass.axis());
 		double surface = operation.wanted().surface().value();

@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
@@ -18,6 +19,8 @@ import truelead.checker.work.Work;
 public final class HelixUneven implements Rule {
 
 	private static final double ALLOWED = 0.05;
+	/** One arc in so many at most may be off where the lead is told by the others. */
+	private static final int FEW = 3;
 
 	@Override
 	public String name() {
@@ -27,11 +30,23 @@ public final class HelixUneven implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			if (operation.wanted().statedThread().isPresent()) {
-				double lead = operation.wanted().statedThread().orElseThrow().value().lead();
-				operation.passes().stream().filter(pass -> pass.helix().size() > 1).forEach(pass -> look(work, operation, pass, lead, found));
+			OptionalDouble stated = operation.wanted().statedThread().map(thread -> OptionalDouble.of(thread.value().lead())).orElse(OptionalDouble.empty());
+			for (MillPass pass : operation.passes()) {
+				OptionalDouble lead = stated.isPresent() ? stated : MillFacts.calledThreadMill(operation) ? kept(pass) : OptionalDouble.empty();
+				if (lead.isPresent() && pass.helix().size() > 1) {
+					look(work, operation, pass, lead.getAsDouble(), found);
+				}
 			}
 		}
+	}
+
+	/** The lead that all arcs but a few keep, of a thread that nobody names, mm; empty where no such is told. */
+	private static OptionalDouble kept(MillPass pass) {
+		HelixForm form = HelixForm.of(pass);
+		double[] leads = pass.helix().stream().mapToDouble(arc -> form.advance(arc) * 2 * Math.PI / form.angle(arc)).sorted().toArray();
+		double median = leads[leads.length / 2];
+		long off = pass.helix().stream().filter(arc -> off(form, pass, arc, median)).count();
+		return median > 0 && off * FEW <= leads.length ? OptionalDouble.of(median) : OptionalDouble.empty();
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, double wanted, Consumer<Finding> found) {
@@ -39,14 +54,17 @@ public final class HelixUneven implements Rule {
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double lead = pass.helix().stream().anyMatch(arc -> !off(form, pass, arc, wanted)) ? wanted : form.lead();
 		Step.Arc worst = null;
+		Step.Arc before = null;
 		double most = 0;
 		for (Step.Arc arc : pass.helix()) {
-			double share = lead * form.angle(arc) / (2 * Math.PI);
-			double error = Math.abs(form.advance(arc) - share);
-			if (off(form, pass, arc, lead) && error > most) {
-				worst = arc;
+			double error = error(form, arc, lead);
+			if (off(form, pass, arc, lead) && Math.abs(error) > Math.abs(most)) {
+				// a wrong level makes two arcs uneven, too long and too short by as much: the one that ends there says it
+				boolean ends = before != null && pass.modal().absolute() && Math.abs(error(form, before, lead) + error) < 2 * HelixForm.open(arc, arc.resolution()) + 1e-6;
+				worst = ends ? before : arc;
 				most = error;
 			}
+			before = arc;
 		}
 		if (worst == null) {
 			return;
@@ -57,11 +75,15 @@ public final class HelixUneven implements Rule {
 		String message = "this arc of " + degrees + " degrees advances " + figures.fine(form.advance(worst)) + ", its share of the lead "
 				+ figures.advance(lead) + " is " + figures.fine(share) + ": " + figures.fine(Math.abs(form.advance(worst) - share))
 				+ " off, the thread is drunken; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here";
-		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
-				.programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block())
-				.known("the callout", operation.wanted().statedThread().orElseThrow().value().designation(),
-						operation.wanted().statedThread().orElseThrow())
-				.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn").finding());
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
+				.programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
+		operation.wanted().statedThread().ifPresentOrElse(thread -> draft.known("the callout", thread.value().designation(), thread),
+				() -> draft.from("lead", figures.advance(lead), "the other arcs of the pass, no thread is named"));
+		found.accept(draft.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn").finding());
+	}
+
+	private static double error(HelixForm form, Step.Arc arc, double lead) {
+		return form.advance(arc) - lead * form.angle(arc) / (2 * Math.PI);
 	}
 
 	private static boolean off(HelixForm form, MillPass pass, Step.Arc arc, double lead) {

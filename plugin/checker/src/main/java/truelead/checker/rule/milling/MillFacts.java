@@ -8,6 +8,7 @@ import truelead.checker.machine.Location;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -24,6 +25,11 @@ final class MillFacts {
 	/** The thread a person named, where it is cylindrical. */
 	static Optional<ThreadSpec> parallelThread(ThreadMilling operation) {
 		return operation.wanted().statedThread().map(Fact::value).filter(t -> t.taperOnDiameter() == 0);
+	}
+
+	/** Whether a person calls the tool a thread mill, so that its helix is a thread though nobody says which. */
+	static boolean calledThreadMill(ThreadMilling operation) {
+		return operation.tool().facts().kind().filter(kind -> kind.stated() && kind.value() == ToolKind.THREAD_MILL).isPresent();
 	}
 
 	/** The cutter's diameter, mm. */
