@@ -2,11 +2,15 @@ package truelead.checker.thread;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import truelead.checker.machine.LengthUnit;
 
 /** Finds the number in a comment that is a tool's diameter: DRILL 5.0, 13/64 DRILL, LETTER F, END MILL 10 DIA. */
 final class ToolSize {
 	private static final int REACH = 3;
+	private static final int LARGEST_SCREW = 12;
 
 	private final List<Part> parts;
 
@@ -16,9 +20,13 @@ final class ToolSize {
 
 	/** The diameter of the tool named at a part; empty where none is said. */
 	Optional<Dimension> of(ToolKind kind, int at) {
-		Optional<Dimension> said = nearest(at, kind != ToolKind.CENTRE_DRILL);
-		if (said.isPresent() || kind.tap()) {
+		Optional<Dimension> said = nearest(at, kind != ToolKind.CENTRE_DRILL && !kind.tap());
+		if (said.isPresent()) {
 			return said;
+		}
+		if (kind.tap()) {
+			boolean named = parts.stream().anyMatch(Part.Thread.class::isInstance);
+			return named ? Optional.empty() : screw(at).or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false));
 		}
 		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty()) : Optional.empty();
 		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true));
@@ -37,6 +45,14 @@ final class ToolSize {
 			}
 		}
 		return best;
+	}
+
+	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
+	private Optional<Dimension> screw(int at) {
+		return Stream.of(at - 1, at + 1).filter(i -> i >= 0 && i < parts.size()).map(parts::get).filter(Part.Amount.class::isInstance).map(Part.Amount.class::cast)
+				.filter(gauge -> gauge.role() == Part.Role.GAUGE).findFirst()
+				.flatMap(gauge -> IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n).equals(OptionalDouble.of(gauge.dimension().value()))).findFirst())
+				.map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
 	}
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {

@@ -22,6 +22,8 @@ final class SizedTap {
 	/** How far a drill may be from D - P to be made for that pitch alone, a part of the pitch; and how much farther it must be from the next. */
 	private static final double MADE_FOR = 0.12;
 	private static final double APART = 2;
+	/** A number that the hole is smaller than this part of is something else than the tap's diameter. */
+	private static final double LEAST_HOLE = 0.6;
 
 	private final AsCut cut;
 	private final List<ThreadSpec> inUse;
@@ -35,7 +37,8 @@ final class SizedTap {
 	/** The thread, by who says the diameter; empty where nobody does, or neither feed nor drill tells the pitch. */
 	static Optional<Fact<ThreadSpec>> thread(ToolFacts tool, AsCut cut) {
 		Optional<Fact<Double>> diameter = tool.diameter().filter(Fact::stated);
-		if (!tool.isTap() || diameter.isEmpty() || !(cut.lead() > 0)) {
+		boolean other = diameter.isPresent() && cut.drill().filter(drill -> drill < LEAST_HOLE * diameter.get().value()).isPresent();
+		if (!tool.isTap() || diameter.isEmpty() || other || !(cut.lead() > 0)) {
 			return Optional.empty();
 		}
 		SizedTap tap = new SizedTap(diameter.get().value(), cut);

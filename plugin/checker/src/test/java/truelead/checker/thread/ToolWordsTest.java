@@ -49,6 +49,19 @@ class ToolWordsTest {
 		assertThat(CalloutReader.bareSize(comment)).isEmpty();
 	}
 
+	/** A tap of which the thread is not said, but its size; the number of a screw is no drill's gauge (ASME B1.1). */
+	@ParameterizedTest
+	@CsvSource({"6. TAP RH, 6, ", "TAP 6.0, 6, ", "6MM TAP, 6, MM", "8MM TAP 1.25, 8, MM", "1/4 TAP, 0.25, INCH", ".25 TAP, 0.25, ", "#10 TAP, 0.19, INCH", "TAP NO. 8, 0.164, INCH", "TAP D6, 6, "})
+	void theSizeOfATap(String comment, double size, LengthUnit unit) {
+		assertThat(tool(comment).diameter()).hasValue(new Dimension(size, java.util.Optional.ofNullable(unit)));
+	}
+
+	@ParameterizedTest
+	@CsvSource({"TAP RH 6", "TAP .5 DEEP", "M8X1.25 TAP", "TAP 5"})
+	void noSizeOfATap(String comment) {
+		assertThat(tool(comment).diameter()).isEmpty();
+	}
+
 	/** Programs that a machine wrote number their operations so, tapping too. */
 	@ParameterizedTest
 	@CsvSource({"Drill2", "DRILL12", "Bohren3", "Perçage1"})
