@@ -51,8 +51,7 @@ toolItem
     : T EQUALS? NUMBER                                     # toolNumber
     | NUMBER                                               # toolNumber
     | diameter                                             # toolDiameter
-    | LEAD EQUALS? NUMBER ( unit | TURNS )?                # toolLead
-    | LEAD FORM? EQUALS? ( WORD | D )                      # toolLeadForm
+    | LEAD EQUALS? lead                                    # toolLead
     | REACH EQUALS? length                                 # toolReach
     | ( TEETH | FLUTES ) EQUALS? NUMBER                    # toolTeeth
     | NUMBER ( TEETH | FLUTES )                            # toolTeeth
@@ -67,6 +66,23 @@ toolItem
     | HOLDER? EQUALS? holder HOLDER? ( EQUALS? length )?   # toolHolder
     | LIMIT EQUALS? free                                   # toolLimit
     | free                                                 # toolFree
+    ;
+
+/* As the trade writes it: 2.5, 2-3 threads, 3 mm, C, FORM C, DIN 2197 FORM C (2-3), modified bottoming. A cell of a tool list holds nothing else. */
+lead
+    : ( leadCount | leadWord )+
+    ;
+
+leadCell
+    : lead EOF
+    ;
+
+leadCount
+    : NUMBER ( ( TO | OTHER )? NUMBER )? unit?
+    ;
+
+leadWord
+    : WORD | D | X | BOTTOM | FORM | TURNS | THREAD | PITCH | LEAD | EQUALS | COLON | OTHER
     ;
 
 stockItem
@@ -172,6 +188,7 @@ SYNCHRO   : 'SYNCHRO' | 'SYNC' ;
 SELF      : 'SELF' ;
 REVERSING : 'REVERSING' ;
 LIMIT     : 'LIMIT' ;
+TO        : 'TO' ;
 HRC       : 'HRC' | 'RC' ;
 HB        : 'HB' | 'HBW' | 'BHN' ;
 HV        : 'HV' ;

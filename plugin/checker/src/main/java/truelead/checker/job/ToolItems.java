@@ -3,7 +3,7 @@ package truelead.checker.job;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import truelead.checker.thread.HolderKind;
-import truelead.checker.thread.LeadForm;
+import truelead.checker.thread.ToolKind;
 
 /** Reads the items of a TOOL note into tool facts. */
 final class ToolItems {
@@ -61,9 +61,7 @@ final class ToolItems {
 		} else if (item instanceof NoteParser.ToolLimitContext given) {
 			facts.limit = Optional.of(items.fact(NoteItems.text(given.free()), item));
 		} else if (item instanceof NoteParser.ToolLeadContext given) {
-			lead(given);
-		} else if (item instanceof NoteParser.ToolLeadFormContext given) {
-			return leadForm(given);
+			return lead(given);
 		} else if (item instanceof NoteParser.ToolHolderContext given) {
 			facts.holder = Optional.of(items.fact(holder(given), item));
 		} else {
@@ -72,20 +70,11 @@ final class ToolItems {
 		return true;
 	}
 
-	private void lead(NoteParser.ToolLeadContext given) {
-		double value = NoteItems.number(given.NUMBER().getText());
-		if (given.unit() == null) {
-			facts.leadTurns = Optional.of(items.fact(value, given));
-		} else {
-			facts.leadLength = Optional.of(items.fact(value * items.unit(given.unit()).mm(), given));
-		}
-	}
-
-	private boolean leadForm(NoteParser.ToolLeadFormContext given) {
-		String name = given.WORD() != null ? given.WORD().getText() : given.D().getText();
-		Optional<LeadForm> form = LeadForm.of(name, false).or(() -> LeadForm.of(name, true));
-		form.ifPresent(f -> facts.leadTurns = Optional.of(items.fact(f.typicalThreads(), given)));
-		return form.isPresent();
+	private boolean lead(NoteParser.ToolLeadContext given) {
+		Optional<TapLead> lead = TapLead.of(given.lead(), facts.kind.filter(kind -> kind.value() == ToolKind.FORM_TAP).isPresent());
+		lead.flatMap(TapLead::turns).ifPresent(turns -> facts.leadTurns = Optional.of(items.fact(turns, given)));
+		lead.flatMap(TapLead::length).ifPresent(length -> facts.leadLength = Optional.of(items.fact(length, given)));
+		return lead.isPresent() || free(given);
 	}
 
 	private Holder holder(NoteParser.ToolHolderContext given) {

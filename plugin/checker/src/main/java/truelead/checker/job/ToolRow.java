@@ -7,7 +7,6 @@ import java.util.Optional;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
 import truelead.checker.thread.HolderKind;
-import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
 
@@ -53,9 +52,12 @@ final class ToolRow {
 
 	private void lead() {
 		cell(ToolColumn.LEAD).ifPresent(text -> {
-			boolean forming = facts.kind.filter(k -> k.value() == ToolKind.FORM_TAP).isPresent();
-			Optional<LeadForm> form = LeadForm.of(text, forming);
-			facts.leadTurns = form.isPresent() ? Optional.of(fact(form.get().typicalThreads(), text)) : number(ToolColumn.LEAD);
+			Optional<TapLead> lead = TapLead.ofCell(text, facts.kind.filter(k -> k.value() == ToolKind.FORM_TAP).isPresent());
+			facts.leadTurns = lead.flatMap(TapLead::turns).map(turns -> fact(turns, text));
+			facts.leadLength = lead.flatMap(TapLead::length).map(length -> fact(length, text));
+			if (lead.isEmpty()) {
+				bad(ToolColumn.LEAD, text, "threads such as 2.5 or 2-3, a length with its unit, or a form such as C or BOTTOMING");
+			}
 		});
 	}
 

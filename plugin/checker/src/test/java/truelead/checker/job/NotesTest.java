@@ -74,6 +74,13 @@ class NotesTest {
 		assertThat(tool.facts().leadTurns().orElseThrow().value()).isEqualTo(2);
 	}
 
+	@ParameterizedTest
+	@ValueSource(strings = { "LEAD FORM C", "LEAD C", "LEAD=FORM C", "LEAD 2-3 THREADS", "LEAD 2 TO 3", "LEAD FORM C 2-3", "LEAD C FORM" })
+	void aLeadInTheWordsOfTheTrade(String lead) {
+		Note.OfTool tool = (Note.OfTool) note("TOOL: T5, M8X1.25 TAP, " + lead);
+		assertThat(tool.facts().leadTurns().orElseThrow().value()).isEqualTo(2.5);
+	}
+
 	@Test
 	void stockAndHardness() {
 		Stock stock = ((Note.OfStock) note("STOCK: STEEL, 28 HRC")).stock().value();

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
@@ -32,6 +35,48 @@ class ToolListTest {
 		assertThat(job.tool(7).diameter().orElseThrow().value()).isCloseTo(5.1054, within(1e-9));
 		assertThat(job.tool(7).pointAngle().orElseThrow().value()).isCloseTo(Math.toRadians(135), within(1e-9));
 		assertThat(job.tool(7).reach().orElseThrow().value()).isCloseTo(38.1, within(1e-9));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "C", "c", "FORM C", "form C", "Form-C", "FORM: C", "C FORM", "type c", "DIN 2197 C", "FORM C (2-3)", "C 2-3", "C/2-3", "2-3", "2 - 3", "2\u20133", "2 to 3", "2-3 threads", "2-3 THDS",
+			"2,5", "2.5", "2.5P", "2.5 x P", "2-3 Gang", "Anschnitt C", "C, 2-3 threads", "2.5 turns" })
+	void aLeadOfTwoToThreeThreadsAsShopsWriteIt(String lead) {
+		Job job = job("TOOL;KIND;THREAD;LEAD", "3;TAP;M8X1.25;" + lead);
+		assertThat(job.remarks()).isEmpty();
+		assertThat(job.tool(3).leadTurns().orElseThrow().value()).isEqualTo(2.5);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "bottoming,1.5", "BOTTOM,1.5", "btm,1.5", "BOTTOMING TAP,1.5", "plug,4", "Plug chamfer,4", "taper,8.5", "modified bottoming,2.25", "MOD BOTTOMING,2.25", "semi-bottoming,2.25",
+			"plug (3-5),4", "FORM B,4.5", "E 1.5-2,1.75", "form d,4.25", "FORM A 6-8,7" })
+	void theNamesOfLeads(String lead, double threads) {
+		Job job = job("TOOL;KIND;THREAD;LEAD", "3;TAP;1/4-20 UNC;" + lead);
+		assertThat(job.remarks()).isEmpty();
+		assertThat(job.tool(3).leadTurns().orElseThrow().value()).isEqualTo(threads);
+	}
+
+	@Test
+	void aFormingTapHasTheLeadsOfFormingTaps() {
+		Job job = job("TOOL;KIND;LEAD", "3;FORM TAP;FORM D", "4;FORM TAP;plug");
+		assertThat(job.tool(3).leadTurns().orElseThrow().value()).isEqualTo(4.5);
+		assertThat(job.tool(4).leadTurns().orElseThrow().value()).isEqualTo(4);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "2.5 mm,2", "0.1 in,2.032", "2-3mm,2", "'2,5 mm',2" })
+	void aLeadWithAUnitIsALength(String lead, double threads) {
+		Job job = job("TOOL;THREAD;LEAD", "3;M8X1.25;" + lead);
+		assertThat(job.remarks()).isEmpty();
+		assertThat(job.tool(3).leadTurns().orElseThrow().value()).isCloseTo(threads, within(1e-9));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "FORM X", "long", "0", "500", "2-3 4-5", "FORM", "bottoming plug", "-", "C D" })
+	void whatIsNoLeadIsSaid(String lead) {
+		Job job = job("TOOL;LEAD", "3;" + lead);
+		assertThat(job.remarks()).extracting(Remark::message).containsExactly("\"" + lead
+				+ "\" in column LEAD is not understood; threads such as 2.5 or 2-3, a length with its unit, or a form such as C or BOTTOMING is expected");
+		assertThat(job.tool(3).leadTurns()).isEmpty();
 	}
 
 	@Test
