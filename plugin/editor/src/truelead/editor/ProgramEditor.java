@@ -20,6 +20,7 @@ import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.LiveCheck;
 import truelead.editor.fix.FixAtRuler;
 import truelead.editor.folding.FoldingActions;
+import truelead.editor.folding.FoldingViewer;
 import truelead.editor.folding.ProgramFolding;
 import truelead.editor.look.OperationNotes;
 import truelead.editor.look.VisibleColours;
@@ -67,7 +68,7 @@ public final class ProgramEditor extends TextEditor {
 	protected ISourceViewer createSourceViewer(Composite parent, IVerticalRuler ruler, int styles) {
 		fAnnotationAccess = getAnnotationAccess();
 		fOverviewRuler = createOverviewRuler(getSharedColors());
-		ISourceViewer viewer = new ProjectionViewer(parent, ruler, getOverviewRuler(), isOverviewRulerVisible(), styles);
+		ISourceViewer viewer = new FoldingViewer(parent, ruler, getOverviewRuler(), isOverviewRulerVisible(), styles);
 		getSourceViewerDecorationSupport(viewer);
 		return viewer;
 	}

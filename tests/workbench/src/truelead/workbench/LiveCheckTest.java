@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Random;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.SWT;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -92,6 +95,30 @@ class LiveCheckTest {
 			assertThat(OpenProgram.markers(file, OURS)).filteredOn(message -> message.startsWith("F500")).hasSize(1);
 		}
 		assertThat(program.waitFor("F500").under()).isEqualTo("F500");
+	}
+
+	/** The check is told of edits, not of texts: one that it missed would put what it finds elsewhere from then on. */
+	@Test
+	void whateverIsPutInTakenOutAndTakenBackTheFindingSaysTheFeedThatStandsThere() throws BadLocationException {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("edits.nc", Programs.WRONG_FEED));
+		IDocument document = program.document();
+		Random random = new Random(6);
+		for (int round = 0; round < 12; round++) {
+			for (int edit = 0; edit < 6; edit++) {
+				int line = document.getLineOffset(2 + random.nextInt(2));
+				switch (random.nextInt(5)) {
+					case 0 -> document.replace(line, 0, "(SIDE " + edit + ")\r\n");
+					case 1 -> document.replace(line, 0, "(UP)\n".repeat(1 + random.nextInt(200)));
+					case 2 -> document.replace(line, Math.max(0, document.getLineOffset(document.getNumberOfLines() - 24) - line), "");
+					case 3 -> document.set(!document.get().contains("G17") ? document.get() : "%\nO1 (FOUR M6 HOLES)\n(ANEW)\n(ANEW)\n" + document.get().substring(document.get().indexOf("G17")));
+					default -> Screen.chord(SWT.CTRL, 'z');
+				}
+			}
+			String feed = "F" + (400 + random.nextInt(100));
+			int at = document.get().indexOf(" R5. F") + 5;
+			document.replace(at, 4, feed);
+			assertThat(program.waitFor(feed + " ").under()).isEqualTo(feed);
+		}
 	}
 
 	@Test

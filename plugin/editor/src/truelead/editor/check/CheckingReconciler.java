@@ -40,6 +40,7 @@ public final class CheckingReconciler extends MonoReconciler {
 		InstanceScope.INSTANCE.getNode(EditorIds.BUNDLE).removePreferenceChangeListener(workspaceSettings);
 		ResourcesPlugin.getWorkspace().removeResourceChangeListener(projectSettings);
 		super.uninstall();
+		check.leave();
 	}
 
 	private void changed(IResourceChangeEvent event) {

@@ -20,6 +20,7 @@ public final class CheckingStrategy implements IReconcilingStrategy, IReconcilin
 	@Override
 	public void setDocument(IDocument document) {
 		this.document = document;
+		check.follow(document);
 	}
 
 	@Override

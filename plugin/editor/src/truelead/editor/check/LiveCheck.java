@@ -24,6 +24,7 @@ public final class LiveCheck {
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private final EditedProgram open = new EditedProgram();
 	private volatile CheckedText last;
+	private volatile Optional<EditTrail> trail = Optional.empty();
 	private volatile Runnable again = () -> {
 	};
 
@@ -62,13 +63,26 @@ public final class LiveCheck {
 		return Optional.ofNullable(last);
 	}
 
+	/** From now on the text is that of this document. */
+	void follow(IDocument document) {
+		leave();
+		trail = Optional.of(new EditTrail(document));
+	}
+
+	/** The editor is closed, or shows another text. */
+	void leave() {
+		trail.ifPresent(EditTrail::leave);
+		trail = Optional.empty();
+	}
+
 	/** The document's text, sharing all that has not changed with the text checked last; for any thread. */
 	public ProgramText textOf(IDocument document) {
-		CheckedText before = last;
-		if (before != null && before.isOf(document)) {
-			return before.program().text();
-		}
-		return before == null ? ProgramText.of(document.get()) : before.program().text().changedTo(document.get());
+		return snapshot(document).text();
+	}
+
+	private EditTrail.Snapshot snapshot(IDocument document) {
+		return trail.filter(followed -> followed.document() == document).map(EditTrail::now)
+				.orElseGet(() -> new EditTrail.Snapshot(ProgramText.of(document.get()), CheckedText.stampOf(document)));
 	}
 
 	/** What is found in the document as it stands now: known already, or checked; for any thread but the UI's. */
@@ -77,9 +91,9 @@ public final class LiveCheck {
 		if (known != null && known.isOf(document)) {
 			return known;
 		}
-		long stamp = CheckedText.stampOf(document);
+		EditTrail.Snapshot text = snapshot(document);
 		ProgramCheck check = ProgramCheck.of(editor.getEditorInput());
-		return check.run(textOf(document), stamp, Budget.forEditing(check.machine(), () -> false), open);
+		return check.run(text.text(), text.stamp(), Budget.forEditing(check.machine(), () -> false), open);
 	}
 
 	/** Checks the document as it stands now and shows what is found; for any thread but the UI's. */
@@ -89,10 +103,10 @@ public final class LiveCheck {
 		}
 		IEditorInput input = editor.getEditorInput();
 		IAnnotationModel model = editor.getDocumentProvider().getAnnotationModel(input);
-		long stamp = CheckedText.stampOf(document);
-		ProgramText text = textOf(document);
+		EditTrail.Snapshot text = snapshot(document);
+		long stamp = text.stamp();
 		ProgramCheck check = ProgramCheck.of(input);
-		CheckedText checked = check.run(text, stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)), open);
+		CheckedText checked = check.run(text.text(), stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)), open);
 		if (stamp != CheckedText.stampOf(document) || model == null) {
 			return;
 		}
