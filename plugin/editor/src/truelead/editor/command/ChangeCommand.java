@@ -1,11 +1,16 @@
 package truelead.editor.command;
 
+import java.lang.reflect.InvocationTargetException;
+import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 import truelead.checker.edit.Change;
 import truelead.checker.machine.MachineProfile;
 import truelead.editor.ProgramEditor;
@@ -15,7 +20,7 @@ import truelead.grammar.ProgramText;
 /** A command that changes some lines of the program; the change is worked out off the UI thread and undone in one step. */
 abstract class ChangeCommand extends ProgramCommand {
 
-	/** More lines than this may take a while: it is shown that they do, and the person can give it up. */
+	/** More lines than this are changed in pieces, which can be given up: at once they would hold the screen. */
 	private static final int MANY = 100_000;
 
 	/** A range of lines, from 0, both ends in it. */
@@ -29,18 +34,39 @@ abstract class ChangeCommand extends ProgramCommand {
 		Lines lines = whole && selected.first == selected.last ? new Lines(0, document.getNumberOfLines() - 1) : selected;
 		long stamp = CheckedText.stampOf(document);
 		MachineProfile machine = editor.check().last().map(checked -> checked.result().work().shop().profile()).orElse(MachineProfile.generic());
+		if (lines.last - lines.first > MANY) {
+			inPieces(editor, document, () -> new Changes(worked(editor, document, machine, lines, change), Optional.empty(), stamp), nothing);
+			return;
+		}
 		Display display = Display.getCurrent();
 		Job job = Job.create("Changing the program", (ICoreRunnable) monitor -> {
-			ProgramText text = editor.check().textOf(document);
-			Change made = change.of(text, machine, new Lines(lines.first, Math.min(lines.last, text.lineCount() - 1)));
-			Changes changes = Changes.of(made, document, stamp);
-			if (!monitor.isCanceled()) {
-				display.asyncExec(() -> changes.make(editor, document, nothing));
-			}
+			Changes changes = Changes.of(worked(editor, document, machine, lines, change), document, stamp);
+			display.asyncExec(() -> changes.make(editor, document, nothing));
 		});
-		job.setUser(lines.last - lines.first > MANY);
-		job.setSystem(!job.isUser());
+		job.setSystem(true);
 		job.schedule();
+	}
+
+	private static Change worked(ProgramEditor editor, IDocument document, MachineProfile machine, Lines lines, ChangeOf change) {
+		ProgramText text = editor.check().textOf(document);
+		return change.of(text, machine, new Lines(lines.first, Math.min(lines.last, text.lineCount() - 1)));
+	}
+
+	/** The keys wait, and after a moment a dialog says how far it is and lets it be given up. */
+	private static void inPieces(ProgramEditor editor, IDocument document, Supplier<Changes> worked, String nothing) {
+		Display display = Display.getCurrent();
+		try {
+			PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
+				Changes changes = worked.get();
+				if (!monitor.isCanceled()) {
+					changes.makeInPieces(editor, document, nothing, display, monitor);
+				}
+			});
+		} catch (InvocationTargetException failed) {
+			ILog.of(ChangeCommand.class).error("A program could not be changed", failed.getCause());
+		} catch (InterruptedException givenUp) {
+			say(editor, true, "given up: nothing was changed");
+		}
 	}
 
 	/** What is to change. */

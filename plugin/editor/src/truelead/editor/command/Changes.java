@@ -3,6 +3,7 @@ package truelead.editor.command;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.DocumentRewriteSession;
 import org.eclipse.jface.text.DocumentRewriteSessionType;
@@ -10,6 +11,7 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentExtension4;
 import org.eclipse.jface.text.IRewriteTarget;
 import org.eclipse.text.edits.MultiTextEdit;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.text.edits.ReplaceEdit;
 import truelead.checker.edit.Change;
 import truelead.checker.edit.Replacement;
@@ -34,8 +36,24 @@ record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 
 	/** Makes the change, or says why not. */
 	void make(ProgramEditor editor, IDocument document, String nothing) {
+		if (fits(editor, document, nothing)) {
+			whole.ifPresentOrElse(text -> WholeText.change(editor, document, text), () -> make(editor, document));
+		}
+	}
+
+	/** The same for very many places, on any thread but the screen's; what is given up on the way leaves the text as it was. */
+	void makeInPieces(ProgramEditor editor, IDocument document, String nothing, Display display, IProgressMonitor monitor) {
+		boolean[] fits = new boolean[1];
+		display.syncExec(() -> fits[0] = fits(editor, document, nothing));
+		if (fits[0] && !new PieceByPiece(editor, document, change.replacements(), stamp).make(display, monitor)) {
+			display.asyncExec(() -> ProgramCommand.say(editor, true, "given up: nothing was changed"));
+		}
+	}
+
+	/** Whether there is something to change and the program still stands as it did; says why not. */
+	private boolean fits(ProgramEditor editor, IDocument document, String nothing) {
 		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed()) {
-			return;
+			return false;
 		}
 		if (!change.refusal().isEmpty()) {
 			ProgramCommand.say(editor, true, change.refusal());
@@ -45,8 +63,9 @@ record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 			ProgramCommand.say(editor, true, "the program was edited meanwhile: nothing was changed");
 		} else if (editor.validateEditorInputState()) {
 			ProgramCommand.say(editor, false, "");
-			whole.ifPresentOrElse(text -> WholeText.change(editor, document, text), () -> make(editor, document));
+			return true;
 		}
+		return false;
 	}
 
 	private void make(ProgramEditor editor, IDocument document) {
