@@ -70,6 +70,17 @@ class HoverTest {
 	}
 
 	@Test
+	void theDrawingOfAFindingComesAtAKeyToo() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("drawn-at-key.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		program.caretBehind("R5. F5");
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("the drawing of the feed that runs off", () -> pictures() > 0);
+		assertThat(told()).anyMatch(line -> line.contains("F500 at S520"));
+		Screen.press(0, SWT.ESC, SWT.ESC);
+	}
+
+	@Test
 	void aFindingsOtherBlocksAreReachedFromItByKeys() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("reach.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
 		program.waitFor("14.5 mm deep");

@@ -1,6 +1,7 @@
 package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +10,8 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -146,6 +149,29 @@ class ThreadViewTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("none.nc", "%\nO1\nG21 G90\nG0 X1.\nM30\n%\n"));
 		program.caretBehind("G0");
 		Screen.waitUntil("a sentence, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("No threading operation in this program."));
+	}
+
+	@Test
+	void theDrawingIsAsLargeAsItsRoom() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("grown.nc", Programs.GOOD));
+		program.caretBehind("G84");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the drawing", () -> labels().get(1).getImage() != null);
+		Screen.idle(400);
+		Rectangle small = labels().get(1).getImage().getBounds();
+		page().activate(view);
+		Screen.settle();
+		Screen.chord(SWT.CTRL, 'm');
+		Screen.waitUntil("a larger drawing than " + small, () -> labels().get(1).getImage().getBounds().height > 1.3 * small.height);
+		Screen.idle(400);
+		Rectangle large = labels().get(1).getImage().getBounds();
+		Point room = labels().get(1).getParent().getSize();
+		assertThat(large.width).isLessThanOrEqualTo(room.x);
+		assertThat(large.height).isLessThanOrEqualTo(room.y);
+		assertThat(Math.max((double) large.width / room.x, (double) large.height / room.y)).as("part of its room").isGreaterThan(0.8);
+		assertThat((double) large.width / large.height).as("to scale").isCloseTo((double) small.width / small.height, within(0.03));
+		Screen.chord(SWT.CTRL, 'm');
+		Screen.waitUntil("the drawing as it was", () -> labels().get(1).getImage().getBounds().equals(small));
 	}
 
 	@Test

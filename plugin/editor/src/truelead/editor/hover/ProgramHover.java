@@ -3,6 +3,7 @@ package truelead.editor.hover;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.jface.text.IInformationControlCreator;
@@ -49,11 +50,12 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 		return new Told(viewer, findings, Meaning.of(check, viewer.getDocument(), region), picture(findings));
 	}
 
-	/** The picture of the first finding that has one, unless the screen waits for the answer. */
-	private static Optional<Pictures.Picture> picture(List<FindingAnnotation> findings) {
-		if (Display.getCurrent() != null) {
-			return Optional.empty();
-		}
+	/** The picture of the first finding that has one; where the screen waits for the answer it comes later. */
+	private static CompletableFuture<Optional<Pictures.Picture>> picture(List<FindingAnnotation> findings) {
+		return Display.getCurrent() == null || findings.isEmpty() ? CompletableFuture.completedFuture(drawn(findings)) : CompletableFuture.supplyAsync(() -> drawn(findings));
+	}
+
+	private static Optional<Pictures.Picture> drawn(List<FindingAnnotation> findings) {
 		return findings.stream().flatMap(annotation -> Pictures.of(annotation.finding(), annotation.checked().result().work()).stream()).findFirst();
 	}
 

@@ -16,8 +16,10 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
@@ -74,7 +76,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		content.setBackgroundMode(SWT.INHERIT_FORCE);
 		GridLayoutFactory.swtDefaults().numColumns(1).margins(8, 6).spacing(0, 3).applyTo(content);
 		told.findings().forEach(this::add);
-		told.picture().ifPresent(this::show);
+		picture();
 		told.findings().forEach(this::addGrounds);
 		told.meaning().forEach(line -> label(line, false, 0));
 		colour(getShell().getForeground(), getShell().getBackground());
@@ -109,15 +111,33 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 				"Goes to this block", () -> Visit.to(annotation.checked(), other.at())));
 	}
 
-	/** The picture, with the same in words for those who cannot see it. */
-	private void show(Pictures.Picture picture) {
-		Image image = (SharpPicture.dark(getShell().getBackground()) ? picture.onDark() : picture.onLight()).on(getShell().getDisplay());
+	/** Shows the picture in its place among the words, now or when it has come. */
+	private void picture() {
 		Label label = new Label(content, SWT.NONE);
+		GridData place = GridDataFactory.fillDefaults().exclude(true).create();
+		label.setLayoutData(place);
+		if (told.picture().isDone()) {
+			told.picture().join().ifPresent(picture -> show(picture, label, place));
+			return;
+		}
+		Display display = label.getDisplay();
+		told.picture().thenAccept(come -> display.asyncExec(() -> come.filter(picture -> !label.isDisposed()).ifPresent(picture -> {
+			show(picture, label, place);
+			content.layout();
+			scroll.setMinHeight(content.computeSize(WIDEST, SWT.DEFAULT).y);
+			Point wanted = computeSizeHint();
+			getShell().setSize(Math.max(wanted.x, getShell().getSize().x), Math.max(wanted.y, getShell().getSize().y));
+		})));
+	}
+
+	/** With the same in words for those who cannot see it. */
+	private void show(Pictures.Picture picture, Label label, GridData place) {
+		place.exclude = false;
+		Image image = (SharpPicture.dark(getShell().getBackground()) ? picture.onDark() : picture.onLight()).on(getShell().getDisplay());
 		label.setImage(image);
 		label.setToolTipText(picture.text());
 		label.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = picture.text()));
 		label.addDisposeListener(event -> image.dispose());
-		GridDataFactory.fillDefaults().applyTo(label);
 	}
 
 	/** What the rule's page says of what happens at the spindle; empty for a finding that no rule's page is about. */

@@ -2,7 +2,6 @@ package truelead.editor.look;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,15 +21,15 @@ import truelead.checker.drawing.Ink;
 /** A drawing of the checker as pixels for every zoom that screens were seen to have, made on any thread; for another zoom it is made when a screen asks. */
 public final class SharpPicture {
 
-	/** Percent; of all pictures, so that the second one for a screen is made off its thread. */
-	private static final Set<Integer> ZOOMS = ConcurrentHashMap.newKeySet();
+	/** Percent, until a screen has said what it asks for. */
+	private static final Set<Integer> USUAL = Set.of(100, 200);
 
-	static {
-		ZOOMS.addAll(List.of(100, 200));
-	}
+	/** What screens have asked for, percent; of all pictures, so that the second one for a screen is made off its thread, and no other than it needs. */
+	private static final Set<Integer> ASKED = ConcurrentHashMap.newKeySet();
 
-	/** A drawing smaller than this part of its own size cannot be read. */
+	/** A drawing smaller than this part of its own size cannot be read, and a larger one shows no more. */
 	private static final double SMALLEST = 0.7;
+	private static final double LARGEST = 5;
 
 	private final String svg;
 	private final double scale;
@@ -39,19 +38,22 @@ public final class SharpPicture {
 	private SharpPicture(String svg, double scale) {
 		this.svg = svg;
 		this.scale = scale;
-		ZOOMS.forEach(this::at);
+		(ASKED.isEmpty() ? USUAL : ASKED).forEach(this::at);
 	}
 
 	/** The drawing at its own size; empty where the platform cannot load it. */
 	public static Optional<SharpPicture> of(Drawing drawing) {
-		return of(drawing, Integer.MAX_VALUE);
+		return of(drawing.svg(), 1);
 	}
 
-	/** The drawing no wider than some pixels at 100 percent, as far as it can still be read. */
-	public static Optional<SharpPicture> of(Drawing drawing, int width) {
-		String svg = drawing.svg();
+	/** The drawing as large as some room takes, pixels at 100 percent, as far as it can still be read. */
+	public static Optional<SharpPicture> filling(Drawing drawing, int width, int height) {
+		double fitting = Math.min((width - 1) / size(drawing.svg(), "width=\""), (height - 1) / size(drawing.svg(), "height=\""));
+		return of(drawing.svg(), Math.max(SMALLEST, Math.min(LARGEST, fitting)));
+	}
+
+	private static Optional<SharpPicture> of(String svg, double scale) {
 		try {
-			double scale = Math.max(SMALLEST, Math.min(1, width / size(svg, "width=\"")));
 			return Optional.of(new SharpPicture(svg, scale));
 		} catch (SWTException notLoaded) {
 			ILog.of(SharpPicture.class).error("A drawing could not be shown", notLoaded);
@@ -73,7 +75,7 @@ public final class SharpPicture {
 	/** The picture for a screen; whoever asks for it disposes of it. */
 	public Image on(Display display) {
 		ImageDataProvider provider = zoom -> {
-			ZOOMS.add(zoom);
+			ASKED.add(zoom);
 			return at(zoom);
 		};
 		return new Image(display, provider);

@@ -23,26 +23,27 @@ import truelead.editor.look.SharpPicture;
  * @param picture the drawing; empty where there is nothing to draw
  * @param text    the drawing in words
  * @param width   room for the drawing, pixels at 100 percent
+ * @param height  the same upwards
  */
-record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<SharpPicture> picture, String text, int width) {
+record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<SharpPicture> picture, String text, int width, int height) {
 
 	/** Nothing is threaded at the caret. */
 	static final ShownThread NOTHING = empty("No threading operation in this program.");
 
 	/** Words alone. */
 	static ShownThread empty(String title) {
-		return new ShownThread(title, List.of(), Optional.empty(), "", 0);
+		return new ShownThread(title, List.of(), Optional.empty(), "", 0, 0);
 	}
 
 	/** The operation at a line of the program, or the last one that starts above it, or the first. */
-	static ShownThread at(CheckedText checked, int line, boolean dark, int width) {
+	static ShownThread at(CheckedText checked, int line, boolean dark, int width, int height) {
 		List<ThreadingOperation> operations = checked.result().work().operations();
 		Optional<ThreadingOperation> above = operations.stream().filter(o -> o.block().outermost().line() <= line)
 				.max(Comparator.comparingInt(o -> o.block().outermost().line()));
-		return above.or(() -> operations.stream().findFirst()).map(operation -> of(Sheets.of(operation), line, dark, width)).orElse(NOTHING);
+		return above.or(() -> operations.stream().findFirst()).map(operation -> of(Sheets.of(operation), line, dark, width, height)).orElse(NOTHING);
 	}
 
-	private static ShownThread of(OperationSheet sheet, int line, boolean dark, int width) {
+	private static ShownThread of(OperationSheet sheet, int line, boolean dark, int width, int height) {
 		Optional<HoleSheet> here = sheet.holes().stream().filter(hole -> hole.block().outermost().line() == line).findFirst();
 		Ink ink = SharpPicture.inkOn(dark);
 		Optional<Drawing> drawing = here.flatMap(hole -> Drawings.of(sheet, hole, ink)).or(() -> Drawings.of(sheet, ink));
@@ -51,7 +52,7 @@ record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<Sha
 		sheet.notKnown().forEach(why -> figures.add(new SheetFigures.Figure("not known", why)));
 		int holes = sheet.holes().size();
 		return new ShownThread(sheet.name() + ", " + sheet.tool().name() + ", " + holes + (holes == 1 ? " hole" : " holes"), List.copyOf(figures),
-				drawing.flatMap(one -> SharpPicture.of(one, width)),
-				drawing.map(Drawing::text).orElse("No drawing: sizes of hole and thread are not known."), width);
+				drawing.flatMap(one -> SharpPicture.filling(one, width, height)),
+				drawing.map(Drawing::text).orElse("No drawing: sizes of hole and thread are not known."), width, height);
 	}
 }

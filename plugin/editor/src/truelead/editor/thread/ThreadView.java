@@ -60,6 +60,7 @@ public final class ThreadView extends ViewPart {
 	private volatile int line;
 	private volatile boolean dark;
 	private volatile int width;
+	private volatile int height;
 	private final IPartListener2 parts = new IPartListener2() {
 		@Override
 		public void partActivated(IWorkbenchPartReference part) {
@@ -184,7 +185,9 @@ public final class ThreadView extends ViewPart {
 
 	private void soon() {
 		if (!picture.isDisposed()) {
-			width = scroll.getClientArea().width;
+			// the room without scroll bars: a drawing that fits it has none
+			width = scroll.getSize().x;
+			height = sash.getOrientation() == SWT.VERTICAL ? sash.getSize().y - LEAST - EDGE : scroll.getSize().y;
 			dark = SharpPicture.dark(figures.getBackground());
 			job.schedule();
 		}
@@ -195,7 +198,7 @@ public final class ThreadView extends ViewPart {
 		ProgramEditor open = editor;
 		Optional<CheckedText> checked = open == null ? Optional.empty() : open.check().last();
 		if (checked.isPresent() && !picture.isDisposed()) {
-			ShownThread now = ShownThread.at(checked.get(), line, dark, width);
+			ShownThread now = ShownThread.at(checked.get(), line, dark, width, height);
 			picture.getDisplay().asyncExec(() -> {
 				if (!picture.isDisposed() && editor == open && !same(now)) {
 					show(now);
@@ -205,7 +208,7 @@ public final class ThreadView extends ViewPart {
 	}
 
 	private boolean same(ShownThread now) {
-		return now.width() == shown.width() && now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
+		return now.width() == shown.width() && now.height() == shown.height() && now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
 	}
 
 	private void show(ShownThread thread) {
