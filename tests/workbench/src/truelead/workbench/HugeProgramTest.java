@@ -2,11 +2,7 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
-import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -37,38 +33,12 @@ class HugeProgramTest {
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(before));
 	}
 
-	@Test
-	void aRenumberingThatIsGivenUpLeavesTheTextUntouched() {
-		String before = program(600_000).replace("\nX", "\nN1 X");
-		OpenProgram program = OpenProgram.open(OpenProgram.file("given-up.nc", before));
-		program.waitFor("F500");
-		boolean[] asked = new boolean[1];
-		soon(shell -> shell.getText().startsWith("Progress"), () -> {
-			asked[0] = true;
-			Screen.press(0, SWT.ESC, (char) 27);
-		});
-		numbers(program, 'n', "Renumber Blocks");
-		Screen.waitUntil("the dialog to be gone", () -> Arrays.stream(Display.getCurrent().getShells()).noneMatch(shell -> shell.isVisible() && shell.getText().startsWith("Progress")));
-		assertThat(asked[0]).as("there was something to give up").isTrue();
-		assertThat(program.document().get().equals(before)).as("the text as it was").isTrue();
-		assertThat(program.editor().isDirty()).isFalse();
-		assertThat(program.widget().getText().equals(before)).as("on the screen too").isTrue();
-	}
-
 	private static void numbers(OpenProgram program, char key, String title) {
 		program.focus();
 		Dialogs.inDialog(title, () -> Screen.press(0, SWT.CR, '\r'), () -> {
 			Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
 			Screen.type("" + key);
 		});
-	}
-
-	/** Does something as soon as such a window is there. */
-	private static void soon(Predicate<Shell> window, Runnable work) {
-		Display.getCurrent().timerExec(30, () -> Arrays.stream(Display.getCurrent().getShells()).filter(Shell::isVisible).filter(window).findFirst().ifPresentOrElse(shell -> {
-			shell.forceActive();
-			work.run();
-		}, () -> soon(window, work)));
 	}
 
 	private static String unnumbered(String line) {

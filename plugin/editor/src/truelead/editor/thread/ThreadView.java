@@ -100,6 +100,7 @@ public final class ThreadView extends ViewPart {
 		picture = new Label(scroll, SWT.NONE);
 		picture.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = shown.text()));
 		scroll.setContent(picture);
+		scroll.addListener(SWT.Resize, event -> soon());
 		figures = new Table(sash, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		figures.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = "Numbers of the thread"));
 		new TableColumn(figures, SWT.NONE).setWidth(NAMES);
