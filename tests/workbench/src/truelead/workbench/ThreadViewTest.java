@@ -138,10 +138,15 @@ class ThreadViewTest {
 		int finer = 0;
 		for (int x = 0; x + 1 < picture.width; x += 2) {
 			for (int y = 0; y + 1 < picture.height; y += 2) {
-				finer += picture.getPixel(x, y) != picture.getPixel(x + 1, y) || picture.getPixel(x, y) != picture.getPixel(x, y + 1) ? 1 : 0;
+				// of black ink on no ground the alpha tells, of coloured ink the pixel too
+				finer += ink(picture, x, y) != ink(picture, x + 1, y) || ink(picture, x, y) != ink(picture, x, y + 1) ? 1 : 0;
 			}
 		}
 		return finer;
+	}
+
+	private static long ink(ImageData picture, int x, int y) {
+		return ((long) picture.getAlpha(x, y) << 32) + picture.getPixel(x, y);
 	}
 
 	@Test
