@@ -27,6 +27,13 @@ class AssumedUnitTest {
 	}
 
 	@Test
+	void whereTheFeedIsWrongInBothTheDepthTellsTheUnit() {
+		CheckResult result = check("T3 M6 (5/16-18 TAP)", "S360 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.75 R.2 F15.", "G80", "M30");
+		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.INCH);
+		assertThat(result.findings()).anySatisfy(f -> assertThat(f.message()).startsWith("F15. at S360 advances 0.04167 in a turn, 5/16-18 UNC needs 0.05556"));
+	}
+
+	@Test
 	void aFeedThatFitsInNeitherTellsNothing() {
 		CheckResult result = check("T3 M6 (M6X1 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-10. R2. F700.", "G80", "M30");
 		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.MM);

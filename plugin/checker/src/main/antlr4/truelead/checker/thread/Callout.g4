@@ -30,6 +30,12 @@ tokens {
 		int at = _input.LA(1) == DASH ? 2 : 1;
 		return (whole.equals("11") || whole.equals("4")) && _input.LT(at).getText().equals("1") && _input.LT(at + 2).getText().equals("2");
 	}
+
+	/* Of whole numbers: STEP DRILL 5.0/6.6 has two diameters. */
+	private boolean fraction() {
+		String text = _input.LT(1).getText() + _input.LT(3).getText();
+		return text.indexOf('.') < 0 && text.indexOf(',') < 0;
+	}
 }
 
 /* One piece of a comment; CommentPhrases hands out the longest run of tokens that is one. */
@@ -81,7 +87,7 @@ inchSize : mark? dimension (INCH_MARK | INCH | MM)? ;
 mark : HASH | NO DOT? HASH? ;
 
 dimension : {integer()}? whole=NUMBER DASH? numerator=NUMBER SLASH denominator=NUMBER
-          | numerator=NUMBER SLASH denominator=NUMBER
+          | {fraction()}? numerator=NUMBER SLASH denominator=NUMBER
           | decimal=NUMBER ;
 
 deep  : dimension unit? DEPTH

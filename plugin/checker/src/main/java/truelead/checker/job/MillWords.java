@@ -1,6 +1,8 @@
 package truelead.checker.job;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -18,6 +20,7 @@ import truelead.checker.machine.LengthUnit;
 record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed) {
 
 	private static final int MOST_TEETH = 20;
+	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
 	static MillWords read(String name, LengthUnit unit) {
@@ -31,14 +34,18 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		Optional<Double> toothFeed = Optional.empty();
 		for (int i = 0; i < tokens.size(); i++) {
 			Token token = tokens.get(i);
+			int at = i;
 			if (token.getType() == NoteLexer.COMB || several(tokens, i)) {
 				comb = Optional.of(true);
 			} else if (token.getType() == NoteLexer.SINGLE) {
 				comb = Optional.of(false);
 			} else if (isPitch(token) && !follows(tokens, i)) {
-				pitch = length(tokens, i + 1, unit).or(previous(pitch));
+				Optional<Double> behind = countsTeeth(tokens, i + 2) ? Optional.empty() : length(tokens, i + 1, unit);
+				pitch = behind.or(() -> before(tokens, at, unit)).or(previous(pitch));
 			} else if (token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("TPI") && pitch.isEmpty()) {
 				pitch = perInch(tokens, i - 1);
+			} else if (token.getType() == NoteLexer.WORD && token.getText().toUpperCase(Locale.ROOT).startsWith("NPT") && pitch.isEmpty()) {
+				pitch = pipe(tokens, i - 1);
 			} else if (token.getType() == NoteLexer.FLUTES || token.getType() == NoteLexer.TEETH) {
 				teeth = teeth.or(count(tokens, i - 1));
 			} else if (token.getType() == NoteLexer.Z && i + 1 < tokens.size() && unsigned(tokens.get(i + 1))) {
@@ -74,6 +81,27 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		boolean callout = at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X || tokens.get(at - 1).getText().equals("-"));
 		double tpi = Double.parseDouble(tokens.get(at).getText());
 		return !callout && tpi >= 1 && tpi <= 100 ? Optional.of(LengthUnit.INCH.mm() / tpi) : Optional.empty();
+	}
+
+	/** The pitch of 14 NPT. */
+	private static Optional<Double> pipe(CommonTokenStream tokens, int at) {
+		boolean number = at >= 0 && tokens.get(at).getType() == NoteLexer.NUMBER && PIPE.contains(Double.parseDouble(tokens.get(at).getText()));
+		return number ? perInch(tokens, at) : Optional.empty();
+	}
+
+	/** 16 PITCH in an inch program are threads an inch, 1.5 PITCH a length. */
+	private static Optional<Double> before(CommonTokenStream tokens, int at, LengthUnit unit) {
+		if (at == 0 || tokens.get(at - 1).getType() != NoteLexer.NUMBER) {
+			return Optional.empty();
+		}
+		double value = Double.parseDouble(tokens.get(at - 1).getText());
+		boolean perInch = unit == LengthUnit.INCH && value >= 3;
+		double pitch = perInch ? LengthUnit.INCH.mm() / value : value * unit.mm();
+		return value > 0 && pitch < 9 ? Optional.of(pitch) : Optional.empty();
+	}
+
+	private static boolean countsTeeth(CommonTokenStream tokens, int at) {
+		return at < tokens.size() && (tokens.get(at).getType() == NoteLexer.FLUTES || tokens.get(at).getType() == NoteLexer.TEETH);
 	}
 
 	private static Supplier<Optional<Double>> previous(Optional<Double> pitch) {

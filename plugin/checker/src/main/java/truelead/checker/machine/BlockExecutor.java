@@ -103,6 +103,9 @@ final class BlockExecutor {
 			data = !has(words, Meaning.SET_DATA_END);
 			return;
 		}
+		if (cycles.on() && words.gCount() > 0 && cycles.pattern(words)) {
+			return;
+		}
 		Meaning taker = words.gCount() == 0 ? Meaning.NONE : modes.before(words);
 		if (machine && motion.linearWords(words)) {
 			taker = Meaning.MACHINE_COORDINATES;

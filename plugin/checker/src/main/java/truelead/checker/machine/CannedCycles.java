@@ -201,11 +201,25 @@ final class CannedCycles {
 		return 1;
 	}
 
+	/** Makes the holes of a pattern that a block of a mill's program says; false where it says none. */
+	boolean pattern(Words words) {
+		boolean pattern = HolePattern.is(words) && state.profile.is(ProfileKey.KIND, "milling") && levelAxis == 2;
+		List<Point> places = pattern ? HolePattern.places(words, motion.target(words), state.unit.mm()) : List.of();
+		for (Point at : places) {
+			stroke(words, 2, at, false, 1);
+		}
+		return !places.isEmpty();
+	}
+
 	private void stroke(Words words, int axis, boolean positioned, int repeat) {
 		motion.startSomewhere(words, state.cycleModal(cycle.code()).plane(), false);
 		motion.turnRotary(words);
+		stroke(words, axis, motion.target(words), positioned, repeat);
+	}
+
+	private void stroke(Words words, int axis, Point to, boolean positioned, int repeat) {
 		Modal modal = pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
-		Point target = motion.target(words).with(axis, rLevel);
+		Point target = to.with(axis, rLevel);
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, bottom)).along(axis);
 		double start = place.frame().apply(target.with(axis, initial)).along(axis);

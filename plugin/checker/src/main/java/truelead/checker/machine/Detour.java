@@ -1,5 +1,6 @@
 package truelead.checker.machine;
 
+import java.util.ArrayList;
 import java.util.List;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
@@ -10,13 +11,14 @@ final class Detour {
 
 	private static final int MOST_LINES = 2000;
 	private static final int ALARM = 3000;
+	private static final int FIRST_OFFSET = 5000;
 
 	private Detour() {
 	}
 
-	/** Whether the jump from behind a line to another one leaves out nothing that threads depend on, or ends in an alarm, which no good part meets. */
+	/** Whether the jump from behind a line to another one leaves out nothing that threads depend on, or leads to an end where nothing is made any more. */
 	static boolean harmless(Source source, int from, int to, MachineProfile profile) {
-		if (alarm(source, to)) {
+		if (ends(source, to, to + MOST_LINES, profile)) {
 			return true;
 		}
 		if (to < from || to - from > MOST_LINES) {
@@ -30,33 +32,91 @@ final class Detour {
 		return true;
 	}
 
-	/** Whether the first block with anything in it from a line on raises an alarm. */
-	private static boolean alarm(Source source, int from) {
-		for (int line = from; line < Math.min(source.lines(), from + MOST_LINES); line++) {
+	/** Whether the blocks between the jump and its target end the program or raise an alarm with nothing made before: a part that is made has jumped. */
+	static boolean deadEnd(Source source, int from, int to, MachineProfile profile) {
+		return to >= from && ends(source, from, Math.min(to, from + MOST_LINES), profile);
+	}
+
+	/** The variables that are set in the blocks which the jump leaves out. */
+	static List<Expression> variables(Source source, int from, int to) {
+		List<Expression> variables = new ArrayList<>();
+		for (int line = from; line < Math.min(to, from + MOST_LINES); line++) {
 			for (Element element : source.file().text().block(line).elements()) {
 				if (element instanceof Element.Assignment assignment) {
-					return assignment.target() instanceof Expression.NumberedVariable variable && variable.index() instanceof Expression.Number number
-							&& number.value() == ALARM;
-				} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Word word && word.address() == 'N')) {
-					return false;
+					variables.add(assignment.target());
 				}
+			}
+		}
+		return variables;
+	}
+
+	/** Whether from a line on an alarm or the program's end comes before a jump or anything that cuts. */
+	private static boolean ends(Source source, int from, int to, MachineProfile profile) {
+		for (int line = from; line < Math.min(source.lines(), to); line++) {
+			Block block = source.file().text().block(line);
+			if (alarm(block) || block.words().stream().anyMatch(word -> word.address() == 'M' && profile.mCode(code(word)).contains(Meaning.PROGRAM_END))) {
+				return true;
+			}
+			if (!idle(block, profile)) {
+				return false;
 			}
 		}
 		return false;
 	}
 
+	private static boolean alarm(Block block) {
+		return block.elements().stream().noneMatch(Element.Conditional.class::isInstance) && block.elements().stream().anyMatch(element -> element instanceof Element.Assignment assignment
+				&& assignment.target() instanceof Expression.NumberedVariable variable && variable.index() instanceof Expression.Number number && number.value() == ALARM);
+	}
+
+	/** Going home, stopping the spindle, setting variables: what stands before an alarm. */
+	private static boolean idle(Block block, MachineProfile profile) {
+		boolean home = block.words().stream().anyMatch(word -> word.address() == 'G'
+				&& profile.gCode(code(word)).stream().anyMatch(meaning -> meaning == Meaning.HOME || meaning == Meaning.MACHINE_COORDINATES));
+		for (Element element : block.elements()) {
+			if (element instanceof Element.Word word) {
+				boolean code = word.address() == 'G' || word.address() == 'M';
+				List<Meaning> meanings = word.address() == 'G' ? profile.gCode(code(word)) : profile.mCode(code(word));
+				if (code ? !meanings.stream().allMatch(Detour::idle) : !home && "XYZABCUVW".indexOf(word.address()) >= 0) {
+					return false;
+				}
+			} else if (!passive(element)) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private static boolean idle(Meaning meaning) {
+		return switch (meaning) {
+			case HOME, MACHINE_COORDINATES, RAPID, ABSOLUTE, INCREMENTAL, CYCLE_OFF, LENGTH_OFFSET_OFF, COMPENSATION_OFF, SPINDLE_STOP, SPINDLE_ORIENT -> true;
+			default -> !matters(meaning);
+		};
+	}
+
 	private static boolean matters(Block block, MachineProfile profile) {
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
-				if (word.address() == 'G' && matters(profile.gCode(code(word))) || word.address() == 'M' && matters(profile.mCode(code(word)))
-						|| "XYZABCUVWTFS".indexOf(word.address()) >= 0) {
+				List<Meaning> meanings = word.address() == 'G' ? profile.gCode(code(word)) : word.address() == 'M' ? profile.mCode(code(word)) : List.of();
+				if (meanings.stream().anyMatch(Detour::matters) || "XYZABCUVWTFS".indexOf(word.address()) >= 0) {
 					return true;
 				}
-			} else if (!(element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete)) {
+			} else if (!passive(element)) {
 				return true;
 			}
 		}
 		return false;
+	}
+
+	/** What neither moves nor leads elsewhere. */
+	private static boolean passive(Element element) {
+		return element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete
+				|| element instanceof Element.Assignment assignment && !offset(assignment.target());
+	}
+
+	/** Whether a variable may hold where the work lies. */
+	private static boolean offset(Expression target) {
+		return target instanceof Expression.NumberedVariable variable && !(variable.index() instanceof Expression.Number number && number.value() < FIRST_OFFSET);
 	}
 
 	private static int code(Element.Word word) {
@@ -64,10 +124,10 @@ final class Detour {
 	}
 
 	/** Stops, coolant and dwells matter to no thread. */
-	private static boolean matters(List<Meaning> meanings) {
-		return meanings.stream().anyMatch(meaning -> switch (meaning) {
+	private static boolean matters(Meaning meaning) {
+		return switch (meaning) {
 			case NONE, DWELL, STOP, OPTIONAL_STOP, COOLANT_ON, COOLANT_OFF -> false;
 			default -> true;
-		});
+		};
 	}
 }

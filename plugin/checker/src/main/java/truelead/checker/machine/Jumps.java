@@ -65,11 +65,21 @@ final class Jumps {
 		return number.known() ? frame.source.outline().blockNumber((int) Math.round(number.number()), frame.line - 1) : OptionalInt.empty();
 	}
 
-	/** A jump on something that is not known is not made; worth a warning only where it may matter to a thread. */
+	/**
+	 * A jump on something that is not known is not made, unless the program would end right there; worth a warning only where it may matter to
+	 * a thread. What is set on one way alone is not known behind it.
+	 */
 	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, String why, MachineProfile profile) {
 		String message = "which way the program goes here is not known: " + why;
-		if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {
+		if (line.isPresent() && Detour.deadEnd(frame.source, frame.line, line.getAsInt(), profile)) {
 			flow.out().remark(flow.block(), message, message, Optional.empty());
+			frame.line = line.getAsInt();
+		} else if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {
+			flow.out().remark(flow.block(), message, message, Optional.empty());
+			if (!Detour.deadEnd(frame.source, line.getAsInt(), Integer.MAX_VALUE, profile)) {
+				Detour.variables(frame.source, frame.line, line.getAsInt()).forEach(variable -> flow.assign(variable, Value.unknown(why)));
+				frame.line = line.getAsInt();
+			}
 		} else {
 			flow.out().notFollowed(flow.block(), message, Optional.empty());
 		}

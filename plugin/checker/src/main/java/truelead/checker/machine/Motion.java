@@ -257,9 +257,9 @@ final class Motion {
 		return words.incremental(letter, !state.arcCentreAbsolute) ? start + value : value;
 	}
 
-	/** Whole turns beyond the first: P2 is one more. */
+	/** Whole turns beyond the first: P2 is one more, and so is TURN=1. */
 	private int turns(Words words) {
-		double turns = arcTurns && words.has('P') ? words.value('P') : 1;
+		double turns = words.turns() > 0 ? words.turns() + 1 : arcTurns && words.has('P') ? words.value('P') : 1;
 		return turns > 1 && turns < 10_000 && turns == Math.rint(turns) ? (int) turns - 1 : 0;
 	}
 

@@ -20,6 +20,16 @@ public record Rotary(double a, double b, double c) {
 		return 31 * (31 * Double.hashCode(a) + Double.hashCode(b)) + Double.hashCode(c);
 	}
 
+	/** The same position within one turn, 0 to below 360 degrees, to a ten-thousandth: at A360 the work stands as at A0. */
+	public Rotary turned() {
+		return equals(NONE) ? this : new Rotary(turned(a), turned(b), turned(c));
+	}
+
+	private static double turned(double degrees) {
+		double within = Math.rint((degrees - 360 * Math.floor(degrees / 360)) * 1e4) / 1e4;
+		return within >= 360 ? 0 : within + 0.0;
+	}
+
 	/** Angle of axis 0 A, 1 B, 2 C; degrees. */
 	public double along(int axis) {
 		return axis == 0 ? a : axis == 1 ? b : c;

@@ -29,6 +29,7 @@ final class Words {
 	private int incremental;
 	private int absolute;
 	private boolean synchronous;
+	private double turns;
 	private BlockRef block;
 	private String text;
 
@@ -47,11 +48,14 @@ final class Words {
 		incremental = 0;
 		absolute = 0;
 		synchronous = false;
+		turns = 0;
 		for (Element element : elements) {
 			if (element instanceof Element.Word word) {
 				load(word);
 			} else if (element instanceof Element.Corner corner) {
 				synchronous |= corner.address() == 'R' && corner.value() instanceof Expression.Number number && number.value() == 1;
+			} else if (element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equalsIgnoreCase("TURN")) {
+				turns = evaluator.value(given.value()).number();
 			}
 		}
 	}
@@ -59,6 +63,11 @@ final class Words {
 	/** Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F. */
 	boolean synchronous() {
 		return synchronous;
+	}
+
+	/** Whole turns beyond the arc of the block, {@code TURN=4}; NaN where not known. */
+	double turns() {
+		return turns;
 	}
 
 	private void load(Element.Word word) {

@@ -15,6 +15,8 @@ final class InchReading {
 	private static final double LARGEST = 24;
 	/** Names that are also said of pipes, gas and pages, so that only a word of threads beside them makes a thread. */
 	private static final Set<String> WORDS_OF_OTHER_THINGS = Set.of("PIPE", "GAS", "NPS", "PG");
+	/** 14 NPT on a cutter are its threads an inch: nobody mills pipe of 14 in (common practice, no source; 8 NPT may be either). */
+	private static final Set<Double> THREADS_AN_INCH = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	private final CalloutParser.InchContext inch;
 	private final List<String> assumed = new ArrayList<>();
@@ -123,6 +125,9 @@ final class InchReading {
 			default -> { }
 		}
 		if (fraction() && !ParsedNumbers.inchFraction(inch.inchSize().dimension()) || hasMark()) {
+			return Optional.empty();
+		}
+		if (system == ThreadSystem.NPT && tpi.isEmpty() && !fraction() && THREADS_AN_INCH.contains(value())) {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> table = ThreadTable.standard().pipeThread(system, InchSize.fraction(value()));

@@ -61,7 +61,10 @@ final class ToolSize {
 			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
 				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
 						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
-				return !counts(i) && (!whole || wholeNumbers && !label(i)) ? Optional.of(a.dimension()) : Optional.empty();
+				if (counts(i)) {
+					continue;
+				}
+				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
@@ -70,6 +73,14 @@ final class ToolSize {
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** STEP DRILL 5.0/6.6: the smaller diameter goes before. */
+	private Dimension smaller(int i, Dimension size) {
+		boolean pair = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i + 2) instanceof Part.Amount;
+		boolean second = i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i - 2) instanceof Part.Amount;
+		Optional<Dimension> other = pair || second ? Optional.of(((Part.Amount) parts.get(pair ? i + 2 : i - 2)).dimension()) : Optional.empty();
+		return other.filter(o -> o.value() < size.value()).orElse(size);
 	}
 
 	/** Another tool, or what the hole is for: numbers beyond belong to that. */

@@ -9,12 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.StringTokenizer;
 
-/** The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so. */
+/** The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so, one that begins with it for all that end so and are no other word. */
 final class TradeWords {
 	private static final int SHORTEST_STEM = 2;
 
 	private final Map<String, Meaning> words = new HashMap<>();
 	private final Map<String, Meaning> stems = new HashMap<>();
+	private final Map<String, Meaning> endings = new LinkedHashMap<>();
 	/** As in the file, for the words that are no ASCII: folding the first of them takes long, and few shops write them. */
 	private final Map<String, Meaning> unfolded = new LinkedHashMap<>();
 	private TradeWords foreign;
@@ -41,6 +42,8 @@ final class TradeWords {
 	private void add(String word, Meaning meaning) {
 		if (word.endsWith("*")) {
 			stems.putIfAbsent(word.substring(0, word.length() - 1), meaning);
+		} else if (word.startsWith("*")) {
+			endings.putIfAbsent(word.substring(1), meaning);
 		} else {
 			words.putIfAbsent(word, meaning);
 		}
@@ -61,7 +64,16 @@ final class TradeWords {
 		for (int length = folded.length(); known == null && length >= SHORTEST_STEM; length--) {
 			known = stems.get(folded.substring(0, length));
 		}
-		return known;
+		return known != null ? known : ending(folded);
+	}
+
+	private Meaning ending(String folded) {
+		for (Map.Entry<String, Meaning> ending : endings.entrySet()) {
+			if (folded.endsWith(ending.getKey())) {
+				return ending.getValue();
+			}
+		}
+		return null;
 	}
 
 	/** These words and the foreign ones, folded. */
@@ -70,6 +82,7 @@ final class TradeWords {
 			foreign = new TradeWords(List.of());
 			foreign.words.putAll(words);
 			foreign.stems.putAll(stems);
+			foreign.endings.putAll(endings);
 			unfolded.forEach((word, meaning) -> foreign.add(fold(word), meaning));
 		}
 		return foreign;

@@ -13,7 +13,8 @@ import truelead.checker.machine.Step;
  * more and flat circles of 0.95 turns and more; all other arcs cost nothing.
  *
  * Two arcs are of one run where centres are within 12 % of the radius and radii within 3 %: half arcs written with an R a hair larger than
- * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius.
+ * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius. Helical
+ * arcs of one R are of one run though an end written wrong moves their centres further.
  */
 final class ArcRuns {
 
@@ -21,6 +22,8 @@ final class ArcRuns {
 	private static final int MOST_ARCS = 5_000;
 	private static final double CENTRES = 0.12;
 	private static final double RADII = 0.03;
+	private static final double SAME = 1e-6;
+	private static final double STRAYED = 0.6;
 	private static final double HELIX = 0.4 * 2 * Math.PI;
 	private static final double CIRCLE = 0.95 * 2 * Math.PI;
 
@@ -128,6 +131,9 @@ final class ArcRuns {
 			return false;
 		}
 		double radius = one.endRadius();
+		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME) {
+			return one.centre().distanceInPlane(next.centre(), plane) <= STRAYED * radius;
+		}
 		return Math.abs(next.startRadius() - radius) <= RADII * radius && one.centre().distanceInPlane(next.centre(), plane) <= CENTRES * radius;
 	}
 }

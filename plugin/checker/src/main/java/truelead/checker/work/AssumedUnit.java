@@ -7,11 +7,15 @@ import truelead.checker.machine.MachineProfile;
 
 /**
  * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit
- * is meant. A tap that fits in neither tells nothing, so that a wrong feed stays a wrong feed.
+ * is meant. Where none fits in either, so that a wrong feed stays a wrong feed, their depths tell it: 16 deep is no thread of M8 in inches, 0.75 none of
+ * 5/16-18 in mm.
  */
 public final class AssumedUnit {
 
 	private static final double NEAR = 0.03;
+	/** Way of a tap from R to its depth, in diameters of the thread, that is usual in one unit and absurd in the other. */
+	private static final double SHORTEST = 0.4;
+	private static final double LONGEST = 9;
 
 	private AssumedUnit() {
 	}
@@ -25,17 +29,39 @@ public final class AssumedUnit {
 		double factor = assumed == LengthUnit.MM ? LengthUnit.INCH.mm() : 1 / LengthUnit.INCH.mm();
 		int fits = 0;
 		int fitsOtherwise = 0;
+		int deep = 0;
+		int deepOtherwise = 0;
 		for (ThreadingOperation operation : work.operations()) {
-			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : Double.NaN;
+			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : operation instanceof ThreadMilling milling ? leadOverPitch(milling) : Double.NaN;
+			double depth = operation instanceof Tapping tapping ? depthOverDiameter(tapping) : Double.NaN;
+			deep += usual(depth) ? 1 : 0;
+			deepOtherwise += usual(depth * factor) ? 1 : 0;
 			fits += Math.abs(share - 1) < NEAR ? 1 : 0;
 			fitsOtherwise += Math.abs(share * factor - 1) < NEAR ? 1 : 0;
 		}
 		String other = assumed == LengthUnit.MM ? "inch" : "mm";
-		return fitsOtherwise > 0 && fits == 0 ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
+		boolean lead = fitsOtherwise > 0 && fits == 0;
+		return lead || fits == 0 && deepOtherwise > 0 && deep == 0 ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
 	}
 
 	private static MachineProfile read(MachineProfile profile, String unit) {
 		return profile.with("unit", unit).with("name", profile.name() + " with " + unit + ", which alone fits the taps");
+	}
+
+	private static boolean usual(double depth) {
+		return depth >= SHORTEST && depth <= LONGEST;
+	}
+
+	private static double depthOverDiameter(Tapping tapping) {
+		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isEmpty()) {
+			return Double.NaN;
+		}
+		TapStroke stroke = tapping.strokes().get(0);
+		return Math.abs(stroke.bottom() - stroke.start()) / tapping.wanted().statedThread().get().value().diameter();
+	}
+
+	private static double leadOverPitch(ThreadMilling milling) {
+		return milling.wanted().statedThread().map(thread -> Math.abs(milling.passes().get(0).lead()) / thread.value().lead()).orElse(Double.NaN);
 	}
 
 	private static double leadOverPitch(Tapping tapping) {

@@ -18,7 +18,7 @@ final class Places {
 		if (modal.plane() == Plane.ZX && plane == Plane.XY && Double.isNaN(v)) {
 			v = 0;
 		}
-		return new Place(part * Place.FRAMES + modal.frame(), modal.workOffset(), modal.rotary(), plane, u, v);
+		return new Place(part * Place.FRAMES + modal.frame(), modal.workOffset(), modal.rotary().turned(), plane, u, v);
 	}
 
 	/** The plane across an axis: 0 X, 1 Y, 2 Z. */

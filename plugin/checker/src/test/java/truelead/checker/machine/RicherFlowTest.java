@@ -150,7 +150,7 @@ class RicherFlowTest {
 
 	@Test
 	void aJumpOutOfABranchOnSomethingUnknownIsSaid() {
-		Followed run = Followed.milling("IF _SIZE == 5", "GOTOF REST", "ENDIF", "G84 X1 Y1 Z-5 R2 F9", "G80", "REST: M30");
+		Followed run = Followed.milling("IF _SIZE == 5", "GOTOF REST", "ENDIF", "G84 X1 Y1 Z-5 R2 F9", "G80", "REST: G0 X2", "M30");
 		assertThat(run.lost()).contains("which way the program goes here is not known: it depends on IF in line 1, which is not followed");
 		assertThat(run.strokes()).hasSize(1);
 	}

@@ -25,14 +25,14 @@ class ToolWordsTest {
 			"WIERTLO 6.8 POD GWINT M8, DRILL", "МЕТЧИК М8, TAP", "СВЕРЛО 6.8, DRILL", "РАСКАТНИК М6, FORM_TAP", "РЕЗЬБОФРЕЗА М20, THREAD_MILL",
 			"GÄNGTAPP M8, TAP", "BORR 6.8, DRILL", "GÄNGFRÄS M20, THREAD_MILL", "DRAADTAP M8, TAP", "BOOR 6.8 VOOR M8, DRILL", "ZÁVITNÍK M8, TAP", "VRTÁK 6.8, DRILL",
 			"NAVRTÁVÁK, CENTRE_DRILL", "GEVINDTAP M8, TAP", "KIERRETAPPI M8, TAP", "MENETFÚRÓ M8, TAP", "KILAVUZ M8, TAP", "МІТЧИК М8, TAP", "M8丝锥, TAP",
-			"钻头6.8, DRILL", "M8 タップ, TAP", "ドリル 6.8, DRILL", "下穴 6.8, DRILL"})
+			"钻头6.8, DRILL", "VOLLHARTMETALLBOHRER D7.4, DRILL", "HM-GEWINDEBOHRER M8, TAP", "FORMTAP M6, FORM_TAP", "STUBDRILL 5.0, DRILL", "KUGELKOPFFRÄSER D8, END_MILL", "GUNTAP M8, TAP", "M8 タップ, TAP", "ドリル 6.8, DRILL", "下穴 6.8, DRILL"})
 	void kindOfTool(String comment, ToolKind kind) {
 		assertThat(tool(comment).kind()).isEqualTo(kind);
 	}
 
 	@ParameterizedTest
 	@CsvSource({"DRILL 5.0, 5.0", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10", "T1 D=10. CR=0. - FLAT END MILL, 10",
-			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125", "2 FLUTE 12MM ENDMILL, 12", "F DRILL, 0.257", "U DRILL, 0.368", "U DRILL 20, 20", "F DRILL .257, 0.257", "NO.30 DRILL, 0.1285", "9/64 JOBBER, 0.140625", "T=\"DRILL 8.5\", 8.5"})
+			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125", "2 FLUTE 12MM ENDMILL, 12", "12MM 3FL ENDMILL, 12", "STEP DRILL 5.0/6.6 FOR M6, 5", "STUFENBOHRER 9.0/6.8, 6.8", "F DRILL, 0.257", "U DRILL, 0.368", "U DRILL 20, 20", "F DRILL .257, 0.257", "NO.30 DRILL, 0.1285", "9/64 JOBBER, 0.140625", "T=\"DRILL 8.5\", 8.5"})
 	void diameterAsWritten(String comment, double diameter) {
 		assertThat(tool(comment).diameter().orElseThrow().value()).isEqualTo(diameter);
 	}

@@ -35,6 +35,14 @@ class HolesTest {
 	}
 
 	@Test
+	void atA360TheWorkStandsAsAtA0() {
+		Work work = work("G21 G17 G90", "T1 M6 (DRILL 4.2)", "G54 G0 X10. Y0 A0 S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G91 A90. K3", "G90 G80", "T2 M6 (M5 TAP)", "G0 X10. Y0 A360. S800 M3",
+				"G43 H2 Z50.", "G84 Z-12. R4. F640", "G91 A-90. K3", "G90 G80", "M30");
+		assertThat(work.holes()).hasSize(4);
+		assertThat(work.tappings().get(0).holes()).hasSize(4).allMatch(Hole::made);
+	}
+
+	@Test
 	void onAMillAHoleAtAYThatNobodySaidIsNowhereAndNotAtZero() {
 		Work work = work("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80", "M30");
 		assertThat(work.holes()).isEmpty();

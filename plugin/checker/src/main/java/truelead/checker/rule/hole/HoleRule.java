@@ -2,6 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.function.Consumer;
+import truelead.checker.machine.Rotary;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -43,10 +44,20 @@ abstract class HoleRule implements Rule {
 						.orElseGet(() -> operation.tool().facts().diameter().map(d -> d.value()).orElse(Double.NaN)));
 	}
 
-	/** A place in the program's unit: {@code X30 Y10}. */
+	/** A place in the program's unit: {@code X30 Y10}, {@code X30 Y10 A90} where a rotary axis is turned. */
 	static String at(Place place, Figures figures) {
 		String letters = "XYZ";
-		return letters.charAt(place.plane().first()) + number(place.u(), figures) + " " + letters.charAt(place.plane().second()) + number(place.v(), figures);
+		return letters.charAt(place.plane().first()) + number(place.u(), figures) + " " + letters.charAt(place.plane().second()) + number(place.v(), figures) + turned(place.rotary());
+	}
+
+	private static String turned(Rotary rotary) {
+		StringBuilder text = new StringBuilder();
+		for (int axis = 0; axis < 3; axis++) {
+			if (rotary.along(axis) != 0 && !Double.isNaN(rotary.along(axis))) {
+				text.append(' ').append("ABC".charAt(axis)).append(Figures.number(rotary.along(axis), 3));
+			}
+		}
+		return text.toString();
 	}
 
 	private static String number(double mm, Figures figures) {

@@ -26,6 +26,8 @@ import truelead.checker.work.Work;
  */
 public final class HoleSkipped extends HoleRule {
 
+	private static final double SAME = 0.001;
+
 	public HoleSkipped() {
 		super("hole-skipped");
 	}
@@ -57,9 +59,9 @@ public final class HoleSkipped extends HoleRule {
 			if (!beside(work, hole, visited, diameter(operation))) {
 				skipped.add(hole.making().get(0));
 			}
-			if (skipped.size() == count) {
-				return;
-			}
+		}
+		if (skipped.size() >= count) {
+			skipped.removeIf(cut -> !twin(cut.place(), visited));
 		}
 		if (!skipped.isEmpty()) {
 			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
@@ -100,6 +102,12 @@ public final class HoleSkipped extends HoleRule {
 			text.append(';');
 		}
 		return text.toString();
+	}
+
+	/** Whether the same coordinates are threaded under another work offset: one more part of the same kind. */
+	private static boolean twin(Place place, Set<Place> visited) {
+		return visited.stream().anyMatch(other -> other.workOffset() != place.workOffset() && other.plane() == place.plane() && other.rotary().equals(place.rotary())
+				&& Math.hypot(other.u() - place.u(), other.v() - place.v()) < SAME);
 	}
 
 	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {

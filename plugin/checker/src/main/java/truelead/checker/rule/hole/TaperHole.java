@@ -39,7 +39,7 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	private static final double SMALL = 0.05;
 	private static final double FAR = 0.25;
 	/** Percent of the height left at the gauge plane: a warning below it, and an error (common practice, no source). */
-	private static final double LOW = 60;
+	private static final double LOW = 75;
 	private static final double TOO_LOW = 45;
 
 	/** The hole of the first visit whose diameter is stated; empty for parallel threads, milled ones, and holes that are reamed, which may be a cone. */

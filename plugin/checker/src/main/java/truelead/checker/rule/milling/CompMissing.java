@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
 import truelead.checker.rule.Draft;
@@ -24,6 +25,8 @@ public final class CompMissing implements Rule {
 
 	/** A path within this part of the pitch of the major diameter is meant to be the wall. */
 	private static final double NEAR = 0.25;
+	/** The same for a taper thread, whose size depends on how deep it is cut. */
+	private static final double TAPER = 1;
 
 	@Override
 	public String name() {
@@ -35,10 +38,8 @@ public final class CompMissing implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			if (thread.isPresent()) {
-				operation.passes().stream().filter(pass -> isWrongSide(pass, thread.get(), cutter)).findFirst()
-						.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, thread.get(), cutter)));
-			}
+			operation.wanted().statedThread().map(Fact::value).ifPresent(any -> operation.passes().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
+					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			if (thread.isPresent() && cutter.isPresent()) {
 				for (List<MillPass> finishing : operation.finishing()) {
 					finishing.stream().findFirst().filter(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
@@ -51,8 +52,8 @@ public final class CompMissing implements Rule {
 	/** Compensation that puts the cutter outside a path that is the wall: G42 counter-clockwise, G41 clockwise inside a hole. */
 	private static boolean isWrongSide(MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		double path = HelixForm.of(pass).pathDiameter();
-		boolean wall = Math.abs(path - thread.diameter()) <= NEAR * thread.pitch()
-				&& (cutter.isEmpty() || Math.abs(path + cutter.getAsDouble() - thread.diameter()) > NEAR * thread.pitch());
+		double near = (thread.taperOnDiameter() == 0 ? NEAR : TAPER) * thread.pitch();
+		boolean wall = Math.abs(path - thread.diameter()) <= near && (cutter.isEmpty() || Math.abs(path + cutter.getAsDouble() - thread.diameter()) > near);
 		boolean outside = pass.compensation() == (pass.counterclockwise() ? Compensation.RIGHT : Compensation.LEFT);
 		return wall && outside && !pass.external() && !pass.modal().mirrored();
 	}

@@ -21,12 +21,15 @@ import truelead.checker.work.Work;
  * The cutter does not go into the hole, or is so big that its flanks cut away from the profile before and behind the point they should cut.
  * At a radius r of the thread the tooth is deepest not where it touches radially but an angle P (r − e) / (2 pi t r e) further on, e being
  * the radius of the helix and t the slope of the flank, tan 30 for 60 degrees; there it takes s = P² (r − e) / (8 pi² t r e) more off each flank,
- * worth 2 s / t on the pitch diameter (geometry, for small angles). The limits 0.7 D coarse and 0.8 D fine are those of the catalogue of rules: they keep s small.
+ * worth 2 s / t on the pitch diameter (geometry, for small angles). The limits 0.7 D coarse and 0.8 D fine are those of the catalogue of rules: they keep s small. Cutters made for one
+ * thread are often a little larger and ground to suit: as long as the class takes what is overcut, that is information.
  */
 public final class CutterTooBig implements Rule {
 
 	private static final double COARSE = 0.7;
 	private static final double FINE = 0.8;
+	/** Beyond this part of the diameter no cutter is made for a thread (common practice, no source). */
+	private static final double LARGEST = 0.84;
 
 	@Override
 	public String name() {
@@ -63,7 +66,8 @@ public final class CutterTooBig implements Rule {
 		double most = limit(thread.value()) * thread.value().diameter();
 		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0) {
 			double overcut = overcut(thread.value(), cutter);
-			found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(pass.block(), "G"),
+			boolean suits = cutter <= LARGEST * thread.value().diameter() && overcut <= MillFacts.pitchTolerance(thread.value());
+			found.accept(Draft.of(this, suits ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(pass.block(), "G"),
 					"the cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
 							+ thread.value().designation() + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "
 							+ figures.fine(overcut) + " on the pitch diameter; a cutter of at most " + figures.length(most)).on(operation)

@@ -1,13 +1,17 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -17,6 +21,8 @@ public final class EntryStraight implements Rule {
 
 	/** An arc that ends within this of the helix's direction runs into the wall smoothly; the rest is rounding of the coordinates. */
 	private static final double SMOOTH = Math.toRadians(10);
+	/** What a straight entry may take of the wall, in pitches, about half of the thread's height: the cutter hardly feels it (common practice, no source). */
+	private static final double LIGHT = 0.3;
 	/** A straight move along the wall, as it is written to start compensation, is no plunge. */
 	private static final double ALONG = Math.toRadians(30);
 
@@ -40,6 +46,21 @@ public final class EntryStraight implements Rule {
 		return pass.startLevel() < operation.wanted().surface().value() - 1e-6;
 	}
 
+	/** Whether the thread is cut in several steps outwards and this one takes little: beside the pass before, or the hole. */
+	private static boolean light(ThreadMilling operation, MillPass pass) {
+		List<MillPass> here = operation.passesAt(pass.hole());
+		double deepest = here.stream().mapToDouble(MillPass::radius).max().orElse(0);
+		double before = here.stream().filter(other -> other.order() < pass.order()).mapToDouble(MillPass::radius).max().orElse(Double.NaN);
+		double least = here.stream().mapToDouble(MillPass::radius).min().orElse(0);
+		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
+		if (Double.isNaN(before)) {
+			OptionalDouble cutter = MillFacts.cutter(operation);
+			Optional<Double> hole = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).map(Fact::value);
+			before = cutter.isPresent() && hole.isPresent() ? (hole.get() - cutter.getAsDouble()) / 2 : pass.radius();
+		}
+		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
+	}
+
 	private void look(ThreadMilling operation, MillPass pass, boolean atDepth, Consumer<Finding> found) {
 		Optional<Step> last = Approach.last(pass);
 		// with a path of a few hundredths the angle is rounding
@@ -54,7 +75,7 @@ public final class EntryStraight implements Rule {
 		String degrees = Figures.number(Math.toDegrees(kink), 0);
 		String message = arc ? "the lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
 				: "the cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
-		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
+		found.accept(Draft.of(this, light(operation, pass) ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
 				.programmed("angle of entry", degrees + " degrees", last.get().block()).finding());
 	}
 }

@@ -9,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -22,6 +23,10 @@ public final class HelixTooShort implements Rule {
 	/** Turns that count as a comb cutter's one turn where nobody says what cutter it is: one, and a little overlap. */
 	private static final double ONE_TURN = 1.6;
 	private static final double CLOSED = 0.99;
+	/** Turns that no comb cutter makes. */
+	private static final double SEVERAL = 2.5;
+	/** Height above the surface that drills start to feed from at most, mm (common practice, no source). */
+	private static final double CLOSE = 5.1;
 
 	@Override
 	public String name() {
@@ -51,7 +56,11 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value).flatMap(through -> operation.wanted().wall()));
-		if (depth.isEmpty() || comb.orElse(turns < ONE_TURN)) {
+		if (comb.orElse(turns < ONE_TURN)) {
+			return;
+		}
+		if (depth.isEmpty()) {
+			top(operation, passes, turns, figures).ifPresent(found);
 			return;
 		}
 		double surface = operation.wanted().surface().value();
@@ -69,15 +78,42 @@ public final class HelixTooShort implements Rule {
 					+ figures.length(wanted) + ": " + figures.length(wanted - (surface - deepest)) + " too short; "
 					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - wanted) / figures.unit().mm(), 4), figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
-		} else if (highest < surface - pitch - open && operation.wanted().surface().stated()) {
-			found.accept(draft(operation, pass, "the helix ends " + figures.length(surface - highest) + " below the surface: the first "
-					+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
-					.known("surface", figures.length(surface), operation.wanted().surface()).finding());
+		} else {
+			top(operation, passes, turns, figures).ifPresent(found);
 		}
 	}
 
+	/** The threads next to the surface are not cut, where the surface is stated, or the hole was drilled from close above it. */
+	private Optional<Finding> top(ThreadMilling operation, List<MillPass> passes, double turns, Figures figures) {
+		MillPass pass = passes.get(0);
+		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
+		double surface = operation.wanted().surface().value();
+		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
+		boolean stated = operation.wanted().surface().stated();
+		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && fromTheTop(operation, pass, surface);
+		double missing = surface - highest - (stated ? pitch : 2 * pitch);
+		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
+			return Optional.empty();
+		}
+		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(surface - highest) + " below the surface: the first "
+				+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
+				.known("surface", figures.length(surface), operation.wanted().surface()).finding());
+	}
+
+	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */
+	private static boolean fromTheTop(ThreadMilling operation, MillPass pass, double surface) {
+		List<Cut> cuts = pass.hole().makingBefore(pass.order());
+		double diameter = operation.wanted().statedThread().orElseThrow().value().diameter();
+		boolean wider = cuts.stream().anyMatch(cut -> cut.diameter().isEmpty() || cut.diameter().get().value() >= diameter);
+		return !wider && cuts.stream().anyMatch(cut -> cut.start() >= surface && cut.start() <= surface + CLOSE);
+	}
+
 	private Draft draft(ThreadMilling operation, MillPass pass, String message, Figures figures) {
-		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
+		return draft(operation, pass, Severity.ERROR, message, figures);
+	}
+
+	private Draft draft(ThreadMilling operation, MillPass pass, Severity severity, String message, Figures figures) {
+		return Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
 				.programmed("range of the helix", figures.length(Math.abs(pass.endLevel() - pass.startLevel())), pass.block());
 	}
 }

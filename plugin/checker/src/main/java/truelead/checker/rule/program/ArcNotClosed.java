@@ -29,6 +29,10 @@ public final class ArcNotClosed implements Rule {
 				found.accept(draft(work, arc, difference, tolerance));
 			}
 		}
+		for (ThreadMilling milling : work.threadMillings()) {
+			milling.passes().stream().filter(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius))
+					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
+		}
 	}
 
 	private Finding draft(Work work, Step.Arc arc, double difference, double tolerance) {

@@ -23,7 +23,12 @@ public final class FeedInWrongMode extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
-		if (thread.isEmpty() || !tapping.method().taps()) {
+		if (!tapping.method().taps()) {
+			return;
+		}
+		if (thread.isEmpty()) {
+			TapFeed.alike(tapping, feed -> otherMode(feed).filter(other -> NoLead.unless(feed.advance(), other.advance())).isPresent()).stream().findFirst()
+					.ifPresent(feed -> found.accept(unnamed(work, feed)));
 			return;
 		}
 		double lead = thread.get().value().lead();
@@ -43,6 +48,25 @@ public final class FeedInWrongMode extends TappingRule {
 		return feed.speed() > 0 ? Optional.of(new TapFeed(stroke, feed.feed(), false, feed.speed(), length / feed.speed())) : Optional.empty();
 	}
 
+	private Draft unnamed(Work work, TapFeed feed) {
+		Figures figures = new Figures(feed.stroke().modal().unit());
+		String meant = feed.perTurn() ? "per minute" : "per revolution";
+		String message = feed.said() + " is read " + (feed.perTurn() ? "per revolution" : "per minute") + " and advances " + figures.advance(feed.advance()) + " "
+				+ figures.symbol() + " a turn, the lead of no thread; " + meant + " it is " + figures.advance(otherMode(feed).orElseThrow().advance()) + ": the word for feed " + meant;
+		return modes(work, feed, Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message));
+	}
+
+	private static Draft modes(Work work, TapFeed feed, Draft draft) {
+		draft.programmed("feed", feed.said(), feed.feed());
+		if (feed.speed() > 0) {
+			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
+		}
+		String mode = feed.perTurn() ? "per revolution" : "per minute";
+		feed.stroke().modal().feedModeStated().ifPresent(word -> draft.related(Location.of(word), "the word for feed " + mode));
+		return draft.from("feed mode", mode, feed.stroke().modal().feedModeStated().map(w -> "programmed: " + Figures.written(w))
+				.orElse("machine profile " + work.shop().profile().name()));
+	}
+
 	private Draft draft(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
 		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
@@ -52,13 +76,7 @@ public final class FeedInWrongMode extends TappingRule {
 		String message = feed.said() + " is read " + mode + " and advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": the value is meant " + meant + "; "
 				+ FeedFix.text(feed, lead) + " or the word for feed " + meant;
-		Draft draft = Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message).programmed("feed", feed.said(), feed.feed());
-		if (feed.speed() > 0) {
-			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
-		}
-		feed.stroke().modal().feedModeStated().ifPresent(word -> draft.related(Location.of(word), "the word for feed " + mode));
-		draft.from("feed mode", mode, feed.stroke().modal().feedModeStated().map(w -> "programmed: " + Figures.written(w))
-				.orElse("machine profile " + work.shop().profile().name()));
+		Draft draft = modes(work, feed, Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message));
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
 		return draft;

@@ -37,6 +37,10 @@ public final class FeedOffPitch extends TappingRule {
 	/** How much less than its lead a tap in a floating holder is fed, as a part of it (common practice, no source: 95 to 99 % is usual). */
 	private static final double HELD_BACK = 0.05;
 
+	/** How much less, and how much more, than its lead a tap in a floating holder is fed at most on purpose, as parts of it (common practice, no source). */
+	private static final double FLOATS_BEHIND = 0.1;
+	private static final double FLOATS_AHEAD = 0.03;
+
 	public FeedOffPitch() {
 		super("feed-off-pitch");
 	}
@@ -97,6 +101,10 @@ public final class FeedOffPitch extends TappingRule {
 				&& feed.error(lead) >= -HELD_BACK * lead;
 	}
 
+	private static boolean onPurpose(TapFeed feed, double lead) {
+		return feed.error(lead) >= -FLOATS_BEHIND * lead && feed.error(lead) <= FLOATS_AHEAD * lead;
+	}
+
 	/** Where S is the one of the tool before and the feed fits another whole S: that S, which was forgotten more likely. */
 	private static String leftOver(TapFeed feed, Tapping tapping, double lead) {
 		Optional<WordRef> word = feed.perTurn() ? Optional.empty() : feed.stroke().speed().word();
@@ -114,7 +122,7 @@ public final class FeedOffPitch extends TappingRule {
 		double turns = Turns.toDepth(tapping, feed.stroke(), lead);
 		Fact<Holder> holder = tapping.wanted().holder();
 		boolean rounded = feed.fits(lead);
-		boolean floats = holder.value().floats() && drift <= holder.value().travel() || heldBack(tapping, feed, lead);
+		boolean floats = holder.value().floats() && drift <= holder.value().travel() && onPurpose(feed, lead) || heldBack(tapping, feed, lead);
 		Severity severity = rounded || floats ? Severity.INFORMATION
 				: drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;
 		String way = feed.error(lead) < 0 ? " behind" : " ahead";

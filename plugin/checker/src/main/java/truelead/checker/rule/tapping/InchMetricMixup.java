@@ -17,7 +17,7 @@ import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** A feed or a depth that fits after times or divided by 25.4: written in the other unit. */
+/** A feed or a depth that fits after times or divided by 25.4: written in the other unit; or, of a thread that nothing names, one that fits no thread else. */
 public final class InchMetricMixup extends TappingRule {
 
 	private static final double INCH = LengthUnit.INCH.mm();
@@ -32,11 +32,14 @@ public final class InchMetricMixup extends TappingRule {
 			return;
 		}
 		tapping.wanted().statedThread().ifPresent(thread -> {
-			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()));
+			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()) || floating(tapping, feed, thread.value().lead()));
 			if (!feeds.isEmpty()) {
 				found.accept(feed(work, feeds, thread));
 			}
 		});
+		if (tapping.wanted().statedThread().isEmpty()) {
+			TapFeed.alike(tapping, InchMetricMixup::mixed).stream().findFirst().ifPresent(feed -> found.accept(unnamed(feed)));
+		}
 		first(tapping, stroke -> depth(tapping, stroke), found);
 	}
 
@@ -44,12 +47,32 @@ public final class InchMetricMixup extends TappingRule {
 		return !feed.fits(lead) && (feed.fitsTimes(INCH, lead) || feed.fitsTimes(1 / INCH, lead));
 	}
 
+	/** A feed a little under the lead for a floating holder, in the other unit. */
+	private static boolean floating(Tapping tapping, TapFeed feed, double lead) {
+		double factor = feed.advance() < lead ? INCH : 1 / INCH;
+		return tapping.wanted().holder().value().floats() && Math.abs(feed.advance() * factor / lead - 0.97) < 0.05;
+	}
+
+	private static boolean mixed(TapFeed feed) {
+		return NoLead.unless(feed.advance(), feed.advance() * INCH) || NoLead.unless(feed.advance(), feed.advance() / INCH);
+	}
+
+	private Draft unnamed(TapFeed feed) {
+		Figures figures = new Figures(feed.stroke().modal().unit());
+		double factor = NoLead.unless(feed.advance(), feed.advance() * INCH) ? INCH : 1 / INCH;
+		boolean otherUnit = factor > 1 == (feed.stroke().modal().unit() == LengthUnit.MM);
+		String other = otherUnit ? "the value is in " + (factor > 1 ? "inches" : "mm") : "converted twice";
+		return Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol()
+				+ " a turn, the lead of no thread; " + (factor > 1 ? "25.4 times as much" : "a 25.4th of it") + " is " + figures.advance(feed.advance() * factor) + ": " + other)
+				.programmed("feed", feed.said(), feed.feed()).from("one inch", "25.4 mm", "ISO 31-1, exact");
+	}
+
 	private Draft feed(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
 		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String other = feed.stroke().modal().unit() == LengthUnit.MM ? "inches" : "mm";
-		boolean otherUnit = feed.fitsTimes(feed.stroke().modal().unit() == LengthUnit.MM ? INCH : 1 / INCH, lead);
+		boolean otherUnit = feed.error(lead) < 0 == (feed.stroke().modal().unit() == LengthUnit.MM);
 		String message = feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ", "
 				+ (feed.error(lead) < 0 ? "25.4 times as much" : "a 25.4th of it") + ": " + (otherUnit ? "the value is in " + other : "converted twice")

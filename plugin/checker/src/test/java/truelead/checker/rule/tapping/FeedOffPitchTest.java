@@ -37,6 +37,14 @@ class FeedOffPitchTest {
 	}
 
 	@Test
+	void aFloatingTapIsHeldBackALittleAndNotAFifth() {
+		String tool = "T1 M6 (M8 TAP, FLOATING HOLDER)";
+		assertThat(findings(tool, "S400 M3", "G84 Z-15 R8 F485", "G80").orElseThrow().severity()).isEqualTo(Severity.INFORMATION);
+		assertThat(findings(tool, "S400 M3", "G84 Z-15 R8 F400", "G80").orElseThrow().severity()).as("the feed of M6").isEqualTo(Severity.WARNING);
+		assertThat(findings(tool, "S400 M3", "G84 Z-15 R8 F550", "G80").orElseThrow().severity()).as("nobody pushes a floating tap").isEqualTo(Severity.WARNING);
+	}
+
+	@Test
 	void theLastDecimalWrittenIsTakenInclusive() {
 		assertThat(findings("G20", "T1 M6 (7/16-20 TAP)", "S157 M3", "G84 Z-.5 R.2 F7.9", "G80").orElseThrow().severity()).isEqualTo(Severity.INFORMATION);
 		assertThat(findings("G20", "T1 M6 (7/16-20 TAP)", "S157 M3", "G84 Z-.5 R.2 F7.95", "G80").orElseThrow().severity()).isNotEqualTo(Severity.INFORMATION);
