@@ -34,6 +34,16 @@ class AssumedUnitTest {
 	}
 
 	@Test
+	void aFeedInTheOtherUnitDoesNotTurnTheProgramRound() {
+		CheckResult metric = check("T3 M6 (M4 TAP)", "S500 M3", "G43 H3 G0 X5. Y5. Z5.", "G84 Z-8. R3. F13.78", "G80", "M30");
+		assertThat(metric.work().shop().unit().value()).isEqualTo(LengthUnit.MM);
+		assertThat(metric.findings()).anySatisfy(f -> assertThat(f.rule()).isEqualTo("inch-metric-mixup"));
+		CheckResult inch = check("T3 M6 (1/4-20 TAP)", "S600 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.9 R.2 F762.", "G80", "M30");
+		assertThat(inch.work().shop().unit().value()).isEqualTo(LengthUnit.INCH);
+		assertThat(inch.findings()).anySatisfy(f -> assertThat(f.rule()).isEqualTo("inch-metric-mixup"));
+	}
+
+	@Test
 	void aFeedThatFitsInNeitherTellsNothing() {
 		CheckResult result = check("T3 M6 (M6X1 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-10. R2. F700.", "G80", "M30");
 		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.MM);

@@ -85,7 +85,7 @@ public final class Precedence {
 			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
 			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high"), "a cutter that does not go in has no way in or out"),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch"), "the lead-in keeps the helix's lead"),
-			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "comp-missing"), "a path turned round is left at an angle, with compensation on its other side"),
+			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "entry-off-pitch", "exit-scars-thread", "comp-missing"), "a path turned round is left at an angle, with compensation on its other side"),
 			new Order("helix-uneven", Scope.OPERATION, List.of("helix-off-pitch"), "an uneven helix has no one lead to judge"),
 			new Order("hand-mirrored", Scope.OPERATION, List.of("helix-wrong-hand", "spindle-wrong-way"), "the mirror explains the hand"),
 			new Order("taper-off", Scope.OPERATION, List.of("helix-off-size"), "the taper decides the size"),

@@ -26,6 +26,10 @@ final class CalloutTokens extends CalloutLexer {
 	public Token nextToken() {
 		WritableToken token = (WritableToken) super.nextToken();
 		switch (token.getType()) {
+			case MARKED -> {
+				token.setType(NUMBER);
+				token.setText(token.getText().substring(1));
+			}
 			case WORD, HAND_DOTTED -> {
 				token.setType(typeInPlace(token.getText()));
 				wordBefore = TradeWords.fold(token.getText());

@@ -5,7 +5,7 @@ import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 
 /**
- * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}.
+ * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}.
  *
  * @param number the tool's number
  * @param text   what stands behind it
@@ -24,13 +24,21 @@ public record ToolListLine(int number, String text) {
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment));
 		Token token = next(tokens);
 		if (!isTool(token)) {
-			return Optional.empty();
+			return last(comment);
 		}
 		do {
 			token = next(tokens);
 		} while (isMark(token));
 		return token.getType() == CalloutParser.NUMBER && whole(token.getText())
 				? Optional.of(new ToolListLine(Integer.parseInt(token.getText()), comment.substring(token.getStopIndex() + 1))) : Optional.empty();
+	}
+
+	/** The tool that is named last, behind an equals sign. */
+	private static Optional<ToolListLine> last(String comment) {
+		int equals = comment.lastIndexOf('=');
+		String behind = equals < 1 ? "" : comment.substring(equals + 1).strip();
+		boolean tool = behind.length() > 1 && (behind.charAt(0) == 'T' || behind.charAt(0) == 't') && whole(behind.substring(1));
+		return tool ? Optional.of(new ToolListLine(Integer.parseInt(behind.substring(1)), comment.substring(0, equals))) : Optional.empty();
 	}
 
 	private static Token next(CalloutTokens tokens) {

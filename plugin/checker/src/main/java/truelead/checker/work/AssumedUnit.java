@@ -7,8 +7,7 @@ import truelead.checker.machine.MachineProfile;
 
 /**
  * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit
- * is meant. Where none fits in either, so that a wrong feed stays a wrong feed, their depths tell it: 16 deep is no thread of M8 in inches, 0.75 none of
- * 5/16-18 in mm.
+ * is meant. Their depths speak before that, so that a wrong feed stays a wrong feed: 16 deep is no thread of M8 in inches, 0.75 none of 5/16-18 in mm.
  */
 public final class AssumedUnit {
 
@@ -16,6 +15,8 @@ public final class AssumedUnit {
 	/** Way of a tap from R to its depth, in diameters of the thread, that is usual in one unit and absurd in the other. */
 	private static final double SHORTEST = 0.4;
 	private static final double LONGEST = 9;
+	/** Less than this nobody taps, whatever the feed says. */
+	private static final double ABSURD = 0.2;
 
 	private AssumedUnit() {
 	}
@@ -31,17 +32,23 @@ public final class AssumedUnit {
 		int fitsOtherwise = 0;
 		int deep = 0;
 		int deepOtherwise = 0;
+		int absurd = 0;
 		for (ThreadingOperation operation : work.operations()) {
 			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : operation instanceof ThreadMilling milling ? leadOverPitch(milling) : Double.NaN;
 			double depth = operation instanceof Tapping tapping ? depthOverDiameter(tapping) : Double.NaN;
 			deep += usual(depth) ? 1 : 0;
+			absurd += depth < ABSURD ? 1 : 0;
 			deepOtherwise += usual(depth * factor) ? 1 : 0;
 			fits += Math.abs(share - 1) < NEAR ? 1 : 0;
 			fitsOtherwise += Math.abs(share * factor - 1) < NEAR ? 1 : 0;
 		}
 		String other = assumed == LengthUnit.MM ? "inch" : "mm";
-		boolean lead = fitsOtherwise > 0 && fits == 0;
-		return lead || fits == 0 && deepOtherwise > 0 && deep == 0 ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
+		boolean depth = (deep == 0) != (deepOtherwise == 0);
+		return depth ? other(deep == 0, fits == 0 || absurd > 0, work, other) : other(fitsOtherwise > 0, fits == 0, work, other);
+	}
+
+	private static Optional<MachineProfile> other(boolean meant, boolean noneFits, Work work, String other) {
+		return meant && noneFits ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
 	}
 
 	private static MachineProfile read(MachineProfile profile, String unit) {

@@ -10,6 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -50,7 +51,7 @@ public final class DrillTooBig extends HoleRule {
 		if (over <= (thread.system().movement() ? CHARTS * thread.pitch() : DrilledSize.WRITTEN)) {
 			return Optional.empty();
 		}
-		boolean wouldForm = thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
+		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures.unit())

@@ -8,6 +8,7 @@ import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -47,7 +48,7 @@ public final class DrillTooSmall extends HoleRule {
 		}
 		String message = "the hole is drilled " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ size.inClass() + " is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
-				+ Figures.number(size.percent(), 0) + " % of thread, and the tap may break; " + size.right(figures.unit());
+				+ Figures.number(size.percent(), 0) + " % of thread, and " + (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures.unit());
 		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
 	}

@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.Plane;
+import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -39,20 +41,24 @@ public final class HoleSkipped extends HoleRule {
 			return;
 		}
 		Map<String, Integer> threaded = new HashMap<>();
+		Set<String> ways = new HashSet<>();
 		for (ThreadingOperation one : work.group(operation)) {
 			Visits those = Visits.of(one, work);
 			for (int kind = 0; kind < those.typical().size(); kind++) {
 				Visit visit = those.typical().get(kind);
 				if (visit.hole().madeBefore(visit.order())) {
-					threaded.merge(making(visit.hole().cuts(), visit.order()), those.count(kind), Integer::sum);
+					threaded.merge(making(visit.hole().cuts(), visit.order(), true), those.count(kind), Integer::sum);
+					ways.add(making(visit.hole().cuts(), visit.order(), false));
 				}
 			}
 		}
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
 		List<Cut> skipped = new ArrayList<>();
-		List<Hole> alike = count > 1 ? work.derived(Unthreaded.class, Unthreaded::new).made(threaded.keySet()) : List.of();
+		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
+		List<Hole> alike = count > 1 ? unthreaded.made(threaded.keySet()) : List.of();
+		List<Hole> elsewhere = unthreaded.made(ways);
 		Set<Place> visited = new HashSet<>();
-		for (ThreadingOperation one : alike.isEmpty() ? List.<ThreadingOperation>of() : work.group(operation)) {
+		for (ThreadingOperation one : elsewhere.isEmpty() ? List.<ThreadingOperation>of() : work.group(operation)) {
 			Visits.of(one, work).forEach(visit -> visited.add(visit.hole().place()));
 		}
 		for (Hole hole : alike) {
@@ -60,8 +66,11 @@ public final class HoleSkipped extends HoleRule {
 				skipped.add(hole.making().get(0));
 			}
 		}
-		if (skipped.size() >= count) {
-			skipped.removeIf(cut -> !twin(cut.place(), visited));
+		if (skipped.isEmpty() || skipped.size() >= count) {
+			skipped.clear();
+			Map<Numbers, Set<Integer>> offsets = new HashMap<>();
+			visited.forEach(place -> offsets.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(place.workOffset()));
+			elsewhere.stream().filter(hole -> twin(hole.place(), offsets)).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		if (!skipped.isEmpty()) {
 			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
@@ -72,12 +81,15 @@ public final class HoleSkipped extends HoleRule {
 	private static final class Unthreaded {
 
 		private final List<Hole> holes;
+		/** By tools, depths and blocks, and by tools and depths alone. */
 		private final Map<String, List<Integer>> made = new HashMap<>();
 
 		Unthreaded(Work work) {
 			holes = work.unthreaded();
 			for (int i = 0; i < holes.size(); i++) {
-				made.computeIfAbsent(making(holes.get(i).cuts(), Integer.MAX_VALUE), way -> new ArrayList<>()).add(i);
+				List<Cut> cuts = holes.get(i).cuts();
+				made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, true), way -> new ArrayList<>()).add(i);
+				made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, false), way -> new ArrayList<>()).add(i);
 			}
 		}
 
@@ -88,15 +100,15 @@ public final class HoleSkipped extends HoleRule {
 		}
 	}
 
-	/** How a hole was made before a step: tools, blocks of their cycles, depths. */
-	private static String making(List<Cut> cuts, int order) {
-		StringBuilder text = new StringBuilder();
+	/** How a hole was made before a step: tools, depths, and blocks of their cycles. */
+	private static String making(List<Cut> cuts, int order, boolean blocks) {
+		StringBuilder text = new StringBuilder(blocks ? "" : "any block ");
 		for (Cut cut : cuts) {
 			if (cut.order() >= order) {
 				continue;
 			}
 			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
-			if (cut.step() instanceof Step.Stroke s) {
+			if (blocks && cut.step() instanceof Step.Stroke s) {
 				text.append('@').append(s.cycle().start().line());
 			}
 			text.append(';');
@@ -104,10 +116,18 @@ public final class HoleSkipped extends HoleRule {
 		return text.toString();
 	}
 
-	/** Whether the same coordinates are threaded under another work offset: one more part of the same kind. */
-	private static boolean twin(Place place, Set<Place> visited) {
-		return visited.stream().anyMatch(other -> other.workOffset() != place.workOffset() && other.plane() == place.plane() && other.rotary().equals(place.rotary())
-				&& Math.hypot(other.u() - place.u(), other.v() - place.v()) < SAME);
+	/** The numbers of a place, to a thousandth of a mm, whatever they count from. */
+	private record Numbers(Plane plane, Rotary rotary, long u, long v) {
+
+		Numbers(Place place) {
+			this(place.plane(), place.rotary(), Math.round(place.u() / SAME), Math.round(place.v() / SAME));
+		}
+	}
+
+	/** Whether the same coordinates are threaded under other work offsets alone: one more part of the same kind. */
+	private static boolean twin(Place place, Map<Numbers, Set<Integer>> offsets) {
+		Set<Integer> threaded = offsets.getOrDefault(new Numbers(place), Set.of());
+		return !threaded.isEmpty() && !threaded.contains(place.workOffset());
 	}
 
 	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.Modal;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
@@ -11,18 +12,45 @@ import truelead.checker.machine.WordRef;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
+import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** No speed, a speed of zero, or a spindle that stands still before the tap goes in. */
+/** No speed, a speed of zero, or a spindle that stands still before the tap or the thread mill goes in. */
 public final class SpindleNotTurning extends TappingRule {
 
 	public SpindleNotTurning() {
 		super("spindle-not-turning");
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		if (!work.course().subprogramAlone()) {
+			work.threadMillings().forEach(milling -> milling.passes().stream().filter(pass -> still(pass.modal())).findFirst()
+					.ifPresent(pass -> found.accept(still(milling, pass).finding())));
+		}
+	}
+
+	private static boolean still(Modal modal) {
+		return modal.spindle() == SpindleTurn.STOPPED || !modal.speed().isSet() || modal.speed().known() && modal.speed().value() <= 0;
+	}
+
+	/** A thread mill turns by S and M3 or M4 alone. */
+	private Draft still(ThreadMilling milling, MillPass pass) {
+		Modal modal = pass.modal();
+		Optional<WordRef> stop = modal.spindle() == SpindleTurn.STOPPED ? modal.spindleWord() : Optional.empty();
+		String why = modal.spindle() == SpindleTurn.STOPPED ? stop.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
+				: modal.speed().word().map(w -> Figures.written(w) + " does not turn the spindle").orElse("no S is in force");
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(pass.block()), why + " before " + milling.tool().name() + " cuts: it breaks at the wall; S and M3 before it goes in").on(milling);
+		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
+		return draft;
 	}
 
 	@Override

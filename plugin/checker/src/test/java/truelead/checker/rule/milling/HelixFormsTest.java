@@ -34,6 +34,25 @@ class HelixFormsTest {
 	}
 
 	@Test
+	void aThreadMillThatStandsStillBreaks() {
+		List<String> blocks = halves(16);
+		blocks.replaceAll(block -> block.replace("S2500 M3", "S2500 M5"));
+		assertThat(loud(blocks)).singleElement().satisfies(f -> {
+			assertThat(f.rule()).isEqualTo("spindle-not-turning");
+			assertThat(f.message()).isEqualTo("M5 stopped the spindle before T2 cuts: it breaks at the wall; S and M3 before it goes in");
+		});
+	}
+
+	@Test
+	void ofAHoleTooSmallForAMilledThreadNoTapIsSpokenOf() {
+		List<String> blocks = halves(16);
+		blocks.replaceAll(block -> block.replace("DRILL 17.5", "DRILL 17."));
+		assertThat(loud(blocks)).singleElement().satisfies(f -> assertThat(f.message()).contains("and the screw does not go in; drill 17.5"));
+		blocks.replaceAll(block -> block.replace("DRILL 17.", "DRILL 18.5"));
+		assertThat(loud(blocks)).singleElement().satisfies(f -> assertThat(f.message()).doesNotContain("FORM TAP"));
+	}
+
+	@Test
 	void tooFewTurnsLeaveTheFirstThreadsUncut() {
 		assertThat(loud(halves(10))).singleElement().satisfies(f -> {
 			assertThat(f.rule()).isEqualTo("helix-too-short");
