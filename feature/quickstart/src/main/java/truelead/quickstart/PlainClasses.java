@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassWriter;
+import org.objectweb.asm.Type;
 import org.objectweb.asm.tree.AbstractInsnNode;
 import org.objectweb.asm.tree.ClassNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
@@ -46,12 +47,13 @@ final class PlainClasses {
 	}
 
 	private void rewrite(ClassNode host) {
-		int count = 0;
+		Map<String, LambdaClass> lambdas = new LinkedHashMap<>();
 		for (MethodNode method : host.methods) {
 			for (AbstractInsnNode instruction : method.instructions.toArray()) {
 				if (instruction instanceof InvokeDynamicInsnNode site) {
 					switch (site.bsm.getOwner() + "." + site.bsm.getName()) {
-						case LAMBDA -> method.instructions.set(site, lambda(host, site, count++));
+						case LAMBDA -> method.instructions.set(site, lambdas.computeIfAbsent(Type.getReturnType(site.desc).getInternalName(),
+								kind -> new LambdaClass(host.name + "$$" + lambdas.size())).add(site));
 						case RECORD -> {
 							method.instructions.insertBefore(site, RecordMethod.of(host.name, site));
 							method.instructions.remove(site);
@@ -63,17 +65,14 @@ final class PlainClasses {
 				}
 			}
 		}
-	}
-
-	private AbstractInsnNode lambda(ClassNode host, InvokeDynamicInsnNode site, int count) {
 		// a mate of the nest may call what is private there
 		ClassNode nest = host.nestHostClass == null ? host : classes.get(host.nestHostClass);
-		LambdaClass lambda = new LambdaClass(host.name + "$$" + count, nest.name, site);
-		if (nest.nestMembers == null) {
-			nest.nestMembers = new ArrayList<>(List.of());
-		}
-		nest.nestMembers.add(lambda.name());
-		made.put(lambda.name(), lambda.bytes());
-		return lambda.call();
+		lambdas.values().forEach(lambda -> {
+			if (nest.nestMembers == null) {
+				nest.nestMembers = new ArrayList<>(List.of());
+			}
+			nest.nestMembers.add(lambda.name());
+			made.put(lambda.name(), lambda.bytes(nest.name));
+		});
 	}
 }

@@ -40,7 +40,7 @@ class PlainClassesTest {
 	void givesEveryLambdaAClassThatJavaTakes() throws ClassNotFoundException {
 		Map<String, byte[]> files = new HashMap<>();
 		plain.forEach((name, bytes) -> files.put(name + ".class", bytes));
-		assertThat(plain).hasSizeGreaterThan(compiled.size() + 20);
+		assertThat(plain).hasSizeGreaterThan(compiled.size() + 15);
 		new TryLoader(files).loadAll(plain.keySet());
 	}
 

@@ -26,7 +26,9 @@ final class Order {
 	/** {@code work} runs on several threads, {@code taker} on the caller's alone. */
 	static <R> void forEach(List<Source> sources, int cores, Function<Source, R> work, Consumer<R> taker) {
 		if (sources.size() == 1 || cores == 1) {
-			sources.forEach(source -> taker.accept(work.apply(source)));
+			for (Source source : sources) {
+				taker.accept(work.apply(source));
+			}
 			return;
 		}
 		ExecutorService workers = Executors.newFixedThreadPool(cores, task -> {

@@ -56,7 +56,8 @@ public final class Arguments {
 		return last;
 	}
 
-	private static boolean whole(String argument) {
+	/** Whether no character of it can have been lost. */
+	static boolean whole(String argument) {
 		for (int i = 0; i < argument.length(); i++) {
 			if (argument.charAt(i) >= 0x80 || argument.charAt(i) == '?') {
 				return false;

@@ -1,8 +1,12 @@
 package truelead.audit.source;
 
+import java.io.FileInputStream;
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -28,7 +32,7 @@ public final class ProgramBytes {
 			if (Files.exists(path) && !Files.isRegularFile(path)) {
 				return new Reading.Refused("is not an ordinary file");
 			}
-			return judge(Paths.name(path), Files.readAllBytes(path));
+			return judge(Paths.name(path), bytes(path));
 		} catch (NoSuchFileException missing) {
 			return new Reading.Refused("no such file or folder");
 		} catch (AccessDeniedException denied) {
@@ -40,6 +44,19 @@ public final class ProgramBytes {
 		} catch (OutOfMemoryError tooLarge) {
 			return new Reading.Refused("too large for the memory Java has; give it more with java -Xmx");
 		}
+	}
+
+	/** The bytes of a file. A plain stream needs a good deal less of Java to be loaded than a channel; what goes wrong a channel says more exactly. */
+	private static byte[] bytes(Path path) throws IOException {
+		// a name that a stream may take for another one is left to the channel
+		if (path.getFileSystem() == FileSystems.getDefault() && Arguments.whole(path.toString())) {
+			try (InputStream in = new FileInputStream(path.toFile())) {
+				return in.readAllBytes();
+			} catch (FileNotFoundException told) {
+				return Files.readAllBytes(path);
+			}
+		}
+		return Files.readAllBytes(path);
 	}
 
 	/** Judges bytes that were read under that file name. */

@@ -8,7 +8,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -79,7 +78,7 @@ public final class ProgramSearch {
 		} catch (IOException | java.nio.file.DirectoryIteratorException | SecurityException unreadable) {
 			trouble.accept(shown, "folder cannot be read");
 		}
-		entries.sort(Comparator.comparing(Paths::name));
+		entries.sort((one, other) -> Paths.name(one).compareTo(Paths.name(other)));
 		return entries;
 	}
 

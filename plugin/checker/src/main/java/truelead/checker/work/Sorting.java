@@ -1,7 +1,6 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,7 @@ final class Sorting {
 	List<Draft> drafts() {
 		List<Draft> drafts = new ArrayList<>(taps.drafts());
 		drafts.addAll(mills.drafts());
-		drafts.sort(Comparator.comparingInt(Draft::firstOrder));
+		drafts.sort((one, other) -> Integer.compare(one.firstOrder(), other.firstOrder()));
 		return drafts;
 	}
 
@@ -69,7 +68,7 @@ final class Sorting {
 		recorder.arcRuns.forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
 		recorder.bores.passes().forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
 		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
-		all.sort(Comparator.comparingInt(Timed::order));
+		all.sort((one, other) -> Integer.compare(one.order(), other.order()));
 		all.forEach(timed -> timed.sort().run());
 		int made = book.count();
 		List<Draft> drafts = drafts();

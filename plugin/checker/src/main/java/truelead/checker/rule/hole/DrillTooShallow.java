@@ -51,7 +51,8 @@ public final class DrillTooShallow extends HoleRule {
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(false);
 		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
 				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut))).filter(room -> !through || room.endsInside())
-				.sorted(Comparator.comparingDouble(Room::clearance)).map(room -> draft(room, tapping, through)).flatMap(Optional::stream).findFirst().ifPresent(found);
+				.sorted((one, other) -> Double.compare(one.clearance(), other.clearance())).map(room -> draft(room, tapping, through))
+				.flatMap(Optional::stream).findFirst().ifPresent(found);
 	}
 
 	/**

@@ -1,6 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.Comparator;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -47,12 +46,14 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	/** The deepest stroke of an operation. */
 	static Optional<TapDepth> deepest(Tapping tapping) {
-		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).max(Comparator.comparingDouble(TapDepth::tip));
+		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream)
+				.max((one, other) -> Double.compare(one.tip(), other.tip()));
 	}
 
 	/** The shallowest stroke of an operation. */
 	static Optional<TapDepth> shallowest(Tapping tapping) {
-		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).min(Comparator.comparingDouble(TapDepth::tip));
+		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream)
+				.min((one, other) -> Double.compare(one.tip(), other.tip()));
 	}
 
 	/** Depth of a level below the surface, positive into the part. */
