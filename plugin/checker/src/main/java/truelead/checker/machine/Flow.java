@@ -243,7 +243,7 @@ final class Flow {
 			return;
 		}
 		if (changes.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && state.place.oneFrame()
-				&& changes.before(new Restart(block.line(), state, executor.rigidByCycle()))) {
+				&& changes.before(new Restart(block.line(), state, executor.rigidByCycle(), out.said()))) {
 			ended = true;
 			return;
 		}

@@ -54,7 +54,7 @@ public final class Interpreter {
 			return false;
 		}
 		MachineState state = from.state();
-		Flow flow = new Flow(source, folder, state, new Output(sink, state, Output.memory()), new Meter(budget, source.lines()), changes);
+		Flow flow = new Flow(source, folder, state, new Output(sink, state, from.said()), new Meter(budget, source.lines()), changes);
 		flow.resume(from, source.lines());
 		return true;
 	}

@@ -1,6 +1,6 @@
 package truelead.checker.machine;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -66,8 +66,13 @@ final class Output {
 		}
 	}
 
-	/** A fresh memory of what has been said. */
+	/** A fresh memory of what has been said, in that order. */
 	static Set<List<Object>> memory() {
-		return new HashSet<>();
+		return new LinkedHashSet<>();
+	}
+
+	/** What has been said so far. */
+	Set<List<Object>> said() {
+		return said;
 	}
 }

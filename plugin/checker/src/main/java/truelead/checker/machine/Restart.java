@@ -1,13 +1,21 @@
 package truelead.checker.machine;
 
+import java.util.List;
+import java.util.Set;
+
 /** All that is in force before a block that changes the tool, so that a program can be followed from there on as at the machine. Immutable. */
 public final class Restart {
 
 	private final int line;
 	private final MachineState state;
 	private final boolean rigidByCycle;
+	private final Set<List<Object>> said;
+	private final int saidBefore;
 
-	Restart(int line, MachineState state, boolean rigidByCycle) {
+	/** @param said what the run has said so far; it may say more */
+	Restart(int line, MachineState state, boolean rigidByCycle, Set<List<Object>> said) {
+		this.said = said;
+		this.saidBefore = said.size();
 		this.line = line;
 		this.state = new MachineState(state);
 		this.rigidByCycle = rigidByCycle;
@@ -26,6 +34,13 @@ public final class Restart {
 	/** Whether the end of the next cycle ends rigid tapping. */
 	boolean rigidByCycle() {
 		return rigidByCycle;
+	}
+
+	/** What a run up to here has said. */
+	Set<List<Object>> said() {
+		Set<List<Object>> before = Output.memory();
+		said.stream().limit(saidBefore).forEach(before::add);
+		return before;
 	}
 
 	/** A state to go on with. */

@@ -50,7 +50,8 @@ public final class EditedWork {
 	}
 
 	private boolean same(Trace again, ChangedLines changed) {
-		boolean sound = trace.recorder().trouble().isEmpty() && again.recorder().trouble().isEmpty();
+		boolean sound = again.recorder().trouble().isEmpty()
+				&& trace.recorder().trouble().stream().noneMatch(lost -> lost.tool().index() >= again.firstStay() && lost.tool().index() < again.behind());
 		Recorded now = Recorded.of(again.recorder());
 		return sound && !now.names(changed) && Recorded.of(trace.recorder()).stays(again.firstStay(), again.behind()).same(now);
 	}
