@@ -19,7 +19,9 @@ public final class Precedence {
 		/** The same block of the program. */
 		BLOCK,
 		/** The whole program. */
-		PROGRAM
+		PROGRAM,
+		/** The whole program, where what speaks is about no one operation. */
+		ALL_OF_IT
 	}
 
 	/**
@@ -73,6 +75,13 @@ public final class Precedence {
 					List.of("feed-in-wrong-mode", "feed-off-pitch", "drill-too-shallow", "thread-too-short", "not-through", "tap-through-fixture",
 							"deep-thread", "plane-heights-wrong"),
 					"the factor explains feed or depth"),
+			new Order("inch-metric-mixup", Scope.ALL_OF_IT,
+					List.of("feed-off-pitch", "feed-in-wrong-mode", "feed-missing", "start-too-close", "speed-over-limit", "drill-too-shallow", "drill-too-small", "drill-too-big",
+							"thread-too-short", "not-through", "tap-through-fixture", "deep-thread", "plane-heights-wrong", "countersink-too-small", "wall-too-thin",
+							"reach-too-short", "hole-off-position", "arc-not-closed", "helix-off-pitch", "helix-uneven", "helix-off-size", "helix-too-short",
+							"cutter-too-big", "cutter-hits-bottom", "cutter-pitch-mismatch", "entry-straight", "entry-off-pitch", "exit-scars-thread",
+							"passes-too-heavy", "comp-missing", "taper-off", "edge-feed-high"),
+					"under the wrong unit word no length is right"),
 			new Order("feed-in-wrong-mode", Scope.OPERATION, List.of("feed-off-pitch"), "the mode explains the feed"),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
@@ -105,7 +114,8 @@ public final class Precedence {
 		Map<Silenced, Severity> silenced = new HashMap<>();
 		for (Finding speaker : findings) {
 			for (Order order : BY_SPEAKER.getOrDefault(speaker.rule(), List.of())) {
-				shared(order.scope(), speaker).ifPresent(place -> order.instead()
+				boolean part = order.scope() == Scope.ALL_OF_IT && speaker.operation() >= 0;
+				shared(order.scope(), speaker).filter(place -> !part).ifPresent(place -> order.instead()
 						.forEach(rule -> silenced.merge(new Silenced(rule, place), speaker.severity(), (one, other) -> one.compareTo(other) <= 0 ? one : other)));
 			}
 		}
@@ -126,7 +136,7 @@ public final class Precedence {
 		return switch (scope) {
 			case OPERATION -> finding.operation() < 0 ? Optional.empty() : Optional.of("operation " + finding.operation());
 			case BLOCK -> Optional.of("block " + finding.at().line() + " of " + finding.at().file().name());
-			case PROGRAM -> Optional.of("program");
+			case PROGRAM, ALL_OF_IT -> Optional.of("program");
 		};
 	}
 }

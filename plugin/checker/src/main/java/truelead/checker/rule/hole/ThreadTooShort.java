@@ -29,7 +29,7 @@ public final class ThreadTooShort extends HoleRule {
 			return;
 		}
 		Optional<Fact<Double>> wanted = tapping.wanted().depth().filter(Fact::stated);
-		wanted.ifPresent(depth -> tapping.strokes().typical().stream().filter(s -> Double.isNaN(s.bottom()) && s.travel() < depth.value() - Written.open(s.resolution()) - 1e-6)
+		wanted.ifPresent(depth -> tapping.strokes().typical().stream().filter(s -> Double.isNaN(s.bottom()) && s.travel() > 1e-6 && s.travel() < depth.value() - Written.open(s.resolution()) - 1e-6)
 				.findFirst().ifPresent(stroke -> found.accept(fed(stroke, depth))));
 		TapDepth.shallowest(tapping).filter(d -> wanted.isPresent() && d.surfaceKnown()).ifPresent(depth -> {
 			double full = depth.tip() - depth.lead().atLeast(depth.pitch());

@@ -47,8 +47,10 @@ public final class PlaneWrong implements Rule {
 			if (!holes.isEmpty() && !sideCycle(operation, work) && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
 				made = made == null ? new MadeHoles(work.holes()) : made;
 				Plane plane = holes.get(0).place().plane();
-				made.allInOnePlaneBefore(operation.firstOrder()).filter(first -> first.place().plane() != plane)
-						.ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
+				Optional<Hole> before = made.allInOnePlaneBefore(operation.firstOrder());
+				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
+				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation))
+						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
 			}
 		}
 	}
@@ -128,6 +130,16 @@ public final class PlaneWrong implements Rule {
 						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, code(right)))))
 						.orElseGet(() -> new Fix("Put " + code(right) + " before this block", false, "see that nothing behind it needs " + code(plane),
 								List.of(BlockText.before(block, code(right))))))
+				.on(operation).finding();
+	}
+
+	/** Holes and threads are all in the plane, and the cycle makes sense in XY alone. */
+	private Finding cycle(ThreadingOperation operation, Plane plane, Cut hole) {
+		String message = code(plane) + " is in force, the cycle is written for X, Y and a depth along Z: the control takes Y or X for the depth; G17 before the holes are made";
+		return Draft.of(this, Severity.ERROR, Location.of(operation.block()), message).from("plane", code(plane), "in force").related(hole.block(), "a block that makes a hole")
+				.fix(planeWord(hole.block(), plane).map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to G17", false,
+						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, "G17"))))
+						.orElseGet(() -> new Fix("Put G17 before the holes are made", false, "see that nothing behind it needs " + code(plane), List.of(BlockText.before(hole.block(), "G17")))))
 				.on(operation).finding();
 	}
 

@@ -9,6 +9,7 @@ import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
@@ -17,13 +18,26 @@ import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** A feed or a depth that fits after times or divided by 25.4: written in the other unit; or, of a thread that nothing names, one that fits no thread else. */
+/**
+ * A feed or a depth that fits after times or divided by 25.4: written in the other unit; or, of a thread that nothing names, one that fits no thread else;
+ * or the whole program under the wrong unit word.
+ */
 public final class InchMetricMixup extends TappingRule {
 
 	private static final double INCH = LengthUnit.INCH.mm();
 
 	public InchMetricMixup() {
 		super("inch-metric-mixup");
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		Optional<Draft> word = UnitWord.wrong(this, work);
+		if (word.isPresent()) {
+			found.accept(word.get().finding());
+		} else {
+			super.check(work, found);
+		}
 	}
 
 	@Override

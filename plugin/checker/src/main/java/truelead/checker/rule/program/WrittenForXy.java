@@ -1,0 +1,38 @@
+package truelead.checker.rule.program;
+
+import java.util.OptionalDouble;
+import truelead.checker.machine.BlockRef;
+import truelead.checker.machine.Step;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadingOperation;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+
+/** Tells a tapping cycle under another plane whose words make a stroke in XY alone: Z below R, and along the plane's own axis no depth or one that is not below R. */
+final class WrittenForXy {
+
+	private WrittenForXy() {
+	}
+
+	static boolean is(ThreadingOperation operation) {
+		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty() && tapping.strokes().typical().stream().allMatch(WrittenForXy::upwards)
+				&& tapping.cycle().filter(cycle -> belowR(cycle.start())).isPresent();
+	}
+
+	private static boolean upwards(TapStroke stroke) {
+		return stroke.step() instanceof Step.Stroke step && !(step.bottom() < step.rLevel() - 1e-6);
+	}
+
+	/** The block of the cycle's G code says Z and R, Z the lower. */
+	private static boolean belowR(BlockRef block) {
+		OptionalDouble z = number(block, 'Z');
+		OptionalDouble r = number(block, 'R');
+		return z.isPresent() && r.isPresent() && z.getAsDouble() < r.getAsDouble();
+	}
+
+	private static OptionalDouble number(BlockRef block, char address) {
+		return block.file().text().block(block.line()).words().stream().filter(word -> word.address() == address).map(Element.Word::value)
+				.filter(Expression.Number.class::isInstance).mapToDouble(value -> ((Expression.Number) value).value()).findFirst();
+	}
+}
