@@ -61,7 +61,7 @@ metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | P pitch=NUMBER
             | DASH pitch=NUMBER ;
 
-inch : series inchSize ((DASH | TIMES) turns TPI?)? extent? tail*
+inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? extent? tail*
      | SERIES_LETTER inchSize (DASH turns)? extent? pipeClass=LETTER? tail*
      | inchSize DASH? series extent? tail*
      | inchSize (DASH | TIMES) turns TPI? (DASH? series)? extent? tail*
@@ -122,7 +122,7 @@ METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input
 ACME_CLASS    : [2-6] [GC] {!Character.isLetterOrDigit(_input.LA(1)) && (_input.LA(-3) == '-' || _input.LA(-3) == ' ')}? ;
 UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
 DIA_SIGN      : [ØΦ⌀] ;
-HAND_DOTTED   : [LR] '.' 'H' '.'? ;
+DOTTED        : ([LR] '.' 'H' | 'N' '.' 'P' '.' 'T' | 'B' '.' 'S' '.' 'P') '.'? ;
 WORD          : LETTERS+ ;
 HASH          : [#№] ;
 DASH          : [-\u2010-\u2015\u2212] ;

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
 import org.antlr.v4.runtime.CharStream;
+import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.WritableToken;
 
@@ -30,7 +31,8 @@ final class CalloutTokens extends CalloutLexer {
 				token.setType(NUMBER);
 				token.setText(token.getText().substring(1));
 			}
-			case WORD, HAND_DOTTED -> {
+			case WORD, DOTTED -> {
+				partFromSize(token);
 				token.setType(typeInPlace(token.getText()));
 				wordBefore = TradeWords.fold(token.getText());
 			}
@@ -50,6 +52,16 @@ final class CalloutTokens extends CalloutLexer {
 		} else {
 			inString = !inString;
 			token.setChannel(HIDDEN);
+		}
+	}
+
+	/** TAPM6: the M belongs to the size. */
+	private void partFromSize(WritableToken token) {
+		String word = token.getText();
+		boolean size = word.length() > 2 && (word.endsWith("M") || word.endsWith("m")) && digits(1) > 1;
+		if (size && TradeWords.words().meaning(word.substring(0, word.length() - 1)).filter(Meaning::threading).isPresent()) {
+			_input.seek(token.getStopIndex());
+			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
 		}
 	}
 

@@ -32,7 +32,7 @@ final class InchReading {
 	}
 
 	private Optional<ThreadDraft> draft() {
-		String series = inch.series() != null ? TradeWords.fold(inch.series().SERIES().getText())
+		String series = inch.series() != null ? TradeWords.fold(inch.series().SERIES().getText()).replace(".", "")
 				: inch.SERIES_LETTER() != null ? TradeWords.fold(inch.SERIES_LETTER().getText()) : "";
 		if (inch.inchSize().MM() != null || series.isEmpty() && metricNumbers()) {
 			return metric();

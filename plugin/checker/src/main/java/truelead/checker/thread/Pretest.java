@@ -36,7 +36,10 @@ final class Pretest {
 	}
 
 	private static boolean telling(String word) {
-		Optional<Meaning> meaning = TradeWords.words().meaning(word);
+		Optional<Meaning> known = TradeWords.words().meaning(word);
+		// TAPM6
+		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
+				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
 			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, DATE, OTHER_THREAD -> false;
 			default -> true;

@@ -84,7 +84,7 @@ final class SlovenlyInch {
 	}
 
 	private static boolean telling(Part part) {
-		return part instanceof Part.Word w && (w.meaning() == Meaning.TAP || w.meaning() == Meaning.FORM_TAP
+		return part instanceof Part.Word w && (w.meaning() == Meaning.TAP || w.meaning() == Meaning.FORM_TAP || w.meaning() == Meaning.TPI
 				|| w.meaning() == Meaning.SERIES && (w.text().equals("UNC") || w.text().equals("UNF")));
 	}
 }
