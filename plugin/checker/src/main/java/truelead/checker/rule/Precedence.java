@@ -31,9 +31,21 @@ public final class Precedence {
 	 * @param scope   what the findings must share
 	 * @param instead the rules that keep silent then
 	 * @param why     the reason, for the reader of the order
+	 * @param given   the name of a number that the finding must have to speak for the others; empty where every one does
 	 */
-	public record Order(String speaks, Scope scope, List<String> instead, String why) {
+	public record Order(String speaks, Scope scope, List<String> instead, String why, Optional<String> given) {
+
+		Order(String speaks, Scope scope, List<String> instead, String why) {
+			this(speaks, scope, instead, why, Optional.empty());
+		}
+
+		private boolean concerns(Finding speaker) {
+			return given.isEmpty() || speaker.evidence().stream().anyMatch(number -> number.name().equals(given.get()));
+		}
 	}
+
+	/** Evidence of a feed that makes, with the drill, another thread than the one called out. */
+	public static final String FEED_AND_DRILL = "what feed and drill make";
 
 	/** The order itself, most telling first. */
 	public static final List<Order> ORDER = List.of(
@@ -83,6 +95,8 @@ public final class Precedence {
 							"passes-too-heavy", "comp-missing", "taper-off", "edge-feed-high"),
 					"under the wrong unit word no length is right"),
 			new Order("feed-in-wrong-mode", Scope.OPERATION, List.of("feed-off-pitch"), "the mode explains the feed"),
+			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big"), "feed and drill agree on another thread than the callout",
+					Optional.of(FEED_AND_DRILL)),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
@@ -115,7 +129,7 @@ public final class Precedence {
 		for (Finding speaker : findings) {
 			for (Order order : BY_SPEAKER.getOrDefault(speaker.rule(), List.of())) {
 				boolean part = order.scope() == Scope.ALL_OF_IT && speaker.operation() >= 0;
-				shared(order.scope(), speaker).filter(place -> !part).ifPresent(place -> order.instead()
+				shared(order.scope(), speaker).filter(place -> !part && order.concerns(speaker)).ifPresent(place -> order.instead()
 						.forEach(rule -> silenced.merge(new Silenced(rule, place), speaker.severity(), (one, other) -> one.compareTo(other) <= 0 ? one : other)));
 			}
 		}

@@ -66,8 +66,9 @@ public final class FeedOffPitch extends TappingRule {
 		byValue.values().forEach(feeds -> {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = places(tapping.strokes(), feeds);
-			Draft draft = draft(tapping, work, worst, thread.get(), places);
-			FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
+			Optional<AnotherThread> another = AnotherThread.of(tapping, worst, thread.get().value());
+			Draft draft = draft(tapping, work, worst, thread.get(), places, another);
+			another.ifPresentOrElse(other -> other.tell(draft, thread.get(), tapping.block().file()), () -> FeedFix.of(work, feeds, lead).ifPresent(draft::fix));
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
@@ -115,7 +116,7 @@ public final class FeedOffPitch extends TappingRule {
 				? "S" + Figures.number(Math.rint(right), 0) + ", if " + Figures.written(word.get()) + " is left over from the tool before, else " : "";
 	}
 
-	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places) {
+	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		double drift = drift(tapping, feed, lead);
@@ -130,7 +131,8 @@ public final class FeedOffPitch extends TappingRule {
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
-				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead);
+				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead)
+				+ another.map(other -> " and another drill, or mend the callout: feed and the drill of " + figures.fine(other.drill()) + " make " + other.made().designation()).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {
