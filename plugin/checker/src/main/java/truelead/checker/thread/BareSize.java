@@ -13,7 +13,7 @@ final class BareSize {
 	static Optional<Dimension> of(List<Part> parts) {
 		Optional<Dimension> size = Optional.empty();
 		for (Part part : parts) {
-			if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && size.isEmpty()) {
+			if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && amount.role() != Part.Role.PITCH && size.isEmpty()) {
 				size = Optional.of(amount.dimension());
 			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
 					&& !(part instanceof Part.Code code && code.letter().equalsIgnoreCase("T"))

@@ -13,6 +13,7 @@ final class CalloutJudge {
 	private static final double LARGEST_EVERYDAY_CODE = 9;
 	private static final double PROGRAM_END = 30;
 	private static final int MOST_STARTS = 8;
+	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
 
 	private final List<Part> parts;
@@ -41,7 +42,7 @@ final class CalloutJudge {
 		}
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
-				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft()) && !dated(i, t.draft())));
+				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft()) && !doubtful(i, t.draft())));
 			}
 		}
 		return callouts;
@@ -83,7 +84,19 @@ final class CalloutJudge {
 		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
 			return false;
 		}
+		if (range(i, draft)) {
+			return false;
+		}
 		return !codeInProse(parts, i) || beside(i, Meaning.TAP);
+	}
+
+	/** HOLES 1-8 TAP M6, PART 10-32 TAP M5: numbers of something else, where the comment names a thread besides. */
+	private boolean range(int i, ThreadDraft draft) {
+		boolean other = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft() != draft);
+		boolean things = is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount)
+				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0)) && !AND.contains(TradeWords.fold(o.text()));
+		return other && things && !draft.spec().system().metric() && !draft.named() && wholeNumber(draft)
+				&& !(is(i + 1, Meaning.TAP) && !(i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Thread));
 	}
 
 	/** 1/4-26 BSB, VG 8: a name of threads that no table here holds, on either side of a dash. */
@@ -123,9 +136,10 @@ final class CalloutJudge {
 		return !wholeNumber(draft);
 	}
 
-	/** DATE 1/4-20, REV 10-24. */
-	private boolean dated(int i, ThreadDraft draft) {
-		return !draft.spec().system().metric() && !draft.named() && !threadWords && spokenOf(i, Meaning.DATE);
+	/** DATE 1/4-20, REV 10-24; TAP HOLES 1-12. */
+	private boolean doubtful(int i, ThreadDraft draft) {
+		boolean holes = wholeNumber(draft) && is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount);
+		return !draft.spec().system().metric() && !draft.named() && (!threadWords && spokenOf(i, Meaning.DATE) || holes);
 	}
 
 	/** 10-24 and 1-8 could be dates or ranges. */
@@ -183,15 +197,27 @@ final class CalloutJudge {
 				has(Meaning.WIRE_INSERT) || insert(), certain);
 	}
 
-	/** M8 1.0 TAP: the X was left out, but the number behind is a pitch of that size. */
+	/** M8 1.0 TAP, where the X was left out, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
 	private ThreadSpec withPitchBehind(int i, ThreadDraft draft) {
-		if (!draft.bare() || !draft.spec().system().metric() || i + 1 == parts.size() || !(parts.get(i + 1) instanceof Part.Amount a)
-				|| a.role() != Part.Role.PLAIN || a.dimension().unit().isPresent()) {
+		if (!draft.bare() || !draft.spec().system().metric()) {
 			return draft.spec();
 		}
-		ThreadSpec s = draft.spec();
-		ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
-		return ThreadTable.standard().isStandard(pitched) ? pitched : s;
+		for (int j = 0; j < parts.size(); j++) {
+			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || saysPitch(j, a))) {
+				ThreadSpec s = draft.spec();
+				ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
+				if (ThreadTable.standard().isStandard(pitched)) {
+					return pitched;
+				}
+			}
+		}
+		return draft.spec();
+	}
+
+	/** PITCH 1.0, P=1.0, 1.0 PITCH. */
+	private boolean saysPitch(int j, Part.Amount amount) {
+		boolean sign = j > 1 && parts.get(j - 1) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":"));
+		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(j - 1, Meaning.P) || sign && is(j - 2, Meaning.P));
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft) {

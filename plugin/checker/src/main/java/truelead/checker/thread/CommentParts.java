@@ -14,6 +14,8 @@ import truelead.checker.machine.LengthUnit;
 /** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */
 final class CommentParts {
 	private static final int LONGEST_COUNT = 999;
+	/** No tap has a coarser pitch, mm. */
+	private static final double COARSEST = 8;
 
 	private final String text;
 	private final boolean onlyPlainChars;
@@ -55,6 +57,8 @@ final class CommentParts {
 			gauge(item.gauge());
 		} else if (item.angle() != null) {
 			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(item.angle().NUMBER().getSymbol())), start(item), end(item)));
+		} else if (item.code() != null && pitch(item.code())) {
+			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.PITCH);
 		} else if (item.code() != null) {
 			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
 		} else if (item.amount() != null) {
@@ -62,6 +66,13 @@ final class CommentParts {
 		} else {
 			word(item.getText(), item.getStart(), item.getStop());
 		}
+	}
+
+	/** PITCH 1.0, P1.25: not P1000, which is a word of a block. */
+	private static boolean pitch(CalloutParser.CodeContext code) {
+		String number = code.NUMBER().getText();
+		boolean decimals = number.contains(".") || number.contains(",");
+		return code.letter().P() != null && (code.letter().getText().length() > 1 || decimals) && ParsedNumbers.value(code.NUMBER().getSymbol()) <= COARSEST;
 	}
 
 	/** In H5 D5 the D is the number of an offset. */

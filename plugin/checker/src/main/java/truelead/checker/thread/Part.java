@@ -21,7 +21,7 @@ sealed interface Part {
 
 	/** What a number stands for. */
 	enum Role {
-		PLAIN, DIAMETER, DEPTH, GAUGE, LETTER_GAUGE
+		PLAIN, DIAMETER, DEPTH, PITCH, GAUGE, LETTER_GAUGE
 	}
 
 	/** A length. */

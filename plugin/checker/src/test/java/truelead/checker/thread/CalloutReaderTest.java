@@ -90,7 +90,7 @@ class CalloutReaderTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"M6", "COOLANT M8", "DATE 10-24", "REV 1-8", "DATE 1/4-20"})
+	@ValueSource(strings = {"M6", "COOLANT M8", "DATE 10-24", "REV 1-8", "DATE 1/4-20", "TAP HOLES 1-12"})
 	void whatCouldBeSomethingElseIsUncertain(String comment) {
 		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::certain).isEqualTo(false);
 	}
