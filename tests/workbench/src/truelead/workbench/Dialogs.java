@@ -29,9 +29,11 @@ final class Dialogs {
 				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
 				for (int tries = 0; tries < 20 && !hasFocus(title); tries++) {
 					shell(title).forceActive();
+					shell(title).setFocus();
 					Screen.idle(200);
 				}
-				Screen.waitUntil("focus in the dialog", () -> hasFocus(title));
+				Screen.waitUntil("focus in the dialog " + title + ", which is in " + display.getFocusControl() + " of " + display.getActiveShell() + " among "
+						+ Arrays.toString(display.getShells()), () -> hasFocus(title));
 				Screen.idle(300);
 				inside.run();
 				Screen.waitUntil("the dialog to close", () -> shell(title) == null);

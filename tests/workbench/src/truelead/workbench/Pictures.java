@@ -180,6 +180,7 @@ class Pictures {
 
 	@Test
 	void wizard() {
+		closeLists();
 		OpenProgram program = faults();
 		program.caretBehind("(BEARING CAP LM-2041");
 		inWizard('p', "Plan a Thread", program, () -> {

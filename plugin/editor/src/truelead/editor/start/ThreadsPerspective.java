@@ -20,7 +20,7 @@ public final class ThreadsPerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		String middle = layout.getEditorArea();
 		layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.17f, middle);
-		layout.addView(WalkView.ID, IPageLayout.BOTTOM, 0.32f, IPageLayout.ID_PROJECT_EXPLORER);
+		layout.addView(WalkView.ID, IPageLayout.BOTTOM, 0.25f, IPageLayout.ID_PROJECT_EXPLORER);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.66f, middle);
 		layout.addView(ThreadView.ID, IPageLayout.BOTTOM, 0.3f, IPageLayout.ID_OUTLINE);
 		IFolderLayout below = layout.createFolder("truelead.editor.below", IPageLayout.BOTTOM, 0.72f, middle);
