@@ -29,7 +29,9 @@ final class Dialogs {
 				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
 				for (int tries = 0; tries < 20 && !hasFocus(title); tries++) {
 					shell(title).forceActive();
-					shell(title).setFocus();
+					if (tries > 10) {
+						shell(title).setFocus();
+					}
 					Screen.idle(200);
 				}
 				Screen.waitUntil("focus in the dialog " + title + ", which is in " + display.getFocusControl() + " of " + display.getActiveShell() + " among "
