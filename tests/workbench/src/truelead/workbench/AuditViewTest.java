@@ -183,25 +183,6 @@ class AuditViewTest {
 	}
 
 	@Test
-	void theReportIsWrittenAtOnceByTheMenu(@TempDir Path folder) throws Exception {
-		OpenProgram program = OpenProgram.open(project.getFile("slow.nc"));
-		program.waitFor("F500");
-		Path report = folder.resolve("slow.html");
-		Dialogs.inDialog("Write Report", () -> {
-			Screen.type(report.toString());
-			Screen.press(0, SWT.CR, '\r');
-		}, () -> {
-			Screen.chord(SWT.ALT, 'g');
-			for (int key = 0; key < 9; key++) {
-				Screen.press(0, SWT.ARROW_DOWN);
-			}
-			Screen.press(0, SWT.CR, '\r');
-		});
-		Screen.waitUntil("the report, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith(report + " written. 1 program"));
-		assertThat(Files.readString(report)).contains("Do not run", "F500 at S520");
-	}
-
-	@Test
 	void whereThereIsNoProgramTheViewSaysHowToChooseSome() throws CoreException {
 		empty();
 		AuditScreen.start(project);

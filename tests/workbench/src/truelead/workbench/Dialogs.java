@@ -17,6 +17,10 @@ import org.eclipse.ui.dialogs.PreferencesUtil;
 /** Dialogs as a person works in them. */
 final class Dialogs {
 
+	/** Times that a dialog is looked for after a failure, and the milliseconds between. */
+	private static final int PATIENCE = 60;
+	private static final int PAUSE = 500;
+
 	private Dialogs() {
 	}
 
@@ -41,11 +45,20 @@ final class Dialogs {
 				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
 			} catch (AssertionError failed) {
 				failures.add(failed);
-				Arrays.stream(display.getShells()).filter(shell -> shell.getText().equals(title)).forEach(Shell::close);
+				closeFor(title, PATIENCE);
 			}
 		});
 		opening.run();
 		assertThat(failures).isEmpty();
+	}
+
+	/** Closes such dialogs for some time: one that comes later than a test waits for would keep it for ever. */
+	private static void closeFor(String title, int tries) {
+		Display display = Display.getCurrent();
+		Arrays.stream(display.getShells()).filter(shell -> shell.getText().equals(title)).forEach(Shell::close);
+		if (tries > 0) {
+			display.timerExec(PAUSE, () -> closeFor(title, tries - 1));
+		}
 	}
 
 	private static boolean hasFocus(String title) {
