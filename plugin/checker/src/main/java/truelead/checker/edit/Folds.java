@@ -125,7 +125,7 @@ public final class Folds {
 			if (operation instanceof Tapping tapping) {
 				tapping.strokes().forEach(stroke -> reaches(lastLines, operation.block(), stroke.back().orElse(stroke.step()).block()));
 			} else if (operation instanceof ThreadMilling milling) {
-				milling.passes().forEach(pass -> reaches(lastLines, operation.block(), pass.last().block()));
+				milling.passes().outermost().forEach(pass -> reaches(lastLines, operation.block(), pass.last().block()));
 			}
 		}
 		if (work.holes().size() <= MOST_HOLES) {

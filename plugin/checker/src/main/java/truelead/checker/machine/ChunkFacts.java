@@ -16,6 +16,7 @@ public final class ChunkFacts {
 	private final Chunk chunk;
 	private final Contour[][] contours = new Contour[4][];
 	private final PlaceRun[] places;
+	private final Refrain.Turn[] refrains;
 	private final boolean plainHead;
 	private final boolean plainTail;
 	private int blocks;
@@ -27,8 +28,12 @@ public final class ChunkFacts {
 	private ChunkFacts(Chunk chunk) {
 		this.chunk = chunk;
 		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
+		BlockPrints prints = new BlockPrints(chunk.lineEnds() + 1);
 		for (BlockCursor block = chunk.cursor(); block.next();) {
 			lines.read(block);
+			if (lines.other(block) || prints.lines() > 0) {
+				prints.read(block);
+			}
 			if (block.plain()) {
 				plain(block);
 			} else {
@@ -37,6 +42,7 @@ public final class ChunkFacts {
 		}
 		noted = Arrays.copyOf(noted, notes);
 		places = PlaceRun.find(lines);
+		refrains = RefrainFinder.find(prints);
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
 		for (int i = 0; i < contours.length; i++) {
@@ -141,6 +147,11 @@ public final class ChunkFacts {
 	/** Blocks in a row that say nothing but places and may stand under a canned cycle, in order. */
 	PlaceRun[] places() {
 		return places;
+	}
+
+	/** The first turns of what comes again and again, in order. */
+	Refrain.Turn[] refrains() {
+		return refrains;
 	}
 
 	/** The plain contours, in order, by whether the chunks before and behind go on plainly. */

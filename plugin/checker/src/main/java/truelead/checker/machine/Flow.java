@@ -21,6 +21,7 @@ final class Flow {
 	private final BlockExecutor executor;
 	private final Calls calls;
 	private final Contours contours;
+	private final Refrains refrains;
 	private final OWords oWords;
 	private final RicherStatements richer;
 	private final Doubts doubts;
@@ -47,6 +48,7 @@ final class Flow {
 		this.words = new Words(evaluator);
 		this.executor = new BlockExecutor(state, out, meter);
 		this.contours = new Contours(state, out, meter);
+		this.refrains = new Refrains(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
 		this.oWords = new OWords(this, calls);
 		this.doubts = new Doubts(state);
@@ -94,7 +96,8 @@ final class Flow {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
 				leave();
-			} else if (contours.beginsAt(frame) && contour(frame) || executor.onCycle() && row(frame)) {
+			} else if (contours.beginsAt(frame) && contour(frame) || executor.onCycle() && row(frame)
+					|| refrains.beginsAt(frame) && refrain(frame)) {
 				continue;
 			} else if (!meter.next()) {
 				spent();
@@ -131,6 +134,20 @@ final class Flow {
 		}
 		block = frame.source.ref(frame.line - 1, frame.caller, skippable(frame));
 		return true;
+	}
+
+	/** Goes over the turns of a refrain in one step, in the same way; the last of them is followed without a word, for what it leaves in force. */
+	private boolean refrain(CallFrame frame) {
+		if (calls.modal() || executor.readsOtherwise() || doubts.statement().isPresent()) {
+			return false;
+		}
+		Optional<Refrain> gone = refrains.follow(frame, skippable(frame));
+		out.silent(gone.isPresent());
+		for (int i = 0; gone.isPresent() && i < gone.get().period(); i++) {
+			step(frame);
+		}
+		out.silent(false);
+		return gone.isPresent();
 	}
 
 	private void spent() {

@@ -43,6 +43,16 @@ final class Meter {
 		return !spent;
 	}
 
+	/** A meter that never ends. */
+	static Meter free() {
+		return new Meter(new Budget(Long.MAX_VALUE, () -> false), 0);
+	}
+
+	/** Blocks executed so far. */
+	long executed() {
+		return executed;
+	}
+
 	boolean spent() {
 		return spent;
 	}

@@ -11,6 +11,7 @@ final class Output {
 	private final StepSink sink;
 	private final MachineState state;
 	private final Set<List<Object>> said;
+	private boolean silent;
 
 	/** @param said what has been said in this run already, shared by all programs of a file */
 	Output(StepSink sink, MachineState state, Set<List<Object>> said) {
@@ -20,7 +21,19 @@ final class Output {
 	}
 
 	void step(Step step) {
-		sink.accept(step);
+		if (!silent) {
+			sink.accept(step);
+		}
+	}
+
+	/** Whether what the machine does from here on has been said before. */
+	void silent(boolean said) {
+		silent = said;
+	}
+
+	/** Whether motions that come again may be handed on at once. */
+	boolean takesCopies() {
+		return sink.takesCopies();
 	}
 
 	void event(BlockRef block, Step.EventKind kind, WordRef word, Setting value) {

@@ -81,6 +81,11 @@ final class PlainLines {
 		return otherCount;
 	}
 
+	/** Whether a block is not plain. */
+	boolean other(BlockCursor block) {
+		return kinds[block.line()] == OTHER;
+	}
+
 	/** Line of a block that is not plain. */
 	int other(int index) {
 		return others[index];

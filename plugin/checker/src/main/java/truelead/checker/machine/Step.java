@@ -162,6 +162,17 @@ public sealed interface Step {
 	}
 
 	/**
+	 * Motions that come again at place after place, as a helix does at hole after hole; only for a {@link StepSink#takesCopies() sink} that takes them.
+	 * The plane is XY. Two turns of the same motions come before it and one behind it, step by step.
+	 *
+	 * @param block  the last of their blocks
+	 * @param modal  state in force at the end of a turn
+	 * @param copies the motions
+	 */
+	record Again(BlockRef block, Modal modal, Copies copies) implements Step {
+	}
+
+	/**
 	 * A motion synchronised with the spindle: G33, G33.1, G32, G331, G332 and what the profile knows as such. Feeding with a floating holder
 	 * (G63) is a {@link Move} with the overrides locked.
 	 *

@@ -70,6 +70,11 @@ final class ArcRuns {
 		recent.clear();
 	}
 
+	/** Whether no run goes on, and none waits for what leads out of it. */
+	boolean idle() {
+		return arcs.isEmpty() && open.isEmpty();
+	}
+
 	private void remember(Step step) {
 		recent.addLast(step);
 		if (recent.size() > MOST_AROUND) {

@@ -65,6 +65,11 @@ final class AxisRuns {
 		beforeWasRapid = true;
 	}
 
+	/** Whether no run has begun. */
+	boolean idle() {
+		return steps.isEmpty();
+	}
+
 	private void begin(Step step, int along, ToolLog inSpindle, int order) {
 		double from = AxisRun.from(step).along(along);
 		double to = AxisRun.to(step).along(along);

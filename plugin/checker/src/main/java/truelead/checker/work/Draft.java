@@ -46,7 +46,37 @@ final class Draft {
 
 	/** A helix, before its hole is known. */
 	record Pass(int order, int last, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Place place, boolean external,
-			double turns, double resolution) {
+			double turns, double resolution) implements PassRow {
+
+		@Override
+		public int count() {
+			return 1;
+		}
+
+		@Override
+		public Pass pass(int index) {
+			return this;
+		}
+
+		@Override
+		public Place place(int index) {
+			return place;
+		}
+
+		@Override
+		public double resolution(int index) {
+			return resolution;
+		}
+
+		@Override
+		public int order(int index) {
+			return order;
+		}
+
+		@Override
+		public int shape(int index, PassShapes shapes) {
+			return shapes.of(this);
+		}
 
 		MillPass at(Hole hole) {
 			return new MillPass(order, tool, entry, helix, exit, hole, external, turns);
@@ -60,7 +90,7 @@ final class Draft {
 	final Optional<Cycle> cycle;
 	final List<Stroke> strokes = new ArrayList<>();
 	final List<Stroke> strays = new ArrayList<>();
-	final List<Pass> passes = new ArrayList<>();
+	final List<PassRow> passes = new ArrayList<>();
 	final List<Tapping.LeftOn> leftOn = new ArrayList<>();
 
 	/** @param method empty for thread milling */
@@ -72,20 +102,27 @@ final class Draft {
 		this.cycle = cycle;
 	}
 
+	/** The first of the passes. */
+	Optional<Pass> firstPass() {
+		return passes.stream().findFirst().map(row -> row.pass(0));
+	}
+
+	/** The last of the passes so far. */
+	Optional<Pass> lastPass() {
+		return passes.isEmpty() ? Optional.empty() : Optional.of(passes.get(passes.size() - 1)).map(row -> row.pass(row.count() - 1));
+	}
+
 	int firstOrder() {
-		return passes.isEmpty() ? strokes.isEmpty() ? Integer.MAX_VALUE : strokes.get(0).order() : passes.get(0).order();
+		return passes.isEmpty() ? strokes.isEmpty() ? Integer.MAX_VALUE : strokes.get(0).order() : passes.get(0).order(0);
 	}
 
 	int lastOrder() {
-		return passes.isEmpty() ? strokes.isEmpty() ? firstOrder() : strokes.get(strokes.size() - 1).lastOrder() : passes.get(passes.size() - 1).last();
+		return lastPass().map(Pass::last).orElseGet(() -> strokes.isEmpty() ? firstOrder() : strokes.get(strokes.size() - 1).lastOrder());
 	}
 
 	/** The block of its last stroke or pass. */
 	BlockRef lastBlock() {
-		if (!passes.isEmpty()) {
-			List<Step.Arc> helix = passes.get(passes.size() - 1).helix();
-			return helix.get(helix.size() - 1).block();
-		}
-		return strokes.isEmpty() ? block : strokes.get(strokes.size() - 1).lastBlock();
+		return lastPass().map(pass -> pass.helix().get(pass.helix().size() - 1).block())
+				.orElseGet(() -> strokes.isEmpty() ? block : strokes.get(strokes.size() - 1).lastBlock());
 	}
 }

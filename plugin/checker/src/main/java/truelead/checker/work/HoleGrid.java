@@ -66,6 +66,16 @@ final class HoleGrid {
 		return frames.get(frameOf[hole]).at(us[hole], vs[hole]);
 	}
 
+	/** Position of a hole along the first axis of its plane, mm. */
+	double u(int hole) {
+		return us[hole];
+	}
+
+	/** Position of a hole along the second axis of its plane, mm. */
+	double v(int hole) {
+		return vs[hole];
+	}
+
 	/** Adds a hole; gives its number. */
 	int add(int frame, double u, double v) {
 		if (count == us.length) {

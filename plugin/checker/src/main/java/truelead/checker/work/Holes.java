@@ -1,7 +1,6 @@
 package truelead.checker.work;
 
 import java.util.AbstractList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Step;
@@ -29,6 +28,16 @@ final class Holes {
 	/** A hole by its number. */
 	Hole hole(int number) {
 		return new Hole(grid.place(number), chains.cuts(number));
+	}
+
+	/** Position of a hole along the first axis of its plane, mm. */
+	double u(int number) {
+		return grid.u(number);
+	}
+
+	/** Position of a hole along the second axis of its plane, mm. */
+	double v(int number) {
+		return grid.v(number);
 	}
 
 	/** Some holes by their numbers. */
@@ -75,14 +84,6 @@ final class Holes {
 	/** Numbers for histories and what else is told apart with them; whoever asks for a history or a number holds this monitor. */
 	PairNumbers pairs() {
 		return pairs;
-	}
-
-	/** Marks the number of the hole that has a place as its own. */
-	void mark(Place place, BitSet numbers) {
-		int number = at(place, 0);
-		if (number >= 0) {
-			numbers.set(number);
-		}
 	}
 
 	boolean unknownPlaces() {

@@ -20,12 +20,13 @@ final class Implied {
 
 	/** Advance in a turn that the first stroke or pass makes, mm; NaN where it is not known. */
 	static double lead(Draft draft) {
-		if (!draft.passes.isEmpty()) {
-			List<Step.Arc> helix = draft.passes.get(0).helix();
-			int axis = draft.passes.get(0).place().plane().axis();
-			return Math.abs(helix.get(helix.size() - 1).to().along(axis) - helix.get(0).from().along(axis)) / draft.passes.get(0).turns();
-		}
-		return draft.strokes.isEmpty() ? Double.NaN : lead(draft.strokes.get(0));
+		return draft.firstPass().map(Implied::lead).orElseGet(() -> draft.strokes.isEmpty() ? Double.NaN : lead(draft.strokes.get(0)));
+	}
+
+	private static double lead(Draft.Pass pass) {
+		List<Step.Arc> helix = pass.helix();
+		int axis = pass.place().plane().axis();
+		return Math.abs(helix.get(helix.size() - 1).to().along(axis) - helix.get(0).from().along(axis)) / pass.turns();
 	}
 
 	/** Advance in a turn that S and F of a stroke make, mm; NaN where it is not known. */

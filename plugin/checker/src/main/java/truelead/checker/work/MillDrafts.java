@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
@@ -56,13 +57,33 @@ final class MillDrafts {
 		if (isLead(run) || !threads(run, tool)) {
 			return false;
 		}
+		draft(run, tool).passes.add(pass(run, tool));
+		return true;
+	}
+
+	/** Takes runs that come again where they mill threads or lead to such; false, and nothing done, where one of them is for the holes. */
+	boolean copies(ArcCopies copies, ToolUse tool) {
+		List<ArcRun> first = copies.first();
+		markLeads(first);
+		int[] passes = IntStream.range(0, first.size()).filter(run -> !isLead(first.get(run)) && threads(first.get(run), tool)).toArray();
+		boolean milled = IntStream.range(0, first.size()).anyMatch(run -> !isLead(first.get(run)) && !threads(first.get(run), tool));
+		if (milled && !tool.facts().isThreadMill()) {
+			return false;
+		}
+		if (passes.length > 0) {
+			draft(first.get(passes[0]), tool).passes.add(new CopiedPasses(copies, passes, run -> pass(run, tool)));
+		}
+		return true;
+	}
+
+	/** The operation that a run belongs to. */
+	private Draft draft(ArcRun run, ToolUse tool) {
 		boolean goesOn = current != null && current.log == run.tool() && !newCallout(current, run);
 		if (!goesOn) {
 			current = new Draft(Optional.empty(), run.tool(), tool, run.arcs().get(0).block(), Optional.empty());
 			drafts.add(current);
 		}
-		current.passes.add(pass(run, tool));
-		return true;
+		return current;
 	}
 
 	private static boolean isLead(ArcRun arc, ArcRun main, Point ends, Point begins) {

@@ -100,7 +100,7 @@ public final class NearestOperation {
 		if (operation instanceof Tapping tapping) {
 			last = tapping.strokes().stream().mapToInt(stroke -> stroke.block().outermost().line()).reduce(last, Math::max);
 		} else if (operation instanceof ThreadMilling milling) {
-			last = milling.passes().stream().mapToInt(pass -> pass.last().block().outermost().line()).reduce(last, Math::max);
+			last = milling.passes().outermost().stream().mapToInt(pass -> pass.last().block().outermost().line()).reduce(last, Math::max);
 		}
 		return last;
 	}

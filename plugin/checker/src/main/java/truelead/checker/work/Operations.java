@@ -42,21 +42,22 @@ final class Operations {
 
 	private ThreadingOperation operation(int index, Draft draft, Optional<Draft> before) {
 		Strokes strokes = sorting.strokes(draft.strokes);
-		List<MillPass> passes = draft.passes.stream().map(p -> p.at(sorting.hole(p.place(), p.resolution()))).toList();
-		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.stream().map(MillPass::hole).findFirst());
+		PassTable table = sorting.passes(draft.passes);
+		MillPasses passes = table.all();
+		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.typical().stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
 		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> groups.size());
 		if (draft.method.isEmpty()) {
-			return new ThreadMilling(index, group, draft.tool, passes, result.wanted(), draft.lastOrder(), List.of());
+			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());
 		}
 		Strokes strays = sorting.strokes(draft.strays);
 		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}
 
-	private Fact<Double> surface(Strokes strokes, List<MillPass> passes) {
+	private Fact<Double> surface(Strokes strokes, MillPasses passes) {
 		Surfaces surfaces = new Surfaces();
 		for (TapStroke stroke : strokes.typical()) {
 			surfaces.start(stroke.start());
@@ -64,7 +65,7 @@ final class Operations {
 			surfaces.add(levels(stroke.hole()));
 		}
 		Place before = null;
-		for (MillPass pass : passes) {
+		for (MillPass pass : passes.typical()) {
 			surfaces.end(Math.min(pass.startLevel(), pass.endLevel()));
 			if (!pass.place().equals(before)) {
 				before = pass.place();

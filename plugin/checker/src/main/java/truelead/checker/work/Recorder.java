@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Copies;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Plane;
@@ -22,7 +23,6 @@ final class Recorder implements StepSink {
 	private static final int MOST_IN_ROWS = 1_500_000;
 	private static final int MOST_RUNS = 200_000;
 	private static final int MOST_ARCS = 1_000_000;
-	private static final int MOST_COMPENSATION = 10_000;
 	private static final int MOST_OPEN_ARCS = 1_000;
 	private static final double OPEN_ARC = 0.001;
 
@@ -34,10 +34,6 @@ final class Recorder implements StepSink {
 	record LoggedEvent(int order, ToolLog tool, Step.Event event) {
 	}
 
-	/** A change of compensation as recorded. */
-	record LoggedCompensation(int order, ToolLog tool, Step step, Compensation before, Compensation after) {
-	}
-
 	/** A step that could not be followed, and when. */
 	record LoggedTrouble(int order, ToolLog tool, Step.NotFollowed step) {
 	}
@@ -47,7 +43,8 @@ final class Recorder implements StepSink {
 	final List<AxisRun> axisRuns = new ArrayList<>();
 	final List<ArcRun> arcRuns = new ArrayList<>();
 	final List<LoggedEvent> events = new ArrayList<>();
-	final List<LoggedCompensation> compensation = new ArrayList<>();
+	final List<ArcCopies> arcCopies = new ArrayList<>();
+	final CompensationLog compensation = new CompensationLog();
 	final List<Step.Arc> openArcs = new ArrayList<>();
 	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
 
@@ -60,7 +57,7 @@ final class Recorder implements StepSink {
 	private Modal firstLengthModal;
 	private int order;
 	private int arcs;
-	/** Strokes in rows, which cost a few bytes each. */
+	/** Strokes in rows and runs of arcs that come again, which cost a few bytes each. */
 	private int inRows;
 	private int part;
 	/** The block that ended the program before this step, if one has. */
@@ -71,13 +68,16 @@ final class Recorder implements StepSink {
 	private final int firstStay;
 
 	private final MachineProfile profile;
+	private final boolean compact;
 
-	Recorder(MachineProfile profile) {
+	/** @param compact whether what comes again is kept as such */
+	Recorder(MachineProfile profile, boolean compact) {
 		this.profile = profile;
 		// what turns is the part: a tool beside the axis bores or chases
 		this.lathe = WorkReader.turning(profile);
 		this.firstStay = 0;
 		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
+		this.compact = compact;
 		tools.add(tool);
 	}
 
@@ -86,6 +86,7 @@ final class Recorder implements StepSink {
 		this.profile = profile;
 		this.lathe = WorkReader.turning(profile);
 		this.firstStay = stay;
+		this.compact = false;
 		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);
 		this.order = order;
 		this.lastCompensation = before;
@@ -118,6 +119,8 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.Row row) {
 			row(row, number);
 			order += row.count() - 1;
+		} else if (step instanceof Step.Again again) {
+			again(again.copies(), number);
 		} else if (step instanceof Step.Synchronised synchronised) {
 			synchronised(synchronised, number);
 		} else if (step instanceof Step.Event event) {
@@ -126,6 +129,11 @@ final class Recorder implements StepSink {
 			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why(),
 					new LoggedTrouble(number, tool, notFollowed));
 		}
+	}
+
+	@Override
+	public boolean takesCopies() {
+		return compact;
 	}
 
 	/** Ends what is still open; to be called once, after the last step. */
@@ -174,14 +182,16 @@ final class Recorder implements StepSink {
 		axisTracker.interrupt();
 		arcTracker.arc(arc, tool, number);
 		tool.cut(arc, false, true);
-		if (Math.abs(arc.startRadius() - arc.endRadius()) > open(arc.modal())) {
+		if (open(arc)) {
 			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
 		}
 	}
 
 	/** In another plane than XY an arc that hardly closes tells that the plane is the wrong one; in XY only what the control refuses is of interest. */
-	private double open(Modal modal) {
-		return modal.plane() == Plane.XY ? Math.max(OPEN_ARC, profile.arcTolerance(modal.unit())) : OPEN_ARC;
+	private boolean open(Step.Arc arc) {
+		Modal modal = arc.modal();
+		double most = modal.plane() == Plane.XY ? Math.max(OPEN_ARC, profile.arcTolerance(modal.unit())) : OPEN_ARC;
+		return Math.abs(arc.startRadius() - arc.endRadius()) > most;
 	}
 
 	private void stroke(Step.Stroke stroke, int number) {
@@ -203,6 +213,21 @@ final class Recorder implements StepSink {
 		}
 		if (room < row.count()) {
 			tooMany(row.stroke(room));
+		}
+	}
+
+	/** Motions that come again: helices alone are kept as such, all others are taken one by one. */
+	private void again(Copies copies, int number) {
+		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty() : ArcCopies.of(copies, tool, number);
+		int runs = helices.map(found -> found.first().size()).orElse(0) * copies.count();
+		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open(arc));
+		if (runs > 0 && runs <= MOST_IN_ROWS - inRows && closed && compensation.add(number, tool, copies, lastCompensation)) {
+			arcCopies.add(helices.get());
+			inRows += runs;
+			order = number + copies.count() * copies.stepsEach();
+		} else {
+			order = number;
+			copies.all(this::accept);
 		}
 	}
 
@@ -245,7 +270,7 @@ final class Recorder implements StepSink {
 		tool.motion(step, number);
 		Compensation now = step.modal().compensation();
 		if (now != lastCompensation) {
-			addUpTo(MOST_COMPENSATION, compensation, new LoggedCompensation(number, tool, step, lastCompensation, now));
+			compensation.add(number, tool, step, lastCompensation);
 			lastCompensation = now;
 		}
 		if (firstLengthModal == null) {

@@ -50,9 +50,15 @@ final class Sorting {
 		return new Strokes(strokes, holes, touched);
 	}
 
-	/** The hole of a pass. */
-	Hole hole(Place place, double resolution) {
-		return holes.hole(place, within(resolution));
+	/** The passes of a draft with their holes. */
+	PassTable passes(List<PassRow> passes) {
+		return new PassTable(passes, holes, this::within);
+	}
+
+	private void touch(PassRow row) {
+		for (int i = 0; i < row.count(); i++) {
+			book.touch(row.place(i), within(row.resolution(i)));
+		}
 	}
 
 	/** Two positions computed from arcs may be apart by the rounding of their words. */
@@ -66,6 +72,7 @@ final class Sorting {
 		recorder.strokes.forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
 		recorder.axisRuns.forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
 		recorder.arcRuns.forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
+		recorder.arcCopies.forEach(c -> all.add(new Timed(c.order(), () -> copies(c))));
 		recorder.bores.passes().forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
 		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
 		all.sort((one, other) -> Integer.compare(one.order(), other.order()));
@@ -74,7 +81,7 @@ final class Sorting {
 		List<Draft> drafts = drafts();
 		for (Draft draft : drafts) {
 			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> touched.put(s, book.touch(s.place(), row)), () -> book.touch(s.place(), 0)));
-			draft.passes.forEach(p -> book.touch(p.place(), within(p.resolution())));
+			draft.passes.forEach(this::touch);
 		}
 		if (book.count() > made) {
 			// one of the new holes may be nearer
@@ -103,6 +110,17 @@ final class Sorting {
 		ToolUse use = uses.get(pass.tool());
 		if (pass.bores(use)) {
 			book.add(pass.cut(use));
+		}
+	}
+
+	/** Runs that come again; those that make no threads are each for themselves. */
+	private void copies(ArcCopies copies) {
+		if (!mills.copies(copies, uses.get(copies.tool()))) {
+			for (int copy = 0; copy < copies.count(); copy++) {
+				List<ArcRun> runs = copies.runs(copy);
+				mills.markLeads(runs);
+				runs.forEach(this::arcs);
+			}
 		}
 	}
 

@@ -1,9 +1,9 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Predicate;
 import truelead.checker.machine.BlockRef;
 
 /** Thread milling by one tool under one callout; a helix counts as threading only where a callout or the tool says so. */
@@ -12,25 +12,25 @@ public final class ThreadMilling implements ThreadingOperation {
 	private final int index;
 	private final int group;
 	private final ToolUse tool;
-	private final List<MillPass> passes;
+	private final MillPasses passes;
+	private final MillPass first;
 	private final Wanted wanted;
 	private final int lastOrder;
 	private final List<NotEvaluated> notEvaluated;
-	private final Map<Place, List<MillPass>> byPlace = new LinkedHashMap<>();
+	private final MilledHoles places;
 	private final List<Hole> holes;
-	private final List<List<MillPass>> finishing;
 
-	ThreadMilling(int index, int group, ToolUse tool, List<MillPass> passes, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
+	ThreadMilling(int index, int group, ToolUse tool, PassTable passes, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
 		this.index = index;
 		this.group = group;
 		this.tool = tool;
-		this.passes = List.copyOf(passes);
+		this.passes = passes.all();
+		this.first = passes.pass(0);
 		this.wanted = wanted;
 		this.lastOrder = lastOrder;
 		this.notEvaluated = List.copyOf(notEvaluated);
-		passes.forEach(pass -> byPlace.computeIfAbsent(pass.hole().place(), place -> new ArrayList<>(1)).add(pass));
-		this.holes = byPlace.values().stream().map(here -> here.get(0).hole()).toList();
-		this.finishing = byPlace.values().stream().map(ThreadMilling::finishing).toList();
+		this.places = new MilledHoles(passes);
+		this.holes = places.holes();
 	}
 
 	@Override
@@ -49,7 +49,7 @@ public final class ThreadMilling implements ThreadingOperation {
 	}
 
 	/** Every pass in the order of execution: roughing and finishing, several starts, one after another; never empty. */
-	public List<MillPass> passes() {
+	public MillPasses passes() {
 		return passes;
 	}
 
@@ -60,12 +60,12 @@ public final class ThreadMilling implements ThreadingOperation {
 
 	@Override
 	public BlockRef block() {
-		return passes.get(0).block();
+		return first.block();
 	}
 
 	@Override
 	public int firstOrder() {
-		return passes.get(0).order();
+		return first.order();
 	}
 
 	@Override
@@ -84,40 +84,43 @@ public final class ThreadMilling implements ThreadingOperation {
 	}
 
 	/** The first pass at each of the {@link #holes()}, in their order. */
-	public List<MillPass> firstPasses() {
-		return byPlace.values().stream().map(here -> here.get(0)).toList();
+	public MillPasses firstPasses() {
+		return places.firstPasses();
 	}
 
 	/** The passes at one hole, in order; the middle of a pass may lie a rounding beside that of the hole. */
 	public List<MillPass> passesAt(Hole hole) {
-		return List.copyOf(byPlace.getOrDefault(hole.place(), List.of()));
+		return places.number(hole).<List<MillPass>>map(places::at).orElse(List.of());
 	}
 
 	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller, a pass of unknown radius may be one. */
 	public List<MillPass> finishing(Hole hole) {
-		return finishing(byPlace.getOrDefault(hole.place(), List.of()));
+		return places.number(hole).<List<MillPass>>map(places::finishing).orElse(List.of());
 	}
 
-	/** The same for each of the {@link #holes()}, in their order. */
-	public List<List<MillPass>> finishing() {
-		return finishing;
+	/** The first finishing pass at each of the {@link #holes()}, in their order. */
+	public MillPasses firstFinishing() {
+		return places.firstFinishing();
 	}
 
-	private static List<MillPass> finishing(List<MillPass> here) {
-		if (here.size() < 2) {
-			return here;
-		}
-		double largest = 0;
-		for (MillPass pass : here) {
-			largest = Math.max(largest, pass.radius());
-		}
-		List<MillPass> finishing = new ArrayList<>(here.size());
-		for (MillPass pass : here) {
-			if (pass.radius() > largest - 0.001) {
-				finishing.add(pass);
+	/** The {@link #finishing(Hole) finishing passes} at each of the holes whose kind is as asked; those of holes of one kind are alike. */
+	public List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
+		List<List<MillPass>> found = new ArrayList<>();
+		for (List<Integer> alike : places.byFinishing()) {
+			if (asked.test(places.finishing(alike.get(0)))) {
+				alike.forEach(hole -> found.add(places.finishing(hole)));
 			}
 		}
-		// a radius that no number holds is neither larger nor smaller than another
-		return finishing.isEmpty() ? here : finishing;
+		return found;
+	}
+
+	/** The finishing passes at the first hole that has no others; empty where each is roughed. */
+	public List<MillPass> cutAtOnce() {
+		return places.cutAtOnce().<List<MillPass>>map(places::finishing).orElse(List.of());
+	}
+
+	/** Marks the numbers of the holes. */
+	void mark(BitSet threaded) {
+		places.mark(threaded);
 	}
 }

@@ -112,27 +112,20 @@ public final class Work {
 	 * The course of the program besides cutting.
 	 *
 	 * @param events        all but calls and returns, in the order of execution; at most 100,000
-	 * @param compensation  every change of cutter radius compensation; at most 10,000
+	 * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
 	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
 	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead; at most 1,000
 	 */
-	public record Course(List<TimedEvent> events, List<CompensationChange> compensation, boolean subprogramAlone, List<SinglePoint> singlePoints) {
+	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, List<SinglePoint> singlePoints) {
 
 		public Course {
 			singlePoints = List.copyOf(singlePoints);
 			events = List.copyOf(events);
-			compensation = List.copyOf(compensation);
 		}
 
 		/** The events behind a step. */
 		public List<TimedEvent> eventsAfter(int order) {
 			return events.subList(behind(events, TimedEvent::order, order), events.size());
-		}
-
-		/** The last change of compensation before a step. */
-		public Optional<CompensationChange> compensationBefore(int order) {
-			int count = behind(compensation, CompensationChange::order, order - 1);
-			return count == 0 ? Optional.empty() : Optional.of(compensation.get(count - 1));
 		}
 
 		/** How many of a list in the order of execution come up to a step. */
@@ -237,8 +230,8 @@ public final class Work {
 		for (ThreadingOperation operation : operations) {
 			if (operation instanceof Tapping tapping) {
 				tapping.strokes().mark(threaded);
-			} else {
-				operation.holes().forEach(hole -> holes.mark(hole.place(), threaded));
+			} else if (operation instanceof ThreadMilling milling) {
+				milling.mark(threaded);
 			}
 		}
 		return IntStream.range(0, holes.count()).filter(number -> !threaded.get(number) && holes.made(number)).toArray();

@@ -38,7 +38,12 @@ public final class WorkReader {
 
 	/** The work of a program, as far as a budget goes; never fails. */
 	public static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget) {
-		Recorder recorder = new Recorder(profile);
+		return read(program, folder, job, profile, budget, true);
+	}
+
+	/** @param compact whether what comes again at place after place is judged by kinds; without it the answer is the same, and takes longer */
+	static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget, boolean compact) {
+		Recorder recorder = new Recorder(profile, compact);
 		Interpreter.run(program, folder, profile, budget, recorder);
 		recorder.finish();
 		return read(program, job, profile, recorder);
@@ -117,11 +122,14 @@ public final class WorkReader {
 
 		/** A tapered helix changes its radius on purpose: under a callout that says so, or by 1/32 of its advance, the taper of pipe threads. */
 		private List<Step.Arc> openArcs(List<ThreadingOperation> operations) {
+			if (recorder.openArcs.isEmpty()) {
+				return List.of();
+			}
 			Set<Step.Arc> tapered = Collections.newSetFromMap(new IdentityHashMap<>());
 			for (ThreadingOperation operation : operations) {
 				if (operation instanceof ThreadMilling milling) {
 					boolean called = milling.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent();
-					milling.passes().stream().filter(p -> called || p.tapered()).forEach(p -> tapered.addAll(p.helix()));
+					milling.passes().outermost().stream().filter(p -> called || p.tapered()).forEach(p -> tapered.addAll(p.helix()));
 				}
 			}
 			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
@@ -154,7 +162,7 @@ public final class WorkReader {
 
 		private Work.Course course() {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
-					recorder.compensation.stream().map(c -> new CompensationChange(c.order(), c.step(), c.before(), c.after(), uses.get(c.tool()))).toList(),
+					recorder.compensation.with(uses),
 					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
 					recorder.singlePoints.named(uses, commentary, stays, book));
 		}

@@ -1,23 +1,23 @@
 package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
-import truelead.checker.work.MillPass;
+import java.util.stream.Stream;
+import truelead.checker.work.MillPasses;
 import truelead.checker.work.Strokes;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts and for tools that make no thread. A tap's are judged by
- * the {@link #typical()} ones, as {@link Strokes#typical()} says: what is asked of a visit there may not depend on its place.
+ * The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts and for tools that make no thread. They are judged by
+ * the {@link #typical()} ones, as {@link Strokes#typical()} and {@link MillPasses#typical()} say: what is asked of a visit there may not depend on its place.
  */
 final class Visits extends AbstractList<Visit> {
 
@@ -32,13 +32,16 @@ final class Visits extends AbstractList<Visit> {
 	}
 
 	private final Optional<Strokes> strokes;
+	private final Optional<MillPasses> passes;
 	private final List<Visit> all;
 	private final List<Visit> typical;
 
 	private Visits(ThreadingOperation operation) {
 		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL ? Optional.of(tapping.strokes()) : Optional.empty();
-		all = strokes.map(Visits::visits).orElseGet(() -> operation instanceof ThreadMilling milling ? firstPasses(milling) : List.of());
-		typical = strokes.map(made -> made.typical().stream().map(Visit::of).toList()).orElse(all);
+		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external())) : Optional.empty();
+		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
+		typical = strokes.map(made -> made.typical().stream().map(Visit::of)).or(() -> passes.map(made -> made.typical().stream().map(Visit::of)))
+				.orElse(Stream.empty()).toList();
 	}
 
 	/** The visits of an operation of the work. */
@@ -46,28 +49,18 @@ final class Visits extends AbstractList<Visit> {
 		return work.derived(All.class, All::new).visits.get(operation);
 	}
 
-	private static List<Visit> firstPasses(ThreadMilling milling) {
-		List<Visit> visits = new ArrayList<>();
-		for (MillPass first : milling.firstPasses()) {
-			if (!first.external()) {
-				visits.add(Visit.of(first));
-			}
-		}
-		return visits;
-	}
-
-	/** Strokes as visits, each made when it is asked for. */
-	private static List<Visit> visits(List<TapStroke> strokes) {
+	/** Visits, each made when it is asked for. */
+	private static <T> List<Visit> visits(List<T> made, Function<T, Visit> maker) {
 		return new AbstractList<>() {
 
 			@Override
 			public Visit get(int index) {
-				return Visit.of(strokes.get(index));
+				return maker.apply(made.get(index));
 			}
 
 			@Override
 			public int size() {
-				return strokes.size();
+				return made.size();
 			}
 		};
 	}
@@ -89,11 +82,12 @@ final class Visits extends AbstractList<Visit> {
 
 	/** How many visits there are of one of the {@link #typical()} kinds. */
 	int count(int kind) {
-		return strokes.map(made -> made.count(kind)).orElse(1);
+		return strokes.map(made -> made.count(kind)).or(() -> passes.map(made -> made.count(kind))).orElseThrow();
 	}
 
 	/** The visits of those kinds that are as asked, in order. */
 	List<Visit> where(Predicate<Visit> asked) {
-		return strokes.map(made -> visits(made.where(stroke -> asked.test(Visit.of(stroke))))).orElseGet(() -> all.stream().filter(asked).toList());
+		return strokes.map(made -> visits(made.where(stroke -> asked.test(Visit.of(stroke))), Visit::of))
+				.or(() -> passes.map(made -> visits(made.where(pass -> asked.test(Visit.of(pass))), Visit::of))).orElse(List.of());
 	}
 }

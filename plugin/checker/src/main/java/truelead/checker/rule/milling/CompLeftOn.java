@@ -28,7 +28,7 @@ public final class CompLeftOn implements Rule {
 			Optional<TimedEvent> end = work.course().eventsAfter(operation.lastOrder()).stream()
 					.filter(e -> (e.event().kind() == EventKind.TOOL_CHANGE || e.event().kind() == EventKind.PROGRAM_END))
 					.findFirst();
-			Optional<CompensationChange> last = end.flatMap(e -> work.course().compensationBefore(e.order()))
+			Optional<CompensationChange> last = end.flatMap(e -> work.course().compensation().before(e.order()))
 					.filter(change -> change.after() != Compensation.OFF && change.tool().index() == operation.tool().index());
 			if (last.isPresent()) {
 				found.accept(finding(operation, end.orElseThrow(), last.get()));

@@ -1,6 +1,5 @@
 package truelead.checker.rule.milling;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -38,13 +37,11 @@ public final class CompMissing implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			operation.wanted().statedThread().map(Fact::value).ifPresent(any -> operation.passes().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
+			operation.wanted().statedThread().map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			if (thread.isPresent() && cutter.isPresent()) {
-				for (List<MillPass> finishing : operation.finishing()) {
-					finishing.stream().findFirst().filter(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
-							.ifPresent(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
-				}
+				operation.firstFinishing().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
+						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
 			}
 		}
 	}
@@ -62,8 +59,7 @@ public final class CompMissing implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		String on = pass.compensation() == Compensation.LEFT ? "G41" : "G42";
 		String right = pass.compensation() == Compensation.LEFT ? "G42" : "G41";
-		BlockRef at = work.course().compensation().stream().filter(c -> c.order() < pass.order() && c.after() == pass.compensation())
-				.reduce((first, second) -> second).map(c -> c.step().block()).orElse(pass.block());
+		BlockRef at = work.course().compensation().lastTo(pass.compensation(), pass.order()).map(c -> c.step().block()).orElse(pass.block());
 		double path = HelixForm.of(pass).pathDiameter();
 		String cuts = cutter.isPresent() ? ", which cuts " + figures.length(path + 2 * cutter.getAsDouble()) + " with a cutter of " + figures.length(cutter.getAsDouble()) : "";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(at, "G", pass.compensation() == Compensation.LEFT ? 41 : 42),

@@ -2,7 +2,6 @@ package truelead.checker.rule.milling;
 
 import java.util.function.Consumer;
 import truelead.checker.machine.Compensation;
-import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
@@ -21,8 +20,8 @@ public final class CompStartedOnArc implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		for (CompensationChange change : work.course().compensation()) {
-			if (change.step() instanceof Step.Arc && (change.before() == Compensation.OFF || change.after() == Compensation.OFF)) {
+		for (CompensationChange change : work.course().compensation().byArcs()) {
+			if (change.before() == Compensation.OFF || change.after() == Compensation.OFF) {
 				work.threadMillings().stream().filter(operation -> operation.tool().index() == change.tool().index()).findFirst()
 						.ifPresent(operation -> found.accept(finding(operation, change)));
 			}

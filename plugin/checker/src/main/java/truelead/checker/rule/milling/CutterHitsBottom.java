@@ -1,6 +1,5 @@
 package truelead.checker.rule.milling;
 
-import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
@@ -24,12 +23,9 @@ public final class CutterHitsBottom implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			for (MillPass pass : operation.passes()) {
-				Optional<Cut> deepest = pass.hole().deepestBefore(pass.order());
-				boolean through = operation.wanted().through().map(f -> f.value()).orElse(false);
-				if (deepest.isPresent() && !pass.external() && !through) {
-					look(work, operation, pass, deepest.get(), found);
-				}
+			if (!operation.wanted().through().map(f -> f.value()).orElse(false)) {
+				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().deepestBefore(pass.order()).filter(drilled -> !pass.external())
+						.ifPresent(drilled -> look(work, operation, pass, drilled, wrong)), found);
 			}
 		}
 	}

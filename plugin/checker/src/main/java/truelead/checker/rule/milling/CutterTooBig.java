@@ -12,7 +12,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.Cut;
-import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -42,7 +41,7 @@ public final class CutterTooBig implements Rule {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			OptionalDouble cutter = MillFacts.cutter(operation);
 			if (thread.isPresent() && cutter.isPresent()) {
-				operation.passes().stream().filter(pass -> !pass.external()).findFirst()
+				operation.passes().typical().stream().filter(pass -> !pass.external()).findFirst()
 						.ifPresent(pass -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), found));
 			}
 		}
@@ -51,8 +50,8 @@ public final class CutterTooBig implements Rule {
 	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, double cutter, Consumer<Finding> found) {
 		Figures figures = new Figures(work.shop().unit().value());
 		Fact<Double> said = operation.tool().facts().diameter().orElseThrow();
-		for (Hole hole : operation.holes()) {
-			Optional<Cut> drilled = hole.sizedBefore(operation.firstOrder());
+		for (MillPass first : operation.firstPasses().typical()) {
+			Optional<Cut> drilled = first.hole().sizedBefore(operation.firstOrder());
 			if (drilled.isPresent() && cutter >= drilled.get().diameter().orElseThrow().value() - 1e-6) {
 				Fact<Double> size = drilled.get().diameter().orElseThrow();
 				found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), "the cutter, " + figures.length(cutter)

@@ -31,13 +31,12 @@ public final class EntryOffPitch implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
-			thread.ifPresent(wanted -> operation.passes().stream().filter(pass -> pass.startLevel() < operation.wanted().surface().value())
-					.forEach(pass -> look(work, operation, pass, wanted, found)));
+			thread.ifPresent(wanted -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, wanted, wrong), found));
 		}
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, Consumer<Finding> found) {
-		if (!(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()) {
+		if (!(pass.startLevel() < operation.wanted().surface().value()) || !(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()) {
 			return;
 		}
 		double lead = thread.value().lead();

@@ -35,15 +35,9 @@ public final class EntryStraight implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (operation.wanted().statedThread().isPresent()) {
-				operation.passes().stream().filter(pass -> !pass.external() && HelixForm.of(pass).deepest() < operation.wanted().surface().value())
-						.forEach(pass -> look(operation, pass, startsInTheMaterial(operation, pass), found));
+				MillFacts.look(operation.passes(), (pass, wrong) -> look(operation, pass, wrong), found);
 			}
 		}
-	}
-
-	/** A pass that begins above the surface and works down meets the wall from above, without an entry at depth. */
-	private static boolean startsInTheMaterial(ThreadMilling operation, MillPass pass) {
-		return pass.startLevel() < operation.wanted().surface().value() - 1e-6;
 	}
 
 	/** Whether the thread is cut in several steps outwards and this one takes little: beside the pass before, or the hole. */
@@ -61,7 +55,10 @@ public final class EntryStraight implements Rule {
 		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
 	}
 
-	private void look(ThreadMilling operation, MillPass pass, boolean atDepth, Consumer<Finding> found) {
+	private void look(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
+		double surface = operation.wanted().surface().value();
+		// a pass that begins above the surface and works down meets the wall from above, without an entry at depth
+		boolean atDepth = !pass.external() && HelixForm.of(pass).deepest() < surface && pass.startLevel() < surface - 1e-6;
 		Optional<Step> last = Approach.last(pass);
 		// with a path of a few hundredths the angle is rounding
 		if (!atDepth || last.isEmpty() || pass.radius() < 10 * HelixForm.of(pass).open()) {

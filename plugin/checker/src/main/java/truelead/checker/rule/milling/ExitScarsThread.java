@@ -13,6 +13,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
+import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
@@ -32,11 +33,11 @@ public final class ExitScarsThread implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			OptionalDouble cutter = MillFacts.cutter(operation);
+			MillPasses inside = operation.passes().where(pass -> !pass.external());
 			if (thread.isEmpty() && MillFacts.calledThreadMill(operation)) {
-				operation.passes().stream().filter(pass -> !pass.external()).forEach(pass -> fromTheWall(work, operation, pass, found));
+				MillFacts.look(inside, (pass, wrong) -> fromTheWall(work, operation, pass, wrong), found);
 			} else if (thread.isPresent() && cutter.isPresent()) {
-				operation.passes().stream().filter(pass -> !pass.external())
-						.forEach(pass -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), found));
+				MillFacts.look(inside, (pass, wrong) -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), wrong), found);
 			}
 		}
 	}

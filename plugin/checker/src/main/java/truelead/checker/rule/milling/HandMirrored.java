@@ -30,7 +30,7 @@ public final class HandMirrored implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
-			wanted.flatMap(thread -> operation.passes().stream()
+			wanted.flatMap(thread -> operation.passes().typical().stream()
 					.filter(pass -> pass.modal().mirrored() && HelixWrongHand.wrong(pass, thread.value())).findFirst())
 					.ifPresent(pass -> found.accept(helix(operation, pass, wanted.orElseThrow())));
 		}

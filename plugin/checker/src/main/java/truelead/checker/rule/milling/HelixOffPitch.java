@@ -32,7 +32,7 @@ public final class HelixOffPitch implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			operation.wanted().statedThread().map(Fact::value)
-					.ifPresent(thread -> operation.passes().forEach(pass -> look(work, operation, pass, thread, found)));
+					.ifPresent(thread -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, thread, wrong), found));
 		}
 	}
 

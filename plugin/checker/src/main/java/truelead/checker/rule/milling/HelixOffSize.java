@@ -1,6 +1,5 @@
 package truelead.checker.rule.milling;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -37,10 +36,8 @@ public final class HelixOffSize implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
-				for (List<MillPass> finishing : operation.finishing()) {
-					finishing.stream().findFirst().filter(pass -> !pass.external() && !pass.modal().scaled())
-							.ifPresent(pass -> look(work, operation, pass, thread.get(), found));
-				}
+				MillFacts.look(operation.firstFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
+						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), found);
 			}
 		}
 	}

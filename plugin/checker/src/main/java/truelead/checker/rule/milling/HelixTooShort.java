@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -37,11 +38,15 @@ public final class HelixTooShort implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (operation.wanted().statedThread().isPresent()) {
-				for (List<MillPass> finishing : operation.finishing()) {
-					look(work, operation, finishing, found);
-				}
+				operation.finishingWhere(passes -> wrong(work, operation, passes)).forEach(passes -> look(work, operation, passes, found));
 			}
 		}
+	}
+
+	private boolean wrong(Work work, ThreadMilling operation, List<MillPass> passes) {
+		List<Finding> wrong = new ArrayList<>(1);
+		look(work, operation, passes, wrong::add);
+		return !wrong.isEmpty();
 	}
 
 	private void look(Work work, ThreadMilling operation, List<MillPass> passes, Consumer<Finding> found) {

@@ -31,11 +31,9 @@ public final class HelixUneven implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			OptionalDouble stated = operation.wanted().statedThread().map(thread -> OptionalDouble.of(thread.value().lead())).orElse(OptionalDouble.empty());
-			for (MillPass pass : operation.passes()) {
-				OptionalDouble lead = stated.isPresent() ? stated : MillFacts.calledThreadMill(operation) ? kept(pass) : OptionalDouble.empty();
-				if (lead.isPresent() && pass.helix().size() > 1) {
-					look(work, operation, pass, lead.getAsDouble(), found);
-				}
+			if (stated.isPresent() || MillFacts.calledThreadMill(operation)) {
+				MillFacts.look(operation.passes().where(pass -> pass.helix().size() > 1), (pass, wrong) -> (stated.isPresent() ? stated : kept(pass))
+						.ifPresent(lead -> look(work, operation, pass, lead, wrong)), found);
 			}
 		}
 	}

@@ -1,14 +1,21 @@
 package truelead.checker.rule.milling;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
+import truelead.checker.rule.Finding;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -56,6 +63,15 @@ final class MillFacts {
 	static double minor(ThreadSpec thread) {
 		return ThreadTable.standard().limits(thread).map(Limits::minorMinMm).filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble)
 				.orElse(thread.diameter() - 1.0825318 * thread.pitch());
+	}
+
+	/** What is wrong with passes: looks at the typical ones, and at all those whose typical one has something wrong. */
+	static void look(MillPasses passes, BiConsumer<MillPass, Consumer<Finding>> rule, Consumer<Finding> found) {
+		passes.where(pass -> {
+			List<Finding> wrong = new ArrayList<>(1);
+			rule.accept(pass, wrong::add);
+			return !wrong.isEmpty();
+		}).forEach(pass -> rule.accept(pass, found));
 	}
 
 	/** The first word of a block with one of the addresses, in the order of the addresses; the block where it has none. */

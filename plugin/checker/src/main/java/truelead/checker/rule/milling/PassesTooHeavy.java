@@ -10,7 +10,6 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Hole;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
@@ -29,8 +28,7 @@ public final class PassesTooHeavy implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
-			Optional<Hole> hole = operation.holes().stream().filter(h -> operation.passesAt(h).size() == operation.finishing(h).size()).findFirst();
-			if (thread.isPresent() && hole.isPresent() && operation.finishing(hole.get()).size() == thread.get().value().starts()) {
+			if (thread.isPresent() && operation.cutAtOnce().size() == thread.get().value().starts()) {
 				look(work, operation, thread.get(), found);
 			}
 		}

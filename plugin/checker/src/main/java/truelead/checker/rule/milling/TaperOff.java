@@ -32,8 +32,8 @@ public final class TaperOff implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().taperOnDiameter() > 0);
 			if (thread.isPresent()) {
-				operation.passes().stream().filter(pass -> HelixForm.of(pass).turns() > 1.6 && !MillFacts.comb(operation))
-						.forEach(pass -> look(work, operation, pass, thread.get(), found));
+				MillFacts.look(operation.passes().where(pass -> HelixForm.of(pass).turns() > 1.6 && !MillFacts.comb(operation)),
+						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), found);
 			}
 		}
 	}

@@ -30,7 +30,7 @@ public final class ArcNotClosed implements Rule {
 			}
 		}
 		for (ThreadMilling milling : work.threadMillings()) {
-			milling.passes().stream().filter(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius))
+			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 		}
 	}
@@ -48,6 +48,7 @@ public final class ArcNotClosed implements Rule {
 	}
 
 	private static boolean uses(ThreadMilling milling, Step.Arc arc) {
-		return milling.passes().stream().anyMatch(p -> p.helix().contains(arc) || p.entry().contains(arc) || p.exit().contains(arc));
+		// what comes again and again has no open arc
+		return milling.passes().outermost().stream().anyMatch(p -> p.helix().contains(arc) || p.entry().contains(arc) || p.exit().contains(arc));
 	}
 }

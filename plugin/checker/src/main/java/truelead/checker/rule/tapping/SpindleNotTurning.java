@@ -33,7 +33,7 @@ public final class SpindleNotTurning extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		if (!work.course().subprogramAlone()) {
-			work.threadMillings().forEach(milling -> milling.passes().stream().filter(pass -> still(pass.modal())).findFirst()
+			work.threadMillings().forEach(milling -> milling.passes().typical().stream().filter(pass -> still(pass.modal())).findFirst()
 					.ifPresent(pass -> found.accept(still(milling, pass).finding())));
 		}
 	}
