@@ -38,7 +38,8 @@ final class HelixForm {
 			return swept;
 		}
 		double turned = arc.sweep() > 0 ? to - from : from - to;
-		return turned + FULL * Math.round((swept - turned) / FULL);
+		// half an arc whose ends lie on one side of the hole goes round it half a turn either way: the last digit of a place may not tell which
+		return turned + FULL * Math.round((swept - turned) / FULL + 1e-9);
 	}
 
 	/** Turns round the hole's centre. */

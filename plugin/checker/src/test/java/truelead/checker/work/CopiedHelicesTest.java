@@ -1,0 +1,85 @@
+package truelead.checker.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
+import truelead.checker.machine.HelixPrograms;
+import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Rules;
+import truelead.grammar.ProgramText;
+
+/** Helices that come again at hole after hole are kept as numbers and judged by kinds; the work and the findings are those of each helix by itself. */
+class CopiedHelicesTest {
+
+	@Test
+	void threadsThatAreAlikeAreOfOneKindWhereverTheyAre() {
+		Work work = work(program(HelixPrograms.of(new Random(5), 200)), true);
+		MillPasses passes = work.threadMillings().get(0).passes();
+		assertThat(passes.size()).isGreaterThanOrEqualTo(200);
+		assertThat(passes.typical().size()).isLessThan(passes.size() / 3);
+		assertThat(passes.outermost().size()).isLessThan(passes.size() / 2);
+	}
+
+	@Property(tries = 120)
+	void passesAndHolesAreThoseOfEachHelix(@ForAll Random random) {
+		ProgramFile program = program(HelixPrograms.of(random, 10 + random.nextInt(60)));
+		Work together = work(program, true);
+		Work single = work(program, false);
+		assertThat(together.holes().size()).isEqualTo(single.holes().size());
+		assertThat(together.threadMillings().size()).isEqualTo(single.threadMillings().size());
+		for (int i = 0; i < single.threadMillings().size(); i++) {
+			assertSame(together.threadMillings().get(i), single.threadMillings().get(i));
+		}
+		assertThat(List.copyOf(together.course().compensation())).isEqualTo(List.copyOf(single.course().compensation()));
+	}
+
+	private static void assertSame(ThreadMilling one, ThreadMilling other) {
+		assertThat(one.wanted()).isEqualTo(other.wanted());
+		assertThat(one.lastOrder()).isEqualTo(other.lastOrder());
+		assertSame(one.passes(), other.passes());
+		assertSame(one.firstPasses(), other.firstPasses());
+		assertSame(one.firstFinishing(), other.firstFinishing());
+		assertThat(one.cutAtOnce().size()).isEqualTo(other.cutAtOnce().size());
+	}
+
+	/** A hole that nobody drilled is where the middle of the helix is, which two ways of adding up tell to the last digit but one. */
+	private static void assertSame(MillPasses passes, MillPasses others) {
+		assertThat(passes.size()).isEqualTo(others.size());
+		for (int i = 0; i < passes.size(); i++) {
+			MillPass pass = passes.get(i);
+			MillPass other = others.get(i);
+			assertThat(pass.hole().cuts()).isEqualTo(other.hole().cuts());
+			assertThat(pass.place().distance(other.place())).isCloseTo(0, within(1e-9));
+			assertThat(at(pass, other.hole())).isEqualTo(other);
+		}
+	}
+
+	private static MillPass at(MillPass pass, Hole hole) {
+		return new MillPass(pass.order(), pass.tool(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(), pass.turns());
+	}
+
+	@Property(tries = 200)
+	void theFindingsAreThoseOfEachHelix(@ForAll Random random) {
+		ProgramFile program = program(HelixPrograms.of(random, 10 + random.nextInt(60)));
+		assertThat(Rules.check(work(program, true), RuleSettings.DEFAULT)).isEqualTo(Rules.check(work(program, false), RuleSettings.DEFAULT));
+	}
+
+	private static ProgramFile program(List<String> lines) {
+		return new ProgramFile("A.NC", ProgramText.of(String.join("\n", lines)));
+	}
+
+	private static Work work(ProgramFile program, boolean together) {
+		MachineProfile profile = MachineProfile.generic();
+		return WorkReader.read(program, ProgramFolder.EMPTY, Job.EMPTY, profile, Budget.of(profile), together);
+	}
+}
