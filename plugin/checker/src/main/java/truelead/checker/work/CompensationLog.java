@@ -14,7 +14,12 @@ final class CompensationLog {
 	private static final int MOST = 10_000;
 
 	/** A change, or those in copies that come again. */
-	private record Entry(ToolLog tool, Compensations.Row row) {
+	record Entry(ToolLog tool, Compensations.Row row) {
+
+		/** Whether another change is the same, but for the tool; of changes that stand by themselves. */
+		boolean same(Entry other) {
+			return row.order() == other.row.order() && row.switches().equals(other.row.switches()) && row.step(0).equals(other.row.step(0));
+		}
 	}
 
 	private final List<Entry> entries = new ArrayList<>();
@@ -50,6 +55,11 @@ final class CompensationLog {
 
 	private static Entry entry(int order, ToolLog tool, int turns, int stepsEach, List<Compensations.Switch> switches, IntFunction<List<Step>> steps) {
 		return new Entry(tool, new Compensations.Row(order, turns, stepsEach, List.copyOf(switches), steps));
+	}
+
+	/** The changes so far; those in copies are one. */
+	List<Entry> entries() {
+		return entries;
 	}
 
 	/** The changes with the stays of their tools. */

@@ -9,11 +9,11 @@ import truelead.checker.machine.Step;
 
 /** What was recorded of some stays of tools in a row; lists of a recorder, or stretches of them. */
 record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<Recorder.LoggedEvent> events,
-		List<Recorder.LoggedCompensation> compensation, List<Step.Arc> openArcs) {
+		List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
 
 	/** All that a recorder has. */
 	static Recorded of(Recorder recorder) {
-		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.events, recorder.compensation, recorder.openArcs);
+		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.events, recorder.compensation.entries(), recorder.openArcs);
 	}
 
 	/** The stretches of these lists that are of the stays from one up to another, that one left out. */
@@ -31,7 +31,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				&& same(strokes, other.strokes, (a, b) -> a.order() == b.order() && a.stroke().equals(b.stroke()) && a.row().equals(b.row()))
 				&& same(axisRuns, other.axisRuns, AxisRun::same) && same(arcRuns, other.arcRuns, ArcRun::same)
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
-				&& same(compensation, other.compensation, (a, b) -> a.order() == b.order() && a.step().equals(b.step()) && a.after() == b.after())
+				&& same(compensation, other.compensation, CompensationLog.Entry::same)
 				&& openArcs.equals(other.openArcs);
 	}
 
@@ -44,7 +44,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				|| axisRuns.stream().anyMatch(run -> names(lines, run.steps()))
 				|| arcRuns.stream().anyMatch(run -> names(lines, run.before()) || names(lines, run.arcs()) || names(lines, run.after()))
 				|| events.stream().anyMatch(one -> lines.has(one.event().block().line()))
-				|| compensation.stream().anyMatch(one -> lines.has(one.step().block().line())) || names(lines, openArcs);
+				|| compensation.stream().anyMatch(one -> lines.has(one.row().step(0).block().line())) || names(lines, openArcs);
 	}
 
 	private static boolean names(ChangedLines lines, Optional<BlockRef> block) {
