@@ -52,6 +52,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean turret;
 		private boolean stations;
 		private boolean spindle;
+		private boolean perTurn;
+		private boolean lathePlane;
 		private String first = "";
 
 		boolean turns() {
@@ -75,6 +77,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 						case 'G' -> {
 							milling |= value == 43;
 							across |= value == 17;
+							once(value);
 							turning -= value == 81 ? DRILLING : 0;
 							code = turningCode(value) ? value : code;
 						}
@@ -100,6 +103,15 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			milling |= change && magazine;
 			early |= change;
 			weigh(code, speed, contour, axes, increments, feed, tool);
+		}
+
+		/** Feed per revolution and the plane of lathes: each speaks once, however often it is said, for mills have both at times. */
+		private void once(double code) {
+			if (code == 95 && !perTurn || code == 18 && !lathePlane) {
+				say("G" + (int) code, 1);
+			}
+			perTurn |= code == 95;
+			lathePlane |= code == 18;
 		}
 
 		private static boolean turningCode(double code) {

@@ -55,6 +55,13 @@ class ProfileGuessTest {
 	}
 
 	@Test
+	void feedPerTurnAndSpeedThatIsNotOfTheSurfaceTellTurningWhereNothingMovesInY() {
+		assertThat(guess("G71 G95 G54\nT3 D3\nS800 M3 G97\nG0 X0 Z5\nG1 Z-30 F0.15\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G95\nT3\nG0 X0 Z5\nG95\nG0 X10 Z5\n").profile()).isEqualTo(MachineProfile.generic());
+		assertThat(guess("G18 G95 G97 S800\nG0 X0 Y10\n").profile()).isEqualTo(MachineProfile.generic());
+	}
+
+	@Test
 	void aMillingProgramIsNeverTakenForTurning() {
 		assertThat(guess("G50\nT1 M6\nG97 S500 M3\nG0 X1. Y1.\n").profile()).isEqualTo(MachineProfile.generic());
 	}
