@@ -18,6 +18,12 @@ public final class AssumedUnit {
 	/** Less than this nobody taps, whatever the feed says. */
 	private static final double ABSURD = 0.2;
 
+	/** Leads beyond which no thread's lies, and those that taps of a machine shop have, mm (common practice, no source). */
+	private static final double FINEST = 0.07;
+	private static final double COARSEST = 12;
+	private static final double USUAL_FROM = 0.2;
+	private static final double USUAL_TO = 8;
+
 	private AssumedUnit() {
 	}
 
@@ -40,7 +46,7 @@ public final class AssumedUnit {
 			absurd += depth < ABSURD ? 1 : 0;
 			deepOtherwise += usual(depth * factor) ? 1 : 0;
 			fits += Math.abs(share - 1) < NEAR ? 1 : 0;
-			fitsOtherwise += Math.abs(share * factor - 1) < NEAR ? 1 : 0;
+			fitsOtherwise += Math.abs(share * factor - 1) < NEAR || operation instanceof Tapping tapping && leadOnlyOtherwise(tapping, factor) ? 1 : 0;
 		}
 		String other = assumed == LengthUnit.MM ? "inch" : "mm";
 		boolean depth = (deep == 0) != (deepOtherwise == 0);
@@ -71,14 +77,28 @@ public final class AssumedUnit {
 		return milling.wanted().statedThread().map(thread -> Math.abs(milling.passes().get(0).lead()) / thread.value().lead()).orElse(Double.NaN);
 	}
 
+	/** Whether a tap whose thread nothing names advances as no thread does in the unit assumed, and as a usual one in the other. */
+	private static boolean leadOnlyOtherwise(Tapping tapping, double factor) {
+		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isPresent()) {
+			return false;
+		}
+		double advance = advance(tapping);
+		return (advance < FINEST || advance > COARSEST) && advance * factor >= USUAL_FROM && advance * factor <= USUAL_TO;
+	}
+
 	private static double leadOverPitch(Tapping tapping) {
 		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isEmpty()) {
 			return Double.NaN;
 		}
+		return advance(tapping) / tapping.wanted().statedThread().get().value().lead();
+	}
+
+	/** Advance of the first stroke in a turn, mm. */
+	private static double advance(Tapping tapping) {
 		TapStroke stroke = tapping.strokes().get(0);
 		double mm = stroke.modal().unit().mm();
 		double lead = stroke.lead().isSet() ? stroke.lead().value()
 				: stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() : stroke.feed().value() / stroke.speed().value();
-		return Math.abs(lead) * mm / tapping.wanted().statedThread().get().value().lead();
+		return Math.abs(lead) * mm;
 	}
 }

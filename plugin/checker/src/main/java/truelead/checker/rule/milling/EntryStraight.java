@@ -21,8 +21,8 @@ public final class EntryStraight implements Rule {
 
 	/** An arc that ends within this of the helix's direction runs into the wall smoothly; the rest is rounding of the coordinates. */
 	private static final double SMOOTH = Math.toRadians(10);
-	/** What a straight entry may take of the wall, in pitches, about half of the thread's height: the cutter hardly feels it (common practice, no source). */
-	private static final double LIGHT = 0.3;
+	/** What a straight entry may take of the wall, in pitches, about two thirds of the height of a thread, as in loops that step the radius (common practice, no source). */
+	private static final double LIGHT = 0.36;
 	/** A straight move along the wall, as it is written to start compensation, is no plunge. */
 	private static final double ALONG = Math.toRadians(30);
 

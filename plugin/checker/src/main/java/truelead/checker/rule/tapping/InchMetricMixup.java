@@ -51,7 +51,7 @@ public final class InchMetricMixup extends TappingRule {
 				found.accept(feed(work, feeds, thread));
 			}
 		});
-		if (tapping.wanted().statedThread().isEmpty()) {
+		if (tapping.wanted().statedThread().isEmpty() && work.shop().unit().stated()) {
 			TapFeed.alike(tapping, InchMetricMixup::mixed).stream().findFirst().ifPresent(feed -> found.accept(unnamed(feed)));
 		}
 		first(tapping, stroke -> depth(tapping, stroke), found);
