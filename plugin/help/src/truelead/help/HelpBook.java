@@ -24,7 +24,7 @@ public final class HelpBook {
 	/** Headings of the README whose text stands on the first page. */
 	private static final List<String> FIRST = List.of("In Eclipse", "Caution");
 	/** Headings that are pages of their own. */
-	private static final List<String> OTHERS = List.of("What it says", "Telling it what is wanted", "The machine", "Threads at the bench", "Lessons",
+	private static final List<String> OTHERS = List.of("What it says", "Telling it what is wanted", "The machine", "Settings", "Threads at the bench", "Lessons",
 			"Reports", "Exit status");
 
 	private static final List<HelpPage> ALL = read();

@@ -2,7 +2,11 @@ package truelead.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -33,11 +37,50 @@ class HugeProgramTest {
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(before));
 	}
 
+	@Test
+	void aRenumberingThatIsGivenUpLeavesTheTextUntouched() {
+		String before = Programs.WRONG_FEED.replace("T2 M6", "N1 X1.\n".repeat(1_500_000) + "T2 M6");
+		OpenProgram program = OpenProgram.open(OpenProgram.file("given-up.nc", before));
+		program.waitFor("F500");
+		boolean[] asked = new boolean[1];
+		soon(HugeProgramTest::cancel, () -> {
+			asked[0] = true;
+			Screen.type(" ");
+		});
+		numbers(program, 'n', "Renumber Blocks");
+		Screen.waitUntil("the dialog to be gone", () -> Arrays.stream(Display.getCurrent().getShells()).noneMatch(shell -> shell.isVisible() && shell.getText().startsWith("Progress")));
+		assertThat(asked[0]).as("there was something to give up").isTrue();
+		assertThat(program.document().get().equals(before)).as("the text as it was").isTrue();
+		assertThat(program.widget().getText().equals(before)).as("on the screen too").isTrue();
+		assertThat(program.editor().isDirty()).isFalse();
+	}
+
+	/** The focus in the button that gives up what is under way, where there is one. */
+	private static boolean cancel() {
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().startsWith("Progress"))
+				.flatMap(shell -> Dialogs.find(shell, Button.class).stream()).filter(button -> button.getText().contains("Cancel") && button.isEnabled())
+				.anyMatch(button -> {
+					button.getShell().forceActive();
+					return button.setFocus();
+				});
+	}
+
 	private static void numbers(OpenProgram program, char key, String title) {
 		program.focus();
 		Dialogs.inDialog(title, () -> Screen.press(0, SWT.CR, '\r'), () -> {
 			Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
 			Screen.type("" + key);
+		});
+	}
+
+	/** Does something as soon as it can be done. */
+	private static void soon(BooleanSupplier can, Runnable work) {
+		Display.getCurrent().timerExec(30, () -> {
+			if (can.getAsBoolean()) {
+				work.run();
+			} else {
+				soon(can, work);
+			}
 		});
 	}
 

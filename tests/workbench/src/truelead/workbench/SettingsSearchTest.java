@@ -32,7 +32,7 @@ class SettingsSearchTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "typing, CNC Programs", "severity, Severities", "lathe, Machine", "spindle, Machine" })
+	@CsvSource({ "typing, CNC Programs", "severity, Severities", "lathe, Machine", "spindle, Machine", "form-tap, Templates" })
 	void aPageOfTheWorkspaceIsFoundByItsWords(String word, String page) {
 		Dialogs.inDialog("Preferences", () -> assertFound("Preferences", word, page), () -> PreferencesUtil.createPreferenceDialogOn(null, null, null, null).open());
 	}

@@ -1,6 +1,9 @@
 package truelead.editor.complete;
 
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.texteditor.templates.TemplatePreferencePage;
+import truelead.editor.guide.PageTray;
 
 /** The templates for programs, to be changed and added to. */
 public final class TemplatesPage extends TemplatePreferencePage {
@@ -9,6 +12,13 @@ public final class TemplatesPage extends TemplatePreferencePage {
 		setPreferenceStore(ProgramTemplates.preferences());
 		setTemplateStore(ProgramTemplates.store());
 		setContextTypeRegistry(ProgramTemplates.types());
+	}
+
+	@Override
+	protected Control createContents(Composite parent) {
+		Control page = super.createContents(parent);
+		PageTray.install(page, "settings");
+		return page;
 	}
 
 	@Override

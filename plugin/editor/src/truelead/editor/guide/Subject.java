@@ -13,6 +13,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPart;
 import truelead.checker.lesson.Lessons;
 import truelead.editor.ProgramEditor;
+import truelead.editor.audit.AuditView;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 import truelead.editor.fix.MarkedFinding;
@@ -28,12 +29,17 @@ final class Subject {
 
 	/** What the guide tells of a part and what is selected in it; the overview where there is nothing more particular. */
 	static Reading of(IWorkbenchPart part, ISelection selection) {
-		Optional<Reading> finding = part instanceof ProgramEditor editor ? atCaret(editor) : selected(selection);
+		Optional<Reading> finding = part instanceof ProgramEditor editor ? atCaret(editor) : hasSelection(part) ? selected(selection) : Optional.empty();
 		return finding.orElseGet(() -> new Reading(HelpBook.named(chapter(part)).orElseGet(HelpBook::overview), "", Optional.empty()));
 	}
 
+	/** A part that has none leaves the selection of the one before in force. */
+	private static boolean hasSelection(IWorkbenchPart part) {
+		return part != null && part.getSite().getSelectionProvider() != null;
+	}
+
 	private static String chapter(IWorkbenchPart part) {
-		return part instanceof LessonView ? "lessons" : HelpBook.OVERVIEW;
+		return part instanceof LessonView ? "lessons" : part instanceof AuditView ? "reports" : HelpBook.OVERVIEW;
 	}
 
 	/** The worst finding at the caret, else the worst one in its line. */

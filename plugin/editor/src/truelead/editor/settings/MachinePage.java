@@ -34,6 +34,11 @@ public final class MachinePage extends ScopedPage {
 	}
 
 	@Override
+	protected String chapter() {
+		return "the-machine";
+	}
+
+	@Override
 	protected Optional<String> ownSettings() {
 		return Optional.of(project().isPresent() ? "&Enable project settings, kept in " + ProgramFolder.PROFILE
 				: "&Enable a machine for programs whose folders name none");

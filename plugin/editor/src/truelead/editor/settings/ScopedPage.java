@@ -17,9 +17,8 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.IWorkbenchPropertyPage;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
-import truelead.editor.EditorIds;
+import truelead.editor.guide.PageTray;
 
 /** A page of settings: of the workspace among the preferences, of a project, which go before, among its properties. */
 public abstract class ScopedPage extends PreferencePage implements IWorkbenchPreferencePage, IWorkbenchPropertyPage {
@@ -29,7 +28,7 @@ public abstract class ScopedPage extends PreferencePage implements IWorkbenchPre
 	private Button own;
 	private Composite settings;
 
-	/** @param id of the page among the preferences, and of its help context */
+	/** @param id of the page among the preferences */
 	protected ScopedPage(String id) {
 		this.id = id;
 	}
@@ -55,8 +54,13 @@ public abstract class ScopedPage extends PreferencePage implements IWorkbenchPre
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(settings);
 		fill(settings);
 		ownChanged();
-		PlatformUI.getWorkbench().getHelpSystem().setHelp(page, EditorIds.BUNDLE + "." + id.substring(id.lastIndexOf('.') + 1) + "_page");
+		PageTray.install(page, chapter());
 		return page;
+	}
+
+	/** The chapter of the guide that F1 opens. */
+	protected String chapter() {
+		return "settings";
 	}
 
 	/** What stands at the box that is ticked where these settings count; empty where they always do. */

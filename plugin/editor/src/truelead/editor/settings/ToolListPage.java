@@ -55,6 +55,11 @@ public final class ToolListPage extends ScopedPage {
 		read();
 	}
 
+	@Override
+	protected String chapter() {
+		return "telling-it-what-is-wanted";
+	}
+
 	private IProject shop() {
 		return project().orElseThrow();
 	}

@@ -1,0 +1,78 @@
+package truelead.editor.guide;
+
+import java.util.Optional;
+import org.eclipse.jface.dialogs.DialogTray;
+import org.eclipse.jface.dialogs.TrayDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Listener;
+import truelead.help.HelpBook;
+
+/** A chapter of the guide at the side of a dialog, where the dialog keeps everything else from being read: F1 opens it and closes it again. */
+public final class PageTray extends DialogTray {
+
+	private static final int WIDTH = 360;
+
+	private final String chapter;
+
+	private PageTray(String chapter) {
+		this.chapter = chapter;
+	}
+
+	/** Lets F1 on a page of a dialog open a chapter; the dialog's own help button, where it has one, too. */
+	public static void install(Control page, String chapter) {
+		boolean[] asked = { false };
+		Runnable toggle = () -> {
+			// A key can come as a call for help too: once is enough.
+			if (!asked[0]) {
+				asked[0] = true;
+				page.getDisplay().asyncExec(() -> {
+					asked[0] = false;
+					if (!page.isDisposed()) {
+						toggle(page, chapter);
+					}
+				});
+			}
+		};
+		page.addHelpListener(help -> toggle.run());
+		// Some desktops keep F1 from being a call for help.
+		Listener key = event -> {
+			if (event.keyCode == SWT.F1 && (event.stateMask & SWT.MODIFIER_MASK) == 0 && page.isVisible() && event.widget instanceof Control control && control.getShell() == page.getShell()) {
+				event.doit = false;
+				event.type = SWT.None;
+				toggle.run();
+			}
+		};
+		page.getDisplay().addFilter(SWT.KeyDown, key);
+		page.addDisposeListener(gone -> page.getDisplay().removeFilter(SWT.KeyDown, key));
+	}
+
+	private static void toggle(Control page, String chapter) {
+		if (page.getShell().getData() instanceof TrayDialog dialog) {
+			boolean same = dialog.getTray() instanceof PageTray open && open.chapter.equals(chapter);
+			if (dialog.getTray() != null) {
+				dialog.closeTray();
+			}
+			if (!same) {
+				dialog.openTray(new PageTray(chapter));
+			}
+		}
+	}
+
+	@Override
+	protected Control createContents(Composite parent) {
+		Composite area = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().applyTo(area);
+		PageText text = new PageText(area);
+		GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH, 200).applyTo(text.widget());
+		show(text, new Reading(HelpBook.named(chapter).orElseGet(HelpBook::overview), "", Optional.empty()));
+		return area;
+	}
+
+	private static void show(PageText text, Reading reading) {
+		text.show(PageLayout.of(reading, next -> show(text, new Reading(next, "", Optional.empty()))));
+	}
+}

@@ -1,0 +1,86 @@
+package truelead.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** F1 opens the chapter of what a person is at: beside a page of settings, in the guide for a view. */
+class HelpKeyTest {
+
+	private static final String GUIDE = "truelead.editor.guide.view";
+
+	@AfterEach
+	void close() {
+		OpenProgram.closeAll();
+		page().hideView(page().findView(GUIDE));
+		Screen.settle();
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "settings,Settings", "severities,Settings", "machine,The machine", "templatesPage,Settings" })
+	void aPageOfTheWorkspacesSettings(String id, String chapter) {
+		List<String> shown = new ArrayList<>();
+		Dialogs.inDialog("Preferences", () -> shown.addAll(asked("Preferences", chapter)), () -> PreferencesUtil.createPreferenceDialogOn(null, "truelead.editor." + id, null, null).open());
+		assertThat(shown).containsExactly(chapter, "");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "project,Settings", "project.machine,The machine", "project.tools,Telling it what is wanted", "project.accepted,Settings", "project.severities,Settings" })
+	void aPageOfAProjectsProperties(String id, String chapter) {
+		IProject project = OpenProgram.file("asked.nc", Programs.GOOD).getProject();
+		List<String> shown = new ArrayList<>();
+		Dialogs.inDialog("Properties for shop", () -> shown.addAll(asked("Properties for shop", chapter)),
+				() -> PreferencesUtil.createPropertyDialogOn(null, project, "truelead.editor." + id, null, null).open());
+		assertThat(shown).containsExactly(chapter, "");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "thread,Truelead", "audit,Reports", "lesson,Lessons", "walk,Truelead" })
+	void aView(String name, String chapter) throws PartInitException {
+		IViewPart view = page().showView("truelead.editor." + name + ".view");
+		Screen.toFront();
+		page().activate(view);
+		Screen.idle(300);
+		Screen.press(0, SWT.F1);
+		Screen.waitUntil("the guide", () -> page().findView(GUIDE) != null);
+		assertThat(Dialogs.find(guide(), StyledText.class).get(0).getText()).startsWith(chapter + "\n");
+		page().hideView(view);
+	}
+
+	/** The first line of the chapter that F1 opens, and what is left when it is pressed again. */
+	private static List<String> asked(String dialog, String chapter) {
+		Screen.press(0, SWT.F1);
+		Screen.waitUntil("the chapter " + chapter + ", not " + chapters(dialog), () -> chapters(dialog).contains(chapter));
+		Screen.press(0, SWT.F1);
+		Screen.waitUntil("no chapter", () -> !chapters(dialog).contains(chapter));
+		Dialogs.shell(dialog).close();
+		return List.of(chapter, "");
+	}
+
+	private static List<String> chapters(String dialog) {
+		return Dialogs.find(Dialogs.shell(dialog), StyledText.class).stream().map(text -> text.getText().lines().findFirst().orElse("")).toList();
+	}
+
+	private static Composite guide() {
+		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules"))
+				.findFirst().orElseThrow().getParent();
+	}
+
+	private static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+	}
+}
