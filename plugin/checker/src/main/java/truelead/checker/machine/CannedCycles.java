@@ -139,6 +139,9 @@ final class CannedCycles {
 	}
 
 	private void gather(Words words, int axis) {
+		if (heightsByDepthWord(words, axis)) {
+			return;
+		}
 		Map<Character, Setting> changed = null;
 		for (int i = 0; i < WORDS.length(); i++) {
 			char letter = WORDS.charAt(i);
@@ -152,6 +155,32 @@ final class CannedCycles {
 		if (changed != null) {
 			cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
 		}
+	}
+
+	/**
+	 * Some controls have the R plane in the axis word and the bottom in I, absolute, and R for other things or not at all (from memory): so are read an
+	 * I below the axis word in a cycle of drilling or tapping that names no other plane; elsewhere I is the size of a first peck, above zero.
+	 */
+	private boolean heightsByDepthWord(Words words, int axis) {
+		char letter = LETTERS[axis];
+		boolean other = words.has('R') && !(cycle.kind().taps() && words.value('R') == 0) || hasR || words.has('Q') || words.has('J');
+		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
+		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter) || !(words.value('I') < Math.min(0, words.value(letter)))) {
+			return false;
+		}
+		Map<Character, Setting> changed = new HashMap<>(cycle.words());
+		for (char plain : new char[] {'F', 'S', 'P', 'K', 'L'}) {
+			if (words.has(plain)) {
+				changed.put(plain, words.setting(plain));
+			}
+		}
+		changed.put('R', words.setting(letter));
+		changed.put(letter, words.setting('I'));
+		rLevel = state.mm(words, letter);
+		bottom = state.mm(words, 'I');
+		hasBottom = true;
+		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
+		return true;
 	}
 
 	/** R and bottom in programmed coordinates, mm: both absolute, or R from the initial level and the bottom from R. */

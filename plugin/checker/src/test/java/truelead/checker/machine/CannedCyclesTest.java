@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class CannedCyclesTest {
@@ -172,5 +173,14 @@ class CannedCyclesTest {
 		Followed run = Followed.milling("O1", START, "G84 X0 Z-10. R2. F100. L0", "M98 P100 L1", "G80", "M30", "O100", "X10.", "M99");
 		assertThat(run.stroke(0).cycle().word('P')).isEmpty();
 		assertThat(run.places()).containsExactly("10,0");
+	}
+
+	/** Some controls have the R plane in Z and the bottom in I; I above zero is the first peck of others. */
+	@Test
+	void thePlaneInTheAxisWordAndTheBottomInI() {
+		Step.Stroke tap = Followed.milling("G0 X0 Y0 Z50", "G84 G98 X20 Y20 Z5 I-12 K0 R0 F500", "X40", "G80").stroke(1);
+		assertThat(List.of(tap.initial(), tap.rLevel(), tap.bottom())).containsExactly(50.0, 5.0, -12.0);
+		Step.Stroke pecked = Followed.milling("G0 X0 Y0 Z50", "G83 X20 Y20 Z-20 R2 I5. J1. K2. F100", "G80").stroke(0);
+		assertThat(List.of(pecked.rLevel(), pecked.bottom())).containsExactly(2.0, -20.0);
 	}
 }
