@@ -27,6 +27,8 @@ final class CannedCycles {
 	private int levelAxis;
 	private boolean hasR;
 	private boolean hasBottom;
+	/** Whether the bottom was said by I, see {@link #heightsByDepthWord}. */
+	private boolean depthWord;
 	private boolean rigidByCycle;
 	/** Whether F of the tapping cycle in force is its lead a turn, whatever the feed mode. */
 	private boolean pitchFeed;
@@ -57,7 +59,7 @@ final class CannedCycles {
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, rigidByCycle);
+		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle);
 	}
 
 	/** A block starts a cycle or changes to another one. */
@@ -68,6 +70,7 @@ final class CannedCycles {
 			levelAxis = axis;
 			hasR = false;
 			hasBottom = false;
+			depthWord = false;
 		}
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		meaning = kind;
@@ -100,6 +103,7 @@ final class CannedCycles {
 			initial = place.programmed().along(axis);
 			hasR = false;
 			hasBottom = false;
+			depthWord = false;
 		}
 		gather(words, axis);
 		if (!motion.axisWords(words) && !words.has('R')) {
@@ -163,7 +167,7 @@ final class CannedCycles {
 	 */
 	private boolean heightsByDepthWord(Words words, int axis) {
 		char letter = LETTERS[axis];
-		boolean other = words.has('R') && !(cycle.kind().taps() && words.value('R') == 0) || hasR || words.has('Q') || words.has('J');
+		boolean other = words.has('R') && !(cycle.kind().taps() && words.value('R') == 0) || hasR && !depthWord || words.has('Q') || words.has('J');
 		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
 		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter) || !(words.value('I') < Math.min(0, words.value(letter)))) {
 			return false;
@@ -178,7 +182,9 @@ final class CannedCycles {
 		changed.put(letter, words.setting('I'));
 		rLevel = state.mm(words, letter);
 		bottom = state.mm(words, 'I');
+		hasR = true;
 		hasBottom = true;
+		depthWord = true;
 		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
 		return true;
 	}
