@@ -19,6 +19,10 @@ final class RefrainFinder {
 	private static final double EXACT = 1e-6;
 
 	private final BlockPrints prints;
+	/** The next arc from a line on, itself counted; beyond all lines where there is none. */
+	private final int[] arcs;
+	/** The next line from a line on that has no print, itself counted. */
+	private final int[] ends;
 	private final List<Refrain.Turn> found = new ArrayList<>();
 	private double lastX = Double.NaN;
 	private double lastY = Double.NaN;
@@ -26,6 +30,14 @@ final class RefrainFinder {
 
 	private RefrainFinder(BlockPrints prints) {
 		this.prints = prints;
+		this.arcs = new int[prints.lines() + 1];
+		this.ends = new int[prints.lines() + 1];
+		arcs[prints.lines()] = Integer.MAX_VALUE - 1;
+		ends[prints.lines()] = prints.lines();
+		for (int line = prints.lines() - 1; line >= 0; line--) {
+			arcs[line] = prints.arc(line) ? line : arcs[line + 1];
+			ends[line] = prints.print(line) == BlockPrints.NONE ? line : ends[line + 1];
+		}
 	}
 
 	/** The first three turns of each refrain, in order. */
@@ -75,8 +87,9 @@ final class RefrainFinder {
 
 	private Optional<Refrain> beginning(int line) {
 		int trials = 0;
-		int behind = Math.min(line + LONGEST, prints.lines());
-		for (int next = line + 1; next < behind && prints.print(next) != BlockPrints.NONE && trials < TRIALS; next++) {
+		int behind = Math.min(line + LONGEST, ends[line]);
+		// a turn has an arc in it
+		for (int next = arcs[line] + 1; next < behind && trials < TRIALS; next++) {
 			if (prints.print(next) == prints.print(line) && prints.placing(next)) {
 				trials++;
 				Optional<Refrain> refrain = new Turns(line, next - line).refrain(lastX, lastY);

@@ -140,13 +140,13 @@ final class Programs {
 	/** Half an arc in, four turns up, half an arc out. */
 	private void thread(int x, int y) {
 		line("G0 X%d. Y%d.", x, y);
-		line("G1 Z-12.75 F800.");
+		line("G1 Z-6.75 F800.");
 		line("G41 D4 X%d.", x + 1);
-		line("G3 X%d. Z-12. I1.5 J0. F150.", x + 4);
+		line("G3 X%d. Z-6. I1.5 J0. F150.", x + 4);
 		for (int turn = 0; turn < 4; turn++) {
-			line("G3 X%d. Y%d. Z%.3f I-4. J0.", x + 4, y, -12 + 1.5 * (turn + 1));
+			line("G3 X%d. Y%d. Z%.3f I-4. J0.", x + 4, y, -6 + 1.5 * (turn + 1));
 		}
-		line("G3 X%d. Z-5.25 I-1.5 J0.", x + 1);
+		line("G3 X%d. Z0.75 I-1.5 J0.", x + 1);
 		line("G40 G1 X%d.", x);
 		line("G0 Z25.");
 	}

@@ -1,8 +1,10 @@
 package truelead.checker.rule.milling;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
@@ -10,6 +12,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -28,6 +31,7 @@ public final class HelixTooShort implements Rule {
 	private static final double SEVERAL = 2.5;
 	/** Height above the surface that drills start to feed from at most, mm (common practice, no source). */
 	private static final double CLOSE = 5.1;
+	private static final Set<ToolKind> MAKE_HOLES = EnumSet.complementOf(EnumSet.of(ToolKind.END_MILL, ToolKind.BORING, ToolKind.COUNTERBORE));
 
 	@Override
 	public String name() {
@@ -65,7 +69,7 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		if (depth.isEmpty()) {
-			top(operation, passes, turns, figures).ifPresent(found);
+			top(work, operation, passes, turns, figures).ifPresent(found);
 			return;
 		}
 		double surface = operation.wanted().surface().value();
@@ -84,18 +88,18 @@ public final class HelixTooShort implements Rule {
 					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - wanted) / figures.unit().mm(), 4), figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
 		} else {
-			top(operation, passes, turns, figures).ifPresent(found);
+			top(work, operation, passes, turns, figures).ifPresent(found);
 		}
 	}
 
 	/** The threads next to the surface are not cut, where the surface is stated, or the hole was drilled from close above it. */
-	private Optional<Finding> top(ThreadMilling operation, List<MillPass> passes, double turns, Figures figures) {
+	private Optional<Finding> top(Work work, ThreadMilling operation, List<MillPass> passes, double turns, Figures figures) {
 		MillPass pass = passes.get(0);
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		double surface = operation.wanted().surface().value();
 		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
 		boolean stated = operation.wanted().surface().stated();
-		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && fromTheTop(operation, pass, surface);
+		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && holesAlone(work) && fromTheTop(operation, pass, surface);
 		double missing = surface - highest - (stated ? pitch : 2 * pitch);
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();
@@ -103,6 +107,11 @@ public final class HelixTooShort implements Rule {
 		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(surface - highest) + " below the surface: the first "
 				+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
 				.known("surface", figures.length(surface), operation.wanted().surface()).finding());
+	}
+
+	/** Whether every tool is one of holes and threads: another may have milled a pocket or a step, whose floor is the surface then. */
+	private static boolean holesAlone(Work work) {
+		return work.tools().stream().allMatch(tool -> tool.index() == 0 && tool.change().isEmpty() || tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
 	}
 
 	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */
