@@ -28,9 +28,10 @@ final class Dialogs {
 	static void inDialog(String title, Runnable inside, Runnable opening) {
 		Display display = Display.getCurrent();
 		List<Throwable> failures = new ArrayList<>();
-		display.timerExec(300, () -> {
+		boolean[] stood = { false };
+		whenOpen(title, PATIENCE * 4, () -> {
+			stood[0] = true;
 			try {
-				Screen.waitUntil("the dialog " + title, () -> shell(title) != null && shell(title).isVisible());
 				for (int tries = 0; tries < 20 && !hasFocus(title); tries++) {
 					shell(title).forceActive();
 					if (tries > 10) {
@@ -50,6 +51,21 @@ final class Dialogs {
 		});
 		opening.run();
 		assertThat(failures).isEmpty();
+		assertThat(stood[0]).as("the dialog %s has been there", title).isTrue();
+	}
+
+	/**
+	 * Does something as soon as a dialog stands. Waiting for it would keep the keys that open it, which are pressed below on the stack, from being
+	 * pressed where they take longer than the first look.
+	 */
+	static void whenOpen(String title, int looks, Runnable inside) {
+		Display.getCurrent().timerExec(PAUSE / 4, () -> {
+			if (shell(title) != null && shell(title).isVisible()) {
+				inside.run();
+			} else if (looks > 0) {
+				whenOpen(title, looks - 1, inside);
+			}
+		});
 	}
 
 	/** Closes such dialogs for some time: one that comes later than a test waits for would keep it for ever. */

@@ -137,9 +137,8 @@ class PlanWizardTest {
 		Display display = Display.getCurrent();
 		List<Throwable> failures = new ArrayList<>();
 		boolean[] done = { false };
-		display.timerExec(300, () -> {
+		Dialogs.whenOpen(title, 100, () -> {
 			try {
-				Screen.waitUntil("the wizard", () -> shell(title) != null && shell(title).isVisible());
 				shell(title).forceActive();
 				Screen.waitUntil("focus in the wizard", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
 				Screen.idle(300);
