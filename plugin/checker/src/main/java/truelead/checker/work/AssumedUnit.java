@@ -18,12 +18,6 @@ public final class AssumedUnit {
 	/** Less than this nobody taps, whatever the feed says. */
 	private static final double ABSURD = 0.2;
 
-	/** Leads beyond which no thread's lies, and those that taps of a machine shop have, mm (common practice, no source). */
-	private static final double FINEST = 0.07;
-	private static final double COARSEST = 12;
-	private static final double USUAL_FROM = 0.2;
-	private static final double USUAL_TO = 8;
-
 	private AssumedUnit() {
 	}
 
@@ -82,8 +76,7 @@ public final class AssumedUnit {
 		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isPresent()) {
 			return false;
 		}
-		double advance = advance(tapping);
-		return (advance < FINEST || advance > COARSEST) && advance * factor >= USUAL_FROM && advance * factor <= USUAL_TO;
+		return NoLead.unless(advance(tapping), advance(tapping) * factor);
 	}
 
 	private static double leadOverPitch(Tapping tapping) {

@@ -28,4 +28,9 @@ final class SampleCheck {
 		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT)
 				.findings();
 	}
+
+	/** The findings above information of a program. */
+	static List<Finding> loud(String program) {
+		return of(program).stream().filter(finding -> finding.severity() != Severity.INFORMATION).toList();
+	}
 }

@@ -2,7 +2,6 @@ package truelead.checker.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** G18 for G17 at the head: drill and tap both go along Y, and one finding says why. */
@@ -25,14 +24,10 @@ class WrongPlaneThroughoutTest {
 			M30
 			""";
 
-	private static List<Finding> loud(String program) {
-		return SampleCheck.of(program).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
-	}
-
 	@Test
 	void onePlaneOneFinding() {
-		assertThat(loud(PROGRAM)).isEmpty();
-		assertThat(loud(PROGRAM.replace("G17", "G18"))).singleElement().satisfies(finding -> {
+		assertThat(SampleCheck.loud(PROGRAM)).isEmpty();
+		assertThat(SampleCheck.loud(PROGRAM.replace("G17", "G18"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("plane-wrong");
 			assertThat(finding.message()).startsWith("G18 is in force, the cycle is written for X, Y and a depth along Z");
 			assertThat(finding.fixes()).singleElement().extracting(Fix::title).isEqualTo("Change G18 in line 1 to G17");
@@ -41,7 +36,7 @@ class WrongPlaneThroughoutTest {
 
 	@Test
 	void holesThatAreMeantAlongYAreNot() {
-		assertThat(loud("""
+		assertThat(SampleCheck.loud("""
 				G21 G90 G94 G18
 				T2 M6 (DRILL 5.0)
 				G54 G0 X10 Z-20 Y10 S2500 M3

@@ -2,7 +2,6 @@ package truelead.checker.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** G20 for G21 puts every length 25.4 times off: one finding at the word, and with the right word none. */
@@ -25,14 +24,10 @@ class WrongUnitWordTest {
 			M30
 			""";
 
-	private static List<Finding> loud(String program) {
-		return SampleCheck.of(program).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
-	}
-
 	@Test
 	void oneFindingAtTheWord() {
-		assertThat(loud(PROGRAM)).isEmpty();
-		assertThat(loud(PROGRAM.replace("G21", "G20"))).singleElement().satisfies(finding -> {
+		assertThat(SampleCheck.loud(PROGRAM)).isEmpty();
+		assertThat(SampleCheck.loud(PROGRAM.replace("G21", "G20"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("inch-metric-mixup");
 			assertThat(finding.at().line()).isZero();
 			assertThat(finding.message()).startsWith("lengths are read in inches, and every thread of the program fits in mm: M6x1 needs 0.03937").endsWith("; G21");
@@ -45,12 +40,12 @@ class WrongUnitWordTest {
 
 	@Test
 	void everyUnitWordIsMended() {
-		assertThat(loud(PROGRAM.replace("G21", "G20").replace("T3 M6", "G20\nT3 M6"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).edits()).hasSize(2));
+		assertThat(SampleCheck.loud(PROGRAM.replace("G21", "G20").replace("T3 M6", "G20\nT3 M6"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).edits()).hasSize(2));
 	}
 
 	@Test
 	void oneFeedInTheOtherUnitIsThatFeed() {
-		assertThat(loud(PROGRAM.replace("F520", "F20.472"))).singleElement().satisfies(finding -> {
+		assertThat(SampleCheck.loud(PROGRAM.replace("F520", "F20.472"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("inch-metric-mixup");
 			assertThat(finding.at().line()).isEqualTo(10);
 		});

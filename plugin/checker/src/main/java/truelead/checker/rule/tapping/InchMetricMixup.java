@@ -14,6 +14,7 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Cut;
+import truelead.checker.work.NoLead;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;

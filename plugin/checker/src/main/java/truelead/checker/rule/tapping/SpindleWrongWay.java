@@ -59,13 +59,13 @@ public final class SpindleWrongWay extends TappingRule {
 		boolean said = !word.equals(stroke.modal().spindleWord());
 		boolean stopped = stroke.turningOut() == SpindleTurn.STOPPED;
 		String code = stroke.turning() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
-		String under = word.map(Figures::written).orElse("the spindle");
-		String state = "the tap comes out " + (stopped ? "with the spindle stopped by " + under : "under " + under + ", turning as it went in");
+		String under = word.map(Figures::written).orElse("");
+		String state = "the tap comes out " + (stopped ? "with the spindle stopped" + (said ? " by " + under : "") : "under " + under + ", turning as it went in");
 		boolean torn = said || tapping.method().synchronised();
 		String message = state + ": " + (torn ? "it is torn out of the thread; " + code + " before the block"
 				: "right for a self-reversing tapping head alone; else " + code + " before the block");
 		return Optional.of(Draft.of(this, torn ? Severity.ERROR : Severity.INFORMATION, said && !stopped ? Location.of(word.get()) : Location.of(out.block()), message)
-				.from("direction in", turned(stroke.turning()), "programmed").from("direction out", turned(stroke.turningOut()), "programmed")
+				.from("direction in", way(stroke.turning()), "programmed").from("direction out", way(stroke.turningOut()), "programmed")
 				.related(stroke.block(), "the way in"));
 	}
 
@@ -73,7 +73,7 @@ public final class SpindleWrongWay extends TappingRule {
 		return turning == SpindleTurn.CLOCKWISE || turning == SpindleTurn.COUNTERCLOCKWISE;
 	}
 
-	private static String turned(SpindleTurn turning) {
+	private static String way(SpindleTurn turning) {
 		return turning == SpindleTurn.CLOCKWISE ? "clockwise" : turning == SpindleTurn.COUNTERCLOCKWISE ? "counter-clockwise" : "stopped";
 	}
 

@@ -1,10 +1,10 @@
-package truelead.checker.rule.tapping;
+package truelead.checker.work;
 
 /**
  * What can be said of a tap's advance where nothing names its thread: the finest pitch in the tables is 0.08 mm, the coarsest of taps 8 mm. An
  * advance far outside is that of no thread.
  */
-final class NoLead {
+public final class NoLead {
 
 	private static final double FINEST = 0.07;
 	private static final double COARSEST = 12;
@@ -16,7 +16,7 @@ final class NoLead {
 	}
 
 	/** Whether an advance is that of no thread, and another reading of it would be that of a usual one; both mm a turn. */
-	static boolean unless(double advance, double otherwise) {
+	public static boolean unless(double advance, double otherwise) {
 		return (advance < FINEST || advance > COARSEST) && otherwise >= USUAL_FROM && otherwise <= USUAL_TO;
 	}
 }
