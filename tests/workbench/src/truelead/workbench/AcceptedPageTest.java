@@ -105,9 +105,7 @@ class AcceptedPageTest {
 		Dialogs.inDialog("Take Back", () -> Screen.press(0, SWT.CR, '\r'), () -> Screen.chord(SWT.ALT, 'b'));
 		Screen.waitUntil("the row gone", () -> rows().getItemCount() == 0);
 		// without a window manager nobody gives the focus back
-		Dialogs.shell(DIALOG).forceActive();
-		rows().setFocus();
-		Screen.waitUntil("focus in the rows", () -> rows().isFocusControl());
+		Screen.focus("the rows", rows());
 	}
 
 	private static Table rows() {

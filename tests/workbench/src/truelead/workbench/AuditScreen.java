@@ -34,8 +34,7 @@ final class AuditScreen {
 			CommonNavigator explorer = (CommonNavigator) page().showView("org.eclipse.ui.navigator.ProjectExplorer");
 			Screen.toFront();
 			explorer.getCommonViewer().setSelection(new StructuredSelection(project), true);
-			explorer.getCommonViewer().getControl().setFocus();
-			Screen.waitUntil("focus in the explorer", () -> explorer.getCommonViewer().getControl().isFocusControl());
+			Screen.focus("the explorer", explorer.getCommonViewer().getControl());
 		} catch (PartInitException cannot) {
 			throw new AssertionError(cannot);
 		}
@@ -77,8 +76,7 @@ final class AuditScreen {
 	static void write(String kind, String file) {
 		Dialogs.inDialog("Write Report", () -> {
 			Combo kinds = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
-			kinds.setFocus();
-			Screen.waitUntil("focus in the kinds", kinds::isFocusControl);
+			Screen.focus("the kinds", kinds);
 			Screen.press(0, SWT.HOME);
 			for (int key = 0; key < kinds.getItemCount() && !kinds.getText().equals(kind); key++) {
 				Screen.press(0, SWT.ARROW_DOWN);

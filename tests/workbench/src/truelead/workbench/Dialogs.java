@@ -26,22 +26,12 @@ final class Dialogs {
 
 	/** Opens a dialog by {@code opening} and does {@code inside} when it is there; a dialog that is not closed by that is a failure. */
 	static void inDialog(String title, Runnable inside, Runnable opening) {
-		Display display = Display.getCurrent();
 		List<Throwable> failures = new ArrayList<>();
 		boolean[] stood = { false };
 		whenOpen(title, PATIENCE * 4, () -> {
 			stood[0] = true;
 			try {
-				for (int tries = 0; tries < 20 && !hasFocus(title); tries++) {
-					shell(title).forceActive();
-					if (tries > 10) {
-						shell(title).setFocus();
-					}
-					Screen.idle(200);
-				}
-				Screen.waitUntil("focus in the dialog " + title + ", which is in " + display.getFocusControl() + " of " + display.getActiveShell() + " among "
-						+ Arrays.toString(display.getShells()), () -> hasFocus(title));
-				Screen.idle(300);
+				takeFocus(title);
 				inside.run();
 				Screen.waitUntil("the dialog to close", () -> shell(title) == null);
 			} catch (AssertionError failed) {
@@ -66,6 +56,17 @@ final class Dialogs {
 				whenOpen(title, looks - 1, inside);
 			}
 		});
+	}
+
+	/** Gives the keys to a dialog that stands, to the control that it chose itself. */
+	static void takeFocus(String title) {
+		Screen.waitUntil("focus in " + title, () -> hasFocus(title), () -> {
+			shell(title).forceActive();
+			if (Display.getCurrent().getActiveShell() == shell(title)) {
+				shell(title).setFocus();
+			}
+		});
+		Screen.idle(300);
 	}
 
 	/** Closes such dialogs for some time: one that comes later than a test waits for would keep it for ever. */

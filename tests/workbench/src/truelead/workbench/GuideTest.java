@@ -126,7 +126,7 @@ class GuideTest {
 		assertThat(Dialogs.find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 
 		IViewPart problems = show(PROBLEMS);
-		problems.setFocus();
+		Screen.waitUntil("focus in the problems", () -> Display.getCurrent().getFocusControl() instanceof Tree, () -> Screen.toFront(problems));
 		Screen.idle(500);
 		Tree rows = (Tree) Display.getCurrent().getFocusControl();
 		Screen.waitUntil("a category", () -> rows.getItemCount() > 0);

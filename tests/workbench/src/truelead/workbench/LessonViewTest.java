@@ -49,8 +49,7 @@ class LessonViewTest {
 		page().toggleZoom(page().findViewReference(VIEW));
 		Spinner feed = field("feed");
 		Screen.toFront();
-		feed.setFocus();
-		Screen.waitUntil("focus in the feed", feed::isFocusControl);
+		Screen.focus("the feed", feed);
 		for (int i = 0; i < 20; i++) {
 			Screen.press(0, SWT.ARROW_UP);
 		}

@@ -80,8 +80,7 @@ record OpenProgram(ITextEditor editor) {
 	/** Puts the focus into the text, as a click would: without a window manager nobody does when a dialog closes. */
 	void focus() {
 		Screen.toFront();
-		widget().setFocus();
-		Screen.waitUntil("focus in the text", () -> widget().isFocusControl());
+		Screen.focus("the text", widget());
 		Screen.idle(100);
 	}
 

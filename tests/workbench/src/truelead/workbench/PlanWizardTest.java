@@ -139,9 +139,7 @@ class PlanWizardTest {
 		boolean[] done = { false };
 		Dialogs.whenOpen(title, 100, () -> {
 			try {
-				shell(title).forceActive();
-				Screen.waitUntil("focus in the wizard", () -> display.getFocusControl() != null && display.getFocusControl().getShell() == shell(title));
-				Screen.idle(300);
+				Dialogs.takeFocus(title);
 				inside.run();
 				Screen.waitUntil("the wizard to close", () -> shell(title) == null);
 			} catch (AssertionError | RuntimeException failed) {
@@ -165,7 +163,7 @@ class PlanWizardTest {
 	}
 
 	private static WizardDialog wizard() {
-		return (WizardDialog) Display.getCurrent().getActiveShell().getData();
+		return Arrays.stream(Display.getCurrent().getShells()).map(Shell::getData).filter(WizardDialog.class::isInstance).map(WizardDialog.class::cast).findFirst().orElseThrow();
 	}
 
 	/** What the wizard says at its top. */

@@ -119,8 +119,7 @@ class ProblemFixesTest {
 				whenAsked(inside);
 				return;
 			}
-			dialog.forceActive();
-			Screen.idle(600);
+			Dialogs.takeFocus(SEVERITY);
 			inside.run();
 		});
 	}

@@ -2,15 +2,18 @@ package truelead.workbench;
 
 import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PlatformUI;
 
 /** The screen and the keyboard of a test: lets the workbench work, waits, and presses keys as a person does. */
 final class Screen {
 
-	private static final long PATIENCE = 20_000;
+	private static final long PATIENCE = 40_000;
+	private static final long AGAIN = 250;
 
 	private Screen() {
 	}
@@ -28,6 +31,30 @@ final class Screen {
 			}
 		}
 		settle();
+	}
+
+	/** Puts the focus into a control, as a click would. */
+	static void focus(String what, Control control) {
+		waitUntil("focus in " + what, control::isFocusControl, () -> {
+			control.getShell().forceActive();
+			control.setFocus();
+		});
+	}
+
+	/**
+	 * The same as {@link #waitUntil(String, BooleanSupplier)}, asking again and again: without a window manager a window that is asked to take the
+	 * focus before the screen shows it stays without, and so does one whose focus a window that closes late gives elsewhere.
+	 */
+	static void waitUntil(String what, BooleanSupplier condition, Runnable asking) {
+		long[] next = { 0 };
+		waitUntil(what, () -> {
+			boolean holds = condition.getAsBoolean();
+			if (!holds && System.currentTimeMillis() >= next[0]) {
+				asking.run();
+				next[0] = System.currentTimeMillis() + AGAIN;
+			}
+			return holds;
+		});
 	}
 
 	/** Lets the workbench do what is queued. */
@@ -49,6 +76,12 @@ final class Screen {
 		shell.setVisible(true);
 		shell.forceActive();
 		settle();
+	}
+
+	/** Gives the keys to a view, to the control that it chooses itself. */
+	static void toFront(IWorkbenchPart part) {
+		part.getSite().getShell().forceActive();
+		part.setFocus();
 	}
 
 	/** Presses and lets go of the keys of the characters, one after the other. */

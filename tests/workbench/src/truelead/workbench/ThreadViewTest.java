@@ -37,7 +37,7 @@ class ThreadViewTest {
 	@BeforeEach
 	void show() throws PartInitException {
 		view = page().showView(VIEW);
-		Screen.waitUntil("focus in the view", () -> Display.getCurrent().getFocusControl() instanceof Table);
+		Screen.waitUntil("focus in the view", () -> Display.getCurrent().getFocusControl() instanceof Table, () -> Screen.toFront(view));
 		table = (Table) Display.getCurrent().getFocusControl();
 	}
 
@@ -88,7 +88,7 @@ class ThreadViewTest {
 		Screen.press(0, SWT.ARROW_LEFT);
 		Screen.waitUntil("the first thread", () -> labels().get(0).getText().startsWith("M6x1"));
 		IViewPart outline = page().showView("org.eclipse.ui.views.ContentOutline");
-		Screen.waitUntil("the outline", () -> Display.getCurrent().getFocusControl() instanceof Tree tree && tree.getItemCount() > 0);
+		Screen.waitUntil("the outline", () -> Display.getCurrent().getFocusControl() instanceof Tree tree && tree.getItemCount() > 0, () -> Screen.toFront(outline));
 		Screen.press(0, SWT.END);
 		Screen.waitUntil("the last thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().startsWith("M8x1.25"));
 		assertThat(Display.getCurrent().getFocusControl()).isInstanceOf(Tree.class);
