@@ -43,8 +43,8 @@ public final class TorqueHigh extends OperationRule {
 			double torque = TapTorque.of(stock.get().value().group(), spec, forms).getAsDouble();
 			if (torque > limit.getAsDouble()) {
 				found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), spec.designation() + " in " + stock.get().value().words() + " takes about "
-						+ Figures.number(torque, 0) + " N m" + (forms ? " to form" : "") + ", the spindle gives " + Figures.number(limit.getAsDouble(), 0)
-						+ " N m: it stalls in the hole; " + (forms ? "a cutting tap or a thread mill" : "a lower gear or a thread mill"))
+						+ newtonMetres(torque) + (forms ? " to form" : "") + ", the spindle gives " + newtonMetres(limit.getAsDouble())
+						+ ": it stalls in the hole; " + (forms ? "a cutting tap or a thread mill" : "a lower gear or a thread mill"))
 						.known("thread", spec.designation(), thread.get()).known("stock", stock.get().value().words(), stock.get())
 						.from("torque", Figures.number(torque, 1) + " N m", "kc P^2 D / 8000, from memory")
 						.from("spindle torque", Figures.number(limit.getAsDouble(), 1) + " N m", "machine profile"));
@@ -54,5 +54,10 @@ public final class TorqueHigh extends OperationRule {
 					"forming " + spec.designation() + " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, or put spindle-torque in the machine profile")
 					.known("thread", spec.designation(), thread.get()).from("limit", "M16", "common practice, no source"));
 		}
+	}
+
+	/** Two figures at least: taps below M8 take but a few N m. */
+	private static String newtonMetres(double torque) {
+		return Figures.number(torque, torque < 10 ? 1 : 0) + " N m";
 	}
 }
