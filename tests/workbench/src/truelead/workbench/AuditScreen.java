@@ -74,6 +74,11 @@ final class AuditScreen {
 
 	/** Writes a report of a kind, chosen by the arrow keys, to a file, and waits until it is there. */
 	static void write(String kind, String file) {
+		write(kind, file, () -> press("Write Report"));
+	}
+
+	/** The same in the dialog that comes by {@code opening}. */
+	static void write(String kind, String file, Runnable opening) {
 		Dialogs.inDialog("Write Report", () -> {
 			Combo kinds = Dialogs.find(Dialogs.shell("Write Report"), Combo.class).get(0);
 			Screen.focus("the kinds", kinds);
@@ -86,7 +91,7 @@ final class AuditScreen {
 			Screen.chord(SWT.CTRL, 'a');
 			Screen.type(file);
 			Screen.press(0, SWT.CR, '\r');
-		}, () -> press("Write Report"));
+		}, opening);
 		Screen.waitUntil("the report, not: " + said(), () -> said().startsWith(file + " written. "));
 	}
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IFile;
@@ -15,6 +16,9 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IWorkbenchPage;
@@ -159,6 +163,27 @@ class AuditViewTest {
 		AuditScreen.write("SARIF", report.toString());
 		assertThat(AuditScreen.said()).startsWith(report + " written. 2 programs");
 		assertThat(Files.readString(report)).contains("\"uri\": \"shop/slow.nc\"", "feed-off-pitch");
+	}
+
+	@Test
+	void aReportIsAskedForInTheMenuByKeys(@TempDir Path folder) throws IOException {
+		OpenProgram program = OpenProgram.open(project.getFile("slow.nc"));
+		program.waitFor("F500");
+		Path report = folder.resolve("sheet.csv");
+		AuditScreen.write("Gauge sheet, CSV table", report.toString(), () -> {
+			List<String> at = new ArrayList<>();
+			Listener arms = armed -> at.add(((MenuItem) armed.widget).getText());
+			Display.getCurrent().addFilter(SWT.Arm, arms);
+			Screen.press(SWT.ALT, 0, 'g');
+			for (int key = 0; key < 30 && (at.isEmpty() || !at.get(at.size() - 1).startsWith("Thread Audit Report\u2026")); key++) {
+				Screen.press(0, SWT.ARROW_DOWN);
+			}
+			Display.getCurrent().removeFilter(SWT.Arm, arms);
+			Screen.press(0, SWT.CR, '\r');
+			Screen.waitUntil("the report, after the places " + at, () -> Files.exists(report));
+		});
+		assertThat(AuditScreen.said()).startsWith(report + " written. 1 program");
+		assertThat(Files.readString(report)).contains("slow.nc", "M6");
 	}
 
 	@Test

@@ -15,10 +15,11 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** F1 opens the chapter of what a person is at: beside a page of settings, in the guide for a view. */
+/** F1 opens the chapter of what a person is at: beside a page of settings or a dialog, in the guide for a view. */
 class HelpKeyTest {
 
 	private static final String GUIDE = "truelead.editor.guide.view";
@@ -49,6 +50,45 @@ class HelpKeyTest {
 	}
 
 	@ParameterizedTest
+	@CsvSource({ "n,Renumber Blocks,Truelead", "p,Plan a Thread,Threads at the bench", "w,What Else Could Make This Thread?,Threads at the bench" })
+	void aDialogOfAProgram(char key, String title, String chapter) {
+		OpenProgram program = faulty();
+		program.caretBehind("G84 Z-14");
+		List<String> shown = new ArrayList<>();
+		Dialogs.inDialog(title, () -> shown.addAll(asked(title, chapter)), () -> {
+			Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
+			Screen.type("" + key);
+			Screen.waitUntil("the dialog to come and go", () -> !shown.isEmpty() && Dialogs.shell(title) == null);
+		});
+		assertThat(shown).containsExactly(chapter, "");
+	}
+
+	@Test
+	void theSeverityOfARule() {
+		OpenProgram program = faulty();
+		program.caretBehind("R5. F5");
+		Proposals.at(SWT.CTRL, '1');
+		List<String> shown = new ArrayList<>();
+		Dialogs.inDialog("Severity of feed-off-pitch", () -> shown.addAll(asked("Severity of feed-off-pitch", "feed-off-pitch")),
+				() -> Proposals.take("Set the severity of feed-off-pitch"));
+		assertThat(shown).containsExactly("feed-off-pitch", "");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "Accept,feed-off-pitch", "Write Report,Reports" })
+	void aDialogOfTheAudit(String title, String chapter) {
+		OpenProgram program = faulty();
+		program.focus();
+		Screen.chord(SWT.CTRL | SWT.ALT, 'a');
+		Screen.waitUntil("the end of the audit", () -> AuditScreen.said().startsWith("1 program"));
+		AuditScreen.goTo("asked.nc", "feed-off-pitch");
+		List<String> shown = new ArrayList<>();
+		Dialogs.inDialog(title, () -> shown.addAll(asked(title, chapter)), () -> AuditScreen.press(title));
+		assertThat(shown).containsExactly(chapter, "");
+		AuditScreen.close();
+	}
+
+	@ParameterizedTest
 	@CsvSource({ "thread,Truelead", "audit,Reports", "lesson,Lessons", "walk,Truelead" })
 	void aView(String name, String chapter) throws PartInitException {
 		IViewPart view = page().showView("truelead.editor." + name + ".view");
@@ -59,6 +99,12 @@ class HelpKeyTest {
 		Screen.waitUntil("the guide", () -> page().findView(GUIDE) != null);
 		assertThat(Dialogs.find(guide(), StyledText.class).get(0).getText()).startsWith(chapter + "\n");
 		page().hideView(view);
+	}
+
+	private static OpenProgram faulty() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("asked.nc", Programs.WRONG_FEED));
+		program.waitFor("F500");
+		return program;
 	}
 
 	/** The first line of the chapter that F1 opens, and what is left when it is pressed again. */

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.run.Acceptance;
 import truelead.editor.check.ProjectAcceptFile;
+import truelead.editor.guide.PageTray;
 
 /** Asks why findings are accepted, by whom, and where that is to stand. */
 final class AcceptDialog extends TitleAreaDialog {
@@ -31,7 +32,20 @@ final class AcceptDialog extends TitleAreaDialog {
 
 	@Override
 	public boolean isHelpAvailable() {
-		return false;
+		return true;
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText("Accept");
+		PageTray.install(shell, chapter());
+	}
+
+	/** The page of the rule, which says when to accept it; of several rules, the chapter of the notes. */
+	private String chapter() {
+		List<String> rules = findings.stream().map(AuditedFinding::rule).distinct().toList();
+		return rules.size() == 1 ? rules.get(0) : "telling-it-what-is-wanted";
 	}
 
 	@Override
@@ -41,7 +55,6 @@ final class AcceptDialog extends TitleAreaDialog {
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		getShell().setText("Accept");
 		setTitle(findings.size() == 1 ? findings.get(0).rule() + " in " + findings.get(0).program().getName() : "Accept " + findings.size() + " findings");
 		setMessage(findings.size() == 1 ? findings.get(0).message() : "The reason stands for all of them.");
 		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
+import truelead.editor.guide.PageTray;
 
 /** Asks for the kind of report and the file it goes to. */
 final class ReportDialog extends TitleAreaDialog {
@@ -39,7 +40,14 @@ final class ReportDialog extends TitleAreaDialog {
 
 	@Override
 	public boolean isHelpAvailable() {
-		return false;
+		return true;
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText("Write Report");
+		PageTray.install(shell, "reports");
 	}
 
 	@Override
@@ -49,7 +57,6 @@ final class ReportDialog extends TitleAreaDialog {
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		getShell().setText("Write Report");
 		setTitle("Audit of " + scope.name());
 		setMessage("The programs are checked again, as they are saved, and the report is written to one file.");
 		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);

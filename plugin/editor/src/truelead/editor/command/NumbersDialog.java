@@ -1,8 +1,8 @@
 package truelead.editor.command;
 
 import java.util.Optional;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TrayDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -12,9 +12,11 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.editor.ProgramEditor;
+import truelead.editor.guide.PageTray;
+import truelead.help.HelpBook;
 
 /** Asks for the first block number and the step; both are remembered while the workbench runs. */
-final class NumbersDialog extends Dialog {
+final class NumbersDialog extends TrayDialog {
 
 	private static final int MOST_DIGITS = 6;
 	private static Numbers last = new Numbers(10, 10);
@@ -38,9 +40,15 @@ final class NumbersDialog extends Dialog {
 	}
 
 	@Override
+	public boolean isHelpAvailable() {
+		return true;
+	}
+
+	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
 		shell.setText(title);
+		PageTray.install(shell, HelpBook.OVERVIEW);
 	}
 
 	@Override

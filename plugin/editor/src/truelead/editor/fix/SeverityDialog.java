@@ -3,7 +3,7 @@ package truelead.editor.fix;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.resources.IProject;
-import org.eclipse.jface.dialogs.Dialog;
+import org.eclipse.jface.dialogs.TrayDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -13,10 +13,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import truelead.editor.guide.PageTray;
 import truelead.editor.settings.CheckSettings;
 
 /** Asks for the severity of one rule, and where it is to hold: in the program's project, or in the workspace. */
-final class SeverityDialog extends Dialog {
+final class SeverityDialog extends TrayDialog {
 
 	private static final List<String> WORDS = List.of("", "error", "warning", "information", CheckSettings.OFF);
 
@@ -33,9 +34,15 @@ final class SeverityDialog extends Dialog {
 	}
 
 	@Override
+	public boolean isHelpAvailable() {
+		return true;
+	}
+
+	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
 		shell.setText("Severity of " + rule);
+		PageTray.install(shell, rule);
 	}
 
 	@Override

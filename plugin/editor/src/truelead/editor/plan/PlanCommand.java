@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Display;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
+import truelead.editor.guide.PageTray;
 
 /** A command that opens the wizard on the program as it stands. */
 abstract class PlanCommand extends ProgramCommand {
@@ -58,8 +59,10 @@ abstract class PlanCommand extends ProgramCommand {
 		say(editor, false, "");
 		PlanWizard wizard = new PlanWizard(question, lines -> insert(editor, document, question.line() < 0 ? caret : -1, question.line(), lines));
 		WizardDialog dialog = new WizardDialog(editor.getSite().getShell(), wizard);
-		dialog.setHelpAvailable(false);
+		dialog.setHelpAvailable(true);
 		dialog.setPageSize(WIDTH, HEIGHT);
+		dialog.create();
+		PageTray.install(dialog.getShell(), "threads-at-the-bench");
 		dialog.open();
 	}
 

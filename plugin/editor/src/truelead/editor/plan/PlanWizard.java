@@ -5,12 +5,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
-import org.eclipse.swt.widgets.Composite;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.Weighing;
-import truelead.editor.guide.PageTray;
 
 /** Asks what is to be made, weighs the ways, shows the blocks, and puts them into the program. */
 final class PlanWizard extends Wizard {
@@ -29,7 +27,7 @@ final class PlanWizard extends Wizard {
 		this.insert = insert;
 		this.wanted = new WantedPage(question);
 		setNeedsProgressMonitor(true);
-		setHelpAvailable(false);
+		setHelpAvailable(true);
 		setWindowTitle(question.existing().isPresent() ? "What Else Could Make This Thread?" : "Plan a Thread");
 	}
 
@@ -48,12 +46,6 @@ final class PlanWizard extends Wizard {
 			return ways;
 		}
 		return wanted;
-	}
-
-	@Override
-	public void createPageControls(Composite container) {
-		super.createPageControls(container);
-		PageTray.install(container, "threads-at-the-bench");
 	}
 
 	@Override

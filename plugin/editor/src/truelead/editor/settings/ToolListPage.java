@@ -38,7 +38,7 @@ public final class ToolListPage extends ScopedPage {
 		way = new Text(line, SWT.BORDER);
 		way.setMessage("a CSV file with a line of headers, such as TOOL,KIND,DIAMETER,THREAD");
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(way);
-		Layouts.push(line, "&Browse...", this::browse);
+		Layouts.push(line, "&Browse\u2026", this::browse);
 		tools = new Sheet<>(page, "&Tools:", ToolListSheet.Row.class);
 		tools.column("Tool", NARROW, row -> "T" + row.tool()).column("Line", NARROW, row -> String.valueOf(row.line() + 1));
 		for (ToolColumn column : ToolColumn.values()) {
