@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +22,16 @@ final class SinglePoints {
 	/** Parts of a lead that starts are told apart by. */
 	private static final int PARTS = 100;
 
-	/** The first pass of a lead, where along the lead it and those behind it start, and whether a word may turn them by an angle. */
-	private record Pass(ToolLog tool, Step.Synchronised step, BitSet phases) {
+	/**
+	 * The first pass of a lead, where along the lead it and those behind it start, whether a word may turn them by an angle, and between what
+	 * distances from the axis they end.
+	 */
+	private record Pass(ToolLog tool, Step.Synchronised step, BitSet phases, DoubleSummaryStatistics radii) {
 
 		private static final int ANGLE = PARTS;
 
 		void take(Step.Synchronised pass) {
+			radii.accept(Math.abs(pass.to().x()));
 			double turns = pass.from().z() / (Math.abs(pass.lead().value()) * pass.modal().unit().mm());
 			double phase = turns - Math.floor(turns);
 			phases.set(phase >= 0 ? (int) Math.rint(phase * PARTS) % PARTS : ANGLE);
@@ -34,6 +39,17 @@ final class SinglePoints {
 			boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
 			boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
 			phases.set(ANGLE, phases.get(ANGLE) || !minimum && words.stream().anyMatch(word -> word.address() == 'Q'));
+		}
+
+		/**
+		 * Whether the deepest pass is as deep as a thread's: out to the major diameter inside a bore; outside down to the minor diameter, 1.08 to 1.3 P
+		 * below the major one by the form of the root (ISO 68-1), with some room for how it is measured.
+		 */
+		boolean suits(ThreadSpec thread) {
+			double pitch = thread.pitch();
+			double outer = 2 * radii.getMax() - thread.diameter();
+			double inner = thread.diameter() - 2 * radii.getMin();
+			return Math.abs(outer) <= 0.4 * pitch || outer <= 0.4 * pitch && inner >= 0.9 * pitch && inner <= 1.4 * pitch;
 		}
 
 		int starts() {
@@ -51,13 +67,16 @@ final class SinglePoints {
 		}
 		Optional<Pass> known = passes.stream().filter(p -> p.tool() == tool && p.step().lead().value() == step.lead().value()).findFirst();
 		if (known.isEmpty() && passes.size() < MOST) {
-			known = Optional.of(new Pass(tool, step, new BitSet()));
+			known = Optional.of(new Pass(tool, step, new BitSet(), new DoubleSummaryStatistics()));
 			passes.add(known.get());
 		}
 		known.ifPresent(pass -> pass.take(step));
 	}
 
-	/** Each with its thread: the last certain callout above it in its tool's comments, the tool's own, or that of its line in the tool list. */
+	/**
+	 * Each with its thread: the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
+	 * of the title that is as deep.
+	 */
 	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book) {
 		List<SinglePoint> all = new ArrayList<>();
 		for (Pass pass : passes) {
@@ -65,7 +84,8 @@ final class SinglePoints {
 			int line = commentary.mainLine(pass.step().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line), FactSource.CALLOUT);
-			all.add(new SinglePoint(pass.step(), use, pass.starts(), thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))));
+			all.add(new SinglePoint(pass.step(), use, pass.starts(), thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))
+					.or(() -> new TitleThreads(commentary, stays, pass.tool().part()).suiting(pass::suits))));
 		}
 		return all;
 	}

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.thread.Callout;
@@ -24,8 +25,10 @@ final class TitleThreads {
 	/** By thread without its class; read when first asked for. */
 	private Map<ThreadSpec, List<Titled>> named;
 
-	TitleThreads(List<LineComment> comments) {
-		this.comments = comments.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
+	/** The title of a program of the file, counted from 0. */
+	TitleThreads(Commentary commentary, Stays stays, int part) {
+		List<LineComment> above = commentary.free(commentary.main().file(), stays.begin(part), stays.firstChange(part) - 1);
+		this.comments = above.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
 	}
 
 	/** A thread of the title, with what is said of its depth. */
@@ -41,6 +44,16 @@ final class TitleThreads {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
 				}
 			}
+		}
+		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
+	}
+
+	/** The one thread that suits what a single point cuts. */
+	Optional<Fact<ThreadSpec>> suiting(Predicate<ThreadSpec> cut) {
+		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			CalloutReader.read(comment.said()).stream().filter(callout -> callout.certain() && cut.test(callout.spec()))
+					.forEach(callout -> suiting.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout).thread()));
 		}
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
 	}

@@ -135,8 +135,7 @@ final class WantedReader {
 
 	/** The threads that the title of a program of the file names. */
 	private TitleThreads title(int part) {
-		return titles.computeIfAbsent(part,
-				p -> new TitleThreads(commentary.free(commentary.main().file(), stays.begin(p), stays.firstChange(p) - 1)));
+		return titles.computeIfAbsent(part, p -> new TitleThreads(commentary, stays, p));
 	}
 
 	/** The notes at the head of a program of the file, the last first. */
