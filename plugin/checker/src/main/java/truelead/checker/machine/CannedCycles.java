@@ -167,7 +167,7 @@ final class CannedCycles {
 	 */
 	private boolean heightsByDepthWord(Words words, int axis) {
 		char letter = LETTERS[axis];
-		boolean other = words.has('R') && !(cycle.kind().taps() && words.value('R') == 0) || hasR && !depthWord || words.has('Q') || words.has('J');
+		boolean other = words.has('R') && !rigidFlag(words, letter) || hasR && !depthWord || words.has('Q') || words.has('J');
 		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
 		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter) || !(words.value('I') < Math.min(0, words.value(letter)))) {
 			return false;
@@ -187,6 +187,12 @@ final class CannedCycles {
 		depthWord = true;
 		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
 		return true;
+	}
+
+	/** Whether R says how a tap is held, 0 or 1, since a plane that it could be would lie below the axis word. */
+	private boolean rigidFlag(Words words, char axis) {
+		double r = words.value('R');
+		return cycle.kind().taps() && (r == 0 || r == 1 && words.value(axis) > r);
 	}
 
 	/** R and bottom in programmed coordinates, mm: both absolute, or R from the initial level and the bottom from R. */

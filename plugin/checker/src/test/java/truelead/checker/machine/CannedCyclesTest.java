@@ -180,6 +180,8 @@ class CannedCyclesTest {
 	void thePlaneInTheAxisWordAndTheBottomInI() {
 		Step.Stroke tap = Followed.milling("G0 X0 Y0 Z50", "G84 G98 X20 Y20 Z5 I-12 K0 R0 F500", "X40", "G80").stroke(1);
 		assertThat(List.of(tap.initial(), tap.rLevel(), tap.bottom())).containsExactly(50.0, 5.0, -12.0);
+		Step.Stroke rigid = Followed.milling("G0 X0 Y0 Z50", "G84 G98 X20 Y20 Z5 I-12 K0 R1 F500", "X40", "G80").stroke(1);
+		assertThat(List.of(rigid.rLevel(), rigid.bottom())).containsExactly(5.0, -12.0);
 		Step.Stroke pecked = Followed.milling("G0 X0 Y0 Z50", "G83 X20 Y20 Z-20 R2 I5. J1. K2. F100", "G80").stroke(0);
 		assertThat(List.of(pecked.rLevel(), pecked.bottom())).containsExactly(2.0, -20.0);
 	}
