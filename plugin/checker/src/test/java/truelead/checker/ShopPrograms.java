@@ -98,10 +98,16 @@ final class ShopPrograms {
 		}
 		if (oneIn(2)) {
 			tool(5, "DRILL 18.5", 900);
+			int threads = oneIn(2) ? 1 : 2 + random.nextInt(8);
 			line("G81 X-30. Y%d. Z-25. R2. F200.", y);
+			for (int i = 1; i < threads; i++) {
+				line("X%d.", -30 - i * 25);
+			}
 			line("G80");
 			tool(4, "THREAD MILL 12, M20X1.5", 2500);
-			helix(-30, y);
+			for (int i = 0; i < threads; i++) {
+				helix(-30 - i * 25, y);
+			}
 		}
 		if (oneIn(5)) {
 			tool(7, "M5X0.8 TAP", 400);

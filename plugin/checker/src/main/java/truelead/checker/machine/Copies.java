@@ -84,8 +84,13 @@ public final class Copies {
 		}
 	}
 
+	/** The line that one begins at, from 0. */
+	public int line(int index) {
+		return base + refrain.line(index + BEFORE);
+	}
+
 	/** The last block. */
-	BlockRef last() {
+	public BlockRef last() {
 		return block(refrain.line(BEFORE + count) - 1);
 	}
 

@@ -87,6 +87,24 @@ final class ArcCopies {
 		return copies.y(copy) - copies.y(0);
 	}
 
+	/** Whether other copies are the same, but for the tool. */
+	boolean same(ArcCopies other) {
+		boolean same = order == other.order && count() == other.count() && stepsEach() == other.stepsEach() && first.size() == other.first.size()
+				&& copies.x(0) == other.copies.x(0) && copies.y(0) == other.copies.y(0) && copies.line(0) == other.copies.line(0);
+		for (int run = 0; same && run < first.size(); run++) {
+			same = first.get(run).same(other.first.get(run));
+		}
+		for (int copy = 1; same && copy < count(); copy++) {
+			same = x(copy) == other.x(copy) && y(copy) == other.y(copy) && decimals(copy) == other.decimals(copy);
+		}
+		return same;
+	}
+
+	/** Whether one of the blocks of the copies stands among some lines. */
+	boolean stand(ChangedLines lines) {
+		return lines.touch(copies.line(0), copies.last().line());
+	}
+
 	/** A number that copies have in common whose blocks are written with as many decimals. */
 	int decimals(int copy) {
 		return copies.decimals(copy);

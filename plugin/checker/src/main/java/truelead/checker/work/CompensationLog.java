@@ -16,9 +16,10 @@ final class CompensationLog {
 	/** A change, or those in copies that come again. */
 	record Entry(ToolLog tool, Compensations.Row row) {
 
-		/** Whether another change is the same, but for the tool; of changes that stand by themselves. */
+		/** Whether another change is the same, but for the tool; of those in copies the first one, others being as the copies are. */
 		boolean same(Entry other) {
-			return row.order() == other.row.order() && row.switches().equals(other.row.switches()) && row.step(0).equals(other.row.step(0));
+			return row.order() == other.row.order() && row.turns() == other.row.turns() && row.stepsEach() == other.row.stepsEach()
+					&& row.switches().equals(other.row.switches()) && row.step(0).equals(other.row.step(0));
 		}
 	}
 

@@ -1,5 +1,6 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -7,22 +8,46 @@ import java.util.function.ToIntFunction;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Step;
 
-/** What was recorded of some stays of tools in a row; lists of a recorder, or stretches of them. */
-record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<Recorder.LoggedEvent> events,
-		List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
+/** What was recorded of some stays of tools in the order of execution; lists of a recorder, or stretches of them. */
+record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<ArcCopies> arcCopies,
+		List<Recorder.LoggedEvent> events, List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
 
 	/** All that a recorder has. */
 	static Recorded of(Recorder recorder) {
-		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.events, recorder.compensation.entries(), recorder.openArcs);
+		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.arcCopies, recorder.events,
+				recorder.compensation.entries(), recorder.openArcs);
 	}
 
 	/** The stretches of these lists that are of the stays from one up to another, that one left out. */
 	Recorded stays(int from, int to) {
-		int firstLine = tools.get(from).change().orElseThrow().line();
-		int lineBehind = to < tools.size() ? tools.get(to).change().orElseThrow().line() : Integer.MAX_VALUE;
+		int firstLine = line(from);
+		int lineBehind = line(to);
 		return new Recorded(tools.subList(from, to), stays(strokes, one -> one.tool().index(), from, to), stays(axisRuns, one -> one.tool().index(), from, to),
-				stays(arcRuns, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
+				stays(arcRuns, one -> one.tool().index(), from, to), stays(arcCopies, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
 				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(), firstLine, lineBehind));
+	}
+
+	/** The line of the change that begins a stay. */
+	private int line(int stay) {
+		return stay < tools.size() ? tools.get(stay).change().map(BlockRef::line).orElse(0) : Integer.MAX_VALUE;
+	}
+
+	/** The same with others in the place of the stays from one up to another, that one left out. */
+	Recorded with(Recorded others, int from, int to) {
+		Recorded before = stays(0, from);
+		Recorded behind = stays(to, tools.size());
+		return new Recorded(join(before.tools, others.tools, behind.tools), join(before.strokes, others.strokes, behind.strokes),
+				join(before.axisRuns, others.axisRuns, behind.axisRuns), join(before.arcRuns, others.arcRuns, behind.arcRuns),
+				join(before.arcCopies, others.arcCopies, behind.arcCopies), join(before.events, others.events, behind.events),
+				join(before.compensation, others.compensation, behind.compensation), join(before.openArcs, others.openArcs, behind.openArcs));
+	}
+
+	private static <T> List<T> join(List<T> before, List<T> here, List<T> behind) {
+		List<T> all = new ArrayList<>(before.size() + here.size() + behind.size());
+		all.addAll(before);
+		all.addAll(here);
+		all.addAll(behind);
+		return all;
 	}
 
 	/** Whether the same was recorded, step by step. */
@@ -30,6 +55,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 		return same(tools, other.tools, ToolLog::same)
 				&& same(strokes, other.strokes, (a, b) -> a.order() == b.order() && a.stroke().equals(b.stroke()) && a.row().equals(b.row()))
 				&& same(axisRuns, other.axisRuns, AxisRun::same) && same(arcRuns, other.arcRuns, ArcRun::same)
+				&& same(arcCopies, other.arcCopies, ArcCopies::same)
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
 				&& same(compensation, other.compensation, CompensationLog.Entry::same)
 				&& openArcs.equals(other.openArcs);
@@ -43,6 +69,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 						|| lines.touch(one.stroke().block().line(), one.row().map(Step::block).orElse(one.stroke().block()).line()))
 				|| axisRuns.stream().anyMatch(run -> names(lines, run.steps()))
 				|| arcRuns.stream().anyMatch(run -> names(lines, run.before()) || names(lines, run.arcs()) || names(lines, run.after()))
+				|| arcCopies.stream().anyMatch(copies -> copies.stand(lines))
 				|| events.stream().anyMatch(one -> lines.has(one.event().block().line()))
 				|| compensation.stream().anyMatch(one -> lines.has(one.row().step(0).block().line())) || names(lines, openArcs);
 	}

@@ -86,7 +86,7 @@ final class Recorder implements StepSink {
 		this.profile = profile;
 		this.lathe = WorkReader.turning(profile);
 		this.firstStay = stay;
-		this.compact = false;
+		this.compact = true;
 		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);
 		this.order = order;
 		this.lastCompensation = before;

@@ -13,7 +13,8 @@ final class Sorting {
 	private record Timed(int order, Runnable sort) {
 	}
 
-	private final Recorder recorder;
+	private final Recorded recorded;
+	private final List<TurnedBores.Pass> bores;
 	private final Map<ToolLog, ToolUse> uses;
 	private final HoleBook book;
 	private final TapDrafts taps;
@@ -22,8 +23,9 @@ final class Sorting {
 	private final Map<Draft.Stroke, int[]> touched = new IdentityHashMap<>();
 	private Holes holes;
 
-	Sorting(Recorder recorder, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
-		this.recorder = recorder;
+	Sorting(Recorded recorded, List<TurnedBores.Pass> bores, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
+		this.recorded = recorded;
+		this.bores = bores;
 		this.uses = uses;
 		this.tolerance = profile.positionTolerance();
 		this.book = new HoleBook(tolerance);
@@ -67,14 +69,14 @@ final class Sorting {
 	}
 
 	private void sort() {
-		mills.markLeads(recorder.arcRuns);
+		mills.markLeads(recorded.arcRuns());
 		List<Timed> all = new ArrayList<>();
-		recorder.strokes.forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
-		recorder.axisRuns.forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
-		recorder.arcRuns.forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
-		recorder.arcCopies.forEach(c -> all.add(new Timed(c.order(), () -> copies(c))));
-		recorder.bores.passes().forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
-		recorder.events.forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
+		recorded.strokes().forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
+		recorded.axisRuns().forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
+		recorded.arcRuns().forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
+		recorded.arcCopies().forEach(c -> all.add(new Timed(c.order(), () -> copies(c))));
+		bores.forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
+		recorded.events().forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
 		all.sort((one, other) -> Integer.compare(one.order(), other.order()));
 		all.forEach(timed -> timed.sort().run());
 		int made = book.count();

@@ -48,7 +48,7 @@ final class Trace implements StepSink, ToolChanges {
 
 	/** The steps of a whole program, from its first block on. */
 	static Trace of(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget) {
-		Trace trace = new Trace(new Recorder(profile, false), Optional.empty(), 0, 0);
+		Trace trace = new Trace(new Recorder(profile, true), Optional.empty(), 0, 0);
 		Interpreter.run(program, folder, profile, budget, trace, trace);
 		trace.recorder.finish();
 		trace.winds |= WorkReader.turning(profile) || budget.cancelled().getAsBoolean();
@@ -115,6 +115,11 @@ final class Trace implements StepSink, ToolChanges {
 		List<Beginning> place = beginnings.subList(from, to);
 		place.clear();
 		place.addAll(again.beginnings);
+	}
+
+	@Override
+	public boolean takesCopies() {
+		return recorder.takesCopies();
 	}
 
 	@Override

@@ -85,7 +85,7 @@ public final class WorkReader {
 		}
 
 		Work work() {
-			Sorting sorting = new Sorting(recorder, uses, commentary, stays, profile);
+			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), uses, commentary, stays, profile);
 			Holes holes = sorting.holes();
 			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile), turning(profile)).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
