@@ -28,7 +28,7 @@ public final class BlockCursor {
 	/** Goes to a line, from 0 in each chunk. */
 	public void goTo(int place) {
 		line = place;
-		plain = reader.read(chunk.lineStart(line), chunk.lineEnd(line));
+		plain = reader.read(chunk.lineStart(line), chunk.behind(line));
 	}
 
 	/** The line it is at, from 0 in each chunk. */

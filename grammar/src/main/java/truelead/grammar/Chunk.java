@@ -91,6 +91,11 @@ public final class Chunk {
 		return starts[line];
 	}
 
+	/** Where the next line starts, or the chunk's text ends. */
+	int behind(int line) {
+		return line + 1 < starts.length ? starts[line + 1] : text.length();
+	}
+
 	/** The line that holds an offset in the chunk's text. */
 	int lineOf(int offset) {
 		int found = Arrays.binarySearch(starts, offset);
@@ -100,7 +105,7 @@ public final class Chunk {
 	/** Where a line ends in the chunk's text, its line end left out. */
 	int lineEnd(int line) {
 		int start = starts[line];
-		int end = line + 1 < starts.length ? starts[line + 1] : text.length();
+		int end = behind(line);
 		while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
 			end--;
 		}

@@ -18,17 +18,14 @@ final class QuickReader {
 
 	private final char[] text;
 	private int base;
-	private int end;
 	private int at;
 	private int count;
-	/** The letter of a word in upper case, or the mark that begins another part. */
-	private final char[] marks;
-	private final int[] starts;
-	private final int[] ends;
-	/** Of a word, where its number starts. */
-	private final int[] numbers;
-	/** Of a word, the place of its point counted from its end: 0 for no point, 1 for a point without decimals. Of a block delete, its level. */
-	private final int[] points;
+	/**
+	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, or the mark that begins another part; of a word, the place of its
+	 * point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where the part starts; where it ends; of
+	 * a word, where its number starts.
+	 */
+	private final long[] packed;
 	private final double[] values;
 
 	/** @param text the lines; every line ends with a line end, the last one too */
@@ -36,11 +33,7 @@ final class QuickReader {
 		this.text = text;
 		// every part but the first has two characters at least
 		int parts = Math.min(text.length, LENGTH) / 2 + 2;
-		marks = new char[parts];
-		starts = new int[parts];
-		ends = new int[parts];
-		numbers = new int[parts];
-		points = new int[parts];
+		packed = new long[parts];
 		values = new double[parts];
 	}
 
@@ -58,16 +51,15 @@ final class QuickReader {
 			return null;
 		}
 		QuickReader reader = of(line);
-		return reader.read(0, line.length()) ? reader.elements(line) : null;
+		return reader.read(0, line.length()) && reader.at == line.length() ? reader.elements(line) : null;
 	}
 
-	/** Reads the line in a range of the text, its line end left out; false where the grammar must read it. */
-	boolean read(int from, int to) {
+	/** Reads the line that starts at a place of the text, and before another one; false where the grammar must read it. */
+	boolean read(int from, int before) {
 		base = from;
-		end = to;
 		at = from;
 		count = 0;
-		if (to - from > LENGTH) {
+		if (before - from > LENGTH) {
 			return false;
 		}
 		blanks();
@@ -90,7 +82,7 @@ final class QuickReader {
 					return false;
 				}
 			} else {
-				return at == end || c == ';' && remark(';');
+				return c == '\n' || c == '\r' || c == ';' && remark(';');
 			}
 		}
 	}
@@ -101,10 +93,8 @@ final class QuickReader {
 		}
 	}
 
-	private void add(char mark, int start) {
-		marks[count] = mark;
-		starts[count] = start - base;
-		ends[count++] = at - base;
+	private void add(char mark, int point, int start, int number) {
+		packed[count++] = mark | point << 8 | (long) (start - base) << 16 | (long) (at - base) << 32 | (long) (number - base) << 48;
 	}
 
 	private boolean blockDelete() {
@@ -112,20 +102,19 @@ final class QuickReader {
 		int level = text[at] - '0';
 		boolean written = level >= 1 && level <= 9;
 		at += written ? 1 : 0;
-		points[count] = written ? level : 1;
-		add('/', slash);
+		add('/', written ? level : 1, slash, slash);
 		blanks();
 		return text[at] != '/' && text[at] != '.' && !isDigit(text[at]);
 	}
 
-	/** Whatever is left of the line, without line ends in it. */
+	/** Whatever is left of the line. */
 	private boolean remark(char mark) {
 		int start = at;
 		while (text[at] != '\n' && text[at] != '\r') {
 			at++;
 		}
-		add(mark, start);
-		return at == end;
+		add(mark, 0, start, start);
+		return true;
 	}
 
 	private boolean comment() {
@@ -133,7 +122,7 @@ final class QuickReader {
 		while (true) {
 			switch (text[at++]) {
 				case ')' -> {
-					add('(', start);
+					add('(', 0, start, start);
 					return true;
 				}
 				case '(', '[', '\n', '\r' -> {
@@ -149,7 +138,7 @@ final class QuickReader {
 	private boolean word(char address) {
 		int start = at++;
 		blanks();
-		numbers[count] = at - base;
+		int number = at;
 		boolean minus = text[at] == '-';
 		if (minus || text[at] == '+') {
 			at++;
@@ -170,8 +159,7 @@ final class QuickReader {
 		}
 		double value = whole / POWERS[decimals];
 		values[count] = minus ? 0.0 - value : value;
-		points[count] = point ? decimals + 1 : 0;
-		add(address, start);
+		add(address, point ? decimals + 1 : 0, start, number);
 		return true;
 	}
 
@@ -199,7 +187,7 @@ final class QuickReader {
 
 	/** The letter of a word in upper case, or the mark that begins another part: bracket, semicolon, slash, percent sign. */
 	char mark(int part) {
-		return marks[part];
+		return (char) (packed[part] & 0xFF);
 	}
 
 	/** The value of a word. */
@@ -209,7 +197,19 @@ final class QuickReader {
 
 	/** Decimals that the number of a word is written with. */
 	int decimals(int part) {
-		return Math.max(0, points[part] - 1);
+		return Math.max(0, point(part) - 1);
+	}
+
+	private int point(int part) {
+		return (int) (packed[part] >> 8) & 0xFF;
+	}
+
+	private Span span(int part) {
+		return new Span((int) (packed[part] >> 16) & 0xFFFF, (int) (packed[part] >> 32) & 0xFFFF);
+	}
+
+	private int numberStart(int part) {
+		return (int) (packed[part] >> 48) & 0xFFFF;
 	}
 
 	/** The parts as elements of the line read, whose text is given. */
@@ -222,15 +222,15 @@ final class QuickReader {
 	}
 
 	private Element element(String line, int part) {
-		int start = starts[part];
-		Span span = new Span(start, ends[part]);
-		return switch (marks[part]) {
+		Span span = span(part);
+		int start = span.start();
+		return switch (mark(part)) {
 			case '(' -> new Element.Comment(Element.CommentMark.PARENTHESES, line.substring(start + 1, span.end() - 1), new Span(start + 1, span.end() - 1), true, span);
 			case ';' -> new Element.Comment(Element.CommentMark.SEMICOLON, line.substring(start + 1), new Span(start + 1, span.end()), true, span);
-			case '/' -> new Element.BlockDelete(points[part], span);
+			case '/' -> new Element.BlockDelete(point(part), span);
 			case '%' -> new Element.Percent(span);
-			default -> new Element.Word(marks[part], -1,
-					new Expression.Number(values[part], decimals(part), points[part] > 0, new Span(numbers[part], span.end())), span);
+			default -> new Element.Word(mark(part), -1,
+					new Expression.Number(values[part], decimals(part), point(part) > 0, new Span(numberStart(part), span.end())), span);
 		};
 	}
 }

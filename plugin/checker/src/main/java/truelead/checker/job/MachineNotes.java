@@ -31,7 +31,7 @@ public final class MachineNotes {
 
 		private static Candidates read(Chunk chunk, ChunkFacts facts) {
 			List<Candidate> all = new ArrayList<>();
-			for (int line : facts.noted()) {
+			for (int line : facts.spoken()) {
 				for (Element.Comment comment : chunk.block(line).comments()) {
 					if (comment.text().strip().regionMatches(true, 0, KEYWORD, 0, KEYWORD.length())) {
 						all.add(new Candidate(line, comment));

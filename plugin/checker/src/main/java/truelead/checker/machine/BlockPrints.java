@@ -72,9 +72,13 @@ final class BlockPrints {
 		return decimals[line];
 	}
 
-	/** Takes the blocks in order. */
-	void read(BlockCursor block) {
-		if (!begun && !(block.plain() && hasArc(block))) {
+	/**
+	 * Takes the blocks in order.
+	 *
+	 * @param arc whether the block is plain and says G2 or G3
+	 */
+	void read(BlockCursor block, boolean arc) {
+		if (!begun && !arc) {
 			return;
 		}
 		if (!begun) {
@@ -88,15 +92,6 @@ final class BlockPrints {
 		if (block.plain()) {
 			plain(block, block.line());
 		}
-	}
-
-	private static boolean hasArc(BlockCursor block) {
-		for (int part = 0; part < block.parts(); part++) {
-			if (block.mark(part) == 'G' && (block.number(part) == 2 || block.number(part) == 3)) {
-				return true;
-			}
-		}
-		return false;
 	}
 
 	private void plain(BlockCursor block, int line) {
@@ -152,12 +147,12 @@ final class BlockPrints {
 
 	/** The flags with those of a G code; below 0 where the code is none of a path. */
 	private static int code(double code, int flag) {
-		return switch (CodeTable.tenfold(code)) {
+		return (int) code != code ? -1 : switch ((int) code) {
 			case 0 -> flag;
-			case 20, 30 -> (flag | ARC) & ~PLACING;
-			case 10, 170, 400, 410, 420 -> flag & ~PLACING;
-			case 900 -> flag | ABSOLUTE;
-			case 910 -> (flag | INCREMENTAL) & ~PLACING;
+			case 2, 3 -> (flag | ARC) & ~PLACING;
+			case 1, 17, 40, 41, 42 -> flag & ~PLACING;
+			case 90 -> flag | ABSOLUTE;
+			case 91 -> (flag | INCREMENTAL) & ~PLACING;
 			default -> -1;
 		};
 	}

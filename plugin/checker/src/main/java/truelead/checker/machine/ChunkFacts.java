@@ -14,14 +14,17 @@ import truelead.grammar.Expression;
 public final class ChunkFacts {
 
 	private final Chunk chunk;
-	private final Contour[][] contours = new Contour[4][];
+	private final Contour[][] contours;
 	private final PlaceRun[] places;
 	private final Refrain.Turn[] refrains;
 	private final boolean plainHead;
 	private final boolean plainTail;
 	private int blocks;
-	private int[] noted = new int[16];
+	private int[] noted = {};
 	private int notes;
+	private int[] spoken = {};
+	private int spokenLines;
+	private int[] codes = {};
 	private int[] headers = {};
 	private boolean changesTool;
 
@@ -31,24 +34,27 @@ public final class ChunkFacts {
 		BlockPrints prints = new BlockPrints(chunk.lineEnds() + 1);
 		for (BlockCursor block = chunk.cursor(); block.next();) {
 			lines.read(block);
-			if (lines.other(block) || prints.lines() > 0) {
-				prints.read(block);
-			}
-			if (block.plain()) {
-				plain(block);
+			boolean arc = false;
+			if (lines.bare()) {
+				blocks++;
+				arc = lines.codes[block.line()] > 1;
+			} else if (block.plain()) {
+				arc = plain(block);
 			} else {
 				read(block.line(), block.block());
 			}
+			if (lines.other(block) || prints.lines() > 0) {
+				prints.read(block, arc);
+			}
 		}
 		noted = Arrays.copyOf(noted, notes);
+		spoken = Arrays.copyOf(spoken, spokenLines);
 		places = PlaceRun.find(lines);
 		refrains = RefrainFinder.find(prints);
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
-		for (int i = 0; i < contours.length; i++) {
-			// far most plain chunks stand among plain ones
-			contours[i] = lines.others() > 0 || i == 3 ? ContourFinder.find(chunk, lines, (i & 1) != 0, (i & 2) != 0) : null;
-		}
+		// far most plain chunks stand among plain ones
+		contours = lines.others() > 0 ? ContourFinder.findEach(chunk, lines) : new Contour[][] {null, null, null, ContourFinder.find(chunk, lines, true, true)};
 	}
 
 	/** The facts of a chunk. */
@@ -56,8 +62,11 @@ public final class ChunkFacts {
 		return chunk.derived(ChunkFacts.class, ChunkFacts::new);
 	}
 
-	private void plain(BlockCursor block) {
+	/** A plain block; whether it says G2 or G3. */
+	private boolean plain(BlockCursor block) {
 		boolean ordinary = true;
+		boolean arc = false;
+		boolean speaks = false;
 		boolean code = false;
 		boolean header = false;
 		for (int part = 0; part < block.parts(); part++) {
@@ -65,7 +74,12 @@ public final class ChunkFacts {
 				case 'X', 'Y', 'Z', 'I', 'J', 'K', 'F', 'N', 'A', 'B', 'C' -> code = true;
 				case 'G' -> {
 					code = true;
-					ordinary &= block.number(part) >= 0 && block.number(part) <= 3;
+					boolean motion = block.number(part) >= 0 && block.number(part) <= 3;
+					ordinary &= motion;
+					arc |= block.number(part) == 2 || block.number(part) == 3;
+					if (!motion) {
+						code((int) Math.round(block.number(part) * 10));
+					}
 				}
 				case 'M' -> {
 					code = true;
@@ -76,8 +90,12 @@ public final class ChunkFacts {
 					code = true;
 					ordinary = false;
 					header = true;
+					speaks = true;
 				}
-				case '(', ';' -> ordinary = false;
+				case '(', ';' -> {
+					ordinary = false;
+					speaks = true;
+				}
 				case '%' -> {
 					ordinary = false;
 					header = true;
@@ -88,7 +106,8 @@ public final class ChunkFacts {
 				}
 			}
 		}
-		take(block.line(), code, !ordinary, header);
+		take(block.line(), code, !ordinary, speaks, header);
+		return arc;
 	}
 
 	private void read(int line, Block block) {
@@ -104,7 +123,7 @@ public final class ChunkFacts {
 			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
 			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
 		}
-		take(line, code, !ordinary, head);
+		take(line, code, !ordinary, !ordinary, head);
 	}
 
 	private static boolean ordinary(Element.Word word) {
@@ -112,16 +131,34 @@ public final class ChunkFacts {
 				|| word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() >= 0 && number.value() <= 3;
 	}
 
-	private void take(int line, boolean code, boolean note, boolean header) {
+	private void take(int line, boolean code, boolean note, boolean speaks, boolean header) {
 		blocks += code ? 1 : 0;
 		if (note) {
-			noted = notes == noted.length ? Arrays.copyOf(noted, notes * 2) : noted;
-			noted[notes++] = line;
+			noted = with(noted, notes++, line);
+		}
+		if (speaks) {
+			spoken = with(spoken, spokenLines++, line);
 		}
 		if (header) {
 			headers = Arrays.copyOf(headers, headers.length + 1);
 			headers[headers.length - 1] = line;
 		}
+	}
+
+	private void code(int tenfold) {
+		for (int known : codes) {
+			if (known == tenfold) {
+				return;
+			}
+		}
+		codes = Arrays.copyOf(codes, codes.length + 1);
+		codes[codes.length - 1] = tenfold;
+	}
+
+	private static int[] with(int[] lines, int count, int line) {
+		int[] room = count == lines.length ? Arrays.copyOf(lines, Math.max(16, count * 2)) : lines;
+		room[count] = line;
+		return room;
 	}
 
 	/** Lines with words or statements. */
@@ -132,6 +169,16 @@ public final class ChunkFacts {
 	/** Lines that have a comment, a problem, or anything but axis words, feeds and plain motion codes. */
 	public int[] noted() {
 		return noted.clone();
+	}
+
+	/** Those of the {@link #noted()} lines that have a comment, a program number, a problem, or anything that is no word with a plain number. */
+	public int[] spoken() {
+		return spoken.clone();
+	}
+
+	/** The G codes of words with plain numbers, times ten, each once, G0 to G3 left out. */
+	public int[] codes() {
+		return codes.clone();
 	}
 
 	/** Lines with a program number, a statement that begins with an O word, or a percent sign. */

@@ -19,7 +19,7 @@ final class ContourFinder {
 
 	private final Chunk chunk;
 	private final PlainLines lines;
-	private final List<Contour> found = new ArrayList<>();
+	private List<Contour> found = new ArrayList<>();
 	private FeedWord known;
 
 	private ContourFinder(Chunk chunk, PlainLines lines) {
@@ -48,15 +48,35 @@ final class ContourFinder {
 	/** The contours; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
 	static Contour[] find(Chunk chunk, PlainLines lines, boolean before, boolean behind) {
 		ContourFinder finder = new ContourFinder(chunk, lines);
-		int start = 0;
 		for (int i = 0; i <= lines.others(); i++) {
-			int end = i < lines.others() ? lines.other(i) : lines.lines();
-			int from = start == 0 && before ? start : finder.behindMoves(start, end);
-			int to = end == lines.lines() && behind ? end : finder.beforeMoves(start, end);
-			finder.range(from, to);
-			start = end + 1;
+			finder.stretch(i, before, behind);
 		}
 		return finder.found.toArray(Contour[]::new);
+	}
+
+	/** The same for each answer: for none, before, behind, both. For chunks that are not all plain, whose inner contours are the same each time. */
+	static Contour[][] findEach(Chunk chunk, PlainLines lines) {
+		ContourFinder finder = new ContourFinder(chunk, lines);
+		for (int i = 1; i < lines.others(); i++) {
+			finder.stretch(i, false, false);
+		}
+		List<Contour> inner = finder.found;
+		Contour[][] each = new Contour[4][];
+		for (int which = 0; which < each.length; which++) {
+			finder.found = new ArrayList<>();
+			finder.stretch(0, (which & 1) != 0, false);
+			finder.found.addAll(inner);
+			finder.stretch(lines.others(), false, (which & 2) != 0);
+			each[which] = finder.found.toArray(Contour[]::new);
+		}
+		return each;
+	}
+
+	/** The contours between the block that is not plain before a number of them and the next one. */
+	private void stretch(int number, boolean before, boolean behind) {
+		int start = number == 0 ? 0 : lines.other(number - 1) + 1;
+		int end = number < lines.others() ? lines.other(number) : lines.lines();
+		range(number == 0 && before ? start : behindMoves(start, end), number == lines.others() && behind ? end : beforeMoves(start, end));
 	}
 
 	private int behindMoves(int from, int to) {

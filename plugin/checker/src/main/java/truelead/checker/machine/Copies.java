@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import truelead.grammar.Block;
-import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
 
 /**
@@ -23,7 +22,7 @@ public final class Copies {
 	private final BlockRef first;
 	private final Chunk chunk;
 	private final int base;
-	private final int stepsEach;
+	private final List<Step> firstSteps;
 
 	/**
 	 * @param count how many turns are copies, {@link #BEFORE} turns being before them
@@ -38,7 +37,7 @@ public final class Copies {
 		this.first = first;
 		this.chunk = chunk;
 		this.base = first.line() - refrain.from();
-		this.stepsEach = steps(0).size();
+		this.firstSteps = List.copyOf(made(0));
 	}
 
 	/** How many there are, 1 or more. */
@@ -48,7 +47,7 @@ public final class Copies {
 
 	/** How many motions each makes. */
 	public int stepsEach() {
-		return stepsEach;
+		return firstSteps.size();
 	}
 
 	/** The X that one begins at, from 0, mm. */
@@ -68,6 +67,10 @@ public final class Copies {
 
 	/** The motions of one, from 0. */
 	public List<Step> steps(int index) {
+		return index == 0 ? firstSteps : made(index);
+	}
+
+	private List<Step> made(int index) {
 		List<Step> steps = new ArrayList<>();
 		Run run = new Run(index);
 		run.turn(index - 1, step -> { });
@@ -105,7 +108,6 @@ public final class Copies {
 		private final List<Step> made = new ArrayList<>();
 		private final BlockExecutor executor;
 		private final Words words;
-		private final BlockCursor cursor = chunk.cursor();
 
 		Run(int index) {
 			Output out = new Output(made::add, state, Output.memory());
@@ -119,8 +121,7 @@ public final class Copies {
 		void turn(int index, Consumer<Step> steps) {
 			int from = refrain.line(index + BEFORE);
 			for (int line = from; line < from + refrain.period(); line++) {
-				cursor.goTo(line);
-				Block block = cursor.block();
+				Block block = chunk.block(line);
 				words.load(block(line), block.text(), block.elements());
 				executor.execute(words, () -> false);
 			}

@@ -14,6 +14,8 @@ final class PassageSum {
 	private boolean levels;
 	private boolean entryLevels;
 	private boolean entryFeed;
+	/** The feed that the move before was made under. */
+	private int before = -1;
 	private int least = -1;
 	private int most = -1;
 
@@ -30,6 +32,10 @@ final class PassageSum {
 			entryFeed = true;
 			return;
 		}
+		if (feed == before) {
+			return;
+		}
+		before = feed;
 		least = least < 0 || lines.feeds[feed] < lines.feeds[least] ? feed : least;
 		most = most < 0 || lines.feeds[feed] > lines.feeds[most] ? feed : most;
 	}

@@ -50,6 +50,8 @@ final class PlainLines {
 	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
+	/** Whether the block read last is nothing but axis words, feed and plain motion codes. */
+	private boolean bare;
 	/** Whether the motion in force may be another than G0 to G3. */
 	private boolean doubt;
 	/** 2 or 3 where G2 or G3 is in force; else 0. */
@@ -84,6 +86,11 @@ final class PlainLines {
 	/** Whether a block is not plain. */
 	boolean other(BlockCursor block) {
 		return kinds[block.line()] == OTHER;
+	}
+
+	/** Whether the block read last is nothing but block number, axis words, feed and plain motion codes, and at least one of them. */
+	boolean bare() {
+		return bare;
 	}
 
 	/** Line of a block that is not plain. */
@@ -130,6 +137,7 @@ final class PlainLines {
 		int decimalsY = 0;
 		boolean plain = block.plain();
 		boolean otherCode = !plain;
+		boolean remarked = block.parts() == 0;
 		for (int part = 0; plain && part < block.parts(); part++) {
 			double value = block.number(part);
 			switch (block.mark(part)) {
@@ -151,7 +159,8 @@ final class PlainLines {
 				case 'I' -> wordI = value;
 				case 'J' -> wordJ = value;
 				case 'R' -> wordR = value;
-				case 'N', '(', ';' -> {
+				case '(', ';' -> remarked = true;
+				case 'N' -> {
 					// moves nothing
 				}
 				default -> plain = false;
@@ -165,6 +174,7 @@ final class PlainLines {
 		doubt = otherCode || doubt && code < 0;
 		open &= code < 0 && !otherCode;
 		turn = otherCode || code == 0 || code == 1 ? 0 : code < 0 ? turn : code;
+		bare = plain && !remarked && !said(wordR);
 		boolean bent = said(wordI) || said(wordJ) || said(wordR);
 		boolean place = plain && !bent && turn == 0 && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
 		places[line] = place ? (byte) Math.max(decimalsX, decimalsY) : NO_PLACE;

@@ -35,12 +35,15 @@ final class ChunkScan {
 
 	private ChunkScan(Chunk chunk, ChunkFacts facts) {
 		blocks = facts.blocks();
-		for (int line : facts.noted()) {
+		for (int code : facts.codes()) {
+			gCodes.add(code);
+		}
+		for (int line : facts.spoken()) {
 			read(line, chunk.block(line));
 		}
 	}
 
-	/** The scan of a chunk: only the lines that are no plain motion are looked at. */
+	/** The scan of a chunk: only the lines that say more than numbers are looked at. */
 	static ChunkScan of(Chunk chunk) {
 		return chunk.derived(ChunkScan.class, fresh -> new ChunkScan(fresh, ChunkFacts.of(fresh)));
 	}
