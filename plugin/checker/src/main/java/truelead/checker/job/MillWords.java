@@ -8,6 +8,7 @@ import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.Remembered;
 
 /**
  * What a thread mill's name says of its teeth: {@code COMB THREAD MILL P1.5}, {@code SINGLE POINT THREAD MILL}.
@@ -19,12 +20,24 @@ import truelead.checker.machine.LengthUnit;
  */
 record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed) {
 
+	private record Name(String text, LengthUnit unit) {
+	}
+
 	private static final int MOST_TEETH = 20;
+	/** Longer names are read each time. */
+	private static final int SHORT = 200;
+	private static final Remembered<Name, MillWords> READ = new Remembered<>(1000, MillWords::readFresh);
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
 	static MillWords read(String name, LengthUnit unit) {
-		NoteLexer lexer = new NoteLexer(CharStreams.fromString(name));
+		Name asked = new Name(name, unit);
+		return name.length() <= SHORT ? READ.of(asked) : readFresh(asked);
+	}
+
+	private static MillWords readFresh(Name name) {
+		LengthUnit unit = name.unit();
+		NoteLexer lexer = new NoteLexer(CharStreams.fromString(name.text()));
 		lexer.removeErrorListeners();
 		CommonTokenStream tokens = new CommonTokenStream(lexer);
 		tokens.fill();

@@ -12,11 +12,15 @@ import org.antlr.v4.runtime.Recognizer;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.Remembered;
 
 /** Reads our notes in comments. Never fails: what is not understood is a remark with its range. */
 public final class NoteReader {
 
 	private static final int LONGEST = 1_000;
+	/** Of comments up to this length it is kept whether they are notes. */
+	private static final int SHORT = 200;
+	private static final Remembered<String, Boolean> NOTES = new Remembered<>(4_000, NoteReader::isNote);
 
 	private NoteReader() {
 	}
@@ -32,12 +36,10 @@ public final class NoteReader {
 		if (comment.text().length() > LONGEST || comment.text().indexOf(':') < 0 && !CalloutReader.mayHoldCallout(comment.text())) {
 			return Optional.empty();
 		}
-		NoteLexer lexer = new NoteLexer(CharStreams.fromString(comment.text()));
-		lexer.removeErrorListeners();
-		CommonTokenStream tokens = new CommonTokenStream(lexer);
-		if (!begins(tokens)) {
+		if (!(comment.text().length() <= SHORT ? NOTES.of(comment.text()) : isNote(comment.text()))) {
 			return Optional.empty();
 		}
+		CommonTokenStream tokens = tokens(comment.text());
 		tokens.fill();
 		List<Remark> remarks = new ArrayList<>();
 		NoteItems items = new NoteItems(comment, unit, remarks);
@@ -52,8 +54,15 @@ public final class NoteReader {
 		return note.isEmpty() && remarks.isEmpty() ? Optional.empty() : Optional.of(new NoteReading(note, remarks));
 	}
 
+	private static CommonTokenStream tokens(String text) {
+		NoteLexer lexer = new NoteLexer(CharStreams.fromString(text));
+		lexer.removeErrorListeners();
+		return new CommonTokenStream(lexer);
+	}
+
 	/** Reads only as many tokens as it takes to tell: far most comments are no notes, and their first word says so. */
-	private static boolean begins(CommonTokenStream tokens) {
+	private static boolean isNote(String text) {
+		CommonTokenStream tokens = tokens(text);
 		int first = tokens.LA(1);
 		return switch (first) {
 			case NoteLexer.MACHINE -> tokens.LA(2) == NoteLexer.PROFILE && tokens.LA(3) == NoteLexer.COLON;

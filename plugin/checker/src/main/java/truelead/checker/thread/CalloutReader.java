@@ -9,6 +9,7 @@ public final class CalloutReader {
 	/** Comments up to this length are read once; people write the same ones again and again. */
 	private static final int SHORT = 200;
 	private static final Remembered<String, CommentReading> READ = new Remembered<>(4000, CalloutReader::readFresh);
+	private static final Remembered<String, Boolean> LOOKED_AT = new Remembered<>(4000, Pretest::passes);
 
 	private CalloutReader() {
 	}
@@ -52,6 +53,6 @@ public final class CalloutReader {
 
 	/** Whether a comment could name a thread or tool: a look at its words and digits, without reading it. */
 	public static boolean mayHoldCallout(String commentText) {
-		return Pretest.passes(commentText);
+		return commentText.length() <= SHORT ? LOOKED_AT.of(commentText) : Pretest.passes(commentText);
 	}
 }

@@ -14,9 +14,15 @@ public record ToolListLine(int number, String text) {
 
 	private static final int LONGEST = 200;
 	private static final int MOST_DIGITS = 6;
+	/** What people write beside a tool stands at every change to it again. */
+	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
 
 	/** Reads a comment; empty where it does not begin with a tool number. */
 	public static Optional<ToolListLine> read(String comment) {
+		return comment.length() <= LONGEST ? READ.of(comment) : readFresh(comment);
+	}
+
+	private static Optional<ToolListLine> readFresh(String comment) {
 		String start = comment.stripLeading();
 		if (start.isEmpty() || !Character.isLetter(start.charAt(0))) {
 			return Optional.empty();

@@ -30,6 +30,8 @@ final class HoleGrid {
 	private final Map<Place, Integer> frameNumbers = new HashMap<>();
 	/** The frame asked for last: thousands of places in a row are in one. */
 	private Numbered last = new Numbered(null, -1);
+	/** The hole that was asked for last: tools go over the holes in one order, so that the next one is mostly the one behind it. */
+	private int recent;
 	private int count;
 	private int[] frameOf = new int[16];
 	private double[] us = new double[16];
@@ -115,6 +117,14 @@ final class HoleGrid {
 
 	/** The hole nearest to a place, the first one reached of several; -1 where none is within a distance in mm. */
 	int nearest(int frame, double u, double v, double within) {
+		int next = recent + 1;
+		boolean follows = next < count && us[next] == u && vs[next] == v && frameOf[next] == frame;
+		int found = follows ? next : search(frame, u, v, within);
+		recent = found < 0 ? count : found;
+		return found;
+	}
+
+	private int search(int frame, double u, double v, double within) {
 		int best = -1;
 		double least = Double.MAX_VALUE;
 		long lastAcross = cell(u + within);

@@ -87,9 +87,12 @@ final class MillDrafts {
 	}
 
 	private static boolean isLead(ArcRun arc, ArcRun main, Point ends, Point begins) {
-		boolean joined = arc.tool() == main.tool() && ends.distanceInPlane(begins, main.plane()) < JOINED
+		if (!(arc.sweep() <= LEAD_SWEEP) || arc.tool() != main.tool()) {
+			return false;
+		}
+		boolean joined = ends.distanceInPlane(begins, main.plane()) < JOINED
 				&& Math.abs(ends.along(main.plane().axis()) - begins.along(main.plane().axis())) < JOINED;
-		return joined && arc.sweep() <= LEAD_SWEEP && main.sweep() >= arc.sweep()
+		return joined && main.sweep() >= arc.sweep()
 				&& arc.centre().distanceInPlane(main.centre(), main.plane()) > 0.1 * main.radius() && arc.radius() < main.radius();
 	}
 

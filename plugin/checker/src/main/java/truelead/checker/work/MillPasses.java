@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.Predicate;
@@ -51,14 +52,22 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 
 	/** The passes of the kinds whose {@link #typical()} pass is as asked, in the order of execution. */
 	public MillPasses where(Predicate<MillPass> asked) {
+		List<MillPass> all = typical();
+		BitSet kinds = new BitSet();
+		for (int kind = 0; kind < all.size(); kind++) {
+			kinds.set(kind, asked.test(all.get(kind)));
+		}
+		return ofKinds(kinds);
+	}
+
+	/** The passes of some of the {@link #typical()} kinds, in the order of execution. */
+	public MillPasses ofKinds(BitSet kinds) {
 		Kinds known = kinds();
 		boolean[] wanted = new boolean[table.kindCount()];
 		int found = 0;
-		for (int kind = 0; kind < known.numbers.length; kind++) {
-			if (asked.test(known.typical.get(kind))) {
-				wanted[known.numbers[kind]] = true;
-				found += known.counts[kind];
-			}
+		for (int kind = kinds.nextSetBit(0); kind >= 0; kind = kinds.nextSetBit(kind + 1)) {
+			wanted[known.numbers[kind]] = true;
+			found += known.counts[kind];
 		}
 		if (found == chosen.length) {
 			return this;

@@ -123,6 +123,10 @@ final class PassTable {
 		private int[] first = new int[4];
 
 		Kinds() {
+			if (of.length == 1) {
+				add(0);
+				return;
+			}
 			synchronized (holes.pairs()) {
 				sort(holes.pairs());
 			}

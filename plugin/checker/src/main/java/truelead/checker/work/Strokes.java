@@ -73,12 +73,17 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	/** The strokes of the kinds whose {@link #typical()} stroke is as asked, in the order of execution. */
 	public List<TapStroke> where(Predicate<TapStroke> asked) {
-		Kinds known = kinds();
-		boolean[] wanted = new boolean[known.typical.size()];
-		for (int kind = 0; kind < wanted.length; kind++) {
-			wanted[kind] = asked.test(known.typical.get(kind));
+		List<TapStroke> all = typical();
+		BitSet wanted = new BitSet();
+		for (int kind = 0; kind < all.size(); kind++) {
+			wanted.set(kind, asked.test(all.get(kind)));
 		}
-		return new Chosen(known, wanted);
+		return ofKinds(wanted);
+	}
+
+	/** The strokes of some of the {@link #typical()} kinds, in the order of execution. */
+	public List<TapStroke> ofKinds(BitSet wanted) {
+		return wanted.isEmpty() ? List.of() : new Chosen(kinds(), wanted);
 	}
 
 	/** The holes that are threaded, in the order first reached. */
@@ -207,14 +212,14 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		private final Kinds known;
 		private final int all;
 
-		Chosen(Kinds known, boolean[] wanted) {
+		Chosen(Kinds known, BitSet wanted) {
 			this.known = known;
 			int[] stretches = new int[known.stretches];
 			int[] before = new int[known.stretches];
 			int found = 0;
 			int count = 0;
 			for (int stretch = 0; stretch < stretches.length; stretch++) {
-				if (wanted[known.kindFrom[stretch]]) {
+				if (wanted.get(known.kindFrom[stretch])) {
 					stretches[found] = stretch;
 					before[found++] = count;
 					count += known.end(stretch) - known.from[stretch];

@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
+import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,7 +88,13 @@ final class Visits extends AbstractList<Visit> {
 
 	/** The visits of those kinds that are as asked, in order. */
 	List<Visit> where(Predicate<Visit> asked) {
-		return strokes.map(made -> visits(made.where(stroke -> asked.test(Visit.of(stroke))), Visit::of))
-				.or(() -> passes.map(made -> visits(made.where(pass -> asked.test(Visit.of(pass))), Visit::of))).orElse(List.of());
+		BitSet kinds = new BitSet();
+		for (int kind = 0; kind < typical.size(); kind++) {
+			kinds.set(kind, asked.test(typical.get(kind)));
+		}
+		if (kinds.isEmpty()) {
+			return List.of();
+		}
+		return strokes.map(made -> visits(made.ofKinds(kinds), Visit::of)).or(() -> passes.map(made -> visits(made.ofKinds(kinds), Visit::of))).orElseThrow();
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,15 +28,23 @@ public final class LengthOffsetMissing implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		List<ToolUse> tools = work.tools().stream().filter(t -> t.change().isPresent())
-				.filter(t -> !t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).toList();
-		List<ToolUse> without = tools.stream().filter(t -> t.summary().lengthOffsets().isEmpty() || t.summary().movedWithoutOffset()).limit(2).toList();
-		List<ToolUse> otherwise = tools.stream().filter(t -> !ownNumber(t)).limit(2).toList();
+		List<ToolUse> tools = new ArrayList<>();
+		List<ToolUse> without = new ArrayList<>();
+		List<ToolUse> otherwise = new ArrayList<>();
+		for (ToolUse tool : work.tools()) {
+			boolean none = tool.summary().lengthOffsets().isEmpty();
+			boolean bare = tool.summary().movedWithoutOffset();
+			if (tool.change().isPresent() && (!none || bare)) {
+				tools.add(tool);
+				addUpToTwo(without, tool, none || bare);
+				addUpToTwo(otherwise, tool, !ownNumber(tool));
+			}
+		}
 		Set<Integer> checked = new HashSet<>();
 		for (ThreadingOperation operation : work.operations()) {
 			ToolUse tool = operation.tool();
 			boolean first = checked.add(tool.index());
-			if (first && tool.change().isPresent() && tools.stream().anyMatch(t -> t.index() != tool.index())) {
+			if (first && tool.change().isPresent() && !noOther(tools, tool)) {
 				check(tool, tools, noOther(without, tool), noOther(otherwise, tool)).ifPresent(draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
@@ -43,6 +52,12 @@ public final class LengthOffsetMissing implements Rule {
 
 	private static boolean noOther(List<ToolUse> tools, ToolUse than) {
 		return tools.stream().allMatch(tool -> tool.index() == than.index());
+	}
+
+	private static void addUpToTwo(List<ToolUse> tools, ToolUse tool, boolean one) {
+		if (one && tools.size() < 2) {
+			tools.add(tool);
+		}
 	}
 
 	private Optional<Draft> check(ToolUse tool, List<ToolUse> tools, boolean allApply, boolean numbered) {
@@ -55,8 +70,11 @@ public final class LengthOffsetMissing implements Rule {
 	}
 
 	private static boolean ownNumber(ToolUse tool) {
-		return tool.number() > 0 && !tool.summary().lengthOffsets().isEmpty()
-				&& tool.summary().lengthOffsets().stream().allMatch(h -> h.known() && Math.abs(h.value() - tool.number()) < 1e-6);
+		boolean own = tool.number() > 0 && !tool.summary().lengthOffsets().isEmpty();
+		for (Setting h : tool.summary().lengthOffsets()) {
+			own &= h.known() && Math.abs(h.value() - tool.number()) < 1e-6;
+		}
+		return own;
 	}
 
 	private Draft missing(ToolUse tool, List<ToolUse> tools) {
