@@ -50,7 +50,7 @@ multiplied : NUMBER (TIMES | DASH)? metric
 
 thread : metric | perInch | inch ;
 
-metric : (M | MJ | TR | S) size=NUMBER metricPitch? extent? tail* bore? ;
+metric : (M | MJ | TR | S) size=NUMBER metricPitch? extent? tail* after? bore? ;
 
 /* Rd 20x1/8, W 21.8x1/14: a diameter in mm and threads an inch */
 perInch : (RD | SERIES_LETTER) size=NUMBER TIMES one=NUMBER SLASH tpi=NUMBER tail* ;
@@ -61,10 +61,11 @@ metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | P pitch=NUMBER
             | DASH pitch=NUMBER ;
 
-inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? extent? tail*
+inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? extent? tail* after?
      | SERIES_LETTER inchSize (DASH turns)? extent? pipeClass=LETTER? tail*
-     | inchSize DASH? series extent? tail*
-     | inchSize (DASH | TIMES) turns TPI? (DASH? series)? extent? tail*
+     | inchSize DASH? series extent? tail* after?
+     | inchSize (DASH | TIMES) turns TPI? (DASH? series)? extent? tail* after?
+     | inchSize blankTurns=NUMBER DASH? series extent? tail* after?
      ;
 
 series : STUB? SERIES STUB? ;
@@ -74,6 +75,9 @@ turns : NUMBER ({half()}? DASH? NUMBER SLASH NUMBER)? ;
 
 /* M8X1.25X20, 1/4-20 X 1/2: how deep */
 extent : TIMES dimension (MM | INCH | INCH_MARK)? ;
+
+/* M6X1-6H X 12 */
+after : extent ;
 
 /* M12X16/10.2X20, ISO 6410-1: behind the thread's length the drill, and how deep it goes */
 bore : SLASH (DIA | DIA_SIGN)? NUMBER TIMES NUMBER ;
@@ -95,7 +99,7 @@ deep  : dimension unit? DEPTH
       | DEPTH_SIGN dimension unit? ;
 
 diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?
-         | dimension unit? (DIA | DIA_SIGN) ;
+         | dimension unit? (DIA DOT? | DIA_SIGN) ;
 
 /* #7, NO. 7, LETTER F */
 gauge : mark NUMBER | LETTER_WORD letter ;

@@ -27,6 +27,8 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 	/** Longer names are read each time. */
 	private static final int SHORT = 200;
 	private static final Remembered<Name, MillWords> READ = new Remembered<>(1000, MillWords::readFresh);
+	private static final Set<String> SPANS = Set.of("..", "...", "~", "\u2013", "\u2026", "/", "-", "\u00F7", "BIS", "A");
+	private static final Set<String> LIMITS = Set.of("MAX", "MIN", "MAXIMUM", "UP", "BIS");
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
@@ -91,7 +93,7 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		if (at < 0 || tokens.get(at).getType() != NoteLexer.NUMBER) {
 			return Optional.empty();
 		}
-		boolean callout = at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X || tokens.get(at - 1).getText().equals("-"));
+		boolean callout = range(tokens, at) || at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X || tokens.get(at - 1).getText().equals("-"));
 		double tpi = Double.parseDouble(tokens.get(at).getText());
 		return !callout && tpi >= 1 && tpi <= 100 ? Optional.of(LengthUnit.INCH.mm() / tpi) : Optional.empty();
 	}
@@ -104,7 +106,7 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 
 	/** 16 PITCH in an inch program are threads an inch, 1.5 PITCH a length. */
 	private static Optional<Double> before(CommonTokenStream tokens, int at, LengthUnit unit) {
-		if (at == 0 || tokens.get(at - 1).getType() != NoteLexer.NUMBER) {
+		if (at == 0 || tokens.get(at - 1).getType() != NoteLexer.NUMBER || range(tokens, at - 1)) {
 			return Optional.empty();
 		}
 		double value = Double.parseDouble(tokens.get(at - 1).getText());
@@ -130,6 +132,45 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		return at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex() + 1 == tokens.get(at).getStartIndex();
 	}
 
+	/** PITCH 0.5-1.5, 1.0 TO 2.0 PITCH, MAX PITCH 2: what a cutter can make, not what it has. */
+	private static boolean range(CommonTokenStream tokens, int number) {
+		int behind = unit(tokens, number + 1) ? number + 2 : number + 1;
+		int before = unit(tokens, number - 1) ? number - 2 : number - 1;
+		return joined(tokens, before, number) || joined(tokens, number, behind) || spans(tokens, number - 1) && number(tokens, unit(tokens, number - 2) ? number - 3 : number - 2)
+				&& !diameter(tokens, number - 3) || spans(tokens, behind) && number(tokens, behind + 1) && !countsTeeth(tokens, behind + 2)
+				|| limit(tokens, behind) || limit(tokens, number - 1) || limit(tokens, number - 2);
+	}
+
+	/** 0.5-1.5: two numbers, the second of which seems to have a sign. */
+	private static boolean joined(CommonTokenStream tokens, int first, int second) {
+		return number(tokens, first) && number(tokens, second) && tokens.get(second).getText().startsWith("-")
+				&& tokens.get(second).getStartIndex() == tokens.get(second - 1).getStopIndex() + 1;
+	}
+
+	private static boolean number(CommonTokenStream tokens, int at) {
+		return type(tokens, at) == NoteLexer.NUMBER;
+	}
+
+	private static boolean unit(CommonTokenStream tokens, int at) {
+		return type(tokens, at) == NoteLexer.MM || type(tokens, at) == NoteLexer.INCH;
+	}
+
+	private static boolean diameter(CommonTokenStream tokens, int at) {
+		return type(tokens, at) == NoteLexer.D || type(tokens, at) == NoteLexer.DIAMETER || type(tokens, at) == NoteLexer.EQUALS;
+	}
+
+	private static int type(CommonTokenStream tokens, int at) {
+		return at >= 0 && at < tokens.size() ? tokens.get(at).getType() : Token.EOF;
+	}
+
+	private static boolean spans(CommonTokenStream tokens, int at) {
+		return type(tokens, at) == NoteLexer.TO || type(tokens, at) != Token.EOF && SPANS.contains(tokens.get(at).getText().toUpperCase(Locale.ROOT));
+	}
+
+	private static boolean limit(CommonTokenStream tokens, int at) {
+		return type(tokens, at) == NoteLexer.WORD && LIMITS.contains(tokens.get(at).getText().toUpperCase(Locale.ROOT));
+	}
+
 	private static Optional<Double> length(CommonTokenStream tokens, int at, LengthUnit unit) {
 		int number = tokens.get(at).getType() == NoteLexer.EQUALS ? at + 1 : at;
 		if (number >= tokens.size() || tokens.get(number).getType() != NoteLexer.NUMBER) {
@@ -137,6 +178,9 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		}
 		int behind = number + 1 < tokens.size() ? tokens.get(number + 1).getType() : Token.EOF;
 		LengthUnit stated = behind == NoteLexer.MM ? LengthUnit.MM : behind == NoteLexer.INCH ? LengthUnit.INCH : unit;
+		if (range(tokens, number)) {
+			return Optional.empty();
+		}
 		double value = Double.parseDouble(tokens.get(number).getText()) * stated.mm();
 		return value > 0 && value < 20 ? Optional.of(value) : Optional.empty();
 	}

@@ -47,6 +47,11 @@ public final class Precedence {
 	/** Evidence of a feed that makes, with the drill, another thread than the one called out. */
 	public static final String FEED_AND_DRILL = "what feed and drill make";
 
+	/** Evidence of a helix that makes, with the drill, another thread than the one called out. */
+	public static final String HELIX_AND_DRILL = "what helix and drill make";
+	/** Evidence of arcs that keep the lead where they are turned round. */
+	public static final String TURNED_ROUND = "lead with the arcs turned round";
+
 	/** The order itself, most telling first. */
 	public static final List<Order> ORDER = List.of(
 			new Order("tap-in-drilling-cycle", Scope.OPERATION,
@@ -97,6 +102,10 @@ public final class Precedence {
 			new Order("feed-in-wrong-mode", Scope.OPERATION, List.of("feed-off-pitch"), "the mode explains the feed"),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big"), "feed and drill agree on another thread than the callout",
 					Optional.of(FEED_AND_DRILL)),
+			new Order("helix-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "cutter-pitch-mismatch"), "helix and drill agree on another thread than the callout",
+					Optional.of(HELIX_AND_DRILL)),
+			new Order("helix-wrong-hand", Scope.OPERATION, List.of("helix-off-pitch", "helix-uneven", "helix-too-short"), "turned round, the arcs go round the short way and keep the lead",
+					Optional.of(TURNED_ROUND)),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
@@ -107,8 +116,10 @@ public final class Precedence {
 			new Order("drill-too-shallow", Scope.OPERATION, List.of("wall-too-thin"), "the depth is to be changed anyway"),
 			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
 			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high"), "a cutter that does not go in has no way in or out"),
-			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch"), "the lead-in keeps the helix's lead"),
-			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "entry-off-pitch", "exit-scars-thread", "comp-missing"), "a path turned round is left at an angle, with compensation on its other side"),
+			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch", "helix-too-short"), "the lead-in keeps the helix's lead, and so many turns of it reach another level"),
+			new Order("cutter-hits-bottom", Scope.OPERATION, List.of("helix-too-short"), "a helix that begins too deep ends too deep"),
+			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "entry-off-pitch", "exit-scars-thread", "comp-missing", "cutter-hits-bottom", "helix-too-short"),
+					"a path turned round is left at an angle, with compensation on its other side; one that goes the other way along the axis ends at another level"),
 			new Order("helix-uneven", Scope.OPERATION, List.of("helix-off-pitch"), "an uneven helix has no one lead to judge"),
 			new Order("hand-mirrored", Scope.OPERATION, List.of("helix-wrong-hand", "spindle-wrong-way"), "the mirror explains the hand"),
 			new Order("taper-off", Scope.OPERATION, List.of("helix-off-size"), "the taper decides the size"),

@@ -24,11 +24,11 @@ final class CalloutJudge {
 
 	CalloutJudge(List<Part> parts, List<ToolDescription> tools) {
 		this.parts = parts;
-		parts.forEach(p -> {
-			if (p instanceof Part.Word w) {
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && is(i + 1, Meaning.MILL))) {
 				said.add(w.meaning());
 			}
-		});
+		}
 		this.hand = new HandWords(parts).hand();
 		this.threadWords = said.stream().anyMatch(Meaning::threading);
 		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
@@ -42,7 +42,7 @@ final class CalloutJudge {
 		}
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
-				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft()) && !doubtful(i, t.draft())));
+				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft(), chained(i)) && !doubtful(i, t.draft())));
 			}
 		}
 		return callouts;
@@ -123,7 +123,7 @@ final class CalloutJudge {
 		return draft.standard() || threadWords && !wholeNumber(draft) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
 	}
 
-	private boolean certain(ThreadDraft draft) {
+	private boolean certain(ThreadDraft draft, boolean joined) {
 		boolean hole = has(Meaning.BLIND) || parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH)
 				|| has(Meaning.DEPTH);
 		if (threadWords || hole || draft.named()) {
@@ -131,7 +131,7 @@ final class CalloutJudge {
 		}
 		if (draft.spec().system().metric()) {
 			double size = draft.spec().diameter();
-			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END;
+			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END && !joined;
 		}
 		return !wholeNumber(draft);
 	}

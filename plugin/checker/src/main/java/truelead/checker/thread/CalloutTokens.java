@@ -33,7 +33,7 @@ final class CalloutTokens extends CalloutLexer {
 			}
 			case WORD, DOTTED -> {
 				partFromSize(token);
-				token.setType(typeInPlace(token.getText()));
+				token.setType(countOfMetric(token) ? CalloutParser.TIMES : typeInPlace(token.getText()));
 				wordBefore = TradeWords.fold(token.getText());
 			}
 			case QUOTE -> quote(token);
@@ -53,6 +53,16 @@ final class CalloutTokens extends CalloutLexer {
 			inString = !inString;
 			token.setChannel(HIDDEN);
 		}
+	}
+
+	/** 4XM6: behind a number the X is a sign, and the M belongs to the size. */
+	private boolean countOfMetric(WritableToken token) {
+		boolean count = token.getStartIndex() == numberEnd && token.getText().equalsIgnoreCase("XM") && digits(1) > 1;
+		if (count) {
+			_input.seek(token.getStopIndex());
+			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
+		}
+		return count;
 	}
 
 	/** TAPM6: the M belongs to the size. */

@@ -78,14 +78,14 @@ final class CommentParts {
 	/** In H5 D5 the D is the number of an offset. */
 	private boolean offsetNumber(CalloutParser.DiameterContext diameter) {
 		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
-		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code
+		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code before && !before.letter().equalsIgnoreCase("P")
 				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
 	}
 
 	/** 1-1/8 is one length, but in TOOL 1 - 1/8 INCH the dash parts two numbers. */
 	private void amount(CalloutParser.AmountContext amount) {
 		CalloutParser.DimensionContext d = amount.dimension();
-		if (d.decimal == null && d.whole == null && amount.unit() == null) {
+		if (d.decimal == null && d.whole == null && (amount.unit() == null || amount.unit().MM() == null)) {
 			fractions.put(start(amount), new double[] {ParsedNumbers.value(d.numerator), ParsedNumbers.value(d.denominator)});
 		}
 		boolean parted = d.DASH() != null && d.whole.getStopIndex() + 2 != d.numerator.getStartIndex();
@@ -114,6 +114,13 @@ final class CommentParts {
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
+		if (t.inch() != null && t.inch().blankTurns != null && InchReading.of(t.inch()).isEmpty()) {
+			// THREAD MILL .180 20 UNC: a size and something else
+			CalloutParser.InchSizeContext size = t.inch().inchSize();
+			add(size, ParsedNumbers.length(size.dimension(), null), Part.Role.PLAIN);
+			parts.add(new Part.Other(text.substring(end(size), end(t)).strip(), end(size), end(t)));
+			return;
+		}
 		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
 	}
 

@@ -58,10 +58,20 @@ final class CommentPhrases {
 		}
 		if (type == CalloutParser.NUMBER && before == CalloutParser.NUMBER) {
 			boolean mixed = i + 1 < tokens.size() && tokens.get(i + 1).getType() == CalloutParser.SLASH;
-			return !mixed || i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex() + 1 == tokens.get(i - 1).getStartIndex();
+			boolean letter = i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex() + 1 == tokens.get(i - 1).getStartIndex();
+			if (!letter && seriesAt(tokens, i + 1)) {
+				return false;
+			}
+			return !mixed || letter;
 		}
 		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
 				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
+	}
+
+	/** In 1/4 20 UNC a blank stands for the dash. */
+	private static boolean seriesAt(List<Token> tokens, int i) {
+		int at = i < tokens.size() && tokens.get(i).getType() == CalloutParser.DASH ? i + 1 : i;
+		return at < tokens.size() && tokens.get(at).getType() == CalloutParser.SERIES;
 	}
 
 	/** In T5 1/2 the 5 is the tool's. */
@@ -87,7 +97,7 @@ final class CommentPhrases {
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (item.isEmpty() && to > from + 1) {
+			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -95,6 +105,15 @@ final class CommentPhrases {
 			from = to;
 		}
 		return items;
+	}
+
+	/** G 3/4 - 16 DEEP: what stands behind the dash is the depth, no threads an inch. */
+	private static boolean depthBehindDash(List<Token> phrase, int from, int to) {
+		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to - 2).getType() == CalloutParser.DASH;
+		int unit = to < phrase.size() && (phrase.get(to).getType() == CalloutParser.MM || phrase.get(to).getType() == CalloutParser.INCH
+				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
+		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;
+		return number && deep && !(unit + 1 < phrase.size() && phrase.get(unit + 1).getType() == CalloutParser.NUMBER);
 	}
 
 	private static Optional<CalloutParser.ItemContext> item(List<Token> tokens) {

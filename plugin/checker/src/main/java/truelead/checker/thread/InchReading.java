@@ -37,7 +37,8 @@ final class InchReading {
 		if (inch.inchSize().MM() != null || series.isEmpty() && metricNumbers()) {
 			return metric();
 		}
-		OptionalDouble tpi = inch.turns() == null ? OptionalDouble.empty() : OptionalDouble.of(turns());
+		boolean blank = inch.blankTurns != null;
+		OptionalDouble tpi = blank ? OptionalDouble.of(ParsedNumbers.value(inch.blankTurns)) : inch.turns() == null ? OptionalDouble.empty() : OptionalDouble.of(turns());
 		if (tpi.isPresent() && !(tpi.getAsDouble() >= 2 && tpi.getAsDouble() <= MOST_TPI)) {
 			return Optional.empty();
 		}
@@ -47,12 +48,21 @@ final class InchReading {
 			case "ACME", "STUBACME", "ACMESTUB", "BUTT", "BUTTRESS", "BA", "PG", "UNM" -> other(series, tpi);
 			default -> unified(series, tpi);
 		};
+		if (blank && spec.filter(s -> standsFor(s, tpi.getAsDouble())).isEmpty()) {
+			return Optional.empty();
+		}
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
 		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series);
 		boolean named = inch.series() != null && !pipe || marks.said() || hasMark();
-		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent()), tpi.isEmpty(), named,
+		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()), tpi.isEmpty(), named,
 				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
 				pipe || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
+	}
+
+	/** 1/4 20 UNC is the thread that has so many threads an inch in that series, and no other: 3 8 UNC may be three of #8. */
+	private boolean standsFor(ThreadSpec spec, double tpi) {
+		boolean pipe = spec.series().isEmpty();
+		return Math.abs(spec.tpi() - tpi) < 1e-9 && assumed.isEmpty() && (pipe ? fraction() : ThreadTable.standard().isStandard(spec) && !spec.series().equals("UNS"));
 	}
 
 	/** G 1/2 A: the class of an external thread, ISO 228-1. */
@@ -95,7 +105,7 @@ final class InchReading {
 			return Optional.empty();
 		}
 		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(turns()));
-		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent()), false,
+		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent(), inch.after()), false,
 				false, true, true, OptionalInt.empty()));
 	}
 
@@ -187,6 +197,12 @@ final class InchReading {
 			}
 			if (other.isPresent()) {
 				return other;
+			}
+		}
+		if (!wanted.isEmpty() && !wanted.equals("UNS") && tpi.isPresent() && ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).filter(s -> !s.equals("UNS")).isEmpty()) {
+			Optional<ThreadSpec> counted = withoutWhole(tpi.getAsDouble()).filter(s -> s.series().equals(wanted));
+			if (counted.isPresent()) {
+				return counted;
 			}
 		}
 		Optional<ThreadSpec> spec = tpi.isPresent() ? UnifiedSize.withTpi(value(), tpi.getAsDouble(), fraction(), hasMark())

@@ -17,6 +17,9 @@ final class MetricReading {
 	/** What stands behind a dash as no pitch is a depth up to this many diameters; more is a slip for a pitch: M8-125. */
 	private static final double DEEPEST = 4;
 
+	/** M12-4711 is the number of a part. */
+	private static final double PART_NUMBER = 1000;
+
 	private MetricReading() {
 	}
 
@@ -46,6 +49,9 @@ final class MetricReading {
 		if (inProse.isPresent()) {
 			ThreadDraft read = draft(m, marks, inProse.get(), List.of(), false);
 			return Optional.of(new ThreadDraft(read.spec(), read.assumed(), Optional.empty(), false, read.named(), true, false, OptionalInt.empty()));
+		}
+		if (p != null && p.DASH() != null && ParsedNumbers.value(p.pitch) >= PART_NUMBER) {
+			return Optional.empty();
 		}
 		OptionalDouble coarse = ThreadTable.standard().coarsePitch(size);
 		if (coarse.isEmpty()) {
@@ -78,7 +84,7 @@ final class MetricReading {
 	}
 
 	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {
-		return new ThreadDraft(marks.onto(spec), assumed, ThreadMarks.extent(m.extent()), bare, marks.said() || m.MJ() != null,
+		return new ThreadDraft(marks.onto(spec), assumed, ThreadMarks.extent(m.extent(), m.after()), bare, marks.said() || m.MJ() != null,
 				ThreadTable.standard().isStandard(spec), false, OptionalInt.empty());
 	}
 

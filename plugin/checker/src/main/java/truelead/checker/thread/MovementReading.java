@@ -23,7 +23,7 @@ final class MovementReading {
 		ThreadMarks marks = ThreadMarks.of(m.tail(), false);
 		boolean saw = m.S() != null;
 		List<String> assumed = m.M() != null ? List.of("M below 1 mm taken as S of ISO 1501") : List.of();
-		return spec.map(s -> new ThreadDraft(marks.onto(s), assumed, ThreadMarks.extent(m.extent()), false, !saw || marks.said(),
+		return spec.map(s -> new ThreadDraft(marks.onto(s), assumed, ThreadMarks.extent(m.extent(), m.after()), false, !saw || marks.said(),
 				ThreadTable.standard().isStandard(s), saw, OptionalInt.empty()));
 	}
 

@@ -36,12 +36,16 @@ final class Pretest {
 	}
 
 	private static boolean telling(String word) {
+		// 4XM6
+		if (word.length() <= 5 && (word.equalsIgnoreCase("XM") || Abbreviations.mayBeMill(word))) {
+			return true;
+		}
 		Optional<Meaning> known = TradeWords.words().meaning(word);
 		// TAPM6
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
 				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, DATE, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

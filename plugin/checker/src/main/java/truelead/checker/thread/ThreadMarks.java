@@ -32,8 +32,9 @@ record ThreadMarks(Optional<String> threadClass, Optional<Hand> hand) {
 		return name.endsWith("X") || name.endsWith("x") ? name.substring(0, name.length() - 1) : name;
 	}
 
-	/** The length behind a thread, as in M8X1.25X20. */
-	static Optional<Dimension> extent(CalloutParser.ExtentContext extent) {
+	/** The length behind a thread, as in M8X1.25X20 and M8X1.25-6H X 20. */
+	static Optional<Dimension> extent(CalloutParser.ExtentContext first, CalloutParser.AfterContext after) {
+		CalloutParser.ExtentContext extent = first == null && after != null ? after.extent() : first;
 		if (extent == null) {
 			return Optional.empty();
 		}

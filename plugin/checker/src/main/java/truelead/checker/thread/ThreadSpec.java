@@ -77,6 +77,11 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.empty());
 	}
 
+	/** The thread that a wire insert of this size is screwed into: of the same pitch, larger by 1.5 H = 1.299 P (ASME B18.29.1, DIN 8140-2; from memory). */
+	public ThreadSpec forWireInsert() {
+		return new ThreadSpec(system, series, size, diameter + 0.75 * Math.sqrt(3) * pitch, pitch, tpi, starts, hand, threadClass);
+	}
+
 	/** The same thread of the given hand. */
 	public ThreadSpec withHand(Hand other) {
 		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);

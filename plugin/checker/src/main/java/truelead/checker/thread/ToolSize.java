@@ -49,10 +49,13 @@ final class ToolSize {
 
 	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
 	private Optional<Dimension> screw(int at) {
-		return Stream.of(at - 1, at + 1).filter(i -> i >= 0 && i < parts.size()).map(parts::get).filter(Part.Amount.class::isInstance).map(Part.Amount.class::cast)
-				.filter(gauge -> gauge.role() == Part.Role.GAUGE).findFirst()
-				.flatMap(gauge -> IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n).equals(OptionalDouble.of(gauge.dimension().value()))).findFirst())
-				.map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
+		return Stream.of(at - 1, at + 1).flatMap(i -> screwNumber(parts, i).stream()).findFirst().map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
+	}
+
+	/** The number of #10, where it is one of a screw. */
+	static Optional<Integer> screwNumber(List<Part> parts, int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount gauge && gauge.role() == Part.Role.GAUGE
+				? IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n).equals(OptionalDouble.of(gauge.dimension().value()))).findFirst() : Optional.empty();
 	}
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {

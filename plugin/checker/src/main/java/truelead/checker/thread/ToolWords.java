@@ -67,6 +67,11 @@ final class ToolWords {
 			case FORM_TAP -> add(ToolKind.FORM_TAP, i);
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case MILL -> nameMill(i);
+			case CUTTER -> {
+				if (meaning(previousWord(i)).filter(m -> m == Meaning.THREAD).isPresent()) {
+					add(ToolKind.THREAD_MILL, i);
+				}
+			}
 			case DRILL -> nameDrill(i);
 			case TAP_DRILL -> add(ToolKind.DRILL, i);
 			case CENTRE_DRILL -> add(ToolKind.CENTRE_DRILL, i);
@@ -92,12 +97,22 @@ final class ToolWords {
 	}
 
 	private void nameMill(int i) {
-		boolean thread = near(i, 4, Meaning.THREAD) || near(i, 4, Meaning.TAP) && named.isEmpty();
+		boolean thread = near(i, 4, Meaning.THREAD) || near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i);
 		if (thread) {
 			add(ToolKind.THREAD_MILL, i);
 		} else if (!followsTool(i)) {
 			add(ToolKind.END_MILL, i);
 		}
+	}
+
+	/** THR MILL, and beside a thread or a pitch T-MILL and T/MILL, which else cut slots. */
+	private boolean shortThread(int i) {
+		if (i > 0 && parts.get(i - 1) instanceof Part.Word w && w.text().equals("THR")) {
+			return true;
+		}
+		boolean letter = i > 1 && parts.get(i - 1) instanceof Part.Other sign && (sign.text().equals("-") || sign.text().equals("/"))
+				&& (parts.get(i - 2) instanceof Part.Other t && t.text().equalsIgnoreCase("T") || parts.get(i - 2) instanceof Part.Code c && c.letter().equalsIgnoreCase("T"));
+		return letter && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
 	}
 
 	private void nameDrill(int i) {

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
 import truelead.checker.machine.Plane;
+import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 
 /**
@@ -44,6 +45,9 @@ final class ArcRuns {
 	}
 
 	void arc(Step.Arc arc, ToolLog inSpindle, int number) {
+		if (unknown(arc.from(), arc.modal().plane())) {
+			lost();
+		}
 		if (!arcs.isEmpty() && (!follows(arcs.get(arcs.size() - 1), arc) || arcs.size() == MOST_ARCS)) {
 			endRun();
 		}
@@ -57,6 +61,9 @@ final class ArcRuns {
 	}
 
 	void move(Step step) {
+		if (step instanceof Step.Move move && unknown(move.from(), move.modal().plane())) {
+			lost();
+		}
 		endRun();
 		after(step);
 		remember(step);
@@ -68,6 +75,17 @@ final class ArcRuns {
 		open.forEach(this::finish);
 		open.clear();
 		recent.clear();
+	}
+
+	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, and no run by themselves. */
+	void lost() {
+		if (sweep() < CIRCLE) {
+			arcs.clear();
+		}
+	}
+
+	private static boolean unknown(Point at, Plane plane) {
+		return Double.isNaN(at.along(plane.first())) || Double.isNaN(at.along(plane.second()));
 	}
 
 	/** Whether no run goes on, and none waits for what leads out of it. */
@@ -86,10 +104,7 @@ final class ArcRuns {
 		if (arcs.isEmpty()) {
 			return;
 		}
-		double sweep = 0;
-		for (Step.Arc arc : arcs) {
-			sweep += Math.abs(arc.sweep());
-		}
+		double sweep = sweep();
 		if (sweep >= HELIX) {
 			ArcRun run = new ArcRun(order, last, tool, List.copyOf(recent), arcs, List.of());
 			if (run.helical() || sweep >= CIRCLE) {
@@ -100,6 +115,14 @@ final class ArcRuns {
 			remember(arc);
 		}
 		arcs.clear();
+	}
+
+	private double sweep() {
+		double sweep = 0;
+		for (Step.Arc arc : arcs) {
+			sweep += Math.abs(arc.sweep());
+		}
+		return sweep;
 	}
 
 	private void after(Step step) {

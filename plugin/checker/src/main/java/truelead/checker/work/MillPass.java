@@ -21,6 +21,15 @@ import truelead.checker.machine.Step;
 public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
 		double turns) {
 
+	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
+	private static final double OPEN = 0.1;
+	/** What computed numbers leave open, mm: a place worked out by a macro has no written decimals. */
+	private static final double COMPUTED = 0.001;
+	/** Half of the third decimal of an inch, mm: who writes fewer decimals means the value (common practice, no source). */
+	private static final double COARSEST = 0.0127;
+	/** Turns of a helix that goes round, but for rounding. */
+	private static final double WHOLE = 0.99;
+
 	public MillPass {
 		entry = List.copyOf(entry);
 		helix = List.copyOf(helix);
@@ -50,6 +59,33 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 	/** Where the centre is. */
 	public Place place() {
 		return hole.place();
+	}
+
+	/** Where the arcs' mean centre is in the plane, along its first axis and along its second, mm. */
+	private double[] ownCentre() {
+		double sweep = 0;
+		double u = 0;
+		double v = 0;
+		for (Step.Arc arc : helix) {
+			double share = Math.abs(arc.sweep());
+			sweep += share;
+			u += share * arc.centre().along(place().plane().first());
+			v += share * arc.centre().along(place().plane().second());
+		}
+		return new double[] {u / sweep, v / sweep};
+	}
+
+	/** How far the mean centre of a helix of a turn or more lies from the hole, mm, where it is more than rounding; else 0. */
+	public double besideHole() {
+		double[] own = ownCentre();
+		double distance = Math.hypot(own[0] - place().u(), own[1] - place().v());
+		double open = helix.stream().anyMatch(Step.Arc::byRadius) ? OPEN : Math.max(COMPUTED, 3 * Math.min(resolution(), COARSEST));
+		return turns > WHOLE && distance > open ? distance : 0;
+	}
+
+	/** Where the axis of the helix is in the plane, along its first axis and along its second, mm: that of the hole, but for rounding. */
+	public double[] centre() {
+		return besideHole() > 0 ? ownCentre() : new double[] {place().u(), place().v()};
 	}
 
 	/** Radius of the programmed path, mean over the arcs weighted by their sweep, mm. */

@@ -128,6 +128,9 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.NotFollowed notFollowed) {
 			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why(),
 					new LoggedTrouble(number, tool, notFollowed));
+			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
+				arcTracker.lost();
+			}
 		}
 	}
 

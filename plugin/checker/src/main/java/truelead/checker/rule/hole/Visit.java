@@ -2,8 +2,6 @@ package truelead.checker.rule.hole;
 
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Step;
-import truelead.checker.rule.Written;
 import truelead.checker.work.Hole;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
@@ -19,12 +17,6 @@ import truelead.checker.work.TapStroke;
  */
 record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
 
-	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
-	private static final double OPEN = 0.1;
-
-	/** What computed numbers leave open, mm: a place worked out by a macro has no written decimals. */
-	private static final double COMPUTED = 0.001;
-
 	/** A tap in a hole. */
 	static Visit of(TapStroke stroke) {
 		return new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0);
@@ -32,23 +24,6 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off) {
 
 	/** A thread mill in a hole, on its first pass there. */
 	static Visit of(MillPass first) {
-		return new Visit(first.hole(), first.order(), first.block(), first.modal(), off(first));
-	}
-
-	/** How far the mean centre of a helix lies from the hole. */
-	private static double off(MillPass pass) {
-		double turns = 0;
-		double u = 0;
-		double v = 0;
-		for (Step.Arc arc : pass.helix()) {
-			double share = Math.abs(arc.sweep());
-			turns += share;
-			u += share * arc.centre().along(pass.place().plane().first());
-			v += share * arc.centre().along(pass.place().plane().second());
-		}
-		double distance = Math.hypot(u / turns - pass.place().u(), v / turns - pass.place().v());
-		boolean whole = pass.turns() > 0.99;
-		double open = pass.helix().stream().anyMatch(Step.Arc::byRadius) ? OPEN : Math.max(COMPUTED, 3 * Written.open(pass.resolution()));
-		return whole && distance > open ? distance : 0;
+		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole());
 	}
 }

@@ -37,7 +37,7 @@ public final class CompMissing implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			operation.wanted().statedThread().map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
+			MillFacts.cutThread(operation).map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			if (thread.isPresent() && cutter.isPresent()) {
 				operation.firstFinishing().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
@@ -63,7 +63,7 @@ public final class CompMissing implements Rule {
 		double path = HelixForm.of(pass).pathDiameter();
 		String cuts = cutter.isPresent() ? ", which cuts " + figures.length(path + 2 * cutter.getAsDouble()) + " with a cutter of " + figures.length(cutter.getAsDouble()) : "";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(at, "G", pass.compensation() == Compensation.LEFT ? 41 : 42),
-				on + " puts the cutter outside the wall of " + thread.designation() + cuts + ": the path goes round "
+				on + " puts the cutter outside the wall of " + MillFacts.name(operation) + cuts + ": the path goes round "
 						+ (pass.counterclockwise() ? "counter-clockwise" : "clockwise") + " inside the hole; " + right).on(operation)
 				.programmed("diameter of the path", figures.length(path), pass.block())
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow());
@@ -81,7 +81,7 @@ public final class CompMissing implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		boolean left = pass.counterclockwise();
 		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"),
-				"the path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + thread.designation()
+				"the path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + MillFacts.name(operation)
 						+ " and no compensation is in force: the cutter, " + figures.length(cutter) + ", cuts "
 						+ figures.length(HelixForm.of(pass).pathDiameter() + cutter) + "; " + (left ? "G41" : "G42")
 						+ " with D on the move before the lead-in").on(operation)

@@ -38,7 +38,7 @@ public final class CutterTooBig implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
 			if (thread.isPresent() && cutter.isPresent()) {
 				operation.passes().typical().stream().filter(pass -> !pass.external()).findFirst()
@@ -68,7 +68,7 @@ public final class CutterTooBig implements Rule {
 			boolean suits = cutter <= LARGEST * thread.value().diameter() && overcut <= MillFacts.pitchTolerance(thread.value());
 			found.accept(Draft.of(this, suits ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(pass.block(), "G"),
 					"the cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
-							+ thread.value().designation() + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "
+							+ MillFacts.name(operation) + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "
 							+ figures.fine(overcut) + " on the pitch diameter; a cutter of at most " + figures.length(most)).on(operation)
 					.known("cutter diameter", figures.length(cutter), said).known("the callout", thread.value().designation(), thread)
 					.from("overcut", figures.fine(overcut), "geometry of the cutter in the helix").finding());

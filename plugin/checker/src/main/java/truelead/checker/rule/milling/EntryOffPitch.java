@@ -30,7 +30,7 @@ public final class EntryOffPitch implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
 			thread.ifPresent(wanted -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, wanted, wrong), found));
 		}
 	}

@@ -31,7 +31,7 @@ public final class ExitScarsThread implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
+			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
 			MillPasses inside = operation.passes().where(pass -> !pass.external());
 			if (thread.isEmpty() && MillFacts.calledThreadMill(operation)) {

@@ -8,7 +8,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.work.MillPass;
 
 /**
- * The geometry of one pass of a thread mill, measured about the hole's centre. Two half arcs whose R is a hair larger than half the chord sweep
+ * The geometry of one pass of a thread mill, measured about its axis. Two half arcs whose R is a hair larger than half the chord sweep
  * less than a turn about their own centres and still come back to where they began, so turns are counted by the angle about the hole, not by the
  * sum of sweeps. Lengths mm, angles radians.
  */
@@ -17,11 +17,13 @@ final class HelixForm {
 	private static final double FULL = 2 * Math.PI;
 
 	private final MillPass pass;
+	private final double[] centre;
 	/** Turns round the hole's centre; negative until they are asked for. */
 	private double turns = -1;
 
 	private HelixForm(MillPass pass) {
 		this.pass = pass;
+		this.centre = pass.centre();
 	}
 
 	static HelixForm of(MillPass pass) {
@@ -117,12 +119,12 @@ final class HelixForm {
 	/** Distance of a point from the hole's axis, mm. */
 	double fromAxis(Point point) {
 		Plane plane = pass.place().plane();
-		return Math.hypot(point.along(plane.first()) - pass.place().u(), point.along(plane.second()) - pass.place().v());
+		return Math.hypot(point.along(plane.first()) - centre[0], point.along(plane.second()) - centre[1]);
 	}
 
 	private double bearing(Point point, Plane plane) {
-		double u = point.along(plane.first()) - pass.place().u();
-		double v = point.along(plane.second()) - pass.place().v();
+		double u = point.along(plane.first()) - centre[0];
+		double v = point.along(plane.second()) - centre[1];
 		return Math.hypot(u, v) < 1e-6 ? Double.NaN : Math.atan2(v, u);
 	}
 }

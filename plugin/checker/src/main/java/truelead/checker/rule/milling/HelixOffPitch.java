@@ -3,12 +3,15 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -54,14 +57,25 @@ public final class HelixOffPitch implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		String effect = comb ? "a seam of " + figures.fine(off) + " where the turn closes"
 				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
+		Optional<AnotherThread> another = another(operation, pass, lead, thread);
 		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
 				+ ": " + effect + ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance) + "; step "
-				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn";
+				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
+				+ another.map(other -> other.said("helix", figures)).orElse("");
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
 		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
-		found.accept(Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
+		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
 				.programmed("advance a turn", figures.fine(lead), pass.block()).known("the callout", thread.designation(), wanted.orElseThrow())
 				.from("turns", Figures.number(form.turns(), 2), "geometry: angle about the hole's centre")
-				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread").finding());
+				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
+		another.ifPresent(other -> other.tell(draft, Precedence.HELIX_AND_DRILL, wanted.orElseThrow(), operation.block().file()));
+		found.accept(draft.finding());
+	}
+
+	/** Another thread of the diameter that is cut. */
+	private static Optional<AnotherThread> another(ThreadMilling operation, MillPass pass, double lead, ThreadSpec thread) {
+		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		return operation.wanted().wireInsert() ? Optional.empty()
+				: AnotherThread.of(lead, drill, thread).filter(other -> Math.abs(other.made().diameter() - thread.diameter()) < 1e-6);
 	}
 }

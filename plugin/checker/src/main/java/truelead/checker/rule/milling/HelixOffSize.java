@@ -70,7 +70,7 @@ public final class HelixOffSize implements Rule {
 		double radius = (aim - (contour ? 0 : cutter.value())) / 2;
 		String how = contour ? "2 x R" + figures.fine(pass.radius()) + " with compensation"
 				: "2 x R" + figures.fine(pass.radius()) + " + cutter " + figures.fine(cutter.value());
-		String message = how + " cuts " + figures.fine(cut) + ", " + thread.designation() + (error < 0 ? " needs at least " : " allows at most ")
+		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation) + (error < 0 ? " needs at least " : " allows at most ")
 				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ "; radius " + figures.fine(radius);
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;

@@ -117,7 +117,7 @@ public final class HelixTooShort implements Rule {
 	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */
 	private static boolean fromTheTop(ThreadMilling operation, MillPass pass, double surface) {
 		List<Cut> cuts = pass.hole().makingBefore(pass.order());
-		double diameter = operation.wanted().statedThread().orElseThrow().value().diameter();
+		double diameter = MillFacts.cutThread(operation).orElseThrow().value().diameter();
 		boolean wider = cuts.stream().anyMatch(cut -> cut.diameter().isEmpty() || cut.diameter().get().value() >= diameter);
 		return !wider && cuts.stream().anyMatch(cut -> cut.start() >= surface && cut.start() <= surface + CLOSE);
 	}

@@ -4,7 +4,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
@@ -15,6 +17,9 @@ import truelead.checker.work.Work;
 
 /** Turn sense and axis sense of the helix make the other hand: counter-clockwise and rising, or clockwise and falling, is right-handed (geometry). */
 public final class HelixWrongHand implements Rule {
+
+	/** How far a lead may be off and still be meant, a part of it. */
+	private static final double KEPT = 0.05;
 
 	@Override
 	public String name() {
@@ -42,7 +47,18 @@ public final class HelixWrongHand implements Rule {
 		String needed = pass.rightHand() ? "left" : "right";
 		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
 				+ needed + "-hand; cut it " + sense + " and " + (pass.lead() > 0 ? "down" : "up") + ", or turn the arcs round";
-		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
-				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread).finding();
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
+				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
+		double other = turnedRound(pass);
+		if (Math.abs(other - thread.value().lead()) < KEPT * thread.value().lead()) {
+			draft.from(Precedence.TURNED_ROUND, Figures.number(other, 3), "geometry");
+		}
+		return draft.finding();
+	}
+
+	/** The advance a turn where every arc went the other way between its ends, mm: three quarters of a turn are one then. */
+	private static double turnedRound(MillPass pass) {
+		double turns = pass.helix().stream().mapToDouble(arc -> 1 - Math.abs(arc.sweep()) / (2 * Math.PI)).sum();
+		return turns > 1e-3 ? Math.abs(pass.advance()) / turns : Double.NaN;
 	}
 }

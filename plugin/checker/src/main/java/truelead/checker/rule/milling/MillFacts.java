@@ -29,9 +29,20 @@ final class MillFacts {
 	private MillFacts() {
 	}
 
-	/** The thread a person named, where it is cylindrical. */
+	/** The thread a person named as it is cut: for a wire insert larger than the insert's own. */
+	static Optional<Fact<ThreadSpec>> cutThread(ThreadMilling operation) {
+		Optional<Fact<ThreadSpec>> named = operation.wanted().statedThread();
+		return operation.wanted().wireInsert() ? named.map(fact -> fact.map(ThreadSpec::forWireInsert)) : named;
+	}
+
+	/** The thread as it is cut, where it is cylindrical. */
 	static Optional<ThreadSpec> parallelThread(ThreadMilling operation) {
-		return operation.wanted().statedThread().map(Fact::value).filter(t -> t.taperOnDiameter() == 0);
+		return cutThread(operation).map(Fact::value).filter(t -> t.taperOnDiameter() == 0);
+	}
+
+	/** The thread's name in a sentence on its size. */
+	static String name(ThreadMilling operation) {
+		return operation.wanted().statedThread().map(fact -> fact.value().designation()).orElse("") + (operation.wanted().wireInsert() ? " for a wire insert" : "");
 	}
 
 	/** Whether a person calls the tool a thread mill, so that its helix is a thread though nobody says which. */

@@ -55,17 +55,22 @@ public final class PlaneWrong implements Rule {
 		}
 	}
 
-	/** One finding a tool: all its arcs were written for the plane XY. */
+	private static String words(Plane plane) {
+		return plane == Plane.XY ? "X, Y, I and J" : plane == Plane.ZX ? "X, Z, I and K" : "Y, Z, J and K";
+	}
+
+	/** One finding a tool: all its arcs were written for another plane. */
 	private void arcs(Work work, Consumer<Finding> found) {
 		Set<Optional<BlockRef>> said = new HashSet<>();
 		for (Step.Arc arc : work.trouble().openArcs()) {
 			if (SidewaysArc.is(arc, work) && said.add(arc.modal().toolChange())) {
 				Plane plane = arc.modal().plane();
-				String message = code(plane) + " is in force, the arc is written for X, Y, I and J: the control takes it for an arc about " + axis(plane)
-						+ ", stops or cuts sideways; G17 before the tool goes in";
+				Plane right = SidewaysArc.written(arc);
+				String message = code(plane) + " is in force, the arc is written for " + words(right) + ": the control takes it for an arc about " + axis(plane)
+						+ ", stops or cuts sideways; " + code(right) + " before the tool goes in";
 				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
-				arc.modal().toolChange().ifPresent(change -> draft.fix(new Fix("Put G17 behind the tool change", false,
-						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, "G17")))));
+				arc.modal().toolChange().ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
+						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, code(right))))));
 				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst().ifPresent(draft::on);
 				found.accept(draft.finding());
 			}

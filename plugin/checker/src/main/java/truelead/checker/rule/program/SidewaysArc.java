@@ -13,15 +13,20 @@ final class SidewaysArc {
 	}
 
 	/**
-	 * Whether the arc was written for the plane XY, and another one is in force: its block holds the centre word of an axis that is not in the
-	 * plane (J under G18, I under G19), or a thread mill makes it.
+	 * Whether the arc was written for another plane than the one in force: its block holds the centre word of an axis that is not in the
+	 * plane (K under G17, J under G18, I under G19), or a thread mill makes it under another plane than XY.
 	 */
 	static boolean is(Step.Arc arc, Work work) {
 		Plane plane = arc.modal().plane();
-		return plane != Plane.XY && !arc.byRadius() && (foreignCentre(arc, plane == Plane.ZX ? 'J' : 'I') || threadMill(arc, work));
+		return !arc.byRadius() && (centre(arc, "IJK".charAt(plane.axis())) || plane != Plane.XY && threadMill(arc, work));
 	}
 
-	private static boolean foreignCentre(Step.Arc arc, char address) {
+	/** The plane that the arc was written for: that of its centre words. */
+	static Plane written(Step.Arc arc) {
+		return arc.modal().plane() != Plane.XY ? Plane.XY : centre(arc, 'J') ? Plane.YZ : Plane.ZX;
+	}
+
+	private static boolean centre(Step.Arc arc, char address) {
 		return arc.block().file().text().block(arc.block().line()).words().stream().map(Element.Word::address)
 				.anyMatch(a -> Character.toUpperCase(a) == address);
 	}

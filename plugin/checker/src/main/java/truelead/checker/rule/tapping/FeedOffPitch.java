@@ -15,11 +15,14 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.WordRef;
+import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Cut;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -66,9 +69,9 @@ public final class FeedOffPitch extends TappingRule {
 		byValue.values().forEach(feeds -> {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = places(tapping.strokes(), feeds);
-			Optional<AnotherThread> another = AnotherThread.of(tapping, worst, thread.get().value());
+			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
 			Draft draft = draft(tapping, work, worst, thread.get(), places, another);
-			another.ifPresentOrElse(other -> other.tell(draft, thread.get(), tapping.block().file()), () -> FeedFix.of(work, feeds, lead).ifPresent(draft::fix));
+			another.ifPresentOrElse(other -> other.tell(draft, Precedence.FEED_AND_DRILL, thread.get(), tapping.block().file()), () -> FeedFix.of(work, feeds, lead).ifPresent(draft::fix));
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
@@ -106,6 +109,11 @@ public final class FeedOffPitch extends TappingRule {
 		return feed.error(lead) >= -FLOATS_BEHIND * lead && feed.error(lead) <= FLOATS_AHEAD * lead;
 	}
 
+	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
+		Optional<Double> drill = feed.stroke().hole().sizedBefore(feed.stroke().order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		return tapping.wanted().holder().value().floats() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called);
+	}
+
 	/** Where S is the one of the tool before and the feed fits another whole S: that S, which was forgotten more likely. */
 	private static String leftOver(TapFeed feed, Tapping tapping, double lead) {
 		Optional<WordRef> word = feed.perTurn() ? Optional.empty() : feed.stroke().speed().word();
@@ -132,7 +140,7 @@ public final class FeedOffPitch extends TappingRule {
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
 				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead)
-				+ another.map(other -> " and another drill, or mend the callout: feed and the drill of " + figures.fine(other.drill()) + " make " + other.made().designation()).orElse("");
+				+ another.map(other -> other.said("feed", figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {

@@ -1,0 +1,63 @@
+package truelead.checker.rule;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
+
+/**
+ * The thread that feed or helix and the drill make together, where it is not the one called out: M8X1 in the comment, F and the drill of M8x1.25. Then the
+ * callout is wrong, or both others are.
+ *
+ * @param made  the thread that they make
+ * @param drill the drilled diameter, mm
+ */
+public record AnotherThread(ThreadSpec made, double drill) {
+	/** A feed further off than this, as a part of the lead, is no rounding and no holding back. */
+	private static final double FAR = 0.05;
+	private static final double NEAR = 0.005;
+	/** What written decimals of a drill leave open, mm. */
+	private static final double WRITTEN = 0.005;
+
+	/**
+	 * The thread; empty where the drill suits the thread called out, or the two do not agree on another.
+	 *
+	 * @param advance what the tool advances a turn, mm
+	 * @param drill   the stated diameter of the hole, mm
+	 * @param called  the thread called out
+	 */
+	public static Optional<AnotherThread> of(double advance, Optional<Double> drill, ThreadSpec called) {
+		boolean far = Math.abs(advance - called.lead()) > FAR * called.lead();
+		if (drill.isEmpty() || !far || called.system().taper() || suits(drill.get(), called)) {
+			return Optional.empty();
+		}
+		return ThreadTable.standard().threadsFor(advance, NEAR * advance, drill.get()).stream()
+				.filter(other -> other.system() == called.system() && suits(drill.get(), other)).findFirst().map(other -> new AnotherThread(other, drill.get()));
+	}
+
+	private static boolean suits(double drill, ThreadSpec thread) {
+		Optional<Limits> limits = ThreadTable.standard().limits(thread);
+		return limits.isPresent() && limits.get().minorMinMm().orElse(Double.MAX_VALUE) - WRITTEN <= drill
+				&& drill <= limits.get().minorMaxMm().orElse(0) + WRITTEN;
+	}
+
+	/** What a message says of it behind what to type. */
+	public String said(String what, Figures figures) {
+		return " and another drill, or mend the callout: " + what + " and the drill of " + figures.fine(drill) + " make " + made.designation();
+	}
+
+	/**
+	 * Makes the finding speak for the drill too: the fix is in the callout, where it stands in the program.
+	 *
+	 * @param by the name of the evidence, one of those in {@link Precedence}
+	 */
+	public void tell(Draft draft, String by, Fact<ThreadSpec> called, ProgramFile program) {
+		draft.from(by, made.designation(), "pitch and drill of the tables");
+		String text = made.withHand(called.value().hand()).designation();
+		called.at().filter(at -> at.file() == program && at.span().end() > at.span().start()).ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
+				"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));
+	}
+}
