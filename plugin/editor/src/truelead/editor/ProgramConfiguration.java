@@ -5,7 +5,10 @@ import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.jface.text.DefaultInformationControl;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.contentassist.ContentAssistEvent;
 import org.eclipse.jface.text.contentassist.ContentAssistant;
+import org.eclipse.jface.text.contentassist.ICompletionListener;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContentAssistant;
 import org.eclipse.jface.text.hyperlink.IHyperlinkDetector;
 import org.eclipse.jface.text.information.IInformationPresenter;
@@ -36,6 +39,8 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	private static final int LINES = 30;
 
 	private final ProgramEditor editor;
+	/** Fixes are being offered: what the ruler tells would lie over them. */
+	private boolean offering;
 
 	ProgramConfiguration(ProgramEditor editor, IPreferenceStore preferences) {
 		super(preferences);
@@ -69,19 +74,35 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	@Override
 	public IAnnotationHover getAnnotationHover(ISourceViewer viewer) {
-		return new FindingRulerHover();
+		return new FindingRulerHover(() -> offering, () -> viewer.getTextWidget().getLineHeight());
 	}
 
 	@Override
 	public IAnnotationHover getOverviewRulerAnnotationHover(ISourceViewer viewer) {
-		return new FindingRulerHover();
+		return new FindingRulerHover(() -> offering, () -> 0);
 	}
 
 	@Override
 	public IQuickAssistAssistant getQuickAssistAssistant(ISourceViewer viewer) {
 		QuickAssistAssistant assistant = new QuickAssistAssistant();
 		assistant.setQuickAssistProcessor(new FixProcessor());
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", new WrappedText()));
+		assistant.addCompletionListener(new ICompletionListener() {
+			@Override
+			public void assistSessionStarted(ContentAssistEvent event) {
+				offering = true;
+			}
+
+			@Override
+			public void assistSessionEnded(ContentAssistEvent event) {
+				offering = false;
+			}
+
+			@Override
+			public void selectionChanged(ICompletionProposal proposal, boolean smart) {
+				// the list stands as before
+			}
+		});
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, new WrappedText()));
 		return assistant;
 	}
 
@@ -89,7 +110,7 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	public IContentAssistant getContentAssistant(ISourceViewer viewer) {
 		ContentAssistant assistant = new ContentAssistant(true);
 		assistant.setContentAssistProcessor(new ProgramProposals(editor), IDocument.DEFAULT_CONTENT_TYPE);
-		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, "", new WrappedText()));
+		assistant.setInformationControlCreator(parent -> new DefaultInformationControl(parent, new WrappedText()));
 		assistant.enableColoredLabels(false);
 		return assistant;
 	}

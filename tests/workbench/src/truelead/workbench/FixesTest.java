@@ -20,6 +20,8 @@ import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.ide.IDE;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.osgi.service.prefs.BackingStoreException;
 
 /** Findings are removed by a key, and by the Problems view. */
@@ -65,8 +67,17 @@ class FixesTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("look.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
 		program.waitFor("14.5 mm deep");
 		program.caretBehind("G99 G84 Z-1");
-		assertThat(Proposals.at(SWT.CTRL, '1')).anyMatch(text -> text.startsWith("Change Z-15. to Z-") && text.endsWith(" (look first)"));
-		assertThat(Proposals.told("(look first)")).contains("14.5 mm deep").endsWith("see that wall and drawing allow the deeper hole");
+		assertThat(Proposals.at(SWT.CTRL, '1')).anyMatch(text -> text.startsWith("Change Z-15. to Z-") && text.endsWith(" in line 14 (look first)"));
+		assertThat(Proposals.told("(look first)")).contains("14.5 mm deep").endsWith("Look first: see that wall and drawing allow the deeper hole");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "R5. F5, Change F500 to F520", "G99 G84 Z-1, Change Z-15. to Z-" })
+	void theFixOfTheFindingAtTheCaretComesBeforeThoseOfItsLine(String caret, String fix) {
+		OpenProgram program = atFeed("two.nc", Programs.WRONG_FEED.replace("G83 Z-19.", "G83 Z-15."));
+		program.waitFor("14.5 mm deep");
+		program.caretBehind(caret);
+		assertThat(Proposals.at(SWT.CTRL, '1')).first().asString().startsWith(fix);
 	}
 
 	@Test

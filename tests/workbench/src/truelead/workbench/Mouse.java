@@ -44,6 +44,18 @@ final class Mouse {
 		return program.widget().toDisplay(program.widget().getLocationAtOffset(offset));
 	}
 
+	/** Comes to rest beside the first line where the text stands, at the signs of findings. */
+	static void restAtRuler(OpenProgram program, String text) {
+		int y = place(program, text).y + 6;
+		int x = columns(program).get(0).getControl().toDisplay(3, 0).x;
+		move(x + 200, y + 80);
+		Screen.idle(100);
+		for (int step = 0; step < 3; step++) {
+			move(x + step, y);
+			Screen.idle(50);
+		}
+	}
+
 	/** Clicks beside the first line where the text stands, at one of the ruler's columns: the signs of findings are in its first, folds in its last. */
 	static void clickRuler(OpenProgram program, String text, int column) {
 		Point line = place(program, text);

@@ -121,6 +121,16 @@ class NavigationTest {
 	}
 
 	@Test
+	void theQuickOutlineBeginsAtTheCaret() {
+		OpenProgram program = open("quick-here.nc", Programs.WRONG_FEED);
+		program.waitFor("F500");
+		program.caretBehind("G84 Z-14.5");
+		Screen.chord(SWT.CTRL, 'o');
+		Screen.waitUntil("the hole at the caret chosen", () -> tree() != null && tree().getSelectionCount() == 1 && tree().getSelection()[0].getText().startsWith("M6x1"));
+		Screen.press(0, SWT.ESC, SWT.ESC);
+	}
+
+	@Test
 	void aHoleLeadsToAllItsBlocks() {
 		OpenProgram program = open("hole.nc", Programs.WRONG_FEED);
 		program.waitFor("F500");

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.run.Acceptance;
+import truelead.checker.rule.RulePage;
 import truelead.editor.check.ProjectAcceptFile;
 import truelead.editor.guide.PageTray;
 
@@ -39,13 +40,8 @@ final class AcceptDialog extends TitleAreaDialog {
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
 		shell.setText("Accept");
-		PageTray.install(shell, chapter());
-	}
-
-	/** The page of the rule, which says when to accept it; of several rules, the chapter of the notes. */
-	private String chapter() {
 		List<String> rules = findings.stream().map(AuditedFinding::rule).distinct().toList();
-		return rules.size() == 1 ? rules.get(0) : "telling-it-what-is-wanted";
+		PageTray.install(shell, rules.size() == 1 ? rules.get(0) : "telling-it-what-is-wanted", RulePage.Heading.ACCEPT.text());
 	}
 
 	@Override
@@ -62,7 +58,9 @@ final class AcceptDialog extends TitleAreaDialog {
 		GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
 		reason = line(area, "&Reason:", "");
 		person = line(area, "&Who:", System.getProperty("user.name", ""));
-		new Label(area, SWT.NONE).setText("Stands in:");
+		Label where = new Label(area, SWT.NONE);
+		where.setText("Stands in:");
+		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).indent(0, 3).applyTo(where);
 		Composite places = new Composite(area, SWT.NONE);
 		GridLayoutFactory.fillDefaults().applyTo(places);
 		note = choice(places, "a &note in the program, at the operation");

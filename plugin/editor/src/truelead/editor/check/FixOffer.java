@@ -2,6 +2,7 @@ package truelead.editor.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import truelead.checker.rule.Edit;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 
@@ -15,6 +16,9 @@ import truelead.checker.rule.Fix;
  */
 public record FixOffer(int choice, boolean everywhere, String label, String why) {
 
+	/** A fix of more lines than this is not told by them. */
+	private static final int MOST_LINES = 3;
+	private static final String LOOK_FIRST = " (look first)";
 	private static final String PARTS = "\t";
 	private static final String OFFERS = "\n";
 
@@ -24,7 +28,7 @@ public record FixOffer(int choice, boolean everywhere, String label, String why)
 		List<Fix> fixes = finding.fixes();
 		for (int choice = 0; choice < fixes.size(); choice++) {
 			if (possible(checked, fixes.get(choice))) {
-				offers.add(new FixOffer(choice, false, said(fixes.get(choice).title(), fixes.get(choice)), fixes.get(choice).why()));
+				offers.add(new FixOffer(choice, false, said(fixes.get(choice).title() + elsewhere(fixes.get(choice), finding), fixes.get(choice)), fixes.get(choice).why()));
 			}
 		}
 		if (!offers.isEmpty() && fixes.get(0).safe() && severalOf(checked, finding)) {
@@ -33,13 +37,25 @@ public record FixOffer(int choice, boolean everywhere, String label, String why)
 		return offers;
 	}
 
+	/** Whether to look first, and at what; else why it is safe. */
+	public String advice() {
+		return (label.endsWith(LOOK_FIRST) ? "Look first: " : "Safe to take: ") + why;
+	}
+
 	/** Whether all that a fix changes is in the checked program itself. */
 	public static boolean possible(CheckedText checked, Fix fix) {
 		return !fix.edits().isEmpty() && fix.edits().stream().allMatch(edit -> checked.here(edit.at()));
 	}
 
+	/** Where it changes the program, if that is not the line of the finding. */
+	private static String elsewhere(Fix fix, Finding finding) {
+		List<String> lines = fix.edits().stream().map(Edit::at).filter(at -> at.line() != finding.at().line() || at.file() != finding.at().file()).map(at -> "line " + (at.line() + 1))
+				.distinct().limit(MOST_LINES + 1L).toList();
+		return lines.isEmpty() || lines.size() > MOST_LINES ? "" : " in " + String.join(", ", lines);
+	}
+
 	private static String said(String title, Fix fix) {
-		return fix.safe() ? title : title + " (look first)";
+		return fix.safe() ? title : title + LOOK_FIRST;
 	}
 
 	private static boolean severalOf(CheckedText checked, Finding finding) {

@@ -48,7 +48,7 @@ final class NumbersDialog extends TrayDialog {
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
 		shell.setText(title);
-		PageTray.install(shell, HelpBook.OVERVIEW);
+		PageTray.install(shell, HelpBook.OVERVIEW, "Keys in the editor");
 	}
 
 	@Override

@@ -16,10 +16,11 @@ import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.quickassist.IQuickAssistInvocationContext;
 import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
 import org.eclipse.jface.text.source.Annotation;
+import org.eclipse.jface.text.source.IAnnotationModel;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 
-/** Offers the fixes of the findings in the caret's line. */
+/** Offers the fixes of the findings in the caret's line, of those at the caret first. */
 public final class FixProcessor implements IQuickAssistProcessor {
 
 	@Override
@@ -44,8 +45,7 @@ public final class FixProcessor implements IQuickAssistProcessor {
 		IDocument document = invocation.getSourceViewer().getDocument();
 		try {
 			IRegion line = document.getLineInformationOfOffset(Math.min(invocation.getOffset(), document.getLength()));
-			for (FindingAnnotation found : ShownFindings.at(invocation.getSourceViewer().getAnnotationModel(), line.getOffset(),
-					line.getLength())) {
+			for (FindingAnnotation found : ofLine(invocation.getSourceViewer().getAnnotationModel(), line, invocation.getOffset())) {
 				proposals.addAll(Fixes.of(found.checked(), found.finding()));
 				WhyProposal.of(found.checked(), found.finding()).ifPresent(proposals::add);
 				rules.add(found.finding().rule());
@@ -56,6 +56,13 @@ public final class FixProcessor implements IQuickAssistProcessor {
 			return new ICompletionProposal[0];
 		}
 		return proposals.toArray(ICompletionProposal[]::new);
+	}
+
+	/** Those at the caret before the others of its line. */
+	private static Set<FindingAnnotation> ofLine(IAnnotationModel model, IRegion line, int caret) {
+		Set<FindingAnnotation> found = new LinkedHashSet<>(ShownFindings.at(model, caret, 0));
+		found.addAll(ShownFindings.at(model, line.getOffset(), line.getLength()));
+		return found;
 	}
 
 	/** The program's project; empty where it is in none. */

@@ -96,7 +96,7 @@ public final class FixProposal extends PlainProposal {
 
 	@Override
 	public String getAdditionalProposalInfo() {
-		return finding.message() + "\n\n" + why();
+		return finding.message() + "\n\n" + offer.advice();
 	}
 
 	/** Why it is safe, or what to look at first. */

@@ -69,7 +69,7 @@ final class FixResolution implements IMarkerResolution2 {
 
 	@Override
 	public String getDescription() {
-		return marked.message() + "\n\n" + offer.why();
+		return marked.message() + "\n\n" + offer.advice();
 	}
 
 	@Override

@@ -53,7 +53,9 @@ final class SeverityDialog extends TrayDialog {
 		severity = new Combo(area, SWT.READ_ONLY);
 		WORDS.forEach(word -> severity.add(word.isEmpty() ? "as the rule says" : word));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(severity);
-		new Label(area, SWT.NONE).setText("Holds in:");
+		Label where = new Label(area, SWT.NONE);
+		where.setText("Holds in:");
+		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).indent(0, 3).applyTo(where);
 		Composite places = new Composite(area, SWT.NONE);
 		GridLayoutFactory.fillDefaults().applyTo(places);
 		ofProject = place(places, "this &project, for all who share it", project.isPresent());

@@ -63,6 +63,17 @@ final class PageText {
 		widget.setTopPixel(0);
 	}
 
+	/** Puts a heading at the top; stays where it is if there is none of these words. */
+	void goTo(String heading) {
+		if (!widget.isDisposed()) {
+			shown.looks().stream().filter(look -> look.style() == Passage.Style.HEADING && shown.text().startsWith(heading + "\n", look.start())).findFirst().ifPresent(look -> {
+				widget.setSelection(look.start());
+				widget.setTopIndex(widget.getLineAtOffset(look.start()));
+				widget.setTopPixel(widget.getTopPixel() - MARGIN);
+			});
+		}
+	}
+
 	/** Shows the same once more, such as in another theme's colours. */
 	void again() {
 		int top = widget.getTopIndex();

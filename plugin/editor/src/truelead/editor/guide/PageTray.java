@@ -1,14 +1,17 @@
 package truelead.editor.guide;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.jface.dialogs.DialogTray;
 import org.eclipse.jface.dialogs.TrayDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Shell;
 import truelead.help.HelpBook;
 
 /** A chapter of the guide at the side of a dialog, where the dialog keeps everything else from being read: F1 opens it and closes it again. */
@@ -16,14 +19,25 @@ public final class PageTray extends DialogTray {
 
 	private static final int WIDTH = 360;
 
-	private final String chapter;
+	/** A dialog of a few lines is made so high for as long as something is to be read beside it. */
+	private static final int LEAST_HEIGHT = 460;
 
-	private PageTray(String chapter) {
+	private final String chapter;
+	private final String heading;
+	private OptionalInt before = OptionalInt.empty();
+
+	private PageTray(String chapter, String heading) {
 		this.chapter = chapter;
+		this.heading = heading;
 	}
 
 	/** Lets F1 on a page of a dialog open a chapter; the dialog's own help button, where it has one, too. */
 	public static void install(Control page, String chapter) {
+		install(page, chapter, "");
+	}
+
+	/** The same at a heading of the chapter. */
+	public static void install(Control page, String chapter, String heading) {
 		boolean[] asked = { false };
 		Runnable toggle = () -> {
 			// A key can come as a call for help too: once is enough.
@@ -32,7 +46,7 @@ public final class PageTray extends DialogTray {
 				page.getDisplay().asyncExec(() -> {
 					asked[0] = false;
 					if (!page.isDisposed()) {
-						toggle(page, chapter);
+						toggle(page, new PageTray(chapter, heading));
 					}
 				});
 			}
@@ -50,15 +64,26 @@ public final class PageTray extends DialogTray {
 		page.addDisposeListener(gone -> page.getDisplay().removeFilter(SWT.KeyDown, key));
 	}
 
-	private static void toggle(Control page, String chapter) {
+	private static void toggle(Control page, PageTray wanted) {
 		if (page.getShell().getData() instanceof TrayDialog dialog) {
-			boolean same = dialog.getTray() instanceof PageTray open && open.chapter.equals(chapter);
+			boolean same = dialog.getTray() instanceof PageTray open && open.chapter.equals(wanted.chapter);
 			if (dialog.getTray() != null) {
+				PageTray open = dialog.getTray() instanceof PageTray tray ? tray : wanted;
 				dialog.closeTray();
+				open.before.ifPresent(height -> dialog.getShell().setSize(dialog.getShell().getSize().x, height));
 			}
 			if (!same) {
-				dialog.openTray(new PageTray(chapter));
+				dialog.openTray(wanted);
+				wanted.stretch(dialog.getShell());
 			}
+		}
+	}
+
+	private void stretch(Shell dialog) {
+		Point size = dialog.getSize();
+		if (size.y < LEAST_HEIGHT) {
+			before = OptionalInt.of(size.y);
+			dialog.setSize(size.x, LEAST_HEIGHT);
 		}
 	}
 
@@ -69,6 +94,8 @@ public final class PageTray extends DialogTray {
 		PageText text = new PageText(area);
 		GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH, 200).applyTo(text.widget());
 		show(text, new Reading(HelpBook.named(chapter).orElseGet(HelpBook::overview), "", Optional.empty()));
+		// once it has its room
+		text.widget().getDisplay().asyncExec(() -> text.goTo(heading));
 		return area;
 	}
 

@@ -37,7 +37,8 @@ import truelead.editor.fix.WhyProposal;
 final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {
 
 	private static final int WIDEST = 560;
-	private static final int HIGHEST = 560;
+	/** Of the screen's height, percent; what is longer can be scrolled. */
+	private static final int HIGHEST = 62;
 
 	/** A finding at many holes has as many blocks; the key for related blocks lists them all. */
 	private static final int MOST_RELATED = 6;
@@ -64,6 +65,7 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
 		scroll.setExpandHorizontal(true);
 		scroll.setExpandVertical(true);
+		scroll.setShowFocusedControl(true);
 	}
 
 	@Override
@@ -182,14 +184,18 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 	@Override
 	public Point computeSizeConstraints(int widthInCharacters, int heightInLines) {
 		Point usual = super.computeSizeConstraints(widthInCharacters, heightInLines);
-		return new Point(Math.max(usual.x, WIDEST + 40), Math.max(usual.y, HIGHEST + 40));
+		return new Point(Math.max(usual.x, WIDEST + 40), Math.max(usual.y, highest() + 40));
 	}
 
 	@Override
 	public Point computeSizeHint() {
 		Point inner = content.computeSize(WIDEST, SWT.DEFAULT);
 		var trim = computeTrim();
-		return new Point(Math.min(inner.x, WIDEST) + trim.width + 4, Math.min(inner.y, HIGHEST) + trim.height + 4);
+		return new Point(Math.min(inner.x, WIDEST) + trim.width + 4, Math.min(inner.y, highest()) + trim.height + 4);
+	}
+
+	private int highest() {
+		return getShell().getMonitor().getClientArea().height * HIGHEST / 100;
 	}
 
 	@Override

@@ -2,8 +2,10 @@ package truelead.editor.navigate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.text.ITextSelection;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
@@ -20,9 +22,10 @@ public final class QuickOutline extends ProgramCommand {
 		if (checked.isEmpty()) {
 			return;
 		}
+		OptionalInt line = editor.getSelectionProvider().getSelection() instanceof ITextSelection caret ? OptionalInt.of(caret.getStartLine()) : OptionalInt.empty();
 		Job job = Job.create("Outline", (ICoreRunnable) monitor -> {
 			List<Entry> entries = new OutlineReader(checked.get()).read();
-			editor.getSite().getShell().getDisplay().asyncExec(() -> QuickPick.open(editor, "Tools, operations and holes", entries));
+			editor.getSite().getShell().getDisplay().asyncExec(() -> QuickPick.open(editor, "Tools, operations and holes", entries, line));
 		});
 		job.setSystem(true);
 		job.schedule();

@@ -1,6 +1,5 @@
 package truelead.editor.outline;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
@@ -10,9 +9,6 @@ import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.jface.viewers.TreePath;
-import org.eclipse.jface.viewers.TreeSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
@@ -49,20 +45,7 @@ public final class ProgramOutline extends ContentOutlinePage {
 	private void followCaret(ISelection selection) {
 		TreeViewer viewer = getTreeViewer();
 		if (selection instanceof ITextSelection caret && viewer != null && !viewer.getControl().isDisposed() && !viewer.getControl().isFocusControl()) {
-			List<Object> path = new ArrayList<>();
-			List<Entry> level = shown;
-			while (!level.isEmpty()) {
-				Entry last = null;
-				for (Entry entry : level) {
-					last = entry.line() <= caret.getStartLine() && (last == null || entry.line() > last.line()) ? entry : last;
-				}
-				if (last == null) {
-					break;
-				}
-				path.add(last);
-				level = last.line() == caret.getStartLine() && level != shown ? List.of() : last.below();
-			}
-			viewer.setSelection(path.isEmpty() ? StructuredSelection.EMPTY : new TreeSelection(new TreePath(path.toArray())), true);
+			viewer.setSelection(Entry.at(caret.getStartLine(), shown), true);
 		}
 	}
 

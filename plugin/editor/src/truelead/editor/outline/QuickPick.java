@@ -2,6 +2,7 @@ package truelead.editor.outline;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import org.eclipse.jface.dialogs.PopupDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.text.BadLocationException;
@@ -22,19 +23,26 @@ public final class QuickPick extends PopupDialog {
 
 	private final ProgramEditor editor;
 	private final List<Entry> entries;
+	private final OptionalInt line;
 	private Text sought;
 	private TreeViewer tree;
 
-	private QuickPick(ProgramEditor editor, String title, List<Entry> entries) {
+	private QuickPick(ProgramEditor editor, String title, List<Entry> entries, OptionalInt line) {
 		super(editor.getSite().getShell(), SWT.RESIZE, true, true, false, false, false, title, null);
 		this.editor = editor;
 		this.entries = entries;
+		this.line = line;
 	}
 
 	/** Shows it, unless the editor was closed meanwhile. */
 	public static void open(ProgramEditor editor, String title, List<Entry> entries) {
+		open(editor, title, entries, OptionalInt.empty());
+	}
+
+	/** The same with the entry of a line, from 0, chosen at first. */
+	public static void open(ProgramEditor editor, String title, List<Entry> entries, OptionalInt line) {
 		if (editor.viewer() != null && editor.viewer().getTextWidget() != null) {
-			new QuickPick(editor, title, entries).open();
+			new QuickPick(editor, title, entries, line).open();
 		}
 	}
 
@@ -52,6 +60,11 @@ public final class QuickPick extends PopupDialog {
 		tree.setInput(entries);
 		tree.expandToLevel(2);
 		first();
+		line.ifPresent(here -> {
+			if (!Entry.at(here, entries).isEmpty()) {
+				tree.setSelection(Entry.at(here, entries), true);
+			}
+		});
 		sought.addModifyListener(event -> {
 			tree.refresh();
 			tree.expandAll();

@@ -27,7 +27,7 @@ final class PlanWizard extends Wizard {
 		this.insert = insert;
 		this.wanted = new WantedPage(question);
 		setNeedsProgressMonitor(true);
-		setHelpAvailable(true);
+		setHelpAvailable(false);
 		setWindowTitle(question.existing().isPresent() ? "What Else Could Make This Thread?" : "Plan a Thread");
 	}
 

@@ -2,11 +2,9 @@ package truelead.checker.edit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import truelead.checker.job.NoteWords;
 import truelead.checker.rule.RulePage;
 import truelead.checker.summary.ThreadSummary;
@@ -77,7 +75,7 @@ final class CommentCompletion {
 		}
 	}
 
-	/** Threads that the program asks for come first, then the tables' own; none from the tables until something is typed. */
+	/** What is typed in full comes first, then the threads that the program asks for, then the tables' own; none from the tables until something is typed. */
 	private void threads(String partial) {
 		Map<String, ThreadSpec> byName = new LinkedHashMap<>();
 		work.operations().forEach(operation -> operation.wanted().thread().filter(thread -> thread.stated())
@@ -85,12 +83,13 @@ final class CommentCompletion {
 		if (!partial.isEmpty()) {
 			ThreadTable.standard().all().forEach(thread -> byName.putIfAbsent(name(thread), thread));
 		}
-		Set<String> used = new LinkedHashSet<>();
-		byName.forEach((name, thread) -> {
-			if (name.startsWith(partial) && used.size() < MOST_THREADS && used.add(name)) {
-				List<String> lines = ThreadSummary.of(thread);
-				add(partial, name, lines.isEmpty() ? name : lines.get(0), String.join("\n", lines));
-			}
+		List<String> names = new ArrayList<>(byName.keySet());
+		if (names.remove(partial)) {
+			names.add(0, partial);
+		}
+		names.stream().filter(name -> name.startsWith(partial)).limit(MOST_THREADS).forEach(name -> {
+			List<String> lines = ThreadSummary.of(byName.get(name));
+			add(partial, name, lines.isEmpty() ? name : lines.get(0), String.join("\n", lines));
 		});
 	}
 

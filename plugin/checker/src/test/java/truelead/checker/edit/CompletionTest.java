@@ -50,6 +50,7 @@ class CompletionTest {
 	@Test
 	void aCommentOffersNotesAndThreads() {
 		assertThat(labels(HEAD + "(TH|")).contains("THREAD: — what thread is wanted at the holes of this operation");
+		assertThat(texts(HEAD + "(TAP M8X1|)")).startsWith("M8X1", "M8X1.25");
 		assertThat(texts(HEAD + "(TAP M8|)")).contains("M8X1.25", "M8X1").allMatch(text -> text.startsWith("M8"));
 		assertThat(texts(HEAD + "(1/4-|)")).anyMatch(text -> text.startsWith("1/4-20 UNC"));
 	}
