@@ -9,10 +9,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The data files beside this package: comma separated, a comment line that says what the file is, a line of names, a source a row. Read by
+ * The data files beside the classes that read them: comma separated, a comment line that says what the file is, a line of names, a source a row. Read by
  * hand: every cold start reads some of them, and they are written by us.
  */
-final class DataFile {
+public final class DataFile {
 
 	/** Columns of the widest file, and some. */
 	private static final int MOST = 16;
@@ -20,9 +20,9 @@ final class DataFile {
 	private DataFile() {
 	}
 
-	/** The rows of a file; a missing or broken file is a fault of the build. */
-	static List<DataRow> rows(String name) {
-		try (InputStream bytes = DataFile.class.getResourceAsStream(name)) {
+	/** The rows of a file beside a class; a missing or broken file is a fault of the build and throws. */
+	public static List<DataRow> rows(Class<?> reader, String name) {
+		try (InputStream bytes = reader.getResourceAsStream(name)) {
 			if (bytes == null) {
 				throw new IllegalStateException("the data file " + name + " is not in the build");
 			}
@@ -32,8 +32,8 @@ final class DataFile {
 		}
 	}
 
-	/** A number of a row. */
-	static double number(DataRow row, String name) {
+	/** A number of a row; a cell that holds none is a fault of the build and throws. */
+	public static double number(DataRow row, String name) {
 		return Double.parseDouble(row.get(name));
 	}
 

@@ -1,7 +1,7 @@
 package truelead.checker.thread;
 
 /** A row of a data file: its cells by the names of the file's head. */
-final class DataRow {
+public final class DataRow {
 
 	private final String[] names;
 	private final String[] cells;
@@ -11,8 +11,8 @@ final class DataRow {
 		this.cells = cells;
 	}
 
-	/** A cell; a name that the file does not have is a fault of the build. */
-	String get(String name) {
+	/** A cell; a name that the file does not have is a fault of the build and throws. */
+	public String get(String name) {
 		for (int i = 0; i < names.length; i++) {
 			if (names[i].equals(name)) {
 				return cells[i];

@@ -40,7 +40,7 @@ public final class DrillSizes {
 
 		static {
 			List<Drill> drills = new ArrayList<>();
-			for (DataRow row : DataFile.rows("drill-gauges.csv")) {
+			for (DataRow row : DataFile.rows(DrillSizes.class, "drill-gauges.csv")) {
 				GAUGES.put(row.get("name"), DataFile.number(row, "inch"));
 			}
 			GAUGES.forEach((name, inch) -> drills.add(new Drill(name, inch * LengthUnit.INCH.mm(), LengthUnit.INCH)));

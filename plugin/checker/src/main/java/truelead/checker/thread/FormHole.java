@@ -21,7 +21,7 @@ public final class FormHole {
 	private static final Map<ThreadSpec, Double> PRACTICE = new HashMap<>();
 
 	static {
-		DataFile.rows("form-drill-metric.csv").forEach(r -> PRACTICE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")),
+		DataFile.rows(FormHole.class, "form-drill-metric.csv").forEach(r -> PRACTICE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")),
 				DataFile.number(r, "drill")));
 	}
 

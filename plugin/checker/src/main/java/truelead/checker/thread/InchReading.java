@@ -170,7 +170,7 @@ final class InchReading {
 				.filter(t -> miniature ? Math.abs(t.diameter() - value()) < 1e-6 : t.size().equals(name))
 				.filter(t -> tpi.isEmpty() ? system != ThreadSystem.BUTTRESS : t.tpi() == tpi.getAsDouble()).findFirst();
 		boolean odd = table.isEmpty() && inches && tpi.isPresent() && value() >= 0.25 && value() <= LARGEST && tpi.getAsDouble() <= 20 && tpi.getAsDouble() * value() >= 3;
-		return odd ? Optional.of(OtherTable.spec(system, name, value() * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi.getAsDouble(), tpi.getAsDouble())) : table;
+		return odd ? Optional.of(ThreadSpec.other(system, name, value() * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi.getAsDouble(), tpi.getAsDouble())) : table;
 	}
 
 	private Optional<ThreadSpec> whitworth(String series, OptionalDouble tpi) {
@@ -207,7 +207,7 @@ final class InchReading {
 		}
 		Optional<ThreadSpec> spec = tpi.isPresent() ? UnifiedSize.withTpi(value(), tpi.getAsDouble(), fraction(), hasMark())
 				: UnifiedSize.ofSeries(value(), wanted, fraction(), hasMark());
-		if (spec.isEmpty() || !plausible(UnifiedTable.inches(spec.get()), spec.get().tpi())) {
+		if (spec.isEmpty() || !plausible(spec.get().inches(), spec.get().tpi())) {
 			return Optional.empty();
 		}
 		ThreadSpec found = spec.get();
@@ -218,7 +218,7 @@ final class InchReading {
 					+ Decimals.plain(found.tpi(), 2) + ", not " + wanted);
 		}
 		return Optional.of(system == ThreadSystem.UNJ
-				? ThreadSpec.inch(system, ThreadTable.unj(found.series()), UnifiedTable.inches(found), found.tpi()) : found);
+				? ThreadSpec.inch(system, ThreadTable.unj(found.series()), found.inches(), found.tpi()) : found);
 	}
 
 	/** 4 1/4-20: no thread of 4-1/4 in, but four holes of 1/4-20. */

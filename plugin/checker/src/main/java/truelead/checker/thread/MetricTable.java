@@ -32,22 +32,22 @@ final class MetricTable {
 	private final Map<String, Limits> published = new HashMap<>();
 
 	MetricTable() {
-		for (DataRow r : DataFile.rows("metric-series.csv")) {
+		for (DataRow r : DataFile.rows(MetricTable.class, "metric-series.csv")) {
 			rows.add(new Row(DataFile.number(r, "D"), DataFile.number(r, "P"), r.get("series").equals("coarse"),
 					Integer.parseInt(r.get("choice"))));
 		}
-		for (DataRow r : DataFile.rows("metric-pitch-tolerance.csv")) {
+		for (DataRow r : DataFile.rows(MetricTable.class, "metric-pitch-tolerance.csv")) {
 			pitchTolerances.add(new Tolerance(DataFile.number(r, "over"), DataFile.number(r, "upto"), DataFile.number(r, "P"),
 					Integer.parseInt(r.get("grade")), Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (DataRow r : DataFile.rows("metric-minor-tolerance.csv")) {
+		for (DataRow r : DataFile.rows(MetricTable.class, "metric-minor-tolerance.csv")) {
 			minorTolerances.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), Integer.parseInt(r.get("grade")),
 					Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (DataRow r : DataFile.rows("metric-deviation-G.csv")) {
+		for (DataRow r : DataFile.rows(MetricTable.class, "metric-deviation-G.csv")) {
 			deviations.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), 0, Integer.parseInt(r.get("um")), r.get("source")));
 		}
-		for (DataRow r : DataFile.rows("metric-published.csv")) {
+		for (DataRow r : DataFile.rows(MetricTable.class, "metric-published.csv")) {
 			double diameter = DataFile.number(r, "D");
 			published.put(key(diameter, DataFile.number(r, "P"), r.get("class")),
 					new Limits(r.get("class"), LengthUnit.MM, size(r, "minorMin"), size(r, "minorMax"), size(r, "pitchMin"),

@@ -36,7 +36,7 @@ final class MovementReading {
 		if (!letter || ParsedNumbers.value(t.one) != 1 || !(tpi >= 4 && tpi <= 28) || !(size >= 8 && size <= LARGEST)) {
 			return Optional.empty();
 		}
-		ThreadSpec spec = OtherTable.spec(system, Decimals.plain(size, 4), size, LengthUnit.INCH.mm() / tpi, tpi);
+		ThreadSpec spec = ThreadSpec.other(system, Decimals.plain(size, 4), size, LengthUnit.INCH.mm() / tpi, tpi);
 		return Optional.of(new ThreadDraft(ThreadMarks.of(t.tail(), false).onto(spec), List.of(), Optional.empty(), false, true,
 				ThreadTable.standard().isStandard(spec), false, OptionalInt.empty()));
 	}
@@ -56,6 +56,6 @@ final class MovementReading {
 		}
 		boolean sound = pitch >= FINEST && pitch <= 0.4 * size && size <= LARGEST && (system == ThreadSystem.TR || size >= SMALLEST_SAW)
 				&& Math.abs(starts - Math.rint(starts)) < 0.001 && starts >= 1 && starts <= MOST_STARTS;
-		return sound ? Optional.of(OtherTable.spec(system, name, size, pitch, 0).withStarts((int) Math.rint(starts))) : Optional.empty();
+		return sound ? Optional.of(ThreadSpec.other(system, name, size, pitch, 0).withStarts((int) Math.rint(starts))) : Optional.empty();
 	}
 }

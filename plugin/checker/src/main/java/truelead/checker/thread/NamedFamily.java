@@ -9,7 +9,7 @@ public final class NamedFamily {
 	private static final Map<String, String> WHAT = new HashMap<>();
 
 	static {
-		DataFile.rows("other-families.csv").forEach(r -> WHAT.put(r.get("word"), r.get("what")));
+		DataFile.rows(NamedFamily.class, "other-families.csv").forEach(r -> WHAT.put(r.get("word"), r.get("what")));
 	}
 
 	private NamedFamily() {

@@ -19,7 +19,7 @@ final class OtherLimits {
 	private static final List<Trapezoid> TRAPEZOIDS = new ArrayList<>();
 
 	static {
-		for (DataRow r : DataFile.rows("trapezoidal-tolerance.csv")) {
+		for (DataRow r : DataFile.rows(OtherLimits.class, "trapezoidal-tolerance.csv")) {
 			TRAPEZOIDS.add(new Trapezoid(DataFile.number(r, "over"), DataFile.number(r, "upto"), DataFile.number(r, "P"),
 					List.of(Integer.parseInt(r.get("grade7")), Integer.parseInt(r.get("grade8")), Integer.parseInt(r.get("grade9"))),
 					Integer.parseInt(r.get("minor4")), r.get("source")));
@@ -91,7 +91,7 @@ final class OtherLimits {
 	 * 0.0028 and 0.014 for 3G, 0.002 and 0.010 for 4G. 1/2-10 ACME-2G: 0.4000 to 0.4050, 0.4500 to 0.4637.
 	 */
 	private static Limits acme(ThreadSpec spec, String threadClass) {
-		double d = UnifiedTable.inches(spec);
+		double d = spec.inches();
 		double p = 1 / spec.tpi();
 		double share = spec.system() == ThreadSystem.ACME ? 1 : 0.6;
 		double grade = switch (threadClass) {

@@ -14,18 +14,13 @@ final class OtherTable {
 	private final Map<ThreadSystem, List<ThreadSpec>> threads = new EnumMap<>(ThreadSystem.class);
 
 	OtherTable() {
-		for (DataRow r : DataFile.rows("other-threads.csv")) {
+		for (DataRow r : DataFile.rows(OtherTable.class, "other-threads.csv")) {
 			ThreadSystem system = ThreadSystem.valueOf(r.get("system"));
 			double diameter = DataFile.number(r, "D") * system.unit().mm();
 			double tpi = r.get("tpi").isEmpty() ? 0 : DataFile.number(r, "tpi");
-			threads.computeIfAbsent(system, s -> new ArrayList<>()).add(spec(system, r.get("size"), diameter,
+			threads.computeIfAbsent(system, s -> new ArrayList<>()).add(ThreadSpec.other(system, r.get("size"), diameter,
 					tpi > 0 ? LengthUnit.INCH.mm() / tpi : DataFile.number(r, "P"), tpi));
 		}
-	}
-
-	/** A right-hand thread of one start; diameter and pitch in mm, tpi 0 where the standard gives the pitch. */
-	static ThreadSpec spec(ThreadSystem system, String size, double diameter, double pitch, double tpi) {
-		return new ThreadSpec(system, "", size, diameter, pitch, tpi, 1, Hand.RIGHT, Optional.empty());
 	}
 
 	List<ThreadSpec> threads(ThreadSystem system) {

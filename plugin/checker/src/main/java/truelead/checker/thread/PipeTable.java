@@ -11,7 +11,7 @@ final class PipeTable {
 	private final List<PipeSize> sizes = new ArrayList<>();
 
 	PipeTable() {
-		for (DataRow r : DataFile.rows("npt.csv")) {
+		for (DataRow r : DataFile.rows(PipeTable.class, "npt.csv")) {
 			for (ThreadSystem system : List.of(ThreadSystem.NPT, ThreadSystem.NPTF)) {
 				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "D"), DataFile.number(r, "tpi"), decimal(r, "E1"), Optional.empty(),
 						Optional.of(decimal(r, "E0")), Optional.of(decimal(r, "L1")), Optional.of(decimal(r, "L2")), Optional.empty(),
@@ -20,12 +20,12 @@ final class PipeTable {
 			}
 			straight(r);
 		}
-		for (DataRow r : DataFile.rows("pipe-g.csv")) {
+		for (DataRow r : DataFile.rows(PipeTable.class, "pipe-g.csv")) {
 			sizes.add(new PipeSize(ThreadSystem.G, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
 					Optional.of(decimal(r, "d1")), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(decimal(r, "TD2")),
 					Optional.of(decimal(r, "TD1")), r.get("source")));
 		}
-		for (DataRow r : DataFile.rows("pipe-r.csv")) {
+		for (DataRow r : DataFile.rows(PipeTable.class, "pipe-r.csv")) {
 			for (ThreadSystem system : List.of(ThreadSystem.RP, ThreadSystem.RC, ThreadSystem.R)) {
 				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
 						Optional.of(decimal(r, "d1")), Optional.empty(), Optional.of(decimal(r, "gaugeLength")),

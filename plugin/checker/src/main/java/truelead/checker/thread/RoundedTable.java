@@ -16,7 +16,7 @@ final class RoundedTable {
 	private final List<ThreadSpec> whitworth = new ArrayList<>();
 
 	RoundedTable() {
-		DataFile.rows("whitworth.csv").forEach(r -> whitworth.add(ThreadSpec
+		DataFile.rows(RoundedTable.class, "whitworth.csv").forEach(r -> whitworth.add(ThreadSpec
 				.inch(ThreadSystem.valueOf(r.get("system")), r.get("system"), DataFile.number(r, "D"), DataFile.number(r, "tpi"))));
 	}
 
@@ -26,7 +26,7 @@ final class RoundedTable {
 
 	/** D − h and D − 2 h, rounded to 4 decimals: 1/4-20 BSW 0.2180 and 0.1860. Largest sizes are not held. */
 	Optional<Limits> whitworthLimits(ThreadSpec spec) {
-		double inches = UnifiedTable.inches(spec);
+		double inches = spec.inches();
 		double depth = WHITWORTH_DEPTH / spec.tpi();
 		boolean known = whitworth.stream().anyMatch(w -> w.sameThread(spec.withHand(Hand.RIGHT)));
 		return !known ? Optional.empty() : Optional.of(new Limits("", LengthUnit.INCH, Optional.of(Decimals.round(inches - 2 * depth, 4)),
@@ -36,7 +36,7 @@ final class RoundedTable {
 
 	/** Pitch diameter as for UN, minor diameter D − 9√3/16 P: 1/4-28 UNJF 0.2152. The largest minor diameter is not held. */
 	Optional<Limits> unjLimits(ThreadSpec spec, Optional<Limits> unified) {
-		BigDecimal minor = Decimals.round(UnifiedTable.inches(spec) - UNJ_MINOR / spec.tpi(), 4);
+		BigDecimal minor = Decimals.round(spec.inches() - UNJ_MINOR / spec.tpi(), 4);
 		return unified.map(u -> new Limits(u.threadClass(), u.unit(), Optional.of(minor), Optional.empty(), u.pitchMin(), u.pitchMax(),
 				u.majorMin(), Origin.FROM_MEMORY,
 				"pitch diameter as " + u.source() + "; minor diameter by the form of ASME B1.15 (from memory), its tolerance not in the table"));

@@ -24,7 +24,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		static final Map<String, TapDrill> TABLE = new HashMap<>();
 
 		static {
-			for (DataRow r : DataFile.rows("tap-drill-metric.csv")) {
+			for (DataRow r : DataFile.rows(TapDrill.class, "tap-drill-metric.csv")) {
 				TABLE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")).designation(),
 						new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.of(r.get("source")), r.get("source")));
 			}
@@ -37,10 +37,10 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		static final Map<String, TapDrill> TABLE = new HashMap<>();
 
 		static {
-			for (DataRow r : DataFile.rows("tap-drill-inch.csv")) {
+			for (DataRow r : DataFile.rows(TapDrill.class, "tap-drill-inch.csv")) {
 				TABLE.put(r.get("size") + "-" + r.get("tpi"), inch(r.get("drill"), r.get("source")));
 			}
-			for (DataRow r : DataFile.rows("tap-drill-pipe.csv")) {
+			for (DataRow r : DataFile.rows(TapDrill.class, "tap-drill-pipe.csv")) {
 				TABLE.put(r.get("system") + " " + r.get("size"), r.get("system").startsWith("NPT") ? inch(r.get("drill"), r.get("source"))
 						: new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.FROM_MEMORY, r.get("source")));
 			}

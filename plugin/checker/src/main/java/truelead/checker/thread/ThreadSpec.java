@@ -52,6 +52,16 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return new ThreadSpec(system, "", size, diameter, LengthUnit.INCH.mm() / tpi, tpi, 1, Hand.RIGHT, Optional.empty());
 	}
 
+	/** A right-hand thread of one start of another system, named by its size; diameter and pitch in mm, tpi 0 where the standard gives the pitch. */
+	public static ThreadSpec other(ThreadSystem system, String size, double diameter, double pitch, double tpi) {
+		return new ThreadSpec(system, "", size, diameter, pitch, tpi, 1, Hand.RIGHT, Optional.empty());
+	}
+
+	/** The nominal diameter in inches, without what the conversion to mm left behind its sixth place. */
+	public double inches() {
+		return Decimals.round(diameter / LengthUnit.INCH.mm(), 6).doubleValue();
+	}
+
 	/** The axial advance in one turn, mm: pitch times starts. */
 	public double lead() {
 		return pitch * starts;

@@ -72,7 +72,7 @@ public final class ThreadTable {
 	public boolean isStandard(ThreadSpec spec) {
 		return switch (spec.system()) {
 			case METRIC, MJ -> metric.holds(spec.diameter(), spec.pitch());
-			case UNIFIED, UNJ -> Inch.UNIFIED.row(UnifiedTable.inches(spec), spec.tpi()).isPresent();
+			case UNIFIED, UNJ -> Inch.UNIFIED.row(spec.inches(), spec.tpi()).isPresent();
 			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().anyMatch(w -> w.system() == spec.system() && sameSize(w, spec));
 			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
 			default -> Other.TABLE.holds(spec);
@@ -196,8 +196,8 @@ public final class ThreadTable {
 		return Math.abs(a.diameter() - b.diameter()) < SAME && a.tpi() == b.tpi();
 	}
 
-	/** UNC becomes UNJC, UN becomes UNJ, and so on. */
-	static String unj(String series) {
+	/** The series of UNJ threads: UNC becomes UNJC, UN becomes UNJ, and so on. */
+	public static String unj(String series) {
 		return "UNJ" + series.substring(2);
 	}
 }

@@ -21,7 +21,7 @@ final class TradeWords {
 	private TradeWords foreign;
 
 	private static final class Loaded {
-		static final TradeWords WORDS = new TradeWords(DataFile.rows("words.csv"));
+		static final TradeWords WORDS = new TradeWords(DataFile.rows(TradeWords.class, "words.csv"));
 	}
 
 	private TradeWords(List<DataRow> rows) {

@@ -24,13 +24,13 @@ final class UnifiedTable {
 
 	UnifiedTable() {
 		Map<String, Row> bySize = new HashMap<>();
-		for (DataRow r : DataFile.rows("unified-series.csv")) {
+		for (DataRow r : DataFile.rows(UnifiedTable.class, "unified-series.csv")) {
 			Row row = new Row(r.get("size"), DataFile.number(r, "D"), DataFile.number(r, "tpi"), r.get("series"));
 			rows.add(row);
 			byThread.put(key(row.diameter(), row.tpi()), row);
 			bySize.putIfAbsent(row.size() + " " + row.tpi(), row);
 		}
-		for (DataRow r : DataFile.rows("unified-published.csv")) {
+		for (DataRow r : DataFile.rows(UnifiedTable.class, "unified-published.csv")) {
 			Row row = bySize.get(r.get("size") + " " + DataFile.number(r, "tpi"));
 			if (row != null) {
 				published.put(key(row.diameter(), row.tpi()) + r.get("class"), published(row, r));
@@ -48,7 +48,7 @@ final class UnifiedTable {
 
 	/** Published limits where a table gives them, else by formula; empty outside 0.06 to 6 in, where the standard ends. */
 	Optional<Limits> limits(ThreadSpec spec, String threadClass) {
-		double inches = inches(spec);
+		double inches = spec.inches();
 		Limits ruling = published.get(key(inches, spec.tpi()) + threadClass);
 		if (ruling != null) {
 			return Optional.of(ruling);
@@ -69,12 +69,8 @@ final class UnifiedTable {
 
 	/** Class 1B is made for UNC and UNF from 1/4 in up only. */
 	List<String> classes(ThreadSpec spec) {
-		boolean loose = inches(spec) > 0.2495 && (spec.series().equals("UNC") || spec.series().equals("UNF"));
+		boolean loose = spec.inches() > 0.2495 && (spec.series().equals("UNC") || spec.series().equals("UNF"));
 		return loose ? CLASSES : List.of("2B", "3B");
-	}
-
-	static double inches(ThreadSpec spec) {
-		return Decimals.round(spec.diameter() / LengthUnit.INCH.mm(), 6).doubleValue();
 	}
 
 	static UnifiedFormula.Engagement engagement(Row row) {

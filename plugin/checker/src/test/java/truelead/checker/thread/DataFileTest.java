@@ -26,7 +26,7 @@ class DataFileTest {
 			for (String name : names) {
 				try (Reader in = new InputStreamReader(DataFile.class.getResourceAsStream(name), StandardCharsets.UTF_8); CSVParser parser = CSVParser.parse(in, format)) {
 					List<CSVRecord> expected = parser.getRecords();
-					List<DataRow> rows = DataFile.rows(name);
+					List<DataRow> rows = DataFile.rows(DataFile.class, name);
 					assertThat(rows).hasSameSizeAs(expected);
 					for (int i = 0; i < rows.size(); i++) {
 						for (String column : parser.getHeaderNames()) {
@@ -58,7 +58,7 @@ class DataFileTest {
 
 	@Test
 	void hasTheWordsOfTheTradeInCapitalsAndLatinOnesWithoutAccents() {
-		for (DataRow row : DataFile.rows("words.csv")) {
+		for (DataRow row : DataFile.rows(DataFile.class, "words.csv")) {
 			for (String word : row.get("words").split(" ")) {
 				boolean latin = TradeWords.fold(word).chars().allMatch(c -> c < 0x80);
 				assertThat(!latin || TradeWords.fold(word).equals(word)).as(word).isTrue();

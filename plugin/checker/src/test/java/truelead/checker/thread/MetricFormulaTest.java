@@ -23,7 +23,7 @@ class MetricFormulaTest {
 
 	@Test
 	void pitchDiameterTolerances() {
-		List<DataRow> rows = DataFile.rows("metric-pitch-tolerance.csv");
+		List<DataRow> rows = DataFile.rows(DataFile.class, "metric-pitch-tolerance.csv");
 
 		assertThat(rows).hasSize(205);
 		assertThat(agree(rows, MetricFormulaTest::pitch, 0.0001)).isEqualTo(190);
@@ -32,7 +32,7 @@ class MetricFormulaTest {
 
 	@Test
 	void minorDiameterTolerances() {
-		List<DataRow> rows = DataFile.rows("metric-minor-tolerance.csv");
+		List<DataRow> rows = DataFile.rows(DataFile.class, "metric-minor-tolerance.csv");
 
 		assertThat(rows).hasSize(106);
 		assertThat(agree(rows, MetricFormulaTest::minor, 0.0001)).isEqualTo(97);

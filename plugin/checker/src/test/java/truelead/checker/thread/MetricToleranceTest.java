@@ -14,7 +14,7 @@ class MetricToleranceTest {
 
 	@Test
 	void minorDiameterTolerances() {
-		assertThat(DataFile.rows("metric-minor-tolerance.csv")).isNotEmpty().allSatisfy(row -> {
+		assertThat(DataFile.rows(DataFile.class, "metric-minor-tolerance.csv")).isNotEmpty().allSatisfy(row -> {
 			double p = DataFile.number(row, "P");
 			double grade6 = p >= 1 ? 230 * Math.pow(p, 0.7) : 433 * p - 190 * Math.pow(p, 1.22);
 			assertThat(DataFile.number(row, "um")).isCloseTo(grade6 * GRADES.get(row.get("grade")), NEAR);
@@ -23,7 +23,7 @@ class MetricToleranceTest {
 
 	@Test
 	void pitchDiameterTolerances() {
-		assertThat(DataFile.rows("metric-pitch-tolerance.csv")).isNotEmpty().allSatisfy(row -> {
+		assertThat(DataFile.rows(DataFile.class, "metric-pitch-tolerance.csv")).isNotEmpty().allSatisfy(row -> {
 			double middle = Math.sqrt(DataFile.number(row, "over") * DataFile.number(row, "upto"));
 			double grade6 = 1.32 * 90 * Math.pow(DataFile.number(row, "P"), 0.4) * Math.pow(middle, 0.1);
 			assertThat(DataFile.number(row, "um")).isCloseTo(grade6 * GRADES.get(row.get("grade")), NEAR);
@@ -32,14 +32,14 @@ class MetricToleranceTest {
 
 	@Test
 	void deviationOfPositionG() {
-		assertThat(DataFile.rows("metric-deviation-G.csv")).isNotEmpty()
+		assertThat(DataFile.rows(DataFile.class, "metric-deviation-G.csv")).isNotEmpty()
 				.allSatisfy(row -> assertThat(DataFile.number(row, "um")).isCloseTo(15 + 11 * DataFile.number(row, "P"), NEAR));
 	}
 
 	@Test
 	void tolerancesGrowWithTheGrade() {
 		for (String file : List.of("metric-minor-tolerance.csv", "metric-pitch-tolerance.csv")) {
-			List<DataRow> rows = DataFile.rows(file);
+			List<DataRow> rows = DataFile.rows(DataFile.class, file);
 			for (int i = 1; i < rows.size(); i++) {
 				boolean samePitch = rows.get(i).get("P").equals(rows.get(i - 1).get("P"));
 				boolean nextGrade = Integer.parseInt(rows.get(i).get("grade")) > Integer.parseInt(rows.get(i - 1).get("grade"));
@@ -52,7 +52,7 @@ class MetricToleranceTest {
 
 	@Test
 	void publishedLimitsAreBasicSizeAndTolerance() {
-		assertThat(DataFile.rows("metric-published.csv")).isNotEmpty().allSatisfy(row -> {
+		assertThat(DataFile.rows(DataFile.class, "metric-published.csv")).isNotEmpty().allSatisfy(row -> {
 			ThreadSpec spec = ThreadSpec.metric(DataFile.number(row, "D"), DataFile.number(row, "P"));
 			assertThat(row.get("pitchMin")).isEqualTo(MetricTable.basicPitch(spec).toPlainString());
 			assertThat(row.get("minorMin")).isEqualTo(MetricTable.basicMinor(spec).toPlainString());

@@ -11,7 +11,7 @@ class PipeFormulaTest {
 	/** ASME B1.20.1: E0 = D − (0.05 D + 1.1) P, E1 = E0 + 0.0625 L1, L2 = (0.80 D + 6.8) P. */
 	@Test
 	void nptRowsAgreeWithTheFormulas() {
-		assertThat(DataFile.rows("npt.csv")).hasSize(24).allSatisfy(row -> {
+		assertThat(DataFile.rows(DataFile.class, "npt.csv")).hasSize(24).allSatisfy(row -> {
 			double d = DataFile.number(row, "D");
 			double p = 1 / DataFile.number(row, "tpi");
 			assertThat(DataFile.number(row, "E0")).as(row.get("size")).isCloseTo(d - (0.05 * d + 1.1) * p, within(0.000011));
@@ -24,7 +24,7 @@ class PipeFormulaTest {
 	/** ISO 228-1: d2 = d − h, d1 = d − 2 h with h = 0.640327 P rounded to 0.001. */
 	@Test
 	void parallelPipeRowsAgreeWithTheForm() {
-		assertThat(DataFile.rows("pipe-g.csv")).hasSize(24).allSatisfy(row -> {
+		assertThat(DataFile.rows(DataFile.class, "pipe-g.csv")).hasSize(24).allSatisfy(row -> {
 			double h = 0.640327 * 25.4 / DataFile.number(row, "tpi");
 			assertThat(DataFile.number(row, "d2")).isCloseTo(DataFile.number(row, "d") - h, within(0.0011));
 			assertThat(DataFile.number(row, "d1")).isCloseTo(DataFile.number(row, "d") - 2 * h, within(0.0011));

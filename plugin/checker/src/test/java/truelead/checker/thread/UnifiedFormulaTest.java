@@ -36,7 +36,7 @@ class UnifiedFormulaTest {
 	void publishedRowsAgainstTheFormula() {
 		List<String> missed = new ArrayList<>();
 		UnifiedTable table = new UnifiedTable();
-		for (DataRow row : DataFile.rows("unified-published.csv")) {
+		for (DataRow row : DataFile.rows(DataFile.class, "unified-published.csv")) {
 			UnifiedTable.Row thread = table.rows().stream()
 					.filter(r -> r.size().equals(row.get("size")) && r.tpi() == DataFile.number(row, "tpi")).findFirst().orElseThrow();
 			UnifiedFormula formula = new UnifiedFormula(thread.diameter(), thread.tpi(), UnifiedTable.engagement(thread));
