@@ -24,6 +24,8 @@ final class LineIndex implements ILineTracker {
 	/** First line and first character of each run; behind the last one, all of them. */
 	private int[] firstLine = {};
 	private int[] firstOffset = {};
+	/** The run that was asked for last. */
+	private int last;
 
 	LineIndex() {
 		set("");
@@ -42,11 +44,11 @@ final class LineIndex implements ILineTracker {
 			throw new BadLocationException("no characters " + offset + " to " + (offset + length) + " in " + length());
 		}
 		int first = runAt(offset);
-		int last = runAt(offset + length);
+		int end = runAt(offset + length);
 		LineRun before = runs.get(first);
-		LineRun behind = runs.get(last);
+		LineRun behind = runs.get(end);
 		int from = before.lineAt(offset - firstOffset[first]);
-		int to = behind.lineAt(offset + length - firstOffset[last]);
+		int to = behind.lineAt(offset + length - firstOffset[end]);
 		if (before == behind && from == to && !new LineEnds(given(text)).next()) {
 			before.stretch(from, given(text).length() - length);
 			for (int i = first + 1; i <= runs.size(); i++) {
@@ -55,13 +57,13 @@ final class LineIndex implements ILineTracker {
 			return;
 		}
 		LineRun joined = before.part(0, from);
-		lines(joined, offset - firstOffset[first] - before.start(from), given(text), firstOffset[last] + behind.start(to + 1) - offset - length, behind.mark(to));
+		lines(joined, offset - firstOffset[first] - before.start(from), given(text), firstOffset[end] + behind.start(to + 1) - offset - length, behind.mark(to));
 		joined.addAll(behind, to + 1, behind.count());
-		if (joined.count() < LEAST && last + 1 < runs.size()) {
-			last++;
-			joined.addAll(runs.get(last), 0, runs.get(last).count());
+		if (joined.count() < LEAST && end + 1 < runs.size()) {
+			end++;
+			joined.addAll(runs.get(end), 0, runs.get(end).count());
 		}
-		List<LineRun> changed = runs.subList(first, last + 1);
+		List<LineRun> changed = runs.subList(first, end + 1);
 		changed.clear();
 		changed.addAll(cut(joined));
 		count(first);
@@ -115,10 +117,13 @@ final class LineIndex implements ILineTracker {
 		return at(firstOffset, offset);
 	}
 
-	/** The run in which a line or an offset is; the last one for what is behind all of them. */
+	/** The run in which a line or an offset is; the last one for what is behind all of them. Whoever asks mostly asks for the next line then. */
 	private int at(int[] firsts, int wanted) {
-		int found = Arrays.binarySearch(firsts, 0, runs.size(), wanted);
-		return found < 0 ? -found - 2 : found;
+		if (last >= runs.size() || wanted < firsts[last] || wanted >= firsts[last + 1]) {
+			int found = Arrays.binarySearch(firsts, 0, runs.size(), wanted);
+			last = found < 0 ? -found - 2 : found;
+		}
+		return last;
 	}
 
 	private int runOfLine(int line) throws BadLocationException {
