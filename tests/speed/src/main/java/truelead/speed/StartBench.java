@@ -27,7 +27,7 @@ public final class StartBench {
 		run(List.of("-XX:DumpLoadedClassList=" + list, "-cp", jar, MAIN, "check", program));
 		run(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + archive, "-cp", jar));
 		List<List<String>> starts = List.of(List.of("-cp", arguments[1], "truelead.speed.Nothing"), List.of("-jar", jar, "check", program),
-				List.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xlog:disable", "-Dfile.encoding=UTF-8",
+				List.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, "-XX:TieredStopAtLevel=1", "-XX:CompileThresholdScaling=8", "-XX:-UsePerfData", "-Xlog:disable", "-Dfile.encoding=UTF-8",
 						"-cp", jar, MAIN, "check", program));
 		double[][] times = new double[starts.size()][ROUNDS];
 		for (int round = 0; round < ROUNDS; round++) {

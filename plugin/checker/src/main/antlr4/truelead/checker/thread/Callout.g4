@@ -143,4 +143,5 @@ QUOTE         : ["″”“] ;
 SPACE         : [ \t\u00A0\r\n_]+ -> channel(HIDDEN) ;
 ANY           : . ;
 
-fragment LETTERS : [\p{L}] ;
+/* Java tells what is a letter: the set of all letters would be put together anew at every start, which takes longer than a small program's check. */
+fragment LETTERS : [A-Z] | [\u0080-\u{10FFFF}] {Character.isLetter(_input.LA(-1))}? ;

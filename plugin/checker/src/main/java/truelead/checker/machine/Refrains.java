@@ -41,8 +41,16 @@ final class Refrains {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.possible = out.takesCopies() && state.asWritten() && !state.alone
-				&& PLAIN.stream().allMatch(code -> state.profile.gCode(code.tenfold()).equals(List.of(code.meaning())));
+		this.possible = out.takesCopies() && state.asWritten() && !state.alone && plainCodes(state.profile);
+	}
+
+	private static boolean plainCodes(MachineProfile profile) {
+		for (Code code : PLAIN) {
+			if (!profile.gCode(code.tenfold()).equals(List.of(code.meaning()))) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	/** Whether one of the first turns of a refrain begins at the line at which a program stands. */

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToIntBiFunction;
 import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.MetricTolerances.Tolerance;
 
 /** ISO metric and MJ threads: the series of ISO 261 and the limits of ISO 965. Diameters and pitches in mm. */
 final class MetricTable {
@@ -16,36 +16,18 @@ final class MetricTable {
 	private static final double MINOR_DIAMETER = 5 * Math.sqrt(3) / 8;
 	/** ISO 5855-1: the minor diameter of an MJ nut leaves 9/16 H of thread. */
 	private static final double MJ_MINOR_DIAMETER = 9 * Math.sqrt(3) / 16;
-	private static final double SMALLEST = 0.99;
 
 	/** A diameter and pitch of the series. */
 	record Row(double diameter, double pitch, boolean coarse, int choice) {
 	}
 
-	private record Tolerance(double over, double upTo, double pitch, int grade, int micrometres, String source) {
-	}
-
 	private final List<Row> rows = new ArrayList<>();
-	private final List<Tolerance> pitchTolerances = new ArrayList<>();
-	private final List<Tolerance> minorTolerances = new ArrayList<>();
-	private final List<Tolerance> deviations = new ArrayList<>();
 	private final Map<String, Limits> published = new HashMap<>();
 
 	MetricTable() {
 		for (DataRow r : DataFile.rows(MetricTable.class, "metric-series.csv")) {
 			rows.add(new Row(DataFile.number(r, "D"), DataFile.number(r, "P"), r.get("series").equals("coarse"),
 					Integer.parseInt(r.get("choice"))));
-		}
-		for (DataRow r : DataFile.rows(MetricTable.class, "metric-pitch-tolerance.csv")) {
-			pitchTolerances.add(new Tolerance(DataFile.number(r, "over"), DataFile.number(r, "upto"), DataFile.number(r, "P"),
-					Integer.parseInt(r.get("grade")), Integer.parseInt(r.get("um")), r.get("source")));
-		}
-		for (DataRow r : DataFile.rows(MetricTable.class, "metric-minor-tolerance.csv")) {
-			minorTolerances.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), Integer.parseInt(r.get("grade")),
-					Integer.parseInt(r.get("um")), r.get("source")));
-		}
-		for (DataRow r : DataFile.rows(MetricTable.class, "metric-deviation-G.csv")) {
-			deviations.add(new Tolerance(0, Double.MAX_VALUE, DataFile.number(r, "P"), 0, Integer.parseInt(r.get("um")), r.get("source")));
 		}
 		for (DataRow r : DataFile.rows(MetricTable.class, "metric-published.csv")) {
 			double diameter = DataFile.number(r, "D");
@@ -60,11 +42,21 @@ final class MetricTable {
 	}
 
 	boolean holds(double diameter, double pitch) {
-		return rows.stream().anyMatch(r -> same(r.diameter, diameter) && same(r.pitch, pitch));
+		for (Row row : rows) {
+			if (same(row.diameter, diameter) && same(row.pitch, pitch)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	OptionalDouble coarsePitch(double diameter) {
-		return rows.stream().filter(r -> r.coarse && same(r.diameter, diameter)).mapToDouble(Row::pitch).findFirst();
+		for (Row row : rows) {
+			if (row.coarse && same(row.diameter, diameter)) {
+				return OptionalDouble.of(row.pitch);
+			}
+		}
+		return OptionalDouble.empty();
 	}
 
 	/** Limits of a class such as {@code 6H} or {@code 4H5H} (pitch diameter's grade first); empty for a grade that ISO 965-1 does not have at the pitch. */
@@ -73,10 +65,9 @@ final class MetricTable {
 		if (ruling != null && spec.system() == ThreadSystem.METRIC) {
 			return Optional.of(ruling);
 		}
-		Optional<Tolerance> pitch = tolerance(pitchTolerances, spec, wanted.pitchGrade(), (s, g) -> MetricFormula.pitchTolerance(s.diameter(), s.pitch(), g));
-		Optional<Tolerance> minor = tolerance(minorTolerances, spec, wanted.minorGrade(), (s, g) -> MetricFormula.minorTolerance(s.pitch(), g));
-		Optional<Tolerance> deviation = wanted.position() != 'G' ? Optional.of(new Tolerance(0, 0, 0, 0, 0, ""))
-				: tolerance(deviations, spec, 0, (s, g) -> MetricFormula.deviationG(s.pitch()));
+		Optional<Tolerance> pitch = MetricTolerances.pitch(spec, wanted.pitchGrade());
+		Optional<Tolerance> minor = MetricTolerances.minor(spec, wanted.minorGrade());
+		Optional<Tolerance> deviation = MetricTolerances.deviation(spec, wanted.position());
 		if (pitch.isEmpty() || minor.isEmpty() || deviation.isEmpty()) {
 			return Optional.empty();
 		}
@@ -108,17 +99,6 @@ final class MetricTable {
 	/** D − 3√3/8 P, rounded to a micrometre as ISO 724 prints it: M8x1.25 7.188. */
 	static BigDecimal basicPitch(ThreadSpec spec) {
 		return Decimals.round(spec.diameter() - PITCH_DIAMETER * spec.pitch(), 3);
-	}
-
-	/** The tolerance of the table; by formula where the table has no line for the diameter and pitch, nothing where it has the line and leaves the grade out. */
-	private static Optional<Tolerance> tolerance(List<Tolerance> table, ThreadSpec spec, int grade, ToIntBiFunction<ThreadSpec, Integer> formula) {
-		if (spec.diameter() < SMALLEST) {
-			return Optional.empty();
-		}
-		List<Tolerance> line = table.stream().filter(t -> same(t.pitch(), spec.pitch()) && spec.diameter() > t.over() + 1e-9
-				&& spec.diameter() <= t.upTo() + 1e-9).toList();
-		return line.isEmpty() ? Optional.of(new Tolerance(0, 0, spec.pitch(), grade, formula.applyAsInt(spec, grade), MetricFormula.SOURCE))
-				: line.stream().filter(t -> t.grade() == grade).findFirst();
 	}
 
 	private static BigDecimal micrometres(int value) {

@@ -1,6 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -121,7 +120,12 @@ public final class DrillTooShallow extends HoleRule {
 		Optional<Cut> size = depth.stroke().hole().sizedBefore(depth.stroke().order());
 		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
 		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
-				.max(Comparator.comparingDouble(c -> depth.below(Double.isNaN(c.shoulder()) ? c.tip() : c.shoulder())));
+				.max((one, other) -> Double.compare(end(one, depth), end(other, depth)));
+	}
+
+	/** Where the cut's full diameter ends below the top, mm; of a cut without a cone its tip. */
+	private static double end(Cut cut, TapDepth depth) {
+		return depth.below(Double.isNaN(cut.shoulder()) ? cut.tip() : cut.shoulder());
 	}
 
 	private Optional<Draft> draft(Room room, Tapping tapping, boolean through) {

@@ -3,7 +3,6 @@ package truelead.checker.rule.hole;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
@@ -30,7 +29,10 @@ public final class ThreadedTwice implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		Map<Integer, Map<Place, TapStroke>> threaded = new HashMap<>();
 		double tolerance = work.shop().profile().positionTolerance();
-		Map<Integer, Long> operations = work.tappings().stream().collect(Collectors.groupingBy(tapping -> tapping.tool().index(), Collectors.counting()));
+		Map<Integer, Integer> operations = new HashMap<>();
+		for (Tapping tapping : work.tappings()) {
+			operations.merge(tapping.tool().index(), 1, Integer::sum);
+		}
 		for (Tapping tapping : work.tappings()) {
 			boolean alone = operations.get(tapping.tool().index()) == 1;
 			if (alone && tapping.holes().size() == tapping.strokes().size()) {

@@ -1,0 +1,58 @@
+package truelead.checker.thread;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToIntBiFunction;
+
+/** The tolerances of ISO 965-1 by diameter (mm), pitch (mm) and grade. Read when a thread without published limits asks for them first. */
+final class MetricTolerances {
+	/** ISO 965-1 begins here, mm. */
+	private static final double SMALLEST = 0.99;
+
+	/** A line of a table: for diameters over and up to (mm), a pitch (mm) and a grade, so many micrometres. */
+	record Tolerance(double over, double upTo, double pitch, int grade, int micrometres, String source) {
+
+		private boolean suits(ThreadSpec spec) {
+			return Math.abs(pitch - spec.pitch()) < 1e-4 && spec.diameter() > over + 1e-9 && spec.diameter() <= upTo + 1e-9;
+		}
+	}
+
+	private static final Tolerance NO_DEVIATION = new Tolerance(0, 0, 0, 0, 0, "");
+	private static final List<Tolerance> PITCH = DataFile.rows(MetricTolerances.class, "metric-pitch-tolerance.csv").stream()
+			.map(r -> line(r, DataFile.number(r, "over"), DataFile.number(r, "upto"), Integer.parseInt(r.get("grade")))).toList();
+	private static final List<Tolerance> MINOR = DataFile.rows(MetricTolerances.class, "metric-minor-tolerance.csv").stream()
+			.map(r -> line(r, 0, Double.MAX_VALUE, Integer.parseInt(r.get("grade")))).toList();
+	private static final List<Tolerance> DEVIATION = DataFile.rows(MetricTolerances.class, "metric-deviation-G.csv").stream().map(r -> line(r, 0, Double.MAX_VALUE, 0)).toList();
+
+	private MetricTolerances() {
+	}
+
+	/** The tolerance of the pitch diameter; empty for a grade that the standard does not have at this pitch, and under its smallest diameter. */
+	static Optional<Tolerance> pitch(ThreadSpec spec, int grade) {
+		return of(PITCH, spec, grade, (s, g) -> MetricFormula.pitchTolerance(s.diameter(), s.pitch(), g));
+	}
+
+	/** The tolerance of the minor diameter; empty as for the pitch diameter. */
+	static Optional<Tolerance> minor(ThreadSpec spec, int grade) {
+		return of(MINOR, spec, grade, (s, g) -> MetricFormula.minorTolerance(s.pitch(), g));
+	}
+
+	/** How far a position's tolerances lie above the basic size: G as the standard says, H and all others not at all. */
+	static Optional<Tolerance> deviation(ThreadSpec spec, char position) {
+		return position == 'G' ? of(DEVIATION, spec, 0, (s, g) -> MetricFormula.deviationG(s.pitch())) : Optional.of(NO_DEVIATION);
+	}
+
+	/** The table's tolerance; by formula where the table has no line for the diameter and pitch, nothing where it has the line and leaves the grade out. */
+	private static Optional<Tolerance> of(List<Tolerance> table, ThreadSpec spec, int grade, ToIntBiFunction<ThreadSpec, Integer> formula) {
+		if (spec.diameter() < SMALLEST) {
+			return Optional.empty();
+		}
+		List<Tolerance> lines = table.stream().filter(t -> t.suits(spec)).toList();
+		return lines.isEmpty() ? Optional.of(new Tolerance(0, 0, spec.pitch(), grade, formula.applyAsInt(spec, grade), MetricFormula.SOURCE))
+				: lines.stream().filter(t -> t.grade() == grade).findFirst();
+	}
+
+	private static Tolerance line(DataRow row, double over, double upTo, int grade) {
+		return new Tolerance(over, upTo, DataFile.number(row, "P"), grade, Integer.parseInt(row.get("um")), row.get("source"));
+	}
+}
