@@ -56,7 +56,8 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 				comb = Optional.of(false);
 			} else if (isPitch(token) && !follows(tokens, i)) {
 				Optional<Double> behind = countsTeeth(tokens, i + 2) ? Optional.empty() : length(tokens, i + 1, unit);
-				pitch = behind.or(() -> before(tokens, at, unit)).or(previous(pitch));
+				boolean said = number(tokens, i + 1) && !countsTeeth(tokens, i + 2) || type(tokens, i + 1) == NoteLexer.EQUALS;
+				pitch = behind.or(() -> said ? Optional.empty() : before(tokens, at, unit)).or(previous(pitch));
 			} else if (token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("TPI") && pitch.isEmpty()) {
 				pitch = perInch(tokens, i - 1);
 			} else if (token.getType() == NoteLexer.WORD && token.getText().toUpperCase(Locale.ROOT).startsWith("NPT") && pitch.isEmpty()) {
@@ -137,14 +138,21 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		int behind = unit(tokens, number + 1) ? number + 2 : number + 1;
 		int before = unit(tokens, number - 1) ? number - 2 : number - 1;
 		return joined(tokens, before, number) || joined(tokens, number, behind) || spans(tokens, number - 1) && number(tokens, unit(tokens, number - 2) ? number - 3 : number - 2)
-				&& !diameter(tokens, number - 3) || spans(tokens, behind) && number(tokens, behind + 1) && !countsTeeth(tokens, behind + 2)
+				&& !diameter(tokens, number - 3) || spans(tokens, behind) && number(tokens, behind + 1) && ends(tokens, behind + 2)
 				|| limit(tokens, behind) || limit(tokens, number - 1) || limit(tokens, number - 2);
 	}
 
 	/** 0.5-1.5: two numbers, the second of which seems to have a sign. */
 	private static boolean joined(CommonTokenStream tokens, int first, int second) {
 		return number(tokens, first) && number(tokens, second) && tokens.get(second).getText().startsWith("-")
-				&& tokens.get(second).getStartIndex() == tokens.get(second - 1).getStopIndex() + 1;
+				&& tokens.get(second).getStartIndex() == tokens.get(second - 1).getStopIndex() + 1 && !spans(tokens, second + 1) && !number(tokens, second + 1);
+	}
+
+	/** What may stand behind a range whose dash stands apart: in P1.058 - 3/8-24 UNF a thread does, in P1.0 - 3 FLUTE a number of teeth. */
+	private static boolean ends(CommonTokenStream tokens, int at) {
+		int type = type(tokens, at);
+		return type == Token.EOF || type == NoteLexer.MM || type == NoteLexer.INCH || type == NoteLexer.COMMA || type == NoteLexer.PITCH
+				|| type == NoteLexer.WORD && tokens.get(at).getText().equalsIgnoreCase("TPI");
 	}
 
 	private static boolean number(CommonTokenStream tokens, int at) {
