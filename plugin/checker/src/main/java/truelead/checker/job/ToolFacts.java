@@ -39,6 +39,9 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 
 	/** These facts where they are known, the other's elsewhere. */
 	public ToolFacts or(ToolFacts other) {
+		if (this == NONE || other == NONE) {
+			return this == NONE ? other : this;
+		}
 		return new ToolFacts(first(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
 				first(leadTurns, other.leadTurns), first(pointAngle, other.pointAngle),
 				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(nose, other.nose),

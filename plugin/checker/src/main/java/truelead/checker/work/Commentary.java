@@ -106,7 +106,13 @@ final class Commentary {
 	/** Free comments of a file in a range of lines, both included, our notes left out. */
 	List<LineComment> free(ProgramFile file, int from, int to) {
 		Read read = read(file);
-		return read.scan().between(from, to).stream().filter(c -> !read.taken().contains(c.comment())).toList();
+		List<LineComment> free = new ArrayList<>();
+		for (LineComment comment : read.scan().between(from, to)) {
+			if (!read.taken().contains(comment.comment())) {
+				free.add(comment);
+			}
+		}
+		return free;
 	}
 
 	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool number. */

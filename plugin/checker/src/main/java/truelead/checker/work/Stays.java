@@ -17,6 +17,8 @@ final class Stays {
 	private final List<ToolLog> tools;
 	private final Commentary commentary;
 	private final int[] changes;
+	/** The first line whose notes belong to each stay. */
+	private final int[] froms;
 	private final int[] firstChanges;
 	private final int[] changesIn;
 	/** The first line of each program of the file. */
@@ -32,6 +34,7 @@ final class Stays {
 			}
 		}
 		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(begins.get(tool.part()))).toArray();
+		this.froms = tools.stream().mapToInt(this::firstLine).toArray();
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);
@@ -61,6 +64,10 @@ final class Stays {
 
 	/** The first line whose notes belong to a tool: the one after the last motion of the tool before it. */
 	int from(ToolLog tool) {
+		return froms[tool.index()];
+	}
+
+	private int firstLine(ToolLog tool) {
 		int change = changeLine(tool);
 		int last = -1;
 		for (int i = tool.index() - 1; i >= Math.max(0, tool.index() - SIGHT) && last < 0; i--) {
@@ -80,7 +87,7 @@ final class Stays {
 		for (int i = tool.index() + 1; i < Math.min(tools.size(), tool.index() + SIGHT); i++) {
 			int next = changes[i];
 			if (next > change) {
-				return Math.max(change, from(tools.get(i)) - 1);
+				return Math.max(change, froms[i] - 1);
 			}
 		}
 		return commentary.main().file().text().lineCount() - 1;

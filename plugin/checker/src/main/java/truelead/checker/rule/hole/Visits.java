@@ -2,9 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
 import java.util.BitSet;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -25,10 +23,11 @@ final class Visits extends AbstractList<Visit> {
 	/** The visits of all operations, each worked out once for all rules. */
 	private static final class All {
 
-		private final Map<ThreadingOperation, Visits> visits = new IdentityHashMap<>();
+		/** By the operation's number. */
+		private final List<Visits> visits;
 
 		All(Work work) {
-			work.operations().forEach(operation -> visits.put(operation, new Visits(operation)));
+			visits = work.operations().stream().map(Visits::new).toList();
 		}
 	}
 
@@ -47,7 +46,7 @@ final class Visits extends AbstractList<Visit> {
 
 	/** The visits of an operation of the work. */
 	static Visits of(ThreadingOperation operation, Work work) {
-		return work.derived(All.class, All::new).visits.get(operation);
+		return work.derived(All.class, All::new).visits.get(operation.index());
 	}
 
 	/** Visits, each made when it is asked for. */
