@@ -16,7 +16,7 @@ import truelead.checker.thread.ToolListLine;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer
- * speaks of, if the hole it goes into suits exactly one of them; and how deep a thread is, or that it goes through, where a nearer comment
+ * speaks of, if what it cuts suits exactly one of them; and how deep a thread is, or that it goes through, where a nearer comment
  * names the same thread alone. Their counts speak of the part, which may be one of several on the table, or be turned over.
  */
 final class TitleThreads {
@@ -35,12 +35,12 @@ final class TitleThreads {
 	record Titled(Fact<ThreadSpec> thread, LineComment comment, Callout callout) {
 	}
 
-	/** The one thread that suits the hole of an operation; none where the hole is not known. */
+	/** The one thread that suits the hole of an operation; where the hole is not known, its lead. */
 	Optional<Titled> of(AsCut cut) {
 		Map<String, Titled> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
 			for (Callout callout : Callouts.read(comment, cut)) {
-				if (cut.suitsHole(callout.spec())) {
+				if (cut.drill().isEmpty() ? cut.suitsLead(callout.spec()) : cut.suitsHole(callout.spec())) {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
 				}
 			}

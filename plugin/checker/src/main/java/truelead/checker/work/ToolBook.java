@@ -155,7 +155,7 @@ final class ToolBook {
 		if (log.change().isPresent()) {
 			own.addAll(above);
 			own.addAll(below);
-			titles.stream().filter(c -> stays.onlyTool(log) || !tap(c)).forEach(own::add);
+			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c)).forEach(own::add);
 		} else {
 			own.addAll(below);
 		}
@@ -177,8 +177,9 @@ final class ToolBook {
 		return above.stream().filter(c -> c.line() <= code).toList();
 	}
 
-	private boolean tap(LineComment comment) {
-		return FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()).isTap();
+	private boolean threads(LineComment comment) {
+		ToolFacts facts = FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit());
+		return facts.kind().filter(kind -> kind.value().threading()).isPresent();
 	}
 
 	/** Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of them is told. */
