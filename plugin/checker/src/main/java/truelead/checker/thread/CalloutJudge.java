@@ -87,7 +87,12 @@ final class CalloutJudge {
 		if (range(i, draft)) {
 			return false;
 		}
-		return !codeInProse(parts, i) || beside(i, Meaning.TAP);
+		return !codeInProse(parts, i) || beside(i, Meaning.TAP) || threadWords && behindPitch(i);
+	}
+
+	/** THREAD MILL P4 M36. */
+	private boolean behindPitch(int i) {
+		return i > 0 && parts.get(i - 1) instanceof Part.Code code && code.letter().equals("P") && !codeAt(i + 1);
 	}
 
 	/** HOLES 1-8 TAP M6, PART 10-32 TAP M5: numbers of something else, where the comment names a thread besides. */
