@@ -20,4 +20,9 @@ public record CheckResult(List<Finding> findings, Work work, int blocks, int ope
 		findings = List.copyOf(findings);
 		assumptions = List.copyOf(assumptions);
 	}
+
+	/** The same with other findings, of a work that has as many blocks and operations. */
+	CheckResult with(List<Finding> others, Work same) {
+		return new CheckResult(others, same, blocks, operations, notFollowed, assumptions);
+	}
 }

@@ -30,14 +30,18 @@ public final class Checker {
 	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
 		MachineChoice machine = MachineChoice.of(program, folder, profile);
 		Job known = job.withRemarks(machine.remarks());
-		return result(WorkReader.read(program, folder, known, machine.profile(), budget), program, folder, machine, settings, budget);
+		Work first = WorkReader.read(program, folder, known, machine.profile(), budget);
+		Work work = better(first, folder, budget);
+		return result(work, first, Acceptance.apply(Rules.check(work, settings), work), machine);
 	}
 
-	/** What a check gives, the program being followed once; where it states no unit and its taps fit another one, it is followed again. */
-	static CheckResult result(Work first, ProgramFile program, ProgramFolder folder, MachineChoice machine, RuleSettings settings, Budget budget) {
-		Job known = first.shop().job();
-		Work work = AssumedUnit.better(first).map(other -> WorkReader.read(program, folder, known, other, budget)).orElse(first);
-		List<Finding> findings = Acceptance.apply(Rules.check(work, settings), work);
+	/** The work that is judged, the program being followed once: where it states no unit and its taps fit another one, it is followed again. */
+	static Work better(Work first, ProgramFolder folder, Budget budget) {
+		return AssumedUnit.better(first).map(other -> WorkReader.read(first.shop().program(), folder, first.shop().job(), other, budget)).orElse(first);
+	}
+
+	/** What a check gives. */
+	static CheckResult result(Work work, Work first, List<Finding> findings, MachineChoice machine) {
 		int notFollowed = (int) findings.stream()
 				.filter(f -> f.rule().equals("not-followed") && f.severity() != Severity.INFORMATION && f.accepted().isEmpty()).count();
 		List<String> assumptions = new ArrayList<>(work.assumptions());

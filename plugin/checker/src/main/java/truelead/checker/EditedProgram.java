@@ -10,10 +10,11 @@ import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.work.EditedWork;
+import truelead.checker.work.Work;
 
 /**
- * Checks a program again and again while it is edited. The answer is always that of {@link Checker#check}; an edit that changes no hole, no thread and no word
- * of theirs costs what following its tool's stay costs.
+ * Checks a program again and again while it is edited. The answer is always that of {@link Checker#check}; an edit costs what following its tool's stay
+ * costs, and judging the holes and threads there if it changes one of them.
  */
 public final class EditedProgram {
 
@@ -24,8 +25,12 @@ public final class EditedProgram {
 	private record Setup(String name, Job job, MachineChoice machine, RuleSettings settings) {
 	}
 
-	/** A check of a text, and what is kept for the next one. */
-	private record Checked(Setup setup, EditedWork work, CheckResult result) {
+	/**
+	 * A check of a text, and what is kept for the next one.
+	 *
+	 * @param moved whether places in the text lie elsewhere than in the one that was followed from its beginning
+	 */
+	private record Checked(Setup setup, EditedWork work, EditedFindings found, boolean moved, CheckResult result) {
 	}
 
 	private Optional<Checked> last = Optional.empty();
@@ -37,25 +42,36 @@ public final class EditedProgram {
 		Setup setup = new Setup(program.name(), job.withRemarks(machine.remarks()), machine, settings);
 		Optional<Checked> before = last.filter(known -> known.setup().equals(setup) && edits < MOST_EDITS);
 		last = Optional.empty();
-		if (before.isPresent() && before.get().work().same(program, folder, budget)) {
+		last = before.flatMap(known -> known.work().follow(program, folder, budget).flatMap(changed -> again(known, program, changed)));
+		if (last.isPresent()) {
 			edits++;
-			last = before.map(known -> again(known, program));
-		} else {
-			edits = 0;
-			EditedWork work = EditedWork.of(program, folder, setup.job(), machine.profile(), budget);
-			CheckResult result = Checker.result(work.work(), program, folder, machine, settings, budget);
-			boolean itself = result.work() == work.work() && !budget.cancelled().getAsBoolean();
-			last = Optional.of(new Checked(setup, work, result)).filter(known -> itself);
-			return result;
+			return last.get().result();
 		}
-		return last.get().result();
+		edits = 0;
+		EditedWork work = EditedWork.of(program, folder, setup.job(), machine.profile(), budget);
+		Work better = Checker.better(work.work(), folder, budget);
+		EditedFindings found = EditedFindings.of(better, settings);
+		CheckResult result = Checker.result(better, work.work(), found.told(better), machine);
+		boolean itself = better == work.work() && !budget.cancelled().getAsBoolean();
+		last = Optional.of(new Checked(setup, work, found, false, result)).filter(known -> itself);
+		return result;
 	}
 
-	private static Checked again(Checked known, ProgramFile program) {
-		CheckResult before = known.result();
-		boolean moved = before.work().shop().program().text().length() != program.text().length();
-		List<Finding> findings = moved ? before.findings().stream().map(finding -> finding.in(program)).toList() : before.findings();
-		return new Checked(known.setup(), known.work(), new CheckResult(findings, known.work().work(), before.blocks(), before.operations(), before.notFollowed(),
-				before.assumptions()));
+	private static Optional<Checked> again(Checked known, ProgramFile program, EditedWork.Changed changed) {
+		boolean moved = !changed.lines().movesNothing(known.result().work().shop().program().text(), program.text());
+		Work work = known.work().work();
+		if (changed.part().isEmpty()) {
+			List<Finding> findings = moved ? in(program, known.result().findings()) : known.result().findings();
+			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved, known.result().with(findings, work)));
+		}
+		return known.found().with(changed.part().get(), changed.lines()).map(found -> {
+			List<Finding> told = found.told(work);
+			CheckResult result = Checker.result(work, work, known.moved() || moved ? in(program, told) : told, known.setup().machine());
+			return new Checked(known.setup(), known.work(), found, known.moved() || moved, result);
+		});
+	}
+
+	private static List<Finding> in(ProgramFile program, List<Finding> findings) {
+		return findings.stream().map(finding -> finding.in(program)).toList();
 	}
 }

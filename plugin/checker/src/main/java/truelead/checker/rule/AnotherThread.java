@@ -57,7 +57,7 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	public void tell(Draft draft, String by, Fact<ThreadSpec> called, ProgramFile program) {
 		draft.from(by, made.designation(), "pitch and drill of the tables");
 		String text = made.withHand(called.value().hand()).designation();
-		called.at().filter(at -> at.file() == program && at.span().end() > at.span().start()).ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
+		called.at().filter(at -> at.file().equals(program) && at.span().end() > at.span().start()).ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
 				"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));
 	}
 }

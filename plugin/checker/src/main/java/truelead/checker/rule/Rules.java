@@ -1,7 +1,9 @@
 package truelead.checker.rule;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
@@ -157,6 +159,12 @@ public final class Rules {
 			new PlaneWrong(),
 			new NoteNotUnderstood());
 
+	private static final Map<String, Integer> NUMBERS = new HashMap<>();
+
+	static {
+		ALL.forEach(rule -> NUMBERS.put(rule.name(), NUMBERS.size()));
+	}
+
 	private static final String FAILED = "this rule failed";
 
 	private Rules() {
@@ -178,12 +186,31 @@ public final class Rules {
 	}
 
 	static List<Finding> check(List<Rule> rules, Work work, RuleSettings settings) {
+		return told(found(rules, work, settings), work, settings);
+	}
+
+	/** What each rule that is not off finds, one rule after the other, before one finding speaks for others. */
+	public static List<Finding> found(Work work, RuleSettings settings) {
+		return found(ALL, work, settings);
+	}
+
+	/** The place of a rule in the order that they are run in; -1 for a name that is no rule's. */
+	public static int number(String name) {
+		return NUMBERS.getOrDefault(name, -1);
+	}
+
+	private static List<Finding> found(List<Rule> rules, Work work, RuleSettings settings) {
 		List<Finding> found = new ArrayList<>();
 		for (Rule rule : rules) {
 			if (!settings.off().contains(rule.name())) {
 				check(rule, work, found);
 			}
 		}
+		return found;
+	}
+
+	/** Of all that was found in a work what is told: one finding a cause, with the severities of the settings, in order. */
+	public static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		List<Finding> findings = new ArrayList<>();
 		for (Finding finding : OneACause.fold(OneAPlace.merge(Precedence.apply(found)), work)) {
 			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(at(finding, severity)));

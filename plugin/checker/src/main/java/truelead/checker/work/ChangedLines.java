@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.ChunkFacts;
 import truelead.grammar.Chunk;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /**
@@ -13,7 +15,10 @@ import truelead.grammar.ProgramText;
  * @param first the first such line, from 0
  * @param last  the last one; before the first where they differ in no line
  */
-record ChangedLines(int first, int last) {
+public record ChangedLines(int first, int last) {
+
+	/** What a number beside another letter of a word is: no code, tool, offset, name. */
+	private static final String PLAIN = "ABCEFIJKLPQRSUVWXYZ";
 
 	/** Empty where the texts differ in more. */
 	static Optional<ChangedLines> between(ProgramText before, ProgramText now) {
@@ -43,8 +48,35 @@ record ChangedLines(int first, int last) {
 	}
 
 	/** Whether a line is among them. */
-	boolean has(int line) {
+	public boolean has(int line) {
 		return line >= first && line <= last;
+	}
+
+	/** Whether nothing but plain numbers of words that are no codes, tools, offsets or names differs in them. */
+	boolean numbersAlone(ProgramText before, ProgramText now) {
+		boolean alone = true;
+		for (int line = first; alone && line <= last; line++) {
+			List<Element> old = before.block(line).elements();
+			List<Element> fresh = now.block(line).elements();
+			alone = old.size() == fresh.size();
+			for (int i = 0; alone && i < old.size(); i++) {
+				alone = same(old.get(i), fresh.get(i));
+			}
+		}
+		return alone;
+	}
+
+	private static boolean same(Element old, Element fresh) {
+		if (old instanceof Element.Word word && fresh instanceof Element.Word other && word.value() instanceof Expression.Number was
+				&& other.value() instanceof Expression.Number is) {
+			return word.address() == other.address() && word.extension() == other.extension() && (PLAIN.indexOf(word.address()) >= 0 || was.value() == is.value());
+		}
+		return old instanceof Element.Comment comment && fresh instanceof Element.Comment other && comment.text().equals(other.text());
+	}
+
+	/** Whether places behind them in the text lie where they did: one line alone differs, and is as long as before. */
+	public boolean movesNothing(ProgramText before, ProgramText now) {
+		return first >= last && before.length() == now.length();
 	}
 
 	/** Whether one of some lines in a row is among them. */

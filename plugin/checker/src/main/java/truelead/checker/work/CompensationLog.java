@@ -2,7 +2,6 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntFunction;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Copies;
@@ -63,8 +62,8 @@ final class CompensationLog {
 		return entries;
 	}
 
-	/** The changes with the stays of their tools. */
-	Compensations with(Map<ToolLog, ToolUse> uses) {
-		return new Compensations(entries.stream().map(Entry::row).toList(), entries.stream().map(entry -> uses.get(entry.tool())).toList());
+	/** Changes with the stays of their tools, of which all are given. */
+	static Compensations with(List<Entry> entries, List<ToolUse> uses) {
+		return new Compensations(entries.stream().map(Entry::row).toList(), entries.stream().map(entry -> uses.get(entry.tool().index())).toList());
 	}
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 
 /** The cuts at each hole, in the order they are added: a chain of links for each, from the last one back, that name a row of cuts and the number in it. */
 final class CutChains {
@@ -88,6 +89,13 @@ final class CutChains {
 		}
 		Collections.reverse(cuts);
 		return cuts;
+	}
+
+	/** Hands out the number of the stay whose tool makes it, for each cut at a hole. */
+	void stays(int hole, IntConsumer stays) {
+		for (int link = lastLink(hole); link != NONE; link = before[link]) {
+			stays.accept(rows.get(rowOf[link]).first().tool().index());
+		}
 	}
 
 	/** Whether a cut at a hole makes it. */

@@ -1,6 +1,10 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
@@ -10,18 +14,35 @@ import truelead.checker.machine.ProgramFolder;
 /** The work of a program that is being edited: after an edit only those stays of tools are followed again that it can change. Not for several threads at once. */
 public final class EditedWork {
 
-	private final Trace trace;
-	private Work work;
+	/** More holes and turns than these are not sorted by themselves. */
+	private static final int MOST = 10_000;
 
-	private EditedWork(Trace trace, Work work) {
+	/**
+	 * What an edit has changed.
+	 *
+	 * @param lines the lines that differ
+	 * @param part  the part of the work that is another one now; empty where it makes the same holes and threads by the same words
+	 */
+	public record Changed(ChangedLines lines, Optional<Work> part) {
+	}
+
+	private final Trace trace;
+	private final WorkReader.Reading reading;
+	private Work work;
+	/** Known when they are first needed; of no use where a program has none. */
+	private Optional<Sections> sections = Optional.empty();
+	private boolean sectioned = true;
+
+	private EditedWork(Trace trace, WorkReader.Reading reading) {
 		this.trace = trace;
-		this.work = work;
+		this.reading = reading;
+		this.work = reading.work();
 	}
 
 	/** The work of a program, followed from its first block to its last. */
 	public static EditedWork of(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget) {
 		Trace trace = Trace.of(program, folder, profile, budget);
-		return new EditedWork(trace, WorkReader.read(program, job, profile, trace.recorder()));
+		return new EditedWork(trace, new WorkReader.Reading(program, job, profile, trace.recorder()));
 	}
 
 	/** The work. */
@@ -29,30 +50,102 @@ public final class EditedWork {
 		return work;
 	}
 
-	/**
-	 * Takes another text of the program, where it makes the same holes and threads by the same words, so that all findings stay; false, and nothing is
-	 * changed, where it may not.
-	 */
-	public boolean same(ProgramFile program, ProgramFolder folder, Budget budget) {
+	/** Takes another text of the program; empty where it may be another work in all, and has to be followed from its beginning. */
+	public Optional<Changed> follow(ProgramFile program, ProgramFolder folder, Budget budget) {
 		Optional<ChangedLines> changed = ChangedLines.between(work.shop().program().text(), program.text());
 		if (changed.isEmpty()) {
-			return false;
+			return Optional.empty();
 		}
-		if (changed.get().last() >= 0) {
-			Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed.get(), budget).filter(stays -> same(stays, changed.get()));
-			if (again.isEmpty()) {
-				return false;
-			}
+		if (changed.get().last() < 0) {
+			work = work.by(program);
+			return changed.map(lines -> new Changed(lines, Optional.empty()));
+		}
+		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
+		if (again.isEmpty()) {
+			return Optional.empty();
+		}
+		Recorded before = trace.recorded().stays(again.get().firstStay(), again.get().behind());
+		if (!again.get().recorded().names(changed.get()) && before.same(again.get().recorded())) {
 			trace.takeBeginnings(again.get());
+			work = work.by(program);
+			return changed.map(lines -> new Changed(lines, Optional.empty()));
 		}
-		work = work.by(program);
-		return true;
+		boolean apart = before.openArcs().isEmpty() && again.get().recorded().size() <= MOST
+				&& changed.get().numbersAlone(work.shop().program().text(), program.text());
+		return apart ? part(program, again.get()).map(part -> new Changed(changed.get(), Optional.of(part))) : Optional.empty();
 	}
 
-	private boolean same(Trace again, ChangedLines changed) {
-		boolean sound = again.recorder().trouble().isEmpty()
+	private boolean sound(Trace again) {
+		return again.recorder().trouble().isEmpty()
 				&& trace.recorder().trouble().stream().noneMatch(lost -> lost.tool().index() >= again.firstStay() && lost.tool().index() < again.behind());
-		Recorded now = Recorded.of(again.recorder());
-		return sound && !now.names(changed) && Recorded.of(trace.recorder()).stays(again.firstStay(), again.behind()).same(now);
+	}
+
+	/** The part of the work that the stays are of that were followed again, with all that are at the same holes. */
+	private Optional<Work> part(ProgramFile program, Trace again) {
+		List<ToolUse> uses = new ArrayList<>(work.tools());
+		for (ToolLog log : again.recorded().tools()) {
+			ToolUse now = reading.use(log);
+			if (!Sectioned.same(uses.set(log.index(), now), now) || !log.endsAs(trace.recorded().tools().get(log.index()))) {
+				return Optional.empty();
+			}
+		}
+		if (!sections()) {
+			return Optional.empty();
+		}
+		BitSet stays = new BitSet();
+		stays.set(again.firstStay(), again.behind());
+		sections.get().widen(stays);
+		trace.take(again);
+		return sort(program, stays, uses);
+	}
+
+	/** Whether the program has sections. */
+	private boolean sections() {
+		if (sections.isEmpty() && sectioned) {
+			Holes holes = work.everyHole();
+			sectioned = !work.isWhole() && Sectioned.is(work, holes);
+			sections = Optional.of(holes).filter(any -> sectioned).map(all -> new Sections(new HoleStays(all, work.operations(), work.tools().size())));
+		}
+		return sectioned;
+	}
+
+	private Optional<Work> sort(ProgramFile program, BitSet stays, List<ToolUse> uses) {
+		int before = -1;
+		Sorting sorting = null;
+		HoleStays at = null;
+		Optional<List<ThreadingOperation>> made = Optional.empty();
+		while (stays.cardinality() != before) {
+			whole(stays);
+			before = stays.cardinality();
+			Recorded some = trace.recorded().of(stays);
+			if (some.size() > MOST || !some.openArcs().isEmpty()) {
+				return Optional.empty();
+			}
+			sorting = reading.sorted(some, uses);
+			BitSet here = stays;
+			made = reading.operations(sorting).insteadOf(work.operations().stream().filter(operation -> here.get(operation.tool().index())).toList());
+			if (made.isEmpty()) {
+				return Optional.empty();
+			}
+			at = new HoleStays(sorting.holes(), made.get(), uses.size());
+			sections.get().widen(stays, at);
+			sections.get().widen(stays);
+		}
+		if (!Sectioned.is(work, made.get(), sorting.holes()) || !sections.get().take(stays, at)) {
+			return Optional.empty();
+		}
+		List<ThreadingOperation> operations = new ArrayList<>(work.operations());
+		made.get().forEach(operation -> operations.set(operation.index(), operation));
+		Recorded all = trace.recorded();
+		Supplier<Holes> holes = new Later<>(() -> reading.sorted(all, uses).holes());
+		work = work.by(program, List.copyOf(uses), holes, List.copyOf(operations), reading.course(all, uses), sorting.holes().planes());
+		return Optional.of(work.part(made.get(), sorting.holes()));
+	}
+
+	/** Takes all stays that are followed together. */
+	private void whole(BitSet stays) {
+		for (int stay = stays.nextSetBit(0); stay >= 0; stay = stays.nextSetBit(trace.to(stay))) {
+			stays.set(trace.from(stay), trace.to(stay));
+		}
 	}
 }

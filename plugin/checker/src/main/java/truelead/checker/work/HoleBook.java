@@ -9,7 +9,7 @@ import truelead.checker.machine.Step;
 final class HoleBook {
 
 	/** Positions are never taken for one that are further apart, however coarsely they are written, mm. */
-	private static final double FARTHEST = 5.0;
+	static final double FARTHEST = 5.0;
 	private static final double COARSEST = 1.0;
 
 	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
@@ -107,7 +107,7 @@ final class HoleBook {
 	Holes finish() {
 		grid.trim();
 		chains.trim(grid.count());
-		return new Holes(grid, chains, tolerance, unknownPlaces);
+		return new Holes(grid, chains, tolerance, unknownPlaces, !crowded.isEmpty());
 	}
 
 	/** How far a hole may be from a place, mm. */

@@ -2,9 +2,12 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import truelead.checker.machine.Plane;
 
 /**
  * The places of holes, numbered in the order first reached, in cells of 2 mm of each frame: ten thousand are found as fast as ten. Kept as
@@ -61,6 +64,13 @@ final class HoleGrid {
 	int knownFrame(Place place) {
 		Numbered recent = last;
 		return recent.has(place) ? recent.number() : frameNumbers.getOrDefault(place.at(0, 0), -1);
+	}
+
+	/** The planes that holes are in. */
+	Set<Plane> planes() {
+		Set<Plane> planes = EnumSet.noneOf(Plane.class);
+		frames.forEach(frame -> planes.add(frame.plane()));
+		return planes;
 	}
 
 	/** The place of a hole. */

@@ -3,6 +3,9 @@ package truelead.checker.work;
 import java.util.AbstractList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import truelead.checker.machine.Plane;
 import truelead.checker.machine.Step;
 
 /** All holes of a program, numbered in the order first reached; each is made anew when it is asked for. */
@@ -12,13 +15,15 @@ final class Holes {
 	private final CutChains chains;
 	private final double tolerance;
 	private final boolean unknownPlaces;
+	private final boolean crowded;
 	private final PairNumbers pairs = new PairNumbers();
 
-	Holes(HoleGrid grid, CutChains chains, double tolerance, boolean unknownPlaces) {
+	Holes(HoleGrid grid, CutChains chains, double tolerance, boolean unknownPlaces, boolean crowded) {
 		this.grid = grid;
 		this.chains = chains;
 		this.tolerance = tolerance;
 		this.unknownPlaces = unknownPlaces;
+		this.crowded = crowded;
 	}
 
 	int count() {
@@ -90,6 +95,31 @@ final class Holes {
 		return unknownPlaces;
 	}
 
+	/** Whether so many cuts are at one hole that some were left out. */
+	boolean crowded() {
+		return crowded;
+	}
+
+	/** The planes that holes are in. */
+	Set<Plane> planes() {
+		return grid.planes();
+	}
+
+	/** Hands out the numbers of the stays whose tools cut at a hole, one as often as it cuts. */
+	void stays(int number, IntConsumer stays) {
+		chains.stays(number, stays);
+	}
+
+	/** The numbers of the holes within a distance in mm of a place, nearest first. */
+	List<Integer> numbersNear(Place place, double distance) {
+		return place.known() ? grid.near(grid.knownFrame(place), place.u(), place.v(), distance) : List.of();
+	}
+
+	/** Where a hole is. */
+	Place place(int number) {
+		return grid.place(number);
+	}
+
 	/** The number of the hole at a place, the nearest within the tolerance or a distance in mm beyond it; -1 where there is none or the place is not known. */
 	int at(Place place, double within) {
 		return place.known() ? grid.nearest(grid.knownFrame(place), place.u(), place.v(), HoleBook.within(Math.max(tolerance, within))) : -1;
@@ -116,6 +146,6 @@ final class Holes {
 	}
 
 	List<Hole> near(Place place, double distance) {
-		return place.known() ? grid.near(grid.knownFrame(place), place.u(), place.v(), distance).stream().map(this::hole).toList() : List.of();
+		return numbersNear(place, distance).stream().map(this::hole).toList();
 	}
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 
 /** The holes of a thread milling operation in the order first reached, and which of its passes are at each. */
 final class MilledHoles {
@@ -56,6 +57,13 @@ final class MilledHoles {
 	List<Hole> holes() {
 		boolean known = Arrays.stream(first).allMatch(pass -> table.hole(pass) >= 0);
 		return known ? table.holes().holes(Arrays.stream(first).map(table::hole).toArray()) : Arrays.stream(first).mapToObj(pass -> table.pass(pass).hole()).toList();
+	}
+
+	/** Hands out the number of each hole; below 0 for one at no known place. */
+	void numbers(IntConsumer numbers) {
+		for (int pass : first) {
+			numbers.accept(table.hole(pass));
+		}
 	}
 
 	/** Marks the numbers of the holes. */

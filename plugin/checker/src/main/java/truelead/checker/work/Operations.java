@@ -2,9 +2,11 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Plane;
@@ -35,12 +37,35 @@ final class Operations {
 		List<ThreadingOperation> operations = new ArrayList<>();
 		Map<ToolLog, Draft> before = new HashMap<>();
 		for (Draft draft : sorting.drafts()) {
-			operations.add(operation(operations.size(), draft, Optional.ofNullable(before.put(draft.log, draft))));
+			operations.add(operation(operations.size(), groups.size(), draft, Optional.ofNullable(before.put(draft.log, draft))));
 		}
 		return operations;
 	}
 
-	private ThreadingOperation operation(int index, Draft draft, Optional<Draft> before) {
+	/**
+	 * The operations that take the place of some of an earlier text, with their numbers and groups; empty where they are others, by other tools, or grouped
+	 * otherwise.
+	 */
+	Optional<List<ThreadingOperation>> insteadOf(List<ThreadingOperation> known) {
+		List<Draft> drafts = sorting.drafts();
+		boolean same = drafts.size() == known.size();
+		List<ThreadingOperation> operations = new ArrayList<>();
+		Map<ToolLog, Draft> before = new HashMap<>();
+		Set<Integer> grouped = new HashSet<>();
+		for (int i = 0; same && i < drafts.size(); i++) {
+			ThreadingOperation old = known.get(i);
+			Draft draft = drafts.get(i);
+			same = old.tool().index() == draft.tool.index() && draft.method.equals(old instanceof Tapping tapping ? Optional.of(tapping.method()) : Optional.empty());
+			if (same) {
+				operations.add(operation(old.index(), old.group(), draft, Optional.ofNullable(before.put(draft.log, draft))));
+				same = operations.get(i).group() == old.group();
+				grouped.add(old.group());
+			}
+		}
+		return same && grouped.size() == groups.size() ? Optional.of(operations) : Optional.empty();
+	}
+
+	private ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before) {
 		Strokes strokes = sorting.strokes(draft.strokes);
 		PassTable table = sorting.passes(draft.passes);
 		MillPasses passes = table.all();
@@ -48,7 +73,7 @@ final class Operations {
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
 		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
-		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> groups.size());
+		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());
 		}

@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -25,6 +26,32 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 		return new Recorded(tools.subList(from, to), stays(strokes, one -> one.tool().index(), from, to), stays(axisRuns, one -> one.tool().index(), from, to),
 				stays(arcRuns, one -> one.tool().index(), from, to), stays(arcCopies, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
 				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(), firstLine, lineBehind));
+	}
+
+	/** What was recorded of some stays, and behind each of them the event that begins the next one. */
+	Recorded of(BitSet stays) {
+		Recorded some = new Recorded(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
+				new ArrayList<>());
+		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
+			int to = stays.nextClearBit(from);
+			Recorded here = stays(from, to);
+			some.tools.addAll(here.tools);
+			some.strokes.addAll(here.strokes);
+			some.axisRuns.addAll(here.axisRuns);
+			some.arcRuns.addAll(here.arcRuns);
+			some.arcCopies.addAll(here.arcCopies);
+			some.events.addAll(here.events);
+			some.compensation.addAll(here.compensation);
+			some.openArcs.addAll(here.openArcs);
+			stays(events, one -> one.tool().index(), to, to + 1).stream().limit(1).forEach(some.events::add);
+		}
+		return some;
+	}
+
+	/** How many holes and turns of helices were recorded. */
+	int size() {
+		return strokes.stream().mapToInt(one -> one.row().map(Step.Row::count).orElse(1)).sum() + axisRuns.size() + arcRuns.size()
+				+ arcCopies.stream().mapToInt(copies -> copies.count() * copies.first().size()).sum();
 	}
 
 	/** The line of the change that begins a stay. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.RandomAccess;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 
 /**
@@ -95,15 +96,22 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		return places;
 	}
 
-	/** Marks the numbers of the holes that are threaded. */
-	void mark(BitSet threaded) {
+	/** Hands out the number of each stroke's hole; below 0 for one that is at no known place. */
+	void numbers(IntConsumer numbers) {
 		for (int[] row : holesOf) {
 			for (int hole : row) {
-				if (hole != UNKNOWN) {
-					threaded.set(hole);
-				}
+				numbers.accept(hole);
 			}
 		}
+	}
+
+	/** Marks the numbers of the holes that are threaded. */
+	void mark(BitSet threaded) {
+		numbers(hole -> {
+			if (hole != UNKNOWN) {
+				threaded.set(hole);
+			}
+		});
 	}
 
 	/** Each hole once; null where one is at a place that is not known. */

@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import truelead.checker.machine.BlockRef;
 
@@ -117,6 +118,11 @@ public final class ThreadMilling implements ThreadingOperation {
 	/** The finishing passes at the first hole that has no others; empty where each is roughed. */
 	public List<MillPass> cutAtOnce() {
 		return places.cutAtOnce().<List<MillPass>>map(places::finishing).orElse(List.of());
+	}
+
+	/** Hands out the number of each hole; below 0 for one at no known place. */
+	void numbers(IntConsumer numbers) {
+		places.numbers(numbers);
 	}
 
 	/** Marks the numbers of the holes. */

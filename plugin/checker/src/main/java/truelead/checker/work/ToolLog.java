@@ -146,6 +146,11 @@ final class ToolLog {
 				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && summary().equals(other.summary());
 	}
 
+	/** Whether the comments behind it begin where they did in another text of the program. */
+	boolean endsAs(ToolLog other) {
+		return lastMotion().map(BlockRef::line).equals(other.lastMotion().map(BlockRef::line)) && change.map(BlockRef::line).equals(other.change.map(BlockRef::line));
+	}
+
 	ToolUse.Summary summary() {
 		return new ToolUse.Summary(cutWithCoolant, cutDry, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
 	}

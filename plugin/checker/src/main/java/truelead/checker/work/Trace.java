@@ -38,6 +38,8 @@ final class Trace implements StepSink, ToolChanges {
 	private Optional<Beginning> pending = Optional.empty();
 	private boolean winds;
 	private int behind = -1;
+	/** What the recorder has, once it is finished; afterwards with the stays in it that were followed again. */
+	private Recorded recorded;
 
 	private Trace(Recorder recorder, Optional<Trace> before, int firstStay, int unchanged) {
 		this.recorder = recorder;
@@ -51,6 +53,7 @@ final class Trace implements StepSink, ToolChanges {
 		Trace trace = new Trace(new Recorder(profile, true), Optional.empty(), 0, 0);
 		Interpreter.run(program, folder, profile, budget, trace, trace);
 		trace.recorder.finish();
+		trace.recorded = Recorded.of(trace.recorder);
 		trace.winds |= WorkReader.turning(profile) || budget.cancelled().getAsBoolean();
 		trace.behind = trace.recorder.tools.size();
 		return trace;
@@ -71,7 +74,8 @@ final class Trace implements StepSink, ToolChanges {
 			return Optional.empty();
 		}
 		trace.recorder.finish();
-		trace.behind = trace.behind < 0 ? recorder.tools.size() : trace.behind;
+		trace.behind = trace.behind < 0 ? recorded.tools().size() : trace.behind;
+		trace.recorded = Recorded.of(trace.recorder);
 		boolean all = !trace.winds && trace.recorder.tools.size() == trace.behind - trace.firstStay && !budget.cancelled().getAsBoolean();
 		return all ? Optional.of(trace) : Optional.empty();
 	}
@@ -103,6 +107,44 @@ final class Trace implements StepSink, ToolChanges {
 	/** Number of the stay behind the last one recorded here. */
 	int behind() {
 		return behind;
+	}
+
+	/** What was recorded. */
+	Recorded recorded() {
+		return recorded;
+	}
+
+	/** The first of the stays that are followed together with one: no restart lies between them. */
+	int from(int stay) {
+		int found = last(stay);
+		return found < 0 ? 0 : beginnings.get(found).stay();
+	}
+
+	/** The stay behind the last of those that are followed together with one. */
+	int to(int stay) {
+		int next = last(stay) + 1;
+		return next < beginnings.size() ? beginnings.get(next).stay() : recorded.tools().size();
+	}
+
+	/** Index of the last beginning up to a stay; -1 for none. */
+	private int last(int stay) {
+		int low = 0;
+		int high = beginnings.size() - 1;
+		while (low <= high) {
+			int middle = (low + high) >>> 1;
+			if (beginnings.get(middle).stay() <= stay) {
+				low = middle + 1;
+			} else {
+				high = middle - 1;
+			}
+		}
+		return high;
+	}
+
+	/** Takes stays that were followed again, with all that was recorded of them, in place of those before. */
+	void take(Trace again) {
+		recorded = recorded.with(again.recorded, again.firstStay, again.behind);
+		takeBeginnings(again);
 	}
 
 	/** Takes the beginnings of stays that were followed again in place of those before. */

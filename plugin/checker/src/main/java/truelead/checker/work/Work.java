@@ -3,14 +3,16 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import truelead.checker.job.Allowance;
@@ -19,6 +21,7 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Remark;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.Plane;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.Step;
 
@@ -27,46 +30,46 @@ public final class Work {
 
 	private final Shop shop;
 	private final List<ToolUse> tools;
-	private final Holes holes;
+	private final Supplier<Holes> holes;
 	private final List<ThreadingOperation> operations;
+	/** Those of the whole program. */
+	private final List<ThreadingOperation> all;
 	private final Trouble trouble;
 	private final Course course;
 	private final Map<String, Boolean> answers = new ConcurrentHashMap<>();
 	private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
-	private final List<Tapping> tappings;
-	private final List<ThreadMilling> threadMillings;
-	private final List<Hole> unthreaded;
+	private final Supplier<List<Tapping>> tappings;
+	private final Supplier<List<ThreadMilling>> threadMillings;
+	private final Supplier<List<Hole>> unthreaded;
+	private final Supplier<Set<Plane>> planes;
 	private final boolean evaluated;
-	private final Map<Integer, List<ThreadingOperation>> groups = new HashMap<>();
+	/** The numbers of the operations of each group. */
+	private final Map<Integer, List<Integer>> groups;
+	private volatile boolean dependsOnAll;
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
-		this.shop = shop;
-		this.tools = List.copyOf(tools);
-		this.holes = holes;
-		this.operations = List.copyOf(operations);
-		this.trouble = trouble;
-		this.course = course;
-		for (ThreadingOperation operation : this.operations) {
-			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation);
+		this(shop, List.copyOf(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, course, new Later<>(holes::planes),
+				unthreaded(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new HashMap<>());
+		for (ThreadingOperation operation : operations) {
+			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation.index());
 		}
-		this.unthreaded = holes.holes(unthreaded(holes, this.operations));
-		this.tappings = this.operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList();
-		this.threadMillings = this.operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
-		this.evaluated = this.operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty());
 	}
 
-	private Work(Work same, Shop shop) {
+	private Work(Shop shop, List<ToolUse> tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
+			Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Map<Integer, List<Integer>> groups) {
 		this.shop = shop;
-		this.tools = same.tools;
-		this.holes = same.holes;
-		this.operations = same.operations;
-		this.trouble = same.trouble;
-		this.course = same.course;
-		this.groups.putAll(same.groups);
-		this.unthreaded = same.unthreaded;
-		this.tappings = same.tappings;
-		this.threadMillings = same.threadMillings;
-		this.evaluated = same.evaluated;
+		this.tools = tools;
+		this.holes = holes;
+		this.operations = operations;
+		this.all = all;
+		this.trouble = trouble;
+		this.course = course;
+		this.planes = planes;
+		this.evaluated = evaluated;
+		this.groups = groups;
+		this.unthreaded = unthreaded;
+		this.tappings = new Later<>(() -> operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList());
+		this.threadMillings = new Later<>(() -> operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList());
 	}
 
 	/**
@@ -146,7 +149,28 @@ public final class Work {
 
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		return new Work(this, new Shop(text, shop.job(), shop.profile(), shop.unit(), shop.blocks(), shop.assumptions()));
+		return new Work(shop(text), tools, holes, operations, all, trouble, course, planes, unthreaded, evaluated, groups);
+	}
+
+	/**
+	 * The work as it is after an edit that leaves as many stays and operations, each of the latter in its group.
+	 *
+	 * @param edited the part of it that differs
+	 */
+	Work by(ProgramFile text, List<ToolUse> uses, Supplier<Holes> places, List<ThreadingOperation> made, Course run, Set<Plane> edited) {
+		Set<Plane> either = EnumSet.copyOf(edited);
+		either.addAll(planes.get());
+		return new Work(shop(text), uses, places, made, made, trouble, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+	}
+
+	/** A part of the work: some of the operations with the holes that they are at, and all those beside them. What went wrong elsewhere is none of it. */
+	Work part(List<ThreadingOperation> some, Holes places) {
+		return new Work(shop, tools, Later.known(places), some, all, new Trouble(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), course, planes,
+				unthreaded(places, some), evaluated, groups);
+	}
+
+	private Shop shop(ProgramFile text) {
+		return new Shop(text, shop.job(), shop.profile(), shop.unit(), shop.blocks(), shop.assumptions());
 	}
 
 	/** Program, job, profile and unit. */
@@ -176,22 +200,27 @@ public final class Work {
 
 	/** All places that something was done at, threaded or not, in the order first reached. */
 	public Collection<Hole> holes() {
-		return holes.all();
+		return holes.get().all();
+	}
+
+	/** All holes, with what is known of them by their numbers. */
+	Holes everyHole() {
+		return holes.get();
 	}
 
 	/** The hole at a place within a tolerance in mm, the nearest; empty where nothing was ever done there. */
 	public Optional<Hole> holeAt(Place place, double tolerance) {
-		return holes.nearest(place, tolerance);
+		return holes.get().nearest(place, tolerance);
 	}
 
 	/** All holes within a distance in mm of a place, nearest first. */
 	public List<Hole> holesNear(Place place, double distance) {
-		return holes.near(place, distance);
+		return holes.get().near(place, distance);
 	}
 
 	/** Whether something that may make holes ran at places that are not known, so that silence about a missing hole is due. */
 	public boolean cutsAtUnknownPlaces() {
-		return holes.unknownPlaces();
+		return holes.get().unknownPlaces();
 	}
 
 	/** The threading operations in the order of execution. */
@@ -201,22 +230,42 @@ public final class Work {
 
 	/** All tapping operations, in order. */
 	public List<Tapping> tappings() {
-		return tappings;
+		return tappings.get();
 	}
 
 	/** All thread milling operations, in order. */
 	public List<ThreadMilling> threadMillings() {
-		return threadMillings;
+		return threadMillings.get();
+	}
+
+	/** The threading operations of the whole program, of which this may be the work of a part alone. */
+	public List<ThreadingOperation> operationsOfProgram() {
+		return all;
 	}
 
 	/** The operations that one callout covers with this one, itself among them. */
 	public List<ThreadingOperation> group(ThreadingOperation operation) {
-		return Collections.unmodifiableList(groups.getOrDefault(operation.group(), List.of()));
+		return groups.getOrDefault(operation.group(), List.of()).stream().map(all::get).toList();
+	}
+
+	/** Whether all holes of the program lie along one axis, across a plane. */
+	public boolean allAcross(Plane plane) {
+		return planes.get().stream().allMatch(one -> one == plane);
+	}
+
+	/** Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit has all judged anew. */
+	public void dependsOnAll() {
+		dependsOnAll = true;
+	}
+
+	/** Whether a rule has said so. */
+	public boolean isWhole() {
+		return dependsOnAll;
 	}
 
 	/** The holes that are made and never threaded, in the order first reached. */
 	public List<Hole> unthreaded() {
-		return unthreaded;
+		return unthreaded.get();
 	}
 
 	/** Whether every threading operation could be evaluated. */
@@ -224,17 +273,30 @@ public final class Work {
 		return evaluated;
 	}
 
-	/** The numbers of the holes that are made and never threaded. */
-	private static int[] unthreaded(Holes holes, List<ThreadingOperation> operations) {
-		BitSet threaded = new BitSet(holes.count());
-		for (ThreadingOperation operation : operations) {
-			if (operation instanceof Tapping tapping) {
-				tapping.strokes().mark(threaded);
-			} else if (operation instanceof ThreadMilling milling) {
-				milling.mark(threaded);
+	/** The holes that are made and never threaded, the operations having the numbers of the holes. */
+	private static Supplier<List<Hole>> unthreaded(Holes holes, List<ThreadingOperation> operations) {
+		return new Later<>(() -> {
+			BitSet threaded = new BitSet(holes.count());
+			for (ThreadingOperation operation : operations) {
+				if (operation instanceof Tapping tapping) {
+					tapping.strokes().mark(threaded);
+				} else if (operation instanceof ThreadMilling milling) {
+					milling.mark(threaded);
+				}
 			}
-		}
-		return IntStream.range(0, holes.count()).filter(number -> !threaded.get(number) && holes.made(number)).toArray();
+			return unthreaded(holes, threaded);
+		});
+	}
+
+	/** The same where the operations have numbers of their own. */
+	private static List<Hole> unthreadedByPlace(Holes holes, List<ThreadingOperation> operations) {
+		BitSet threaded = new BitSet(holes.count());
+		operations.forEach(operation -> operation.holes().stream().filter(hole -> hole.place().known()).forEach(hole -> threaded.set(holes.at(hole.place(), 0))));
+		return unthreaded(holes, threaded);
+	}
+
+	private static List<Hole> unthreaded(Holes holes, BitSet threaded) {
+		return holes.holes(IntStream.range(0, holes.count()).filter(number -> !threaded.get(number) && holes.made(number)).toArray());
 	}
 
 	/** What a rule asks of a whole group at each of its operations, worked out once; the question names the rule and the group. */

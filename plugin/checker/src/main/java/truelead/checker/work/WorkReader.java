@@ -51,11 +51,11 @@ public final class WorkReader {
 
 	/** The work of a program whose steps are recorded. */
 	static Work read(ProgramFile program, Job job, MachineProfile profile, Recorder recorder) {
-		return new WorkReader.Reading(program, job, profile, recorder).work();
+		return new Reading(program, job, profile, recorder).work();
 	}
 
 	/** One reading, from the recorded steps to the work. */
-	private static final class Reading {
+	static final class Reading {
 
 		private final ProgramFile program;
 		private final Job job;
@@ -65,6 +65,7 @@ public final class WorkReader {
 		private final Commentary commentary;
 		private final Stays stays;
 		private final ToolBook book;
+		private final WantedReader wanted;
 		private final Map<ToolLog, ToolUse> uses = new HashMap<>();
 		private final List<ToolUse> tools = new ArrayList<>();
 
@@ -82,12 +83,30 @@ public final class WorkReader {
 				uses.put(log, use);
 				tools.add(use);
 			}
+			this.wanted = new WantedReader(commentary, stays, book, job, profile);
+		}
+
+		/** A stay that may have been followed in another text of the program, with all that is known of its tool. */
+		ToolUse use(ToolLog log) {
+			return book.use(log);
+		}
+
+		/** What was recorded of some stays, sorted into holes and operations. */
+		Sorting sorted(Recorded recorded, List<ToolUse> all) {
+			Map<ToolLog, ToolUse> known = new HashMap<>();
+			recorded.tools().forEach(log -> known.put(log, all.get(log.index())));
+			return new Sorting(recorded, List.of(), known, commentary, stays, profile);
+		}
+
+		/** The operations found by sorting. */
+		Operations operations(Sorting sorting) {
+			return new Operations(sorting, wanted, turning(profile));
 		}
 
 		Work work() {
 			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), uses, commentary, stays, profile);
 			Holes holes = sorting.holes();
-			List<ThreadingOperation> operations = new Operations(sorting, new WantedReader(commentary, stays, book, job, profile), turning(profile)).all();
+			List<ThreadingOperation> operations = operations(sorting).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course());
 		}
@@ -160,9 +179,17 @@ public final class WorkReader {
 			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());
 		}
 
+		/** The course of an edited program, of which no more is known than what was recorded. */
+		Work.Course course(Recorded recorded, List<ToolUse> all) {
+			List<TimedEvent> events = new ArrayList<>(recorded.events().size());
+			recorded.events().forEach(e -> events.add(new TimedEvent(e.order(), e.event(), all.get(e.tool().index()))));
+			return new Work.Course(events, CompensationLog.with(recorded.compensation(), all),
+					events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END), List.of());
+		}
+
 		private Work.Course course() {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
-					recorder.compensation.with(uses),
+					CompensationLog.with(recorder.compensation.entries(), tools),
 					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
 					recorder.singlePoints.named(uses, commentary, stays, book));
 		}

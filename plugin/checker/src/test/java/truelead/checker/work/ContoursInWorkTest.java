@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -57,7 +56,7 @@ class ContoursInWorkTest {
 		recorder.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
-		recorder.compensation.with(Map.of()).forEach(change -> kept.add("compensation" + said(change.step())));
+		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.row().step(0))));
 		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line) + tool.summary().feeds().stream().map(feed -> feed.smallest().value() + " to "
 				+ feed.largest().value() + " from " + feed.first().line()).toList() + tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
 		return String.join("\n", kept);

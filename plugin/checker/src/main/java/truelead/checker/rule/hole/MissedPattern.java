@@ -38,6 +38,7 @@ final class MissedPattern {
 		if (places.size() < FEWEST) {
 			return List.of();
 		}
+		work.dependsOnAll();
 		Place first = missing.get(0).hole().place();
 		List<Hole> idle = work.unthreaded().stream().filter(hole -> hole.place().sameProgram(first)).toList();
 		Set<Numbers> wanted = new HashSet<>();

@@ -33,7 +33,7 @@ public final class PitchNotStandard extends OperationRule {
 		String choices = same.stream().map(t -> t.tpi() == 0 ? Figures.number(t.pitch(), 3) : Figures.number(t.tpi(), 1)).distinct()
 				.collect(Collectors.joining(", "));
 		String unit = spec.tpi() == 0 ? "pitch " + Figures.number(spec.pitch(), 3) : Figures.number(spec.tpi(), 1) + " threads an inch";
-		return Draft.of(this, Severity.INFORMATION, thread.at().filter(at -> at.file() == operation.block().file()).orElse(Location.of(operation.block())),
+		return Draft.of(this, Severity.INFORMATION, thread.at().filter(at -> at.file().equals(operation.block().file())).orElse(Location.of(operation.block())),
 				"no series has " + unit + " at the diameter of " + named(spec)
 						+ (choices.isEmpty() ? "" : ", the table has " + choices) + "; compare with the drawing, a special thread wants a special gauge")
 				.known("the callout", named(spec), thread).from("series of the diameter", choices.isEmpty() ? "none" : choices, "ISO 261, ASME B1.1");

@@ -45,8 +45,12 @@ public final class PlaneWrong implements Rule {
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
 			if (!holes.isEmpty() && !sideCycle(operation, work) && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
-				made = made == null ? new MadeHoles(work.holes()) : made;
 				Plane plane = holes.get(0).place().plane();
+				if (plane == Plane.XY && work.allAcross(plane)) {
+					continue;
+				}
+				work.dependsOnAll();
+				made = made == null ? new MadeHoles(work.holes()) : made;
 				Optional<Hole> before = made.allInOnePlaneBefore(operation.firstOrder());
 				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
 				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation))

@@ -57,11 +57,15 @@ final class UnitWord {
 			return Optional.empty();
 		}
 		UnitWord word = new UnitWord(rule, work, said.value());
-		return word.everyThreadFitsTheOther() ? word.draft() : Optional.empty();
+		boolean wrong = word.everyThreadFitsTheOther();
+		if (wrong) {
+			work.dependsOnAll();
+		}
+		return wrong ? word.draft() : Optional.empty();
 	}
 
 	private boolean everyThreadFitsTheOther() {
-		for (ThreadingOperation operation : work.operations()) {
+		for (ThreadingOperation operation : work.operationsOfProgram()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			if (thread.isPresent()) {
 				boolean other = operation instanceof Tapping tapping ? tapping.method().taps() && !tapping.strokes().isEmpty() && fits(tapping, thread.get().value())
