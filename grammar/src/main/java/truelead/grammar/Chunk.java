@@ -117,6 +117,12 @@ public final class Chunk {
 		return text.substring(starts[line], lineEnd(line));
 	}
 
+	/** Whether a line, with its line end, is the same in another chunk that has it. */
+	public boolean sameLine(int line, Chunk other) {
+		int length = behind(line) - starts[line];
+		return length == other.behind(line) - other.starts[line] && text.regionMatches(starts[line], other.text, other.starts[line], length);
+	}
+
 	/** Goes through the blocks in order. */
 	public BlockCursor cursor() {
 		return new BlockCursor(this);

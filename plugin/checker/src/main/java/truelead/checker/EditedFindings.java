@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Rules;
 import truelead.checker.work.ChangedLines;
+import truelead.checker.work.EditedWork;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -19,49 +21,86 @@ final class EditedFindings {
 
 	private final RuleSettings settings;
 	private final List<Finding> found;
+	/** As they are told. */
+	private final List<Finding> told;
+	/** The lines that places of them are in, and maybe more. */
+	private final BitSet pointed;
 
-	private EditedFindings(RuleSettings settings, List<Finding> found) {
+	private EditedFindings(RuleSettings settings, List<Finding> found, List<Finding> told, BitSet pointed) {
 		this.settings = settings;
 		this.found = found;
+		this.told = told;
+		this.pointed = pointed;
 	}
 
 	/** All that is found in a work. */
 	static EditedFindings of(Work work, RuleSettings settings) {
-		return new EditedFindings(settings, Rules.found(work, settings));
+		return of(Rules.found(work, settings), work, settings);
 	}
 
-	/**
-	 * The findings after an edit; empty where they cannot be told without judging the whole work.
-	 *
-	 * @param part  the part of the work that is another one
-	 * @param lines the lines that differ
-	 */
-	Optional<EditedFindings> with(Work part, ChangedLines lines) {
+	private static EditedFindings of(List<Finding> found, Work work, RuleSettings settings) {
+		BitSet pointed = new BitSet();
+		found.forEach(finding -> places(finding).forEach(place -> pointed.set(place.line())));
+		return new EditedFindings(settings, found, told(found, work, settings), pointed);
+	}
+
+	/** The findings as they are told. */
+	List<Finding> told() {
+		return told;
+	}
+
+	/** The findings after an edit; empty where they cannot be told without judging the whole work. */
+	Optional<EditedFindings> with(EditedWork.Part part, ChangedLines lines, Work whole) {
 		BitSet judged = new BitSet();
-		for (ThreadingOperation operation : part.operations()) {
+		for (ThreadingOperation operation : part.work().operations()) {
 			judged.set(operation.index());
 		}
-		List<Finding> all = new ArrayList<>();
+		int next = pointed.nextSetBit(lines.first());
+		boolean pointedAt = next >= 0 && next <= lines.last();
+		List<Finding> kept = new ArrayList<>(found.size());
+		boolean apart = true;
 		for (Finding finding : found) {
 			if (finding.operation() < 0 || !judged.get(finding.operation())) {
-				if (Rules.failed(finding) || places(finding).anyMatch(place -> lines.has(place.line()))) {
+				if (Rules.failed(finding) || pointedAt && places(finding).anyMatch(place -> lines.has(place.line()))) {
 					return Optional.empty();
+				}
+				apart &= !part.lines().get(finding.at().line()) && !Precedence.speaksForAll(finding.rule());
+				kept.add(finding);
+			}
+		}
+		List<Finding> anew = Rules.found(part.work(), settings);
+		for (Finding finding : anew) {
+			if (part.work().isWhole() || finding.operation() < 0 || !judged.get(finding.operation())) {
+				return Optional.empty();
+			}
+			apart &= part.lines().get(finding.at().line()) && !Precedence.speaksForAll(finding.rule());
+		}
+		kept.addAll(anew);
+		if (!apart) {
+			kept.sort(Comparator.<Finding>comparingInt(finding -> Rules.number(finding.rule())).thenComparingInt(Finding::operation));
+			return Optional.of(of(kept, whole, settings));
+		}
+		anew.forEach(finding -> places(finding).forEach(place -> pointed.set(place.line())));
+		return Optional.of(new EditedFindings(settings, kept, joined(judged, told(anew, whole, settings)), pointed));
+	}
+
+	/** What was told before of other operations, and what is told of these now, which are in lines of their own. */
+	private List<Finding> joined(BitSet judged, List<Finding> now) {
+		List<Finding> all = new ArrayList<>(told.size() + now.size());
+		int at = 0;
+		for (Finding finding : told) {
+			if (finding.operation() < 0 || !judged.get(finding.operation())) {
+				for (; at < now.size() && Rules.byPlace(now.get(at), finding) < 0; at++) {
+					all.add(now.get(at));
 				}
 				all.add(finding);
 			}
 		}
-		List<Finding> anew = Rules.found(part, settings);
-		boolean ownAlone = !part.isWhole() && anew.stream().allMatch(finding -> finding.operation() >= 0 && judged.get(finding.operation()));
-		if (!ownAlone) {
-			return Optional.empty();
-		}
-		all.addAll(anew);
-		all.sort(Comparator.<Finding>comparingInt(finding -> Rules.number(finding.rule())).thenComparingInt(Finding::operation));
-		return Optional.of(new EditedFindings(settings, all));
+		all.addAll(now.subList(at, now.size()));
+		return all;
 	}
 
-	/** The findings as they are told. */
-	List<Finding> told(Work work) {
+	private static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		return Acceptance.apply(Rules.told(found, work, settings), work);
 	}
 

@@ -51,7 +51,7 @@ public final class EditedProgram {
 		EditedWork work = EditedWork.of(program, folder, setup.job(), machine.profile(), budget);
 		Work better = Checker.better(work.work(), folder, budget);
 		EditedFindings found = EditedFindings.of(better, settings);
-		CheckResult result = Checker.result(better, work.work(), found.told(better), machine);
+		CheckResult result = Checker.result(better, work.work(), found.told(), machine);
 		boolean itself = better == work.work() && !budget.cancelled().getAsBoolean();
 		last = Optional.of(new Checked(setup, work, found, false, result)).filter(known -> itself);
 		return result;
@@ -64,8 +64,8 @@ public final class EditedProgram {
 			List<Finding> findings = moved ? in(program, known.result().findings()) : known.result().findings();
 			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved, known.result().with(findings, work)));
 		}
-		return known.found().with(changed.part().get(), changed.lines()).map(found -> {
-			List<Finding> told = found.told(work);
+		return known.found().with(changed.part().get(), changed.lines(), work).map(found -> {
+			List<Finding> told = found.told();
 			CheckResult result = Checker.result(work, work, known.moved() || moved ? in(program, told) : told, known.setup().machine());
 			return new Checked(known.setup(), known.work(), found, known.moved() || moved, result);
 		});

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -127,11 +128,19 @@ public final class Precedence {
 
 	private static final Map<String, List<Order>> BY_SPEAKER = ORDER.stream().collect(Collectors.groupingBy(Order::speaks));
 
+	private static final Set<String> SPEAK_FOR_ALL = ORDER.stream().filter(order -> order.scope() == Scope.PROGRAM || order.scope() == Scope.ALL_OF_IT).map(Order::speaks)
+			.collect(Collectors.toSet());
+
 	/** A rule that keeps silent at a place. */
 	private record Silenced(String rule, String place) {
 	}
 
 	private Precedence() {
+	}
+
+	/** Whether a rule's findings may speak for others anywhere in the program. */
+	public static boolean speaksForAll(String rule) {
+		return SPEAK_FOR_ALL.contains(rule);
 	}
 
 	/** The findings without those that another one, no less severe, speaks for; in the order given. */

@@ -219,7 +219,8 @@ public final class Rules {
 		return List.copyOf(findings);
 	}
 
-	private static int byPlace(Finding one, Finding other) {
+	/** The order of findings: by place, then severity, then name. */
+	public static int byPlace(Finding one, Finding other) {
 		int order = one.at().file().name().compareTo(other.at().file().name());
 		order = order != 0 ? order : Integer.compare(one.at().line(), other.at().line());
 		order = order != 0 ? order : Integer.compare(one.at().span().start(), other.at().span().start());

@@ -38,7 +38,7 @@ public record ChangedLines(int first, int last) {
 			}
 			int base = before.firstLine(chunk);
 			for (int line = 0; line <= old.get(chunk).lineEnds() && base + line < before.lineCount(); line++) {
-				if (!old.get(chunk).line(line).equals(fresh.get(chunk).line(line))) {
+				if (!old.get(chunk).sameLine(line, fresh.get(chunk))) {
 					first = Math.min(first, base + line);
 					last = base + line;
 				}

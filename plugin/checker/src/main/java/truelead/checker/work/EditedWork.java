@@ -23,7 +23,15 @@ public final class EditedWork {
 	 * @param lines the lines that differ
 	 * @param part  the part of the work that is another one now; empty where it makes the same holes and threads by the same words
 	 */
-	public record Changed(ChangedLines lines, Optional<Work> part) {
+	public record Changed(ChangedLines lines, Optional<Part> part) {
+	}
+
+	/**
+	 * A part of the work that may be judged by itself.
+	 *
+	 * @param lines those of the stays of its tools
+	 */
+	public record Part(Work work, BitSet lines) {
 	}
 
 	private final Trace trace;
@@ -81,7 +89,7 @@ public final class EditedWork {
 	}
 
 	/** The part of the work that the stays are of that were followed again, with all that are at the same holes. */
-	private Optional<Work> part(ProgramFile program, Trace again) {
+	private Optional<Part> part(ProgramFile program, Trace again) {
 		List<ToolUse> uses = new ArrayList<>(work.tools());
 		for (ToolLog log : again.recorded().tools()) {
 			ToolUse now = reading.use(log);
@@ -96,7 +104,7 @@ public final class EditedWork {
 		stays.set(again.firstStay(), again.behind());
 		sections.get().widen(stays);
 		trace.take(again);
-		return sort(program, stays, uses);
+		return sort(program, again, stays, uses);
 	}
 
 	/** Whether the program has sections. */
@@ -109,7 +117,7 @@ public final class EditedWork {
 		return sectioned;
 	}
 
-	private Optional<Work> sort(ProgramFile program, BitSet stays, List<ToolUse> uses) {
+	private Optional<Part> sort(ProgramFile program, Trace again, BitSet stays, List<ToolUse> uses) {
 		int before = -1;
 		Sorting sorting = null;
 		HoleStays at = null;
@@ -138,8 +146,20 @@ public final class EditedWork {
 		made.get().forEach(operation -> operations.set(operation.index(), operation));
 		Recorded all = trace.recorded();
 		Supplier<Holes> holes = new Later<>(() -> reading.sorted(all, uses).holes());
-		work = work.by(program, List.copyOf(uses), holes, List.copyOf(operations), reading.course(all, uses), sorting.holes().planes());
-		return Optional.of(work.part(made.get(), sorting.holes()));
+		work = work.by(program, List.copyOf(uses), holes, List.copyOf(operations), course(again, uses), sorting.holes().planes());
+		return Optional.of(new Part(work.part(made.get(), sorting.holes()), all.lines(stays)));
+	}
+
+	/** The course with the events of the stays that were followed again. */
+	private Work.Course course(Trace again, List<ToolUse> uses) {
+		List<TimedEvent> events = new ArrayList<>(work.course().events());
+		List<TimedEvent> place = events.subList(Recorded.before(events, event -> event.tool().index(), again.firstStay()),
+				Recorded.before(events, event -> event.tool().index(), again.behind()));
+		place.clear();
+		List<TimedEvent> now = new ArrayList<>();
+		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));
+		place.addAll(now);
+		return new Work.Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), List.of());
 	}
 
 	/** Takes all stays that are followed together. */

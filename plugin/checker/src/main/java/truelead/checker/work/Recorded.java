@@ -13,6 +13,9 @@ import truelead.checker.machine.Step;
 record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<ArcCopies> arcCopies,
 		List<Recorder.LoggedEvent> events, List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
 
+	/** More lines than follow the last change of a tool. */
+	private static final int LAST = 1 << 20;
+
 	/** All that a recorder has. */
 	static Recorded of(Recorder recorder) {
 		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.arcCopies, recorder.events,
@@ -46,6 +49,16 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 			stays(events, one -> one.tool().index(), to, to + 1).stream().limit(1).forEach(some.events::add);
 		}
 		return some;
+	}
+
+	/** The lines from the change that begins some stays to the one behind them. */
+	BitSet lines(BitSet stays) {
+		BitSet lines = new BitSet();
+		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
+			int to = stays.nextClearBit(from);
+			lines.set(line(from), to < tools.size() ? line(to) : line(from) + LAST);
+		}
+		return lines;
 	}
 
 	/** How many holes and turns of helices were recorded. */
@@ -122,7 +135,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 	}
 
 	/** How many of a sorted list come before a place. */
-	private static <T> int before(List<T> list, ToIntFunction<T> place, int limit) {
+	static <T> int before(List<T> list, ToIntFunction<T> place, int limit) {
 		int low = 0;
 		int high = list.size();
 		while (low < high) {

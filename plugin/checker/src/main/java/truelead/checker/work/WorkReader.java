@@ -179,14 +179,6 @@ public final class WorkReader {
 			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());
 		}
 
-		/** The course of an edited program, of which no more is known than what was recorded. */
-		Work.Course course(Recorded recorded, List<ToolUse> all) {
-			List<TimedEvent> events = new ArrayList<>(recorded.events().size());
-			recorded.events().forEach(e -> events.add(new TimedEvent(e.order(), e.event(), all.get(e.tool().index()))));
-			return new Work.Course(events, CompensationLog.with(recorded.compensation(), all),
-					events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END), List.of());
-		}
-
 		private Work.Course course() {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
 					CompensationLog.with(recorder.compensation.entries(), tools),
