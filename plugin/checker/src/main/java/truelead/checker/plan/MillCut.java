@@ -27,8 +27,6 @@ public record MillCut(double cutter, int teeth, double speed, double edge, doubl
 	private static final double HARDEST = 50;
 	private static final double COARSE = 1.5;
 	private static final double COARSEST = 3;
-	/** Depth of an internal thread by its pitch: 5/8 H (ISO 68-1). */
-	private static final double HEIGHT = 0.5413;
 
 	public MillCut {
 		radii = List.copyOf(radii);
@@ -48,7 +46,7 @@ public record MillCut(double cutter, int teeth, double speed, double edge, doubl
 		double centre = Math.max(1, edge * (thread.diameter() - cutter) / thread.diameter());
 		double radius = figure.even((thread.diameter() - cutter) / 2);
 		int passes = passes(request);
-		double depth = HEIGHT * thread.pitch();
+		double depth = thread.system().profileOverPitch() * thread.pitch();
 		List<Double> radii = new ArrayList<>();
 		for (int pass = 1; pass < passes; pass++) {
 			// passes of equal area: the depth of a V grows with the root of what is taken

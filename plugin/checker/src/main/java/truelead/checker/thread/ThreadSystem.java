@@ -109,6 +109,14 @@ public enum ThreadSystem {
 		return depth;
 	}
 
+	/**
+	 * Depth of the internal profile divided by the pitch, which a thread mill cuts: 5/8 of the triangle for 60 degrees (ISO 68-1), 0.8 for taper
+	 * pipe of 60 degrees (ASME B1.20.1), else the depth of the standard's own form.
+	 */
+	public double profileOverPitch() {
+		return flankAngle != 60 || this == MINIATURE ? depth : taper ? 0.8 : 5 * Math.sqrt(3) / 16;
+	}
+
 	/** Whether taps form it: the V of 60 degrees, and no pipe thread. */
 	public boolean formable() {
 		return flankAngle == 60 && !pipe() && this != MINIATURE;

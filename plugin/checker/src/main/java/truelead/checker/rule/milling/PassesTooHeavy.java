@@ -41,13 +41,13 @@ public final class PassesTooHeavy implements Rule {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
-		double height = 0.5412659 * thread.value().pitch();
+		double height = thread.value().system().profileOverPitch() * thread.value().pitch();
 		String message = "the whole profile, " + figures.fine(height) + " deep, is cut in one pass"
 				+ (hard ? " in stock of " + Figures.number(stock.orElseThrow().value().hardness().getAsDouble(), 0) + " HRC" : "") + "; two passes take "
 				+ figures.fine(height * 0.65) + " and " + figures.fine(height * 0.35);
 		Draft draft = Draft.of(this, hard ? Severity.WARNING : Severity.INFORMATION, MillFacts.word(operation.block(), "G"), message).on(operation)
 				.known("the callout", thread.value().designation(), thread)
-				.from("height of the profile", figures.fine(height), "ISO 68-1: 5/8 of 0.8660 P");
+				.from("height of the profile", figures.fine(height), Figures.number(thread.value().system().profileOverPitch(), 4) + " P, the form of the thread's standard");
 		stock.filter(s -> hard).ifPresent(s -> draft.known("stock", s.value().words(), s));
 		found.accept(draft.finding());
 	}
