@@ -7,7 +7,9 @@ import java.util.List;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -107,12 +109,15 @@ class HelpKeyTest {
 		return program;
 	}
 
-	/** The first line of the chapter that F1 opens, and what is left when it is pressed again. */
+	/** The first line of the chapter that F1 opens, and what is left when it is pressed again; there is room for it, and none is kept. */
 	private static List<String> asked(String dialog, String chapter) {
+		Point alone = Dialogs.shell(dialog).getSize();
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("the chapter " + chapter + ", not " + chapters(dialog), () -> chapters(dialog).contains(chapter));
+		Screen.waitUntil("room for it", () -> Dialogs.shell(dialog).getSize().y >= 400 && Dialogs.shell(dialog).getSize().x <= Display.getCurrent().getClientArea().width);
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("no chapter", () -> !chapters(dialog).contains(chapter));
+		Screen.waitUntil("the dialog as large as it was", () -> Dialogs.shell(dialog).getSize().equals(alone));
 		Dialogs.shell(dialog).close();
 		return List.of(chapter, "");
 	}

@@ -1,13 +1,13 @@
 package truelead.editor.guide;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.eclipse.jface.dialogs.DialogTray;
 import org.eclipse.jface.dialogs.TrayDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Listener;
@@ -24,7 +24,8 @@ public final class PageTray extends DialogTray {
 
 	private final String chapter;
 	private final String heading;
-	private OptionalInt before = OptionalInt.empty();
+	/** Size of the dialog without it, where it was given another one than the platform does. */
+	private Optional<Point> before = Optional.empty();
 
 	private PageTray(String chapter, String heading) {
 		this.chapter = chapter;
@@ -70,20 +71,25 @@ public final class PageTray extends DialogTray {
 			if (dialog.getTray() != null) {
 				PageTray open = dialog.getTray() instanceof PageTray tray ? tray : wanted;
 				dialog.closeTray();
-				open.before.ifPresent(height -> dialog.getShell().setSize(dialog.getShell().getSize().x, height));
+				open.before.ifPresent(dialog.getShell()::setSize);
 			}
 			if (!same) {
+				Point alone = dialog.getShell().getSize();
 				dialog.openTray(wanted);
-				wanted.stretch(dialog.getShell());
+				wanted.fit(dialog.getShell(), alone);
 			}
 		}
 	}
 
-	private void stretch(Shell dialog) {
-		Point size = dialog.getSize();
-		if (size.y < LEAST_HEIGHT) {
-			before = OptionalInt.of(size.y);
-			dialog.setSize(size.x, LEAST_HEIGHT);
+	/** Makes a low dialog higher, and one that the tray has made wider than the screen as wide as that. */
+	private void fit(Shell dialog, Point alone) {
+		Rectangle now = dialog.getBounds();
+		Rectangle screen = dialog.getMonitor().getClientArea();
+		int width = Math.min(now.width, screen.width);
+		int height = Math.max(now.height, Math.min(LEAST_HEIGHT, screen.height));
+		if (width != now.width || height != now.height) {
+			before = Optional.of(alone);
+			dialog.setBounds(Math.max(screen.x, Math.min(now.x, screen.x + screen.width - width)), Math.max(screen.y, Math.min(now.y, screen.y + screen.height - height)), width, height);
 		}
 	}
 
