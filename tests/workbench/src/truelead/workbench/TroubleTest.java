@@ -32,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 class TroubleTest {
 
 	private final List<IStatus> errors = Collections.synchronizedList(new ArrayList<>());
+	private boolean over;
 	private final ILogListener log = (status, bundle) -> {
 		if (status.getSeverity() == IStatus.ERROR) {
 			errors.add(status);
@@ -46,6 +47,7 @@ class TroubleTest {
 	@AfterEach
 	void close() {
 		OpenProgram.closeAll();
+		over = true;
 		Platform.removeLogListener(log);
 		assertThat(errors).as("errors in the log").isEmpty();
 	}
@@ -71,8 +73,10 @@ class TroubleTest {
 		file.refreshLocal(IResource.DEPTH_ZERO, null);
 		Screen.idle(300);
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD.replace("M30", "M30 "));
-		escapeSoon(new boolean[1]);
+		boolean[] asked = new boolean[1];
+		escapeSoon(asked);
 		Screen.chord(SWT.CTRL, 's');
+		Screen.waitUntil("the question what is to be kept", () -> asked[0]);
 		Screen.idle(500);
 		assertThat(Files.readString(file.getLocation().toFile().toPath())).isEqualTo(Programs.WRONG_FEED);
 		assertThat(program.editor().isDirty()).isTrue();
@@ -193,17 +197,18 @@ class TroubleTest {
 		file.setResourceAttributes(attributes);
 	}
 
-	/** Presses Escape in the first dialog that comes. */
-	private static void escapeSoon(boolean[] asked) {
+	/** Closes every dialog that comes until the test is over: on a slow screen the window that comes to the front again may bring another one. */
+	private void escapeSoon(boolean[] asked) {
 		Shell window = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
 		Display.getCurrent().timerExec(100, () -> {
-			Shell dialog = Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != window && shell.isVisible() && !shell.getText().isEmpty()).findFirst().orElse(null);
-			if (dialog == null && !window.isDisposed() && !asked[0]) {
-				escapeSoon(asked);
-			} else if (dialog != null) {
+			if (over || window.isDisposed()) {
+				return;
+			}
+			escapeSoon(asked);
+			Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != window && shell.isVisible() && !shell.getText().isEmpty()).findFirst().ifPresent(dialog -> {
 				asked[0] = true;
 				dialog.close();
-			}
+			});
 		});
 	}
 }
