@@ -10,6 +10,7 @@ import truelead.audit.report.Report;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.audit.run.Tally;
+import truelead.checker.drawing.Markup;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;

@@ -1,7 +1,7 @@
 package truelead.audit.html;
 
 import java.util.List;
-import truelead.audit.data.Markup;
+import truelead.checker.drawing.Markup;
 
 /** Puts HTML together. Everything given as text is escaped; only what comes from this package or from drawings goes in as it is. */
 final class Html {

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import truelead.audit.data.Markup;
+import truelead.checker.drawing.Markup;
 import truelead.checker.lesson.Control;
 import truelead.checker.lesson.Exercise;
 import truelead.checker.lesson.Filled;

@@ -63,14 +63,14 @@ final class Svg {
 	/** Anchor is {@code start}, {@code middle} or {@code end}; y is the middle of the letters. */
 	Svg text(double x, double y, String anchor, String text, boolean alarm) {
 		body.append("<text x=\"").append(n(x)).append("\" y=\"").append(n(y + 4)).append("\" text-anchor=\"").append(anchor).append("\" fill=\"")
-				.append(colour(alarm)).append('"').append(alarm ? " font-weight=\"bold\"" : "").append('>').append(escape(text)).append("</text>");
+				.append(colour(alarm)).append('"').append(alarm ? " font-weight=\"bold\"" : "").append('>').append(Markup.escape(text)).append("</text>");
 		return this;
 	}
 
 	/** The element, with title and description for those who listen. */
 	String build(String title, String description) {
 		return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 " + width + ' ' + height + "\" width=\"" + width + "\" height=\""
-				+ height + "\" font-family=\"sans-serif\" font-size=\"12\"><title>" + escape(title) + "</title><desc>" + escape(description) + "</desc>"
+				+ height + "\" font-family=\"sans-serif\" font-size=\"12\"><title>" + Markup.escape(title) + "</title><desc>" + Markup.escape(description) + "</desc>"
 				+ body + "</svg>";
 	}
 
@@ -97,21 +97,5 @@ final class Svg {
 		}
 		String text = String.format(Locale.ROOT, "%.2f", value);
 		return text.endsWith(".00") ? text.substring(0, text.length() - 3) : text.endsWith("0") ? text.substring(0, text.length() - 1) : text;
-	}
-
-	/** Text as XML has it; characters XML cannot hold are replaced. */
-	static String escape(String text) {
-		StringBuilder out = new StringBuilder(text.length() + 16);
-		text.codePoints().forEach(c -> {
-			switch (c) {
-				case '<' -> out.append("&lt;");
-				case '>' -> out.append("&gt;");
-				case '&' -> out.append("&amp;");
-				case '"' -> out.append("&quot;");
-				case '\'' -> out.append("&#39;");
-				default -> out.appendCodePoint(c < ' ' || c >= 0x7F && c < 0xA0 || c >= 0xD800 && c < 0xE000 || c >= 0xFFFE && c <= 0xFFFF ? 0xFFFD : c);
-			}
-		});
-		return out.toString();
 	}
 }

@@ -7,6 +7,7 @@ import truelead.checker.machine.Location;
  *
  * @param rule   name of the rule, in lower case
  * @param reason why; empty where none is given, which is a finding itself
+ * @param at     the note
  */
 public record Allowance(String rule, String reason, Location at) {
 }

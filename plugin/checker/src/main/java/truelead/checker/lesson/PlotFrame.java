@@ -10,7 +10,10 @@ import java.util.List;
  * @param top    sheet position of {@code most} up
  * @param width  of the field of curves
  * @param height of the field of curves
- * @param leastAcross, mostAcross, leastUp, mostUp the range of the axes
+ * @param leastAcross the axis across begins here, in its own unit
+ * @param mostAcross  and ends here
+ * @param leastUp     the axis up begins here, in its own unit
+ * @param mostUp      and ends here
  */
 public record PlotFrame(double left, double top, double width, double height, double leastAcross, double mostAcross, double leastUp, double mostUp) {
 

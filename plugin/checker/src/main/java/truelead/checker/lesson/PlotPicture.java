@@ -1,6 +1,7 @@
 package truelead.checker.lesson;
 
 import java.util.List;
+import truelead.checker.drawing.Markup;
 
 /** Draws a plot as SVG in the colour of the text around it; curves are told apart by their dashes, so it holds in print without colour. */
 public final class PlotPicture {
@@ -27,7 +28,7 @@ public final class PlotPicture {
 		double height = TOP + field + BELOW + LINE * plot.curves().size();
 		PlotFrame frame = PlotFrame.of(plot, outcome, LEFT, TOP, WIDTH - LEFT - 14, field);
 		svg.append("<svg viewBox=\"0 0 ").append(figure(WIDTH)).append(' ').append(figure(height)).append("\" role=\"img\" aria-label=\"")
-				.append(escape(plot.title() + ": " + plot.up() + " over " + plot.across())).append("\" font-size=\"12\">");
+				.append(Markup.escape(plot.title() + ": " + plot.up() + " over " + plot.across())).append("\" font-size=\"12\">");
 		axes(plot, frame);
 		for (Plot.Curve curve : plot.curves()) {
 			path(outcome.tracks().get(curve.name()), frame, curve.dash());
@@ -60,7 +61,7 @@ public final class PlotPicture {
 		line(frame.left(), bottom, right, bottom, 1, "");
 		text((frame.left() + right) / 2, bottom + 31, "middle", plot.across());
 		double middle = (frame.top() + bottom) / 2;
-		svg.append("<text transform=\"translate(13 ").append(figure(middle)).append(") rotate(-90)\" text-anchor=\"middle\" fill=\"currentColor\">").append(escape(plot.up()))
+		svg.append("<text transform=\"translate(13 ").append(figure(middle)).append(") rotate(-90)\" text-anchor=\"middle\" fill=\"currentColor\">").append(Markup.escape(plot.up()))
 				.append("</text>");
 	}
 
@@ -79,7 +80,7 @@ public final class PlotPicture {
 
 	private void text(double x, double y, String anchor, String text) {
 		svg.append("<text x=\"").append(figure(x)).append("\" y=\"").append(figure(y)).append("\" text-anchor=\"").append(anchor).append("\" fill=\"currentColor\">")
-				.append(escape(text)).append("</text>");
+				.append(Markup.escape(text)).append("</text>");
 	}
 
 	private static String dashes(String pattern) {
@@ -88,9 +89,5 @@ public final class PlotPicture {
 
 	private static String figure(double number) {
 		return Reading.fixed(number, 1);
-	}
-
-	private static String escape(String text) {
-		return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
 	}
 }

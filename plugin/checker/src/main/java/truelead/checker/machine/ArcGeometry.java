@@ -1,10 +1,13 @@
 package truelead.checker.machine;
 
 /**
- * Centre and angle of an arc in its plane. {@code first} and {@code second} are the plane's axes in right-handed order, so that
- * counter-clockwise is positive; mm and radians.
+ * Centre and angle of an arc in its plane. The plane's axes are in right-handed order, so that counter-clockwise is positive; mm and radians.
  *
- * @param sweep angle swept, negative for clockwise; NaN where it cannot be told
+ * @param first       the centre on the first axis
+ * @param second      the centre on the second axis
+ * @param sweep       angle swept, negative for clockwise; NaN where it cannot be told
+ * @param startRadius distance of the start from the centre
+ * @param endRadius   distance of the end from the centre; what it differs by is the gap that the control has to take
  */
 record ArcGeometry(double first, double second, double sweep, double startRadius, double endRadius) {
 

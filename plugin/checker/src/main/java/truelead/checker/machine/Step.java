@@ -81,6 +81,7 @@ public sealed interface Step {
 	 * @param bottom     level of the tool's tip at the bottom, mm
 	 * @param positioned whether this block holds the cycle's G code (as against an axis block that runs it again)
 	 * @param repeat     1 for the first or only one of K or L repeats
+	 * @param resolution as in {@link Move}
 	 */
 	record Stroke(BlockRef block, Modal modal, Cycle cycle, Point place, double initial, double rLevel, double bottom, boolean positioned,
 			int repeat, double resolution) implements Step {
@@ -179,6 +180,7 @@ public sealed interface Step {
 	 * @param code      G code times ten: 330, 331 for G33.1, 320, 3310
 	 * @param lead      K or F as written, in program units a revolution
 	 * @param returns   whether the same block also reverses and comes back (G33.1)
+	 * @param resolution as in {@link Move}
 	 */
 	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution)
 			implements Step {

@@ -73,9 +73,12 @@ final class PipeTable {
 	}
 
 	/**
-	 * One size of pipe thread, in the unit of its system.
+	 * One size of pipe thread, lengths in the unit of its system.
 	 *
+	 * @param system         one of pipe threads
+	 * @param size           as it is called: 1/4
 	 * @param major          major diameter; for NPT the outside diameter of the pipe
+	 * @param tpi            threads an inch
 	 * @param pitchDiameter  at the gauge plane: E1 for NPT
 	 * @param minor          at the gauge plane, where the standard gives it
 	 * @param smallEnd       pitch diameter E0 at the small end, NPT
@@ -83,6 +86,7 @@ final class PipeTable {
 	 * @param usefulLength   effective length L2, or ISO 7-1's useful length
 	 * @param pitchTolerance of the internal pitch diameter, upwards
 	 * @param minorTolerance of the internal minor diameter, upwards
+	 * @param source         where the row comes from
 	 */
 	record PipeSize(ThreadSystem system, String size, BigDecimal major, double tpi, BigDecimal pitchDiameter, Optional<BigDecimal> minor,
 			Optional<BigDecimal> smallEnd, Optional<BigDecimal> gaugeLength, Optional<BigDecimal> usefulLength,

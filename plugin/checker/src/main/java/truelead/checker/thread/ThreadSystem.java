@@ -78,11 +78,6 @@ public enum ThreadSystem {
 		return unit;
 	}
 
-	/** The rounded 55 degree form of Whitworth, which pipe threads of ISO 228-1 and ISO 7-1 have too. */
-	public boolean whitworthForm() {
-		return flankAngle == 55;
-	}
-
 	/** The included angle of the form, radians. */
 	public double flankAngle() {
 		return Math.toRadians(flankAngle);

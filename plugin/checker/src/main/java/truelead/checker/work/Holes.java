@@ -2,7 +2,6 @@ package truelead.checker.work;
 
 import java.util.AbstractList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import truelead.checker.machine.Plane;
@@ -141,10 +140,7 @@ final class Holes {
 		return number < 0 ? Hole.untouched(place) : hole(number);
 	}
 
-	Optional<Hole> nearest(Place place, double distance) {
-		return near(place, distance).stream().findFirst();
-	}
-
+	/** All holes within a distance in mm of a place, nearest first; none where the place is not known. */
 	List<Hole> near(Place place, double distance) {
 		return numbersNear(place, distance).stream().map(this::hole).toList();
 	}

@@ -28,6 +28,7 @@ import truelead.checker.machine.Step;
  * @param staleFeed whether F was last written before this tool's change
  * @param positioned whether the block holds the cycle's G code, as against an axis block that runs it again; true for moves
  * @param repeat    1 for the first or only one of K or L repeats
+ * @param resolution half of the finest last decimal among the axis words of the block that goes in, mm; 0 for computed values
  */
 public record TapStroke(int order, Step step, Optional<Step> back, ToolUse tool, Hole hole, double start, double bottom, double initial,
 		Setting feed, Setting lead, Setting speed, SpindleTurn turning, Setting feedOut, Setting speedOut, SpindleTurn turningOut,

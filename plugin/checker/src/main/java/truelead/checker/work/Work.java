@@ -7,7 +7,6 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
@@ -206,11 +205,6 @@ public final class Work {
 	/** All holes, with what is known of them by their numbers. */
 	Holes everyHole() {
 		return holes.get();
-	}
-
-	/** The hole at a place within a tolerance in mm, the nearest; empty where nothing was ever done there. */
-	public Optional<Hole> holeAt(Place place, double tolerance) {
-		return holes.get().nearest(place, tolerance);
 	}
 
 	/** All holes within a distance in mm of a place, nearest first. */

@@ -168,7 +168,7 @@ class HolesTest {
 		Work work = work(blocks.toArray(String[]::new));
 		assertThat(work.holes()).hasSize(10_000);
 		Place place = work.holes().iterator().next().place();
-		assertThat(work.holeAt(place.at(594.01, 594), 0.02)).isPresent();
+		assertThat(work.holesNear(place.at(594.01, 594), 0.02)).hasSize(1);
 		assertThat(work.holesNear(place.at(300, 300), 7)).hasSize(5);
 	}
 

@@ -1,6 +1,6 @@
-package truelead.audit.data;
+package truelead.checker.drawing;
 
-/** Text of programs made fit for XML and HTML: no tag, no attribute's end, no character that XML cannot hold. */
+/** Text of programs made fit for SVG, XML and HTML: no tag, no attribute's end, no character that XML cannot hold. */
 public final class Markup {
 
 	private Markup() {
