@@ -53,6 +53,9 @@ public final class Precedence {
 	/** Evidence of arcs that keep the lead where they are turned round. */
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
 
+	/** Evidence of holes that are skipped, more of them than are threaded twice. */
+	public static final String MORE_SKIPPED = "places threaded again";
+
 	/** The order itself, most telling first. */
 	public static final List<Order> ORDER = List.of(
 			new Order("tap-in-drilling-cycle", Scope.OPERATION,
@@ -75,13 +78,13 @@ public final class Precedence {
 					"the tap was never meant to go there"),
 			new Order("plane-wrong", Scope.OPERATION,
 					List.of("not-followed", "hole-missing", "hole-off-position", "plane-heights-wrong", "drill-too-shallow", "thread-too-short", "not-through",
-							"drill-in-tapping-cycle", "threaded-twice", "count-differs"),
+							"drill-in-tapping-cycle", "threaded-twice", "count-differs", "cycle-left-on"),
 					"along another axis no depth and no place is right"),
 			new Order("plane-wrong", Scope.PROGRAM, List.of("helix-too-short", "helix-uneven", "helix-off-pitch", "helix-off-size", "entry-straight", "exit-scars-thread"),
 					"arcs of another plane make no helix"),
 			new Order("plane-heights-wrong", Scope.OPERATION,
-					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture"),
-					"the depth itself is misread"),
+					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture", "threaded-twice"),
+					"the depth itself is misread, and repeats with it under the wrong distance mode"),
 			new Order("feed-missing", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch", "per-rev-left-on"),
 					"an F of another tool cannot be judged"),
 			new Order("per-rev-left-on", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch"),
@@ -109,6 +112,7 @@ public final class Precedence {
 					Optional.of(TURNED_ROUND)),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
+			new Order("hole-skipped", Scope.OPERATION, List.of("threaded-twice"), "a position that is left out makes a later block repeat one", Optional.of(MORE_SKIPPED)),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
 			new Order("arc-not-closed", Scope.OPERATION,
 					List.of("hole-off-position", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "entry-straight", "exit-scars-thread",

@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param callouts threads to be cut, in the order written; a thread that a drill prepares for is not among them
  * @param tools    tools named, in the order written
  * @param holder   how a tap is held, where it is said
+ * @param thickness how thick the part is that it speaks of, where it says so
  */
-public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderKind> holder) {
+public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderKind> holder, Optional<Dimension> thickness) {
 
 	public CommentReading {
 		callouts = List.copyOf(callouts);
@@ -18,7 +19,7 @@ public record CommentReading(List<Callout> callouts, List<ToolDescription> tools
 	}
 
 	/** A comment that says nothing of the kind. */
-	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of(), Optional.empty());
+	public static final CommentReading NOTHING = new CommentReading(List.of(), List.of(), Optional.empty(), Optional.empty());
 
 	/** The tool that the comment is about: the first one named. */
 	public Optional<ToolDescription> tool() {

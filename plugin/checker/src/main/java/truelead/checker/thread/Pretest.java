@@ -7,7 +7,7 @@ final class Pretest {
 	private Pretest() {
 	}
 
-	/** A word of the trade that names a tool or a thread, or a number behind the letters of a system, or two numbers with a dash or slash. */
+	/** A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a dash or slash. */
 	static boolean passes(String text) {
 		int i = 0;
 		int length = text.length();
@@ -45,7 +45,7 @@ final class Pretest {
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
 				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, WALL, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -89,7 +90,7 @@ final class ToolWords {
 		if (next.filter(m -> m == Meaning.DRILL || m == Meaning.TAP_DRILL).isPresent()) {
 			return;
 		}
-		ToolKind kind = has(Meaning.FORM) || has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
+		ToolKind kind = forming() || has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
 				: styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || has(Meaning.CUT) ? ToolKind.CUTTING_TAP : ToolKind.TAP;
 		if (named.stream().noneMatch(n -> n.kind() == ToolKind.FORM_TAP)) {
 			add(kind, i);
@@ -173,14 +174,25 @@ final class ToolWords {
 		if (angle.isEmpty() && size.filter(d -> bareAngle(tool.kind(), d)).isPresent()) {
 			angle = OptionalDouble.of(Math.toRadians(size.get().value()));
 			size = Optional.empty();
+		} else if (angle.isEmpty() && size.isPresent() && edges(tool.kind())) {
+			angle = secondNumber(size.get());
 		}
 		return new ToolDescription(tool.kind(), styles, hand(), size, angle, purpose, at.start(), at.end());
 	}
 
 	/** COUNTERSINK 90, NC SPOT DRILL 120: the number of a tool for edges that is one of their angles, without a unit (common practice, no source). */
 	private static boolean bareAngle(ToolKind kind, Dimension size) {
-		boolean edges = kind == ToolKind.COUNTERSINK || kind == ToolKind.SPOT_DRILL || kind == ToolKind.CENTRE_DRILL;
-		return edges && size.unit().isEmpty() && BARE_ANGLES.contains(size.value());
+		return edges(kind) && size.unit().isEmpty() && BARE_ANGLES.contains(size.value());
+	}
+
+	private static boolean edges(ToolKind kind) {
+		return kind == ToolKind.COUNTERSINK || kind == ToolKind.SPOT_DRILL || kind == ToolKind.CENTRE_DRILL;
+	}
+
+	/** SPOT DRILL 90 D10: of two numbers the one that is no diameter but an angle, radians. */
+	private OptionalDouble secondNumber(Dimension size) {
+		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.PLAIN && !a.dimension().equals(size) && a.dimension().unit().isEmpty()
+				&& BARE_ANGLES.contains(a.dimension().value())).mapToDouble(p -> Math.toRadians(((Part.Amount) p).dimension().value())).findFirst();
 	}
 
 	/** The thread that a hole is made for. */
@@ -233,6 +245,21 @@ final class ToolWords {
 			}
 		}
 		return OptionalDouble.empty();
+	}
+
+	/** FORM or ROLL as the way a tap works; FORM C is the form of its lead (DIN 2197). */
+	private boolean forming() {
+		for (int i = 0; i < parts.size(); i++) {
+			if (meaning(i).filter(m -> m == Meaning.FORM).isPresent() && !leadForm(i + 1)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private boolean leadForm(int i) {
+		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return text.length() == 1 && "ABCDE".contains(text.toUpperCase(Locale.ROOT));
 	}
 
 	private boolean has(Meaning meaning) {

@@ -26,6 +26,17 @@ final class WallWords {
 		return Optional.empty();
 	}
 
+	/** The thickness of what a comment speaks of without a thread: {@code PLATE 20 THICK}; empty where none is said. */
+	static Optional<Dimension> thickness(List<Part> parts) {
+		WallWords words = new WallWords(parts);
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.is(i - 1, Meaning.WALL) || words.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
+				return Optional.of(a.dimension());
+			}
+		}
+		return Optional.empty();
+	}
+
 	private boolean besideThrough(int i) {
 		return (is(i - 1, Meaning.THROUGH) || is(i + 1, Meaning.THROUGH)) && !is(i + 1, Meaning.DRILL) && !is(i - 1, Meaning.DRILL);
 	}
@@ -33,6 +44,11 @@ final class WallWords {
 	/** Whether a number cannot count anything: it has a unit, or a part of a whole. */
 	private static boolean measured(Dimension number) {
 		return number.unit().isPresent() || number.value() != Math.rint(number.value());
+	}
+
+	/** The point of {@code .75 IN. THICK}. */
+	private boolean point(int i) {
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals(".");
 	}
 
 	private boolean is(int i, Meaning meaning) {

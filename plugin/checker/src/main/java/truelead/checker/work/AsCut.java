@@ -8,8 +8,9 @@ import truelead.checker.thread.ThreadSpec;
  *
  * @param lead  advance in a turn, mm; NaN where it is not known
  * @param drill diameter of the hole before it is threaded, mm, where it is known
+ * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
  */
-record AsCut(double lead, Optional<Double> drill) {
+record AsCut(double lead, Optional<Double> drill, double full) {
 
 	/** How far a thread's lead may be from the advance, a part of it. */
 	private static final double FITS = 0.05;

@@ -72,7 +72,9 @@ final class Operations {
 		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.typical().stream().map(MillPass::hole).findFirst());
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
-		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill), surface(strokes, passes));
+		Fact<Double> surface = surface(strokes, passes);
+		double full = first.flatMap(h -> h.deepestBefore(draft.firstOrder())).map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
+		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, full), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());

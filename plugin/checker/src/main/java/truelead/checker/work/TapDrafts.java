@@ -14,6 +14,7 @@ import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
@@ -64,7 +65,8 @@ final class TapDrafts {
 		if (!kind.taps() && !tool.facts().isTap() && !turnsLikeATap(made)) {
 			return false;
 		}
-		Tapping.Method method = !kind.taps() ? Tapping.Method.DRILLING_CYCLE
+		boolean reversing = kind == Cycle.Kind.BORE_FEED_OUT && tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
+		Tapping.Method method = reversing ? Tapping.Method.CYCLE : !kind.taps() ? Tapping.Method.DRILLING_CYCLE
 				: surelyNoTap(log, tool) ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
 		if (cycleDraft != null && cycleDraft.log != log && !stroke.positioned() && cycleDraft.block.sameBlock(stroke.cycle().start())) {
 			cycleDraft.strays.add(made);

@@ -20,7 +20,7 @@ public record Tapping(int index, int group, Method method, ToolUse tool, BlockRe
 
 	/** How the tap is led. */
 	public enum Method {
-		/** A tapping cycle: G84, G74. */
+		/** A tapping cycle: G84, G74; or G85, which feeds in and out, with a self-reversing head. */
 		CYCLE,
 		/** A synchronised move in, spindle reversal, a synchronised move out: G33 and G33, G32 and G32, G331 and G332. */
 		SYNCHRONISED,

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.machine.LengthUnit;
 import truelead.checker.thread.Callout;
 import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
@@ -24,6 +25,8 @@ final class TitleThreads {
 	private final List<LineComment> comments;
 	/** By thread without its class; read when first asked for. */
 	private Map<ThreadSpec, List<Titled>> named;
+	/** Read when first asked for. */
+	private Optional<Fact<Double>> thickness;
 
 	/** The title of a program of the file, counted from 0. */
 	TitleThreads(Commentary commentary, Stays stays, int part) {
@@ -69,6 +72,20 @@ final class TitleThreads {
 			}
 		}
 		return Optional.ofNullable(named.get(thread.withoutClass())).filter(same -> same.size() == 1).map(same -> same.get(0));
+	}
+
+	/** How thick the title says the part is, mm, of several thicknesses the greatest; empty where it says none. */
+	Optional<Fact<Double>> thickness(LengthUnit unit) {
+		if (thickness == null) {
+			thickness = Optional.empty();
+			for (LineComment comment : comments) {
+				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().map(said -> said.mm(unit));
+				if (thick.filter(mm -> thickness.isEmpty() || mm > thickness.get().value()).isPresent()) {
+					thickness = Optional.of(Fact.of(thick.get(), FactSource.TITLE, comment.comment().at(), comment.text().strip()));
+				}
+			}
+		}
+		return thickness;
 	}
 
 	private static Titled titled(LineComment comment, Callout callout) {

@@ -95,10 +95,10 @@ final class WantedReader {
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
 		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title(draft.log.part()).of(cut) : Optional.empty();
-		return result(draft, notes, all, called, surface, titled, () -> SizedTap.thread(draft.tool.facts(), cut).or(() -> Implied.thread(cut)));
+		return result(draft, cut, notes, all, called, surface, titled, () -> SizedTap.thread(draft.tool.facts(), cut).or(() -> Implied.thread(cut)));
 	}
 
-	private Result result(Draft draft, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
+	private Result result(Draft draft, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
 			Optional<TitleThreads.Titled> titled, Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
 		Optional<Note.OfThread> thread = first(all, Note.OfThread.class);
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
@@ -115,7 +115,7 @@ final class WantedReader {
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
-				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH))));
+				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> throughPart(draft, cut));
 		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
 				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
@@ -131,6 +131,12 @@ final class WantedReader {
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), wall, top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+	}
+
+	/** A hole that is drilled through all of a part whose thickness the title says. */
+	private Optional<Fact<Boolean>> throughPart(Draft draft, AsCut cut) {
+		return Double.isNaN(cut.full()) ? Optional.empty() : title(draft.log.part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value())
+				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
 	}
 
 	/** The threads that the title of a program of the file names. */

@@ -34,6 +34,15 @@ class WrongPlaneThroughoutTest {
 		});
 	}
 
+	/** Some holes lie on the other side of zero, where Y is a depth below R after all. */
+	@Test
+	void holesOnBothSidesOfZero() {
+		String program = PROGRAM.replace("X10 Y10", "X10 Y-10").replace("X30\n", "X30 Y10\n");
+
+		assertThat(SampleCheck.loud(program)).isEmpty();
+		assertThat(SampleCheck.loud(program.replace("G17", "G18"))).extracting(Finding::rule).containsExactly("plane-wrong");
+	}
+
 	@Test
 	void holesThatAreMeantAlongYAreNot() {
 		assertThat(SampleCheck.loud("""

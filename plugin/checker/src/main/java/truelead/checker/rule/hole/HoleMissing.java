@@ -1,18 +1,26 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.ToolKind;
+import truelead.checker.work.Cut;
 import truelead.checker.work.Hole;
 import truelead.checker.work.Place;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** Nothing made a hole at the place before it is threaded. */
 public final class HoleMissing extends HoleRule {
+
+	/** Depth of a full thread on both sides, pitches (ISO 68-1: 2 x 5/8 x 0.866). */
+	private static final double FULL_DEPTH = 1.0825;
 
 	public HoleMissing() {
 		super("hole-missing");
@@ -28,16 +36,44 @@ public final class HoleMissing extends HoleRule {
 		boolean others = work.once(name() + operation.group(),
 				() -> work.group(operation).stream().flatMap(o -> Visits.of(o, work).typical().stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
 		List<Hole> meant = others ? List.of() : MissedPattern.of(operation, missing, work);
+		Optional<Cut> spot = others || !meant.isEmpty() ? Optional.empty() : spotted(operation, missing);
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in"
 				+ (others ? more(missing) + "; other holes of the operation are made here" : nor(missing)
-						+ (meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures)));
-		Draft draft = Draft.of(this, others || !meant.isEmpty() ? Severity.ERROR : Severity.INFORMATION, Location.of(first.block()), message)
+						+ spot.map(cut -> "; " + cut.tool().name() + " centres it, so nothing was there before").orElse(meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures)));
+		Draft draft = Draft.of(this, others || !meant.isEmpty() || spot.isPresent() ? Severity.ERROR : Severity.INFORMATION, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
 				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
+		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
 		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));
+	}
+
+	/** What marks all the places for a drill that never comes: a centre drill, or a spot drill that would not touch the wall of a hole made elsewhere. */
+	private static Optional<Cut> spotted(ThreadingOperation operation, List<Visit> missing) {
+		double minor = operation.wanted().statedThread().map(t -> t.value().diameter() - FULL_DEPTH * t.value().pitch()).orElse(0.0);
+		Fact<Double> surface = operation.wanted().surface();
+		double level = surface.stated() ? surface.value() : 0;
+		double half = operation instanceof Tapping tapping && !tapping.strokes().isEmpty() ? level + (tapping.strokes().get(0).bottom() - level) / 2 : Double.NaN;
+		Optional<Cut> first = Optional.empty();
+		for (Visit visit : missing) {
+			Optional<Cut> spot = visit.hole().edgeBefore(visit.order()).stream().filter(cut -> cut.tip() > half && centres(cut, level, minor)).findFirst();
+			if (spot.isEmpty()) {
+				return Optional.empty();
+			}
+			first = first.or(() -> spot);
+		}
+		return first;
+	}
+
+	/** Nobody goes into a hole with a centre drill, or with a spot drill that leaves its edge as it was. */
+	private static boolean centres(Cut cut, double level, double minor) {
+		return switch (cut.tool().facts().kind().map(Fact::value).orElse(ToolKind.COUNTERSINK)) {
+			case CENTRE_DRILL -> true;
+			case SPOT_DRILL -> cut.widthAt(level).filter(wide -> wide.value() < minor).isPresent();
+			default -> false;
+		};
 	}
 
 	private static String nor(List<Visit> missing) {

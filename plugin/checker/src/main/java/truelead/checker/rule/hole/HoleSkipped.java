@@ -15,10 +15,12 @@ import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.Hole;
 import truelead.checker.work.Place;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -72,9 +74,24 @@ public final class HoleSkipped extends HoleRule {
 			visited.forEach(place -> offsets.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(place.workOffset()));
 			elsewhere.stream().filter(hole -> twin(hole.place(), offsets)).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
-		if (!skipped.isEmpty()) {
-			found.accept(draft(operation, skipped, count, new Figures(visits.get(0).modal().unit())));
+		int again = again(operation, work);
+		if (!skipped.isEmpty() && skipped.size() > again) {
+			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
+			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
 		}
+	}
+
+	/** How often the tool comes back to a place that it has threaded: as many as are skipped, and the places of those are typed wrong. */
+	private static int again(ThreadingOperation operation, Work work) {
+		int strokes = 0;
+		Set<Place> places = new HashSet<>();
+		for (ThreadingOperation one : work.group(operation)) {
+			if (one instanceof Tapping tapping && tapping.method().taps()) {
+				strokes += tapping.strokes().size();
+				tapping.holes().forEach(hole -> places.add(hole.place()));
+			}
+		}
+		return strokes - places.size();
 	}
 
 	/** The holes that are never threaded, by the way they were made. */

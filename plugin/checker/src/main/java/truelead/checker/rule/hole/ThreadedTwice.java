@@ -1,9 +1,11 @@
 package truelead.checker.rule.hole;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
@@ -12,6 +14,8 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.NotFollowed;
 import truelead.checker.work.Place;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -20,6 +24,9 @@ import truelead.checker.work.Work;
 /** One tap goes into the same hole to the same depth again, by a repeat count or a repeated position. */
 public final class ThreadedTwice implements Rule {
 
+	/** Lengths of threads that are the same, mm. */
+	private static final double SAME = 1e-3;
+
 	@Override
 	public String name() {
 		return "threaded-twice";
@@ -27,6 +34,7 @@ public final class ThreadedTwice implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		crossed(work, found);
 		Map<Integer, Map<Place, TapStroke>> threaded = new HashMap<>();
 		double tolerance = work.shop().profile().positionTolerance();
 		Map<Integer, Integer> operations = new HashMap<>();
@@ -42,12 +50,51 @@ public final class ThreadedTwice implements Rule {
 			boolean said = !tapping.method().taps();
 			for (TapStroke stroke : tapping.strokes()) {
 				TapStroke before = stroke.place().known() ? earlier.put(stroke.place(), stroke) : null;
-				if (!said && before != null && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {
+				if (!said && before != null && !endless(work, stroke, before) && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {
 					found.accept(draft(stroke, before).on(tapping).finding());
 					said = true;
 				}
 			}
 		}
+	}
+
+	/** Whether the same block is run again by a loop that cannot be followed to its end. */
+	private static boolean endless(Work work, TapStroke stroke, TapStroke before) {
+		return stroke.repeat() == 1 && stroke.block().sameBlock(before.block()) && work.trouble().notFollowed().stream().anyMatch(NotFollowed::stops);
+	}
+
+	/** Taps of the same size and another lead or hand go into the same hole one after the other, none of them deeper. */
+	private void crossed(Work work, Consumer<Finding> found) {
+		double tolerance = work.shop().profile().positionTolerance();
+		Map<Place, Tapping> first = new HashMap<>();
+		Map<Place, Double> bottoms = new HashMap<>();
+		for (Tapping tapping : work.tappings().size() < 2 ? List.<Tapping>of() : work.tappings()) {
+			Optional<ThreadSpec> thread = tapping.wanted().statedThread().map(Fact::value).filter(t -> tapping.method().taps());
+			for (TapStroke stroke : thread.isEmpty() ? List.<TapStroke>of() : tapping.strokes()) {
+				Tapping before = stroke.place().known() ? first.putIfAbsent(stroke.place(), tapping) : null;
+				if (before == null) {
+					bottoms.putIfAbsent(stroke.place(), stroke.bottom());
+				} else if (before.tool().index() != tapping.tool().index() && another(before.wanted().statedThread().orElseThrow().value(), thread.get())
+						&& stroke.direction() * (stroke.bottom() - bottoms.get(stroke.place())) <= tolerance) {
+					found.accept(crossed(stroke, tapping, before).on(tapping).finding());
+					break;
+				}
+			}
+		}
+	}
+
+	private static boolean another(ThreadSpec one, ThreadSpec other) {
+		return Math.abs(one.diameter() - other.diameter()) < SAME && (Math.abs(one.lead() - other.lead()) > SAME || one.hand() != other.hand());
+	}
+
+	private Draft crossed(TapStroke stroke, Tapping tapping, Tapping before) {
+		Figures figures = new Figures(stroke.modal().unit());
+		Fact<ThreadSpec> own = tapping.wanted().statedThread().orElseThrow();
+		Fact<ThreadSpec> cut = before.wanted().statedThread().orElseThrow();
+		String message = tapping.tool().name() + " threads " + own.value().withoutClass().designation() + " at " + HoleRule.at(stroke.place(), figures) + ", where "
+				+ before.tool().name() + " has cut " + cut.value().withoutClass().designation() + ": the second thread destroys the first; see the position";
+		return Draft.of(this, Severity.WARNING, Location.of(stroke.block()), message).programmed("place", HoleRule.at(stroke.place(), figures), stroke.block())
+				.known("thread", own.value().designation(), own).known("thread before", cut.value().designation(), cut).related(before.block(), "the first thread");
 	}
 
 	private Draft draft(TapStroke stroke, TapStroke before) {

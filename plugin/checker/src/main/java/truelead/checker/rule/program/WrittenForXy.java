@@ -9,15 +9,22 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
-/** Tells a tapping cycle under another plane whose words make a stroke in XY alone: Z below R, and along the plane's own axis no depth or one that is not below R. */
+/**
+ * Tells a tapping cycle under another plane whose words make a stroke in XY alone: Z below R, and along the plane's own axis no depth, one that is not
+ * below R, or another at each place.
+ */
 final class WrittenForXy {
 
 	private WrittenForXy() {
 	}
 
 	static boolean is(ThreadingOperation operation) {
-		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty() && tapping.strokes().typical().stream().allMatch(WrittenForXy::upwards)
+		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty() && (tapping.strokes().typical().stream().anyMatch(WrittenForXy::upwards) || uneven(tapping))
 				&& tapping.cycle().filter(cycle -> belowR(cycle.start())).isPresent();
+	}
+
+	private static boolean uneven(Tapping tapping) {
+		return tapping.strokes().typical().stream().map(TapStroke::bottom).distinct().count() > 1;
 	}
 
 	private static boolean upwards(TapStroke stroke) {

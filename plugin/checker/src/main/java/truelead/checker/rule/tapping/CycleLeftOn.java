@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
+import truelead.checker.machine.Step;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -24,6 +25,15 @@ public final class CycleLeftOn extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		String code = tapping.cycle().map(cycle -> Figures.written(cycle.gWord())).orElse("the cycle");
+		TapStroke retract = retract(tapping);
+		if (retract != null) {
+			Figures figures = new Figures(retract.modal().unit());
+			String level = "XYZ".charAt(retract.place().plane().axis()) + Figures.number(retract.bottom() / figures.unit().mm(), 4);
+			String message = code + " is still on and takes " + level + ", a way out, for a depth above R: the tap goes in again at the last hole or the control stops; G80 before it";
+			Draft draft = Draft.of(this, Severity.ERROR, Location.of(retract.block()), message).programmed("depth", level, retract.block());
+			found.accept(draft.fix(cancel(retract.block())));
+			return;
+		}
 		if (!tapping.strays().isEmpty()) {
 			TapStroke stray = tapping.strays().get(0);
 			String message = code + " is still on and this block runs it again with " + stray.tool().name() + ", "
@@ -51,6 +61,17 @@ public final class CycleLeftOn extends TappingRule {
 			};
 			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; G80 before it", Severity.WARNING));
 		}
+	}
+
+	/** A block behind a hole that only draws back along the axis, and to above R; null where there is none. */
+	private static TapStroke retract(Tapping tapping) {
+		TapStroke back = tapping.strokes().typical().stream().filter(s -> !s.positioned() && s.bottom() > s.start()).findFirst().orElse(null);
+		if (back == null || !(back.step() instanceof Step.Stroke)) {
+			return null;
+		}
+		boolean down = tapping.strokes().typical().stream().anyMatch(s -> s.positioned() && s.bottom() < s.start());
+		boolean again = tapping.strokes().stream().anyMatch(s -> s.order() < back.order() && s.place().equals(back.place()));
+		return down && again ? back : null;
 	}
 
 	/** The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the cycle behind it. */

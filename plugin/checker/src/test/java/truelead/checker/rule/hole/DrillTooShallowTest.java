@@ -28,6 +28,19 @@ class DrillTooShallowTest {
 	}
 
 	@Test
+	void aHoleDrilledThroughThePlateOfTheTitleHasNone() {
+		assertThat(plate("(PLATE .75 IN. THICK)", "-.95")).as("full diameter down to .823").isFalse();
+		assertThat(plate("(BRACKET, THICKNESS .75)", "-.95")).isFalse();
+		assertThat(plate("(PLATE .75 THICK)", "-.85")).as("full diameter down to .723").isTrue();
+		assertThat(plate("(PLATE)", "-.95")).isTrue();
+	}
+
+	private static boolean plate(String title, String drilled) {
+		return Samples.findings(title, "G20 G90 G17", "T1 M6 (27/64 DRILL)", "S600 M3", "G81 X3. Y3. Z" + drilled + " R.1 F6.", "G80", "T2 M6 (1/2-13 TAP)", "S130 M3", "G84 X3. Y3. Z-.95 R.25 F10.",
+				"G80").stream().anyMatch(f -> f.rule().equals("drill-too-shallow"));
+	}
+
+	@Test
 	void chipsFallIntoAPilotThatGoesDeeper() {
 		assertThat(bored("Z-60", "Z-40", "Z-38")).as("2 mm below the tap, and 20 mm of pilot").isEmpty();
 		assertThat(bored("Z-44", "Z-40", "Z-38")).hasSize(1);

@@ -102,4 +102,14 @@ class FeedOffPitchTest {
 		assertThat(all).hasSizeLessThan(2);
 		return all.stream().findFirst();
 	}
+
+	/** G85 feeds in and out, which is how a self-reversing head is run: its feed is judged as any tap's. */
+	@ParameterizedTest
+	@CsvSource({"29, M3, ", "24, M3, feed-off-pitch", "2.9, M3, feed-off-pitch", "29, M4, spindle-wrong-way"})
+	void aSelfReversingHeadInG85(String feed, String turn, String rule) {
+		List<String> loud = Samples.findings("G20 G90 G17", "T6 M6 (#7 DRILL)", "G54 G0 X1. Y1. S1900 M3", "G43 H6 Z1.", "G81 Z-.9 R.1 F9.5", "G80", "T9 M6 (1/4-20 TAP IN SELF-REVERSING HEAD)",
+				"G0 X1. Y1. S600 " + turn, "G43 H9 Z1.", "G85 Z-.65 R.3 F" + feed, "G80", "M30").stream().filter(f -> f.severity() != Severity.INFORMATION).map(Finding::rule).toList();
+
+		assertThat(loud).isEqualTo(rule == null ? List.of() : List.of(rule));
+	}
 }

@@ -1,0 +1,118 @@
+package truelead.checker.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A block that is left out, typed twice or forgotten shows at several places of a program; one finding names it. */
+class LeftOutAndTwiceTest {
+
+	private static final String HEAD = """
+			G21 G90 G94 G17
+			T1 M6 (DRILL 5.0)
+			G54 G0 X10 Y10 S2500 M3
+			G43 H1 Z10
+			G81 Z-18 R3 F300
+			X50
+			Y40
+			X10
+			G80
+			T2 M6 (M6X1 TAP)
+			G0 X10 Y10 S520 M3
+			G43 H2 Z10
+			""";
+
+	private static List<String> loud(String tapping) {
+		return said(HEAD + tapping + "M30\n");
+	}
+
+	private static List<String> said(String program) {
+		return SampleCheck.loud(program).stream().map(finding -> finding.at().line() + 1 + " " + finding.rule()).toList();
+	}
+
+	@Test
+	void aPositionLeftOutOfARectangle() {
+		assertThat(loud("G84 Z-14 R5 F520\nY40\nX10\nG80\n")).as("X50 is left out, so X10 Y40 comes twice").containsExactly("13 hole-skipped");
+	}
+
+	@Test
+	void aPositionTypedTwiceForTheNext() {
+		assertThat(loud("G84 Z-14 R5 F520\nX50\nX50 Y10\nX10 Y40\nG80\n")).as("X50 Y40 is left over").containsExactly("15 threaded-twice");
+	}
+
+	@Test
+	void theWayOutWithoutItsG80() {
+		assertThat(loud("G84 Z-14 R5 F520\nX50\nY40\nX10\nZ100 M9\n")).as("Z100 is taken for a depth").containsExactly("17 cycle-left-on");
+	}
+
+	@Test
+	void repeatsThatWereMeantForIncrementalPositions() {
+		String row = "G91 G81 X15 Z-18 R-7 F240 L4\nG80 G90\nG0 Z10\nT2 M6 (M5 TAP)\nG0 X0 Y0 S500 M3\nG43 H2 Z10\n";
+		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 4.2)\nG54 G0 X0 Y0 S2500 M3\nG43 H1 Z10\n" + row + "G91 G84 X15 Z-14 R-4 F400 L4\nG80 G90\nM30\n";
+
+		assertThat(said(program)).isEmpty();
+		assertThat(said(program.replace("G91 G84", "G90 G84"))).containsExactly("11 plane-heights-wrong");
+	}
+
+	@Test
+	void aLoopWithoutItsCount() {
+		String loop = "#1=0\nWHILE [#1 LT 2] DO1\nG84 X[10+#1*40] Y10 Z-14 R5 F520\n#1=#1+1\nEND1\nG84 X50 Y40\nX10\nG80\n";
+
+		assertThat(loud(loop)).isEmpty();
+		assertThat(loud(loop.replace("#1=#1+1\n", ""))).singleElement().asString().endsWith("not-followed");
+	}
+
+	@Test
+	void aLeftHandTapInTheRightHandHole() {
+		String pair = """
+				G21 G90 G94 G17
+				T2 M6 (DRILL 14)
+				G54 G0 X0 Y0 S800 M3
+				G43 H2 Z30
+				G81 Z-46 R3 F120
+				X60
+				G80
+				T7 M6 (M16X2 TAP)
+				G0 X0 Y0 S200 M3
+				G43 H7 Z30
+				G84 Z-36 R8 F400
+				G80
+				T8 M6 (M16X2 LH TAP)
+				G0 X60 Y0 S200 M4
+				G43 H8 Z30
+				G74 Z-36 R8 F400
+				G80
+				M30
+				""";
+
+		assertThat(said(pair)).isEmpty();
+		assertThat(SampleCheck.loud(pair.replace("X60 Y0 S200 M4", "X0 Y0 S200 M4"))).singleElement().satisfies(finding -> {
+			assertThat(finding.rule()).isEqualTo("threaded-twice");
+			assertThat(finding.message()).startsWith("T8 threads M16x2-LH at X0 Y0, where T7 has cut M16x2: the second thread destroys the first");
+		});
+	}
+
+	@Test
+	void aThreadBelowAnotherInASteppedHole() {
+		assertThat(said("""
+				G21 G90 G94 G17
+				T1 M6 (DRILL 8.5)
+				G54 G0 X0 Y0 S1100 M3
+				G43 H1 Z30
+				G81 Z-40 R3 F150
+				G80
+				T2 M6 (M10X1.5 TAP)
+				G0 X0 Y0 S300 M3
+				G43 H2 Z30
+				G84 Z-15 R8 F450
+				G80
+				T3 M6 (M10X1.5 BOTTOMING TAP)
+				G0 X0 Y0 S300 M3
+				G43 H3 Z30
+				G84 Z-15 R8 F450
+				G80
+				M30
+				""")).as("a second tap of the same thread follows the first").isEmpty();
+	}
+}
