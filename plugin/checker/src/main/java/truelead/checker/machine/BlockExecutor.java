@@ -116,6 +116,7 @@ final class BlockExecutor {
 		}
 		if (words.mCount() > 0) {
 			spindle.changeTool(words, tools);
+			tools.makeReady(words);
 		}
 		if (words.any(FEED_SPEED) && !arguments && taker != Meaning.DWELL) {
 			feedAndSpeed(words, taker);

@@ -22,12 +22,19 @@ final class Tools {
 		}
 		words.name('T').ifPresent(name -> state.selectedTool = new Setting(Double.NaN, tool.word(), "the tool is called by its name, " + name));
 		if (words.name('T').isEmpty()) {
-			state.selectedTool = tool;
+			state.selectedTool = changeFollows || !words.nextTool().isSet() ? tool : words.nextTool();
 		}
 		if (changes && !changeFollows) {
 			change(words.block(), words.ref('T'));
 		} else if (!changeFollows) {
 			out.event(words.block(), Step.EventKind.TOOL_SELECTED, words.ref('T'), state.selectedTool);
+		}
+	}
+
+	/** T1 T2 M6: behind the change to the first tool the second one waits. */
+	void makeReady(Words words) {
+		if (words.nextTool().isSet()) {
+			state.selectedTool = words.nextTool();
 		}
 	}
 

@@ -30,6 +30,7 @@ final class Words {
 	private int absolute;
 	private boolean synchronous;
 	private double turns;
+	private Setting nextTool = Setting.NONE;
 	private BlockRef block;
 	private String text;
 
@@ -49,6 +50,7 @@ final class Words {
 		absolute = 0;
 		synchronous = false;
 		turns = 0;
+		nextTool = Setting.NONE;
 		for (Element element : elements) {
 			if (element instanceof Element.Word word) {
 				load(word);
@@ -58,6 +60,11 @@ final class Words {
 				turns = evaluator.value(given.value()).number();
 			}
 		}
+	}
+
+	/** The second T word of the block: beside a tool change the tool that is made ready for the next one (from memory); NONE where there is none. */
+	Setting nextTool() {
+		return nextTool;
 	}
 
 	/** Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F. */
@@ -84,6 +91,8 @@ final class Words {
 			addG(CodeTable.tenfold(number), word);
 		} else if (address == 'M') {
 			addM(CodeTable.tenfold(number), word);
+		} else if (address == 'T' && has('T')) {
+			nextTool = new Setting(number, Optional.of(ref(word)), value == null ? "" : value.why());
 		} else {
 			int index = address - FIRST;
 			repeated |= present & 1 << index;

@@ -34,8 +34,10 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		if (drill.isEmpty() || !far || called.system().taper() || suits(drill.get(), called)) {
 			return Optional.empty();
 		}
-		return ThreadTable.standard().threadsFor(advance, NEAR * advance, drill.get()).stream()
-				.filter(other -> other.system() == called.system() && suits(drill.get(), other)).findFirst().map(other -> new AnotherThread(other, drill.get()));
+		List<ThreadSpec> suiting = ThreadTable.standard().threadsFor(advance, NEAR * advance, drill.get()).stream()
+				.filter(other -> !other.system().taper() && suits(drill.get(), other)).toList();
+		return suiting.stream().filter(other -> other.system() == called.system()).findFirst().or(() -> suiting.stream().findFirst())
+				.map(other -> new AnotherThread(other, drill.get()));
 	}
 
 	private static boolean suits(double drill, ThreadSpec thread) {
@@ -44,9 +46,13 @@ public record AnotherThread(ThreadSpec made, double drill) {
 				&& drill <= limits.get().minorMaxMm().orElse(0) + WRITTEN;
 	}
 
-	/** What a message says of it behind what to type. */
-	public String said(String what, Figures figures) {
-		return " and another drill, or mend the callout: " + what + " and the drill of " + figures.fine(drill) + " make " + made.designation();
+	/**
+	 * What a message says of it behind what to type.
+	 *
+	 * @param orElse what else may be mended, {@code , or T4}; empty where there is nothing
+	 */
+	public String said(String what, String orElse, Figures figures) {
+		return " and another drill, or mend the callout" + orElse + ": " + what + " and the drill of " + figures.fine(drill) + " make " + made.designation();
 	}
 
 	/**

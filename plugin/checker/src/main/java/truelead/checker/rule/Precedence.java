@@ -53,6 +53,9 @@ public final class Precedence {
 	/** Evidence of arcs that keep the lead where they are turned round. */
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
 
+	/** Evidence of a hole that no drill for the thread makes: wider than the thread, or narrower by a pitch and more. */
+	public static final String ANOTHER_HOLE = "hole of another thread";
+
 	/** Evidence of holes that are skipped, more of them than are threaded twice. */
 	public static final String MORE_SKIPPED = "places threaded again";
 
@@ -104,7 +107,9 @@ public final class Precedence {
 							"passes-too-heavy", "comp-missing", "taper-off", "edge-feed-high"),
 					"under the wrong unit word no length is right"),
 			new Order("feed-in-wrong-mode", Scope.OPERATION, List.of("feed-off-pitch"), "the mode explains the feed"),
-			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big"), "feed and drill agree on another thread than the callout",
+			new Order("drill-too-small", Scope.OPERATION, List.of("drill-too-shallow"), "the tap is not meant for this hole", Optional.of(ANOTHER_HOLE)),
+			new Order("drill-too-big", Scope.OPERATION, List.of("drill-too-shallow"), "the tap is not meant for this hole", Optional.of(ANOTHER_HOLE)),
+			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "length-offset-missing"), "feed and drill agree on another thread than the callout",
 					Optional.of(FEED_AND_DRILL)),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "cutter-pitch-mismatch"), "helix and drill agree on another thread than the callout",
 					Optional.of(HELIX_AND_DRILL)),
@@ -112,6 +117,9 @@ public final class Precedence {
 					Optional.of(TURNED_ROUND)),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
+			new Order("hole-missing", Scope.BLOCK, List.of("hole-off-position"), "steps that add up are off by little at first"),
+			new Order("hole-off-position", Scope.OPERATION, List.of("hole-skipped"), "the place was meant for the hole that is left over"),
+			new Order("feed-off-pitch", Scope.OPERATION, List.of("speed-over-limit"), "S is typed wrong, and the feed says what was meant"),
 			new Order("hole-skipped", Scope.OPERATION, List.of("threaded-twice"), "a position that is left out makes a later block repeat one", Optional.of(MORE_SKIPPED)),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
 			new Order("arc-not-closed", Scope.OPERATION,

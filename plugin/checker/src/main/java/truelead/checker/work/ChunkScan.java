@@ -108,7 +108,7 @@ final class ChunkScan {
 			if (element instanceof Element.Word word) {
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
-					tool = (int) number.value();
+					tool = tool < 0 ? (int) number.value() : tool;
 				} else if (word.address() == 'T' && word.value() instanceof Expression.Text name) {
 					named(line, name);
 				} else if (word.address() == 'O') {

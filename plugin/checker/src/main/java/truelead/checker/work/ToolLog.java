@@ -25,6 +25,7 @@ final class ToolLog {
 	private final int firstOrder;
 	private int lastOrder;
 	private BlockRef lastMotion;
+	private BlockRef motionBefore;
 	private boolean cutWithCoolant;
 	private boolean cutDry;
 	private boolean movedWithoutOffset;
@@ -84,7 +85,7 @@ final class ToolLog {
 		return lastOrder;
 	}
 
-	/** The block of its last motion, where it has made any. */
+	/** The block of its last motion but the way home, where it has made any. */
 	Optional<BlockRef> lastMotion() {
 		return Optional.ofNullable(lastMotion);
 	}
@@ -97,7 +98,25 @@ final class ToolLog {
 
 	void motion(Step step, int order) {
 		lastOrder = order;
+		if (step instanceof Step.Move move && home(move)) {
+			lastMotion = lastMotion == step.block() ? motionBefore : lastMotion;
+			return;
+		}
+		motionBefore = lastMotion == step.block() ? motionBefore : lastMotion;
 		lastMotion = step.block();
+	}
+
+	/** To a place that the program does not know, as by G28 and G53, and to no other: before a tool change it belongs to the next tool as well. */
+	private static boolean home(Step.Move move) {
+		boolean lost = false;
+		for (int axis = 0; axis < 3; axis++) {
+			double to = move.to().along(axis);
+			if (!Double.isNaN(to) && to != move.from().along(axis)) {
+				return false;
+			}
+			lost |= Double.isNaN(to);
+		}
+		return move.rapid() && lost;
 	}
 
 	void event(Step.Event event, int order) {

@@ -25,6 +25,14 @@ class CodesTest {
 		assertThat(Followed.on(TURNING, "S500 M3", "T0202", "G0 X0").state().spindle()).isEqualTo(SpindleTurn.CLOCKWISE);
 	}
 
+	/** Of two T words beside a change the first goes into the spindle and the second waits (from memory). */
+	@Test
+	void theSecondToolOfAChangeWaits() {
+		Followed run = Followed.milling("T01 T02 M06", "G0 X0", "M6", "G0 X1.", "T3 T4 M6", "T5 M6", "G0 X2.");
+
+		assertThat(run.events(Step.EventKind.TOOL_CHANGE)).extracting(event -> event.value().value()).containsExactly(1.0, 2.0, 3.0, 5.0);
+	}
+
 	@Test
 	void feedAndSpeedOfTheChangeBlockAreTheNewTools() {
 		Followed run = Followed.milling("F900", "T2 M6 S700 F120 M3", "G1 X1.");

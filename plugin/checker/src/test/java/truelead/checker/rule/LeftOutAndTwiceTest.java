@@ -47,6 +47,46 @@ class LeftOutAndTwiceTest {
 	}
 
 	@Test
+	void aDigitThatLandsBesideAnotherHole() {
+		assertThat(loud("G84 Z-14 R5 F520\nX50\nX48 Y40\nX10\nG80\n")).containsExactly("15 hole-off-position");
+		assertThat(loud("G84 Z-14 R5 F520\nX12\nX50 Y40\nX10\nG80\n")).as("X50 Y10 is left over").containsExactly("14 hole-off-position");
+	}
+
+	@Test
+	void stepsThatAddUp() {
+		String row = "G81 X0 Y0 Z-18 R3 F300\nG91 X10 L4\nG80 G90\n";
+		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 5.0)\nS2500 M3\nG54 G43 H1 Z10\n" + row + "T2 M6 (M6X1 TAP)\nS520 M3\nG43 H2 Z10\nG84 X0 Y0 Z-14 R5 F520\nG91 X12 L4\nG80 G90\nM30\n";
+
+		assertThat(said(program.replace("X12", "X10"))).isEmpty();
+		assertThat(said(program)).as("2 off, then 4").containsExactly("12 hole-missing");
+	}
+
+	@Test
+	void oneMoreZeroInS() {
+		assertThat(SampleCheck.loud((HEAD + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n").replace("S520", "S52000"))).singleElement().satisfies(finding -> {
+			assertThat(finding.rule()).isEqualTo("feed-off-pitch");
+			assertThat(finding.message()).endsWith("; S520, if S52000, too fast for any tap, is a slip, else F52000");
+		});
+	}
+
+	/** In and out by G1 without M4 between: a self-reversing head may do it, a compression holder that is named does not. */
+	@Test
+	void theTurnBackLeftOutUnderAHolder() {
+		String taps = HEAD.replace("M6X1 TAP", "M6X1 TAP %s") + "G0 Z5\nG1 Z-14 F520\nG1 Z5\nG0 X50\nG1 Z-14\nG1 Z5\nG0 Y40\nG1 Z-14\nG1 Z5\nG0 X10\nG1 Z-14\nG1 Z5\nM30\n";
+
+		assertThat(said(taps.formatted(""))).doesNotContain("15 spindle-wrong-way");
+		assertThat(said(taps.formatted("IN TENSION COMPRESSION HOLDER"))).contains("15 spindle-wrong-way");
+	}
+
+	@Test
+	void everyTapWithoutM3IsAHabit() {
+		String two = HEAD.replace("S520 M3", "S520") + "G84 Z-14 R5 F520\nX50\nG80\nT3 M6 (M6X1 TAP)\nG0 X50 Y40 S520 M3\nG43 H3 Z10\nG84 Z-14 R5 F520\nX10\nG80\nM30\n";
+
+		assertThat(said(two)).containsExactly("13 spindle-not-turning");
+		assertThat(said(two.replace("Y40 S520 M3", "Y40 S520"))).isEmpty();
+	}
+
+	@Test
 	void repeatsThatWereMeantForIncrementalPositions() {
 		String row = "G91 G81 X15 Z-18 R-7 F240 L4\nG80 G90\nG0 Z10\nT2 M6 (M5 TAP)\nG0 X0 Y0 S500 M3\nG43 H2 Z10\n";
 		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 4.2)\nG54 G0 X0 Y0 S2500 M3\nG43 H1 Z10\n" + row + "G91 G84 X15 Z-14 R-4 F400 L4\nG80 G90\nM30\n";

@@ -31,6 +31,27 @@ class WrongCalloutTest {
 	}
 
 	@Test
+	void anotherToolIsCalledThanTheOneThatFeedDrillAndHBelongTo() {
+		String program = program("5.0", "M6X1", "F500").replace("O1\n", "").replace("T3 M6 (M6X1 TAP)", "T4 M6 (M10X1.5 TAP)");
+
+		assertThat(loud(program)).singleElement().satisfies(finding -> {
+			assertThat(finding.rule()).isEqualTo("feed-off-pitch");
+			assertThat(finding.message()).endsWith("or mend the callout, or T4, as H3 says: feed and the drill of 5 mm make M6x1");
+		});
+	}
+
+	@Test
+	void feedAndDrillOfAnInchThreadUnderAMetricTap() {
+		assertThat(loud(program("4.0386", "M8X1.25", "F396.875"))).singleElement().satisfies(finding -> assertThat(finding.message()).endsWith("make #10-32 UNF"));
+	}
+
+	@Test
+	void aHoleOfAnotherThreadIsOneFinding() {
+		assertThat(loud(program("4.0", "M8X1.25", "F625").replace("Z-25", "Z-17"))).as("no word of the depth").extracting(Finding::rule).containsExactly("drill-too-small");
+		assertThat(loud(program("8.5", "M8X1.25", "F625").replace("Z-25", "Z-17"))).singleElement().satisfies(finding -> assertThat(finding.message()).contains(", 0 % of thread left;"));
+	}
+
+	@Test
 	void aWrongFeedAloneIsAFeed() {
 		assertThat(loud(program("6.8", "M8X1.25", "F500"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).title()).isEqualTo("Change F500 to F625"));
 	}

@@ -42,6 +42,19 @@ class ToolsInCommentsTest {
 		return tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 	}
 
+	/** The section's title stands above the way home, as many posts write it. */
+	@Test
+	void theTitleBeforeTheWayHomeIsTheNextTools() {
+		Work work = Samples.work("G21 G90", "N1 (DRILL 8.5)", "G91 G28 Z0", "G90 T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "M9", "N2 (TAP M10)", "G91 G28 Z0", "G90 T5 M6",
+				"S300 M3", "G0 X0 Y0", "G84 Z-25 R6 F450", "G80", "G53 Z0", "M30");
+
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
+			assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
+			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
+		});
+	}
+
 	@Test
 	void aNameOfABlockBesideTheToolIsNoCode() {
 		assertThat(drilled("G50 S2000", "G97 S900 M3 T0404", "NAT02 (8.5 DRILL)", "G97 S900 M3 T0202", "G0 X0 Z3", "G1 Z-35 F.1")).isEqualTo(8.5);

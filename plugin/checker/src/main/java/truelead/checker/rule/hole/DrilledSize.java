@@ -8,6 +8,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.FormHole;
@@ -55,9 +56,15 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return ThreadTable.standard().limits(thread.value());
 	}
 
-	/** Percent of full thread: of 1.299 P for cutting, by the forming formula for forming. */
+	/** Whether no drill for the thread leaves such a hole: it is wider than the thread, or a pitch and more narrower than its minor diameter. */
+	private boolean ofAnother() {
+		double least = limits().map(l -> l.minorMinMm().orElse(0)).orElse(0.0);
+		return d() >= thread.value().diameter() || d() <= least - thread.value().pitch();
+	}
+
+	/** Percent of full thread, 0 where none is left: of 1.299 P for cutting, by the forming formula for forming. */
 	double percent() {
-		return forming ? FormHole.percent(thread.value(), d()) : TapDrill.percentOfThread(thread.value(), d());
+		return Math.max(0, forming ? FormHole.percent(thread.value(), d()) : TapDrill.percentOfThread(thread.value(), d()));
 	}
 
 	/** Whether it is the drill of the tables or the nearest made for forming, which is never wrong even where a limit is rounded the other way. */
@@ -95,6 +102,9 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	Draft evidence(Draft draft, Figures figures) {
 		draft.known("drill", figures.fine(d()), drill).known("thread", thread.value().designation(), thread)
 				.related(cut.block(), "the drill block");
+		if (ofAnother()) {
+			draft.from(Precedence.ANOTHER_HOLE, figures.fine(d()), "the drill");
+		}
 		if (forming) {
 			return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");
 		}

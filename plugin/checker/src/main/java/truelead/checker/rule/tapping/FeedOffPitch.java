@@ -114,14 +114,21 @@ public final class FeedOffPitch extends TappingRule {
 		return tapping.wanted().holder().value().floats() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called);
 	}
 
-	/** Where S is the one of the tool before and the feed fits another whole S: that S, which was forgotten more likely. */
+	/** Where S is the one of the tool before, or too fast for any tap, and the feed fits another whole S: that S, which was meant more likely. */
 	private static String leftOver(TapFeed feed, Tapping tapping, double lead) {
 		Optional<WordRef> word = feed.perTurn() ? Optional.empty() : feed.stroke().speed().word();
 		boolean before = word.isPresent() && tapping.tool().change().filter(change -> change.file().name().equals(word.get().block().file().name())
 				&& word.get().block().line() < change.line() && change.caller().isEmpty()).isPresent();
+		boolean fast = word.isPresent() && SpeedOverLimit.inAnyStock(tapping.wanted().statedThread().orElseThrow().value().diameter(), feed.speed());
 		double right = feed.advance() * feed.speed() / lead;
-		return before && Math.abs(right - Math.rint(right)) < 0.05 && right >= 1
-				? "S" + Figures.number(Math.rint(right), 0) + ", if " + Figures.written(word.get()) + " is left over from the tool before, else " : "";
+		return (before || fast) && Math.abs(right - Math.rint(right)) < 0.05 && right >= 1
+				? "S" + Figures.number(Math.rint(right), 0) + ", if " + Figures.written(word.get()) + (before ? " is left over from the tool before, else " : ", too fast for any tap, is a slip, else ") : "";
+	}
+
+	/** Where H is another tool's as well, the T word is the slip more likely. */
+	private static String otherTool(Tapping tapping) {
+		return tapping.tool().summary().lengthOffsets().stream().filter(h -> h.known() && h.value() > 0 && tapping.tool().number() > 0 && h.value() != tapping.tool().number()).findFirst()
+				.map(h -> ", or " + tapping.tool().name() + ", as H" + Figures.number(h.value(), 0) + " says").orElse("");
 	}
 
 	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
@@ -140,7 +147,7 @@ public final class FeedOffPitch extends TappingRule {
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
 				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead)
-				+ another.map(other -> other.said("feed", figures)).orElse("");
+				+ another.map(other -> other.said("feed", otherTool(tapping), figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {

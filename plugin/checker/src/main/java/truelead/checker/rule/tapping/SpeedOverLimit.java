@@ -26,6 +26,9 @@ public final class SpeedOverLimit extends TappingRule {
 	/** How near to a lathe's centre line a hole is on it, mm. */
 	private static final double CENTRE = 0.05;
 
+	/** Cutting speed that no tap runs at in any stock, m/min (common practice, no source). */
+	private static final double FASTEST = 150;
+
 	public SpeedOverLimit() {
 		super("speed-over-limit");
 	}
@@ -61,6 +64,11 @@ public final class SpeedOverLimit extends TappingRule {
 		return Math.PI * thread.value().diameter() * speed / 1000;
 	}
 
+	/** Whether a speed (rev/min) is too fast for a tap of a diameter (mm) whatever the stock. */
+	static boolean inAnyStock(double diameter, double speed) {
+		return Math.PI * diameter * speed / 1000 > FASTEST;
+	}
+
 	private Draft onCentre(TapStroke stroke) {
 		return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke)
 				+ " is a surface speed under G96, and the tap stands on the centre line: the spindle runs up to its highest speed; G97 and a speed in turns a minute before the tap")
@@ -88,9 +96,9 @@ public final class SpeedOverLimit extends TappingRule {
 			case TITANIUM -> 25.0;
 			case NICKEL_ALLOY -> 15.0;
 			case ALUMINIUM, BRASS, COPPER, MAGNESIUM, ZINC, PLASTIC -> 120.0;
-			case OTHER -> 150.0;
-		}).orElse(150.0);
-		return forming ? Math.min(150, cut * 1.25) : cut;
+			case OTHER -> FASTEST;
+		}).orElse(FASTEST);
+		return forming ? Math.min(FASTEST, cut * 1.25) : cut;
 	}
 
 	private static String said(TapStroke stroke) {

@@ -1,7 +1,9 @@
 package truelead.checker.rule.tapping;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.Modal;
@@ -81,12 +83,13 @@ public final class SpindleNotTurning extends TappingRule {
 		if (cycle && starts.equals("yes")) {
 			return Optional.empty();
 		}
-		Severity severity = cycle && !starts.equals("no") ? Severity.WARNING : Severity.ERROR;
+		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
+		Severity severity = !cycle || starts.equals("no") ? Severity.ERROR : everyTap ? Severity.INFORMATION : Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String turn = tapping.wanted().statedThread().map(t -> t.value().hand()).orElse(Hand.RIGHT) == Hand.LEFT ? "M4" : "M3";
 		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
-				+ " before " + tapping.tool().name() + " goes in" + (severity == Severity.WARNING
-						? ", and the machine profile does not say whether the cycle starts it; "
+				+ " before " + tapping.tool().name() + " goes in" + (severity != Severity.ERROR
+						? (everyTap ? ", as before every tap of the program" : "") + ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
 				+ turn + " before the block";
 		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
@@ -95,5 +98,19 @@ public final class SpindleNotTurning extends TappingRule {
 		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",
 				List.of(BlockText.before(FeedFix.opening(stroke), turn))));
 		return Optional.of(draft);
+	}
+
+	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
+	private static boolean everyTapStands(Work work) {
+		Set<Integer> tools = new HashSet<>();
+		for (Tapping tapping : work.tappings()) {
+			if (tapping.cycle().isPresent() && tapping.method().taps()) {
+				tools.add(tapping.tool().index());
+				if (tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() != SpindleTurn.STOPPED)) {
+					return false;
+				}
+			}
+		}
+		return tools.size() > 1;
 	}
 }

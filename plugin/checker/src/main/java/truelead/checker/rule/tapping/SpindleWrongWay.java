@@ -61,7 +61,7 @@ public final class SpindleWrongWay extends TappingRule {
 		String code = stroke.turning() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
 		String under = word.map(Figures::written).orElse("");
 		String state = "the tap comes out " + (stopped ? "with the spindle stopped" + (said ? " by " + under : "") : "under " + under + ", turning as it went in");
-		boolean torn = said || tapping.method().synchronised();
+		boolean torn = said || tapping.method().synchronised() || tapping.wanted().holder().stated();
 		String message = state + ": " + (torn ? "it is torn out of the thread; " + code + " before the block"
 				: "right for a self-reversing tapping head alone; else " + code + " before the block");
 		return Optional.of(Draft.of(this, torn ? Severity.ERROR : Severity.INFORMATION, said && !stopped ? Location.of(word.get()) : Location.of(out.block()), message)
