@@ -74,7 +74,7 @@ public final class HoleSkipped extends HoleRule {
 			visited.forEach(place -> offsets.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(place.workOffset()));
 			elsewhere.stream().filter(hole -> twin(hole.place(), offsets)).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
-		int again = again(operation, work);
+		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && skipped.size() > again) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);

@@ -60,7 +60,11 @@ public final class ThreadedTwice implements Rule {
 
 	/** Whether the same block is run again by a loop that cannot be followed to its end. */
 	private static boolean endless(Work work, TapStroke stroke, TapStroke before) {
-		return stroke.repeat() == 1 && stroke.block().sameBlock(before.block()) && work.trouble().notFollowed().stream().anyMatch(NotFollowed::stops);
+		if (stroke.repeat() > 1 || !stroke.block().sameBlock(before.block())) {
+			return false;
+		}
+		work.dependsOnAll();
+		return work.trouble().notFollowed().stream().anyMatch(NotFollowed::stops);
 	}
 
 	/** Taps of the same size and another lead or hand go into the same hole one after the other, none of them deeper. */

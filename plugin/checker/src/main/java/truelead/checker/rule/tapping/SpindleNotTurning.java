@@ -22,6 +22,7 @@ import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** No speed, a speed of zero, or a spindle that stands still before the tap or the thread mill goes in. */
@@ -83,6 +84,7 @@ public final class SpindleNotTurning extends TappingRule {
 		if (cycle && starts.equals("yes")) {
 			return Optional.empty();
 		}
+		work.dependsOnAll();
 		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
 		Severity severity = !cycle || starts.equals("no") ? Severity.ERROR : everyTap ? Severity.INFORMATION : Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
@@ -103,8 +105,8 @@ public final class SpindleNotTurning extends TappingRule {
 	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
 	private static boolean everyTapStands(Work work) {
 		Set<Integer> tools = new HashSet<>();
-		for (Tapping tapping : work.tappings()) {
-			if (tapping.cycle().isPresent() && tapping.method().taps()) {
+		for (ThreadingOperation operation : work.operationsOfProgram()) {
+			if (operation instanceof Tapping tapping && tapping.cycle().isPresent() && tapping.method().taps()) {
 				tools.add(tapping.tool().index());
 				if (tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() != SpindleTurn.STOPPED)) {
 					return false;
