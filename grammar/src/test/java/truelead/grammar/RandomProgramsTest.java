@@ -2,7 +2,6 @@ package truelead.grammar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;

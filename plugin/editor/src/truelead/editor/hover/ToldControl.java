@@ -29,9 +29,9 @@ import truelead.checker.rule.RulePage;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.fix.FixProposal;
 import truelead.editor.fix.Fixes;
+import truelead.editor.fix.WhyProposal;
 import truelead.editor.look.SharpPicture;
 import truelead.editor.navigate.Visit;
-import truelead.editor.fix.WhyProposal;
 
 /** Shows findings with the numbers behind them, and what can be done about each, as links that a key reaches too. */
 final class ToldControl extends AbstractInformationControl implements IInformationControlExtension2 {

@@ -76,6 +76,13 @@ class BadInputTest {
 	}
 
 	@Test
+	void whatIsNoTextIsNoProfile() throws IOException {
+		Path picture = Files.write(folder.resolve("bay2.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0, 0, 13, 0, 1, 2, 3});
+		assertComplaint(Recorded.run("check", "--machine", folder, "a.nc"), "is a folder");
+		assertComplaint(Recorded.run("check", "--machine", picture, "a.nc"), "bay2.png: binary file");
+	}
+
+	@Test
 	void aRowOfTheToolListIsShownInItsOwnFile() throws IOException {
 		Path program = Files.writeString(folder.resolve("a.nc"), "G21\nM30\n");
 		Path tools = Files.writeString(Files.createDirectory(folder.resolve("lists")).resolve("tools.csv"), "TOOL,KIND\nxx,DRILL\n");

@@ -18,7 +18,6 @@ import truelead.checker.lesson.Outcome;
 import truelead.checker.lesson.Plot;
 import truelead.checker.lesson.PlotPicture;
 import truelead.checker.lesson.Reading;
-import truelead.checker.lesson.Values;
 
 /** A lesson as one page that needs nothing beside it and loads nothing; without scripts it shows the values it was written with. */
 final class LessonPage {

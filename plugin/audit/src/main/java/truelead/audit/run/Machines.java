@@ -8,6 +8,7 @@ import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
 import truelead.checker.machine.MachineProfile;
+import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProfileReading;
 
 /** Finds the machine profile that {@code --machine} names. */
@@ -34,10 +35,12 @@ public final class Machines {
 			}
 			throw new Complaint("--machine " + written + ": no such file, and no profile of that name; there are " + String.join(", ", MachineProfile.shipped()));
 		}
-		if (!(ProgramBytes.read(path) instanceof Reading.Program text)) {
-			throw new Complaint("--machine " + written + ": no properties file");
+		Reading bytes = ProgramBytes.read(path);
+		if (bytes instanceof Reading.Refused refused) {
+			throw new Complaint("--machine " + written + ": " + refused.reason());
 		}
-		ProfileReading reading = MachineProfile.read(text.file().text().toString(), text.file().name());
+		ProgramFile text = ((Reading.Program) bytes).file();
+		ProfileReading reading = MachineProfile.read(text.text().toString(), text.name());
 		if (!reading.problems().isEmpty()) {
 			int more = reading.problems().size() - MOST_PROBLEMS;
 			throw new Complaint(reading.problems().stream().limit(MOST_PROBLEMS).map(one -> written + ":" + (one.line() + 1) + ": " + one.message())

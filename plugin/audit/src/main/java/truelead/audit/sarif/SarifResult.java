@@ -2,10 +2,10 @@ package truelead.audit.sarif;
 
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.ArrayList;
 import truelead.audit.run.Acceptance;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Fingerprint;

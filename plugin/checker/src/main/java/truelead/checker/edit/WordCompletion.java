@@ -1,6 +1,5 @@
 package truelead.checker.edit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

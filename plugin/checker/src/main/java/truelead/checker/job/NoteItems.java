@@ -1,6 +1,5 @@
 package truelead.checker.job;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import truelead.checker.machine.LengthUnit;
 
 /** The series of threads of other forms: trapezoids, saw teeth, knuckles, BA, conduit, miniature, gas cylinders. */

@@ -6,7 +6,6 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.machine.Compensation;
-import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.ToolKind;

@@ -19,9 +19,9 @@ import truelead.checker.machine.Interpreter;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
-import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.CalloutReader;
 

@@ -1,6 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;

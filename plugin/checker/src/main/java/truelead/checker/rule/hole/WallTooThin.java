@@ -1,6 +1,5 @@
 package truelead.checker.rule.hole;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -9,7 +8,6 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
-import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -3,7 +3,6 @@ package truelead.checker.rule.tapping;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.WordRef;
 import truelead.checker.rule.BlockText;

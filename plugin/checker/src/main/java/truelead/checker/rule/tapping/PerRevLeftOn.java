@@ -12,7 +12,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.work.FeedUse;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** The feed mode that a tapping operation set is still in force at a later feed that only makes sense in the other one. */
