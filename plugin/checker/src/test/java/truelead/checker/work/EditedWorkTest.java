@@ -9,6 +9,8 @@ import truelead.checker.machine.Budget;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Rules;
 import truelead.grammar.ProgramText;
 
 /** Which operations an edit has judged anew. */
@@ -41,6 +43,13 @@ class EditedWorkTest {
 		assertThat(judged(rows("G21 "), "G80\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z25.\nG81 X0. Y200.", "G80\nT2 M6 (DRILL 5.0)\nS2000 M4\nG43 H2 Z25.\nG81 X0. Y200.")).isEmpty();
 	}
 
+	@Test
+	void noRuleFailsOnAPart() {
+		EditedWork work = EditedWork.of(file(rows("G21 ")), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
+		Work part = edited(work, rows("G21 "), "X15. Y200.", "X17. Y200.").orElseThrow().work();
+		assertThat(Rules.found(part, RuleSettings.DEFAULT)).noneMatch(Rules::failed).anyMatch(finding -> finding.rule().equals("hole-off-position") && finding.operation() == 2);
+	}
+
 	/** Three rows of holes, each drilled and tapped for itself, 100 mm apart. */
 	private static String rows(String unit) {
 		StringBuilder text = new StringBuilder("O1 (COVER)\n" + unit + "G90 G17 G40 G49 G80 G54\n");
@@ -54,11 +63,14 @@ class EditedWorkTest {
 
 	/** How many operations are judged where something stands otherwise; empty where all are. */
 	private static Optional<Integer> judged(String before, String words, String others) {
-		assertThat(before).contains(words);
 		EditedWork work = EditedWork.of(file(before), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
-		int at = before.indexOf(words);
-		ProgramFile now = new ProgramFile("A.NC", work.work().shop().program().text().edit(at, words.length(), others));
-		return work.follow(now, ProgramFolder.EMPTY, Budget.of(MILL)).flatMap(EditedWork.Changed::part).map(part -> part.work().operations().size());
+		return edited(work, before, words, others).map(part -> part.work().operations().size());
+	}
+
+	private static Optional<EditedWork.Part> edited(EditedWork work, String before, String words, String others) {
+		assertThat(before).contains(words);
+		ProgramFile now = new ProgramFile("A.NC", work.work().shop().program().text().edit(before.indexOf(words), words.length(), others));
+		return work.follow(now, ProgramFolder.EMPTY, Budget.of(MILL)).flatMap(EditedWork.Changed::part);
 	}
 
 	private static ProgramFile file(String text) {

@@ -2,7 +2,9 @@ package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -23,11 +25,11 @@ final class Visits extends AbstractList<Visit> {
 	/** The visits of all operations, each worked out once for all rules. */
 	private static final class All {
 
-		/** By the operation's number. */
-		private final List<Visits> visits;
+		/** By the operation's number; the work may be that of some operations alone. */
+		private final Map<Integer, Visits> visits = new HashMap<>();
 
 		All(Work work) {
-			visits = work.operations().stream().map(Visits::new).toList();
+			work.operations().forEach(operation -> visits.put(operation.index(), new Visits(operation)));
 		}
 	}
 
