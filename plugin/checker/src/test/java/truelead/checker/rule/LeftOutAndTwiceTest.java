@@ -52,6 +52,15 @@ class LeftOutAndTwiceTest {
 		assertThat(loud("G84 Z-14 R5 F520\nX12\nX50 Y40\nX10\nG80\n")).as("X50 Y10 is left over").containsExactly("14 hole-off-position");
 	}
 
+	/** X30 typed for X10: the tap goes into the dowel's hole, and its own is left over. */
+	@Test
+	void aTapInTheDowelsHole() {
+		String dowel = HEAD.replace("T2 M6 (M6X1 TAP)", "T4 M6 (DRILL 6.0)\nG0 X30 Y10 S2500 M3\nG43 H4 Z10\nG81 Z-18 R3 F300\nG80\nT2 M6 (M6X1 TAP)") + "G84 X%s Y10 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n";
+
+		assertThat(said(dowel.formatted("10"))).isEmpty();
+		assertThat(said(dowel.formatted("30"))).containsExactly("18 drill-too-big");
+	}
+
 	@Test
 	void stepsThatAddUp() {
 		String row = "G81 X0 Y0 Z-18 R3 F300\nG91 X10 L4\nG80 G90\n";
