@@ -30,6 +30,8 @@ public final class MachineProfile {
 	private final CodeTable mCodes;
 	private final Set<String> threading;
 	private final Set<Integer> blockDelete = new HashSet<>();
+	/** Codes times ten of cycles that work along X. */
+	private final Set<Integer> sideCycles = new HashSet<>();
 
 	MachineProfile(Map<String, String> values) {
 		this.values = Map.copyOf(values);
@@ -40,6 +42,12 @@ public final class MachineProfile {
 			double level = ProfileKey.parse(levels.nextToken());
 			if (level >= 0) {
 				blockDelete.add((int) level);
+			}
+		}
+		for (StringTokenizer codes = new StringTokenizer(values.getOrDefault("side-cycles", "none"), " ,"); codes.hasMoreTokens();) {
+			String code = codes.nextToken();
+			if (code.length() > 1 && Character.isDigit(code.charAt(1))) {
+				sideCycles.add(CodeTable.tenfold(ProfileKey.parse(code.substring(1))));
 			}
 		}
 	}
@@ -187,11 +195,6 @@ public final class MachineProfile {
 
 	/** Whether a cycle's code, times ten, works along X. */
 	boolean sideCycle(int tenfold) {
-		for (String code : text("side-cycles").orElse("").split("[ ,]+")) {
-			if (code.length() > 1 && CodeTable.tenfold(ProfileKey.parse(code.substring(1))) == tenfold) {
-				return true;
-			}
-		}
-		return false;
+		return tenfold >= 0 && sideCycles.contains(tenfold);
 	}
 }

@@ -34,7 +34,7 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 
 	@Override
 	public MillPass get(int index) {
-		return table.pass(chosen[index]);
+		return table.made(chosen[index]);
 	}
 
 	/**
@@ -96,7 +96,7 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 				int kind = table.kind(pass);
 				if (counts[kind]++ == 0) {
 					numbers[typical.size()] = kind;
-					typical.add(table.firstOf(kind) == pass ? table.typical(kind) : table.pass(pass));
+					typical.add(table.made(pass));
 				}
 			}
 			int[] present = Arrays.copyOf(numbers, typical.size());

@@ -51,6 +51,12 @@ final class PassTable {
 		return pass.at(holeOf[index] == UNKNOWN ? Hole.untouched(pass.place()) : holes.hole(holeOf[index]));
 	}
 
+	/** The same, which need not be made where it is the first of its kind. */
+	MillPass made(int index) {
+		int kind = kind(index);
+		return kinds().first[kind] == index ? kinds().typical.get(kind) : pass(index);
+	}
+
 	/** All passes. */
 	MillPasses all() {
 		return new MillPasses(this, IntStream.range(0, size()).toArray());
@@ -80,11 +86,6 @@ final class PassTable {
 	/** Number of kinds. */
 	int kindCount() {
 		return kinds().typical.size();
-	}
-
-	/** The number of the first pass of a kind. */
-	int firstOf(int kind) {
-		return kinds().first[kind];
 	}
 
 	/** The first pass of a kind. */

@@ -53,6 +53,10 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	@Override
 	public TapStroke get(int index) {
+		return index == 0 && size > 0 ? kinds().typical.get(0) : made(index);
+	}
+
+	private TapStroke made(int index) {
 		int found = Arrays.binarySearch(starts, index);
 		int row = found >= 0 ? found : -found - 2;
 		int hole = holesOf[row][index - starts[row]];
@@ -198,7 +202,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 			int kind = known == null ? typical.size() : known;
 			if (known == null) {
 				numbers.put(number, kind);
-				typical.add(get(at));
+				typical.add(made(at));
 			}
 			if (stretches == 0 || kindFrom[stretches - 1] != kind) {
 				if (stretches == from.length) {

@@ -28,7 +28,7 @@ public final class DrillTooSmall extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Figures figures = new Figures(visits.get(0).modal().unit());
 		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(found);
-		for (DrilledSize size : DrilledSize.all(operation, visits.typical())) {
+		for (DrilledSize size : visits.sizes()) {
 			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size, figures) : cut(operation, size, figures);
 			if (draft.isPresent()) {
 				found.accept(draft.get());

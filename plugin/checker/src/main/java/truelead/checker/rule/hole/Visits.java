@@ -2,10 +2,10 @@ package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -25,11 +25,15 @@ final class Visits extends AbstractList<Visit> {
 	/** The visits of all operations, each worked out once for all rules. */
 	private static final class All {
 
-		/** By the operation's number; the work may be that of some operations alone. */
-		private final Map<Integer, Visits> visits = new HashMap<>();
+		/** By the operation's number in the program, of which the work may be a part alone. */
+		private final Map<Integer, Visits> visits = new ConcurrentHashMap<>();
 
 		All(Work work) {
-			work.operations().forEach(operation -> visits.put(operation.index(), new Visits(operation)));
+			work.operations().forEach(this::of);
+		}
+
+		Visits of(ThreadingOperation operation) {
+			return visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation));
 		}
 	}
 
@@ -37,8 +41,11 @@ final class Visits extends AbstractList<Visit> {
 	private final Optional<MillPasses> passes;
 	private final List<Visit> all;
 	private final List<Visit> typical;
+	private final ThreadingOperation operation;
+	private List<DrilledSize> sizes;
 
 	private Visits(ThreadingOperation operation) {
+		this.operation = operation;
 		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL ? Optional.of(tapping.strokes()) : Optional.empty();
 		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external())) : Optional.empty();
 		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
@@ -48,7 +55,7 @@ final class Visits extends AbstractList<Visit> {
 
 	/** The visits of an operation of the work. */
 	static Visits of(ThreadingOperation operation, Work work) {
-		return work.derived(All.class, All::new).visits.get(operation.index());
+		return work.derived(All.class, All::new).of(operation);
 	}
 
 	/** Visits, each made when it is asked for. */
@@ -75,6 +82,14 @@ final class Visits extends AbstractList<Visit> {
 	@Override
 	public int size() {
 		return all.size();
+	}
+
+	/** The different sizes that the operation finds, as {@link DrilledSize#all} gives them. */
+	synchronized List<DrilledSize> sizes() {
+		if (sizes == null) {
+			sizes = DrilledSize.all(operation, typical);
+		}
+		return sizes;
 	}
 
 	/** The first visit of each kind, in order. */

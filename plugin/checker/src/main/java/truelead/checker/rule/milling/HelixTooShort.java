@@ -99,7 +99,7 @@ public final class HelixTooShort implements Rule {
 		double surface = operation.wanted().surface().value();
 		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
 		boolean stated = operation.wanted().surface().stated();
-		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && holesAlone(work) && fromTheTop(operation, pass, surface);
+		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && work.once(name(), () -> holesAlone(work)) && fromTheTop(operation, pass, surface);
 		double missing = surface - highest - (stated ? pitch : 2 * pitch);
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();

@@ -44,7 +44,7 @@ public final class PlaneWrong implements Rule {
 		MadeHoles made = null;
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
-			if (!holes.isEmpty() && !sideCycle(operation, work) && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
+			if (!holes.isEmpty() && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces() && !sideCycle(operation, work)) {
 				Plane plane = holes.get(0).place().plane();
 				if (plane == Plane.XY && work.allAcross(plane)) {
 					continue;
