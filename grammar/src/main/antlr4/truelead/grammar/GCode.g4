@@ -10,8 +10,8 @@ grammar GCode;
 
 options { caseInsensitive = true; }
 
-/* Stands where a value is expected and none begins; put in by Gaps. */
-tokens { MISSING }
+/* MISSING stands where a value is expected and none begins, put in by Gaps; R_PLANE is the ER by which some controls say the R plane of a cycle. */
+tokens { MISSING, R_PLANE }
 
 @lexer::header {
 import org.antlr.v4.runtime.misc.Interval;
@@ -92,6 +92,7 @@ part
     | called=(CALL | MCALL) (STRING | NAME call?)?          # calling
     | LETTER operand? (EQUALS expression)?                  # word
     | POLAR operand?                                        # polarWord
+    | R_PLANE operand?                                      # planeWord
     | COMMA (LETTER operand?)?                              # corner
     | group                                                 # strayGroup
     | MISSING                                               # gap

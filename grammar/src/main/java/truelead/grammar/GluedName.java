@@ -93,6 +93,9 @@ record GluedName(int type, int length) {
 				return new GluedName(type, cut);
 			}
 		}
+		if (!variable && letters == 2 && run.startsWith("ER") && twoAddresses(run, line)) {
+			return new GluedName(GCodeParser.R_PLANE, 2);
+		}
 		if (!variable && letters == 2 && run.charAt(0) != 'E' && twoAddresses(run, line)) {
 			return new GluedName(run.charAt(0) == 'O' ? GCodeLexer.O : GCodeLexer.LETTER, 1);
 		}
@@ -101,7 +104,7 @@ record GluedName(int type, int length) {
 
 	/**
 	 * Two letters and a number are an address without its number and a word: {@code XY5}, {@code XZ-2.}; {@code CR=5} and {@code AB1:} are names, and so
-	 * are the words of two letters that some controls begin with E: {@code ER2}, {@code EF0.5}.
+	 * are the words of two letters that some controls begin with E: {@code EF0.5}.
 	 */
 	private static boolean twoAddresses(String run, CharStream line) {
 		int after = line.LA(1);

@@ -282,6 +282,12 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		return tree.operand() == null ? new Part.Misfit(Strays.message(tree.getStart()), span(tree)) : word(tree, address, tree.operand());
 	}
 
+	/** The R plane of a cycle, whatever it is called. */
+	@Override
+	public Part visitPlaneWord(GCodeParser.PlaneWordContext tree) {
+		return word(tree, 'R', tree.operand());
+	}
+
 	@Override
 	public Part visitCorner(GCodeParser.CornerContext tree) {
 		if (tree.operand() == null) {

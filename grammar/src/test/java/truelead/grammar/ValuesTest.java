@@ -72,7 +72,7 @@ class ValuesTest {
 		"G2 X1 Y2 I3 TURN=2              | G2 X1 Y2 I3 <turn>:=2",
 		"DEF REAL _X, _Y=5               | def(<_x>,<_y>)(?,5)",
 		"DEF INT COUNT                   | def(<count>)(?)",
-		"G81 Z-18 ER2 EF0                | G81 Z-18 opaque{ER2} opaque{EF0}",
+		"G81 Z-18 ER2 EF0                | G81 Z-18 R2 opaque{EF0}",
 		"[BILLET X28 Z60                 | opaque{BILLET}",
 		"EXTERN WARM(REAL, REAL)         | opaque{EXTERN}",
 		"PROC WARM(REAL _A, INT _B=-2)   | proc{WARM}(<_a>,<_b>)(?,-2)",

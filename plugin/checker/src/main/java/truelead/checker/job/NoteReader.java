@@ -60,8 +60,8 @@ public final class NoteReader {
 		return new CommonTokenStream(lexer);
 	}
 
-	/** Reads only as many tokens as it takes to tell: far most comments are no notes, and their first word says so. */
-	private static boolean isNote(String text) {
+	/** Whether a comment begins like one of our notes. Reads only as many tokens as it takes to tell: far most comments are no notes, and their first word says so. */
+	public static boolean isNote(String text) {
 		CommonTokenStream tokens = tokens(text);
 		int first = tokens.LA(1);
 		return switch (first) {

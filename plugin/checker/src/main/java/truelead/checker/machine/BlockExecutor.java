@@ -16,13 +16,15 @@ final class BlockExecutor {
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	/** What motions, shifts and passes remember before the first block. */
-	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), Point.UNKNOWN);
+	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), Point.UNKNOWN,
+			List.of(Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, 0.0));
 
 	private final MachineState state;
 	private final Output out;
 	private final Motion motion;
 	private final TurningPasses passes;
 	private final CannedCycles cycles;
+	private final CalledCycles called;
 	private final Rows rows;
 	private final Shifts shifts;
 	private final Tools tools;
@@ -33,12 +35,14 @@ final class BlockExecutor {
 	private boolean data;
 	private boolean machine;
 
-	BlockExecutor(MachineState state, Output out, Meter meter) {
+	/** @param callsCycles whether the program calls its cycles by a code of their own */
+	BlockExecutor(MachineState state, Output out, Meter meter, BooleanSupplier callsCycles) {
 		this.state = state;
 		this.out = out;
 		this.motion = new Motion(state, out);
 		this.passes = new TurningPasses(state, motion, out);
 		this.cycles = new CannedCycles(state, motion, out, meter);
+		this.called = new CalledCycles(state, cycles, callsCycles);
 		this.rows = new Rows(state, cycles, meter);
 		this.shifts = new Shifts(state, motion, out);
 		this.tools = new Tools(state, out);
@@ -68,7 +72,7 @@ final class BlockExecutor {
 
 	/** Whether the modal state is all that later blocks depend on, but for {@link #rigidByCycle}. */
 	boolean atRest() {
-		return !data && !cycles.on() && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory()));
+		return !data && !cycles.on() && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory(), called.memory()));
 	}
 
 	/** Whether the end of the next cycle ends rigid tapping. */
@@ -89,7 +93,7 @@ final class BlockExecutor {
 
 	/** All that later blocks depend on, the modal state aside. */
 	List<Object> memory() {
-		return List.of(motionBefore, data, motion.memory(), shifts.memory(), passes.memory(), cycles.memory());
+		return List.of(motionBefore, data, motion.memory(), shifts.memory(), passes.memory(), cycles.memory(), called.memory());
 	}
 
 	/** Whether the words of the next block are machine coordinates, by a statement beside them. */
@@ -175,9 +179,16 @@ final class BlockExecutor {
 			case TILTED_PLANE -> shifts.tilt(words);
 			case FACE_PECK -> modes.facePeck(words);
 			case THREADING_CYCLE -> threadingCycle(words);
+			case CYCLE_CALL -> callCycle(words);
 			default -> {
 				// A macro call takes its words as arguments, a turning cycle gives back what it moved.
 			}
+		}
+	}
+
+	private void callCycle(Words words) {
+		if (!called.call(words) && motion.linearWords(words)) {
+			motion.toUnknown(words, true);
 		}
 	}
 
@@ -211,7 +222,10 @@ final class BlockExecutor {
 	}
 
 	private void moveInForce(Words words, boolean cycleStarts) {
-		if (state.motion.cycle()) {
+		if (state.motion.cycle() && called.defines()) {
+			called.define(words);
+			state.motion = Meaning.RAPID;
+		} else if (state.motion.cycle()) {
 			cycles.block(words, cycleStarts);
 		} else if (motion.axisWords(words) || arcWords(words)) {
 			motion.turnRotary(words);

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -32,6 +33,8 @@ final class CannedCycles {
 	private boolean rigidByCycle;
 	/** Whether F of the tapping cycle in force is its lead a turn, whatever the feed mode. */
 	private boolean pitchFeed;
+	/** K of a tapping cycle where it is the lead a turn and no count. */
+	private Optional<Setting> lead = Optional.empty();
 
 	CannedCycles(MachineState state, Motion motion, Output out, Meter meter) {
 		this.state = state;
@@ -59,7 +62,7 @@ final class CannedCycles {
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle);
+		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle, lead);
 	}
 
 	/** A block starts a cycle or changes to another one. */
@@ -71,11 +74,34 @@ final class CannedCycles {
 			hasR = false;
 			hasBottom = false;
 			depthWord = false;
+			lead = Optional.empty();
 		}
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		meaning = kind;
 		pitchFeed = kind.kind().taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
+		lead = kind.kind().taps() ? lead : Optional.empty();
 		cycle = new Cycle(kind.kind(), code, words.block(), gWord, kept);
+	}
+
+	/** The cycle that a block has started, which is not in force any more. */
+	Cycle give() {
+		Cycle given = cycle;
+		cycle = null;
+		return given;
+	}
+
+	/** A stroke of a cycle that was defined before, at the place of a block; R plane and bottom in programmed coordinates, mm, NaN where they are not said. */
+	void call(Cycle called, Optional<Setting> leadSaid, double r, double end, Words words) {
+		cycle = called;
+		lead = leadSaid;
+		levelAxis = 2;
+		initial = place.programmed().along(levelAxis);
+		rLevel = Double.isNaN(r) ? initial : r;
+		bottom = end;
+		hasBottom = !Double.isNaN(end);
+		stroke(words, levelAxis, true, 1);
+		cycle = null;
+		out.event(words.block(), Step.EventKind.CYCLE_CANCELLED, Optional.empty(), Setting.NONE);
 	}
 
 	/** The end of the cycle, by G80 or another motion; with it goes rigid tapping where the profile says so. */
@@ -106,6 +132,7 @@ final class CannedCycles {
 			depthWord = false;
 		}
 		gather(words, axis);
+		readLead(words);
 		if (!motion.axisWords(words) && !words.has('R')) {
 			return;
 		}
@@ -115,9 +142,20 @@ final class CannedCycles {
 		}
 	}
 
+	/** A tapping cycle without F whose K is no whole number has its lead a turn there, as has one that calls its R plane ER (from memory). */
+	private void readLead(Words words) {
+		if (words.has('F')) {
+			lead = Optional.empty();
+		}
+		boolean count = words.has('K') && words.value('K') == Math.rint(words.value('K')) && !(words.has('R') && words.ref('R').written().toUpperCase(Locale.ROOT).startsWith("E"));
+		if (cycle.kind().taps() && words.has('K') && !words.has('F') && !words.has('I') && !words.has('J') && !count) {
+			lead = Optional.of(words.setting('K'));
+		}
+	}
+
 	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
 	boolean takesRows() {
-		boolean sure = !cycle.kind().taps() || hasBottom && !Double.isNaN(bottom) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
+		boolean sure = !cycle.kind().taps() || lead.isEmpty() && hasBottom && !Double.isNaN(bottom) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
 		return levelAxis == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
 	}
 
@@ -227,7 +265,7 @@ final class CannedCycles {
 	private int repeats(Words words) {
 		for (int i = 0; i < repeatWords.length(); i++) {
 			char letter = repeatWords.charAt(i);
-			if (letter < 'A' || !words.has(letter) || letter == 'K' && (words.has('I') || words.has('J'))) {
+			if (letter < 'A' || !words.has(letter) || letter == 'K' && lead.isPresent() || letter == 'K' && (words.has('I') || words.has('J'))) {
 				continue;
 			}
 			double count = words.value(letter);
@@ -259,7 +297,7 @@ final class CannedCycles {
 	}
 
 	private void stroke(Words words, int axis, Point to, boolean positioned, int repeat) {
-		Modal modal = pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
+		Modal modal = lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
 		Point target = to.with(axis, rLevel);
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, bottom)).along(axis);
@@ -284,7 +322,7 @@ final class CannedCycles {
 		}
 		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(cycle.gWord())));
-		unknown(words, state.feed, "the feed of the thread is not known: ");
+		unknown(words, lead.orElse(state.feed), "the feed of the thread is not known: ");
 		unknown(words, state.speed, "the speed of the spindle is not known: ");
 	}
 

@@ -13,6 +13,8 @@ import truelead.grammar.Expression;
  */
 public final class ChunkFacts {
 
+	private static final int CYCLE_CALL = 79;
+
 	private final Chunk chunk;
 	private final Contour[][] contours;
 	private final PlaceRun[] places;
@@ -27,6 +29,7 @@ public final class ChunkFacts {
 	private int[] codes = {};
 	private int[] headers = {};
 	private boolean changesTool;
+	private boolean callsCycle;
 
 	private ChunkFacts(Chunk chunk) {
 		this.chunk = chunk;
@@ -80,6 +83,7 @@ public final class ChunkFacts {
 					if (!motion) {
 						code((int) Math.round(block.number(part) * 10));
 					}
+					callsCycle |= block.number(part) == CYCLE_CALL;
 				}
 				case 'M' -> {
 					code = true;
@@ -119,6 +123,7 @@ public final class ChunkFacts {
 			if (element instanceof Element.Word word) {
 				head |= word.address() == 'O';
 				changesTool |= word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
+				callsCycle |= word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() == CYCLE_CALL;
 			}
 			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
 			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
@@ -189,6 +194,11 @@ public final class ChunkFacts {
 	/** Whether a block changes the tool by M6. */
 	public boolean changesTool() {
 		return changesTool;
+	}
+
+	/** Whether a block has G79, by which some controls call a cycle at a place. */
+	boolean callsCycle() {
+		return callsCycle;
 	}
 
 	/** Blocks in a row that say nothing but places and may stand under a canned cycle, in order. */

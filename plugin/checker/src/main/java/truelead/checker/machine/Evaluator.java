@@ -36,6 +36,13 @@ final class Evaluator {
 		}
 	}
 
+	/** What the value of a word comes to. */
+	Value ofWord(Expression expression) {
+		boolean variable = expression instanceof Expression.NumberedVariable;
+		Value index = variable ? value(((Expression.NumberedVariable) expression).index()) : Value.ZERO;
+		return variable && index.known() ? variables.alone((int) Math.round(index.number())) : value(expression);
+	}
+
 	private Value branch(Expression expression) {
 		if (expression instanceof Expression.Group group) {
 			return value(group.inner());

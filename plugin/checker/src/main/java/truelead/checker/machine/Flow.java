@@ -43,10 +43,11 @@ final class Flow {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.variables = new Variables(new SystemVariables(state)::value, state.profile.is(ProfileKey.UNSET_VARIABLES, "zero"));
+		this.variables = new Variables(new SystemVariables(state)::value, !state.alone && state.profile.is(ProfileKey.UNSET_VARIABLES, "zero"),
+				() -> !state.alone && source.outline().oWords());
 		this.evaluator = new Evaluator(variables, !state.profile.is(ProfileKey.ARITHMETIC, "rs274"));
 		this.words = new Words(evaluator);
-		this.executor = new BlockExecutor(state, out, meter);
+		this.executor = new BlockExecutor(state, out, meter, source::callsCycles);
 		this.contours = new Contours(state, out, meter);
 		this.refrains = new Refrains(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);

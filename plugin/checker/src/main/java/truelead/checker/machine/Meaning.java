@@ -43,6 +43,8 @@ public enum Meaning {
 	TURNING_CYCLE,
 	/** The same for a thread cut in several passes, whose lead is F. */
 	THREADING_CYCLE,
+	/** The cycle that stands before it, which then only says how, at the place of the block. */
+	CYCLE_CALL,
 	STOP, OPTIONAL_STOP, PROGRAM_END, SPINDLE_CLOCKWISE, SPINDLE_COUNTERCLOCKWISE, SPINDLE_STOP, SPINDLE_ORIENT, TOOL_CHANGE, COOLANT_ON,
 	COOLANT_OFF, RIGID_TAP_ON, RIGID_TAP_OFF, OVERRIDES_LOCKED, OVERRIDES_FREE, CALL, LOCAL_CALL, RETURN;
 
@@ -87,7 +89,7 @@ public enum Meaning {
 	boolean takesAxisWords() {
 		return switch (this) {
 			case DWELL, HOME, FROM_HOME, LOCAL_SHIFT, SET_POSITION, SET_DATA, ROTATION, SCALE, MIRROR, MIRROR_OFF, TILTED_PLANE, MACRO_CALL,
-					MODAL_MACRO_CALL, FACE_PECK, TURNING_CYCLE, THREADING_CYCLE, SPEED_LIMIT -> true;
+					MODAL_MACRO_CALL, FACE_PECK, TURNING_CYCLE, THREADING_CYCLE, SPEED_LIMIT, CYCLE_CALL -> true;
 			default -> false;
 		};
 	}

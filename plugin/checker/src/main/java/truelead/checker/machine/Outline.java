@@ -92,6 +92,11 @@ final class Outline {
 		}
 	}
 
+	/** Whether the file has statements that begin with an O word, as RS-274 alone has them: there a number that nothing has set is zero (from memory). */
+	boolean oWords() {
+		return marks.values().stream().anyMatch(mark -> mark.element() instanceof Element.OStatement);
+	}
+
 	private void header(int line, ArchiveHeader header) {
 		headers.put(line, header);
 		archived.putIfAbsent(header.name(), line);

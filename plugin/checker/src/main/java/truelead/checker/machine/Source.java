@@ -18,6 +18,7 @@ final class Source {
 	private int behind;
 	private Outline outline;
 	private Optional<Boolean> changesTool = Optional.empty();
+	private Optional<Boolean> callsCycles = Optional.empty();
 
 	Source(ProgramFile file) {
 		this.file = file;
@@ -63,6 +64,14 @@ final class Source {
 			changesTool = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).changesTool()));
 		}
 		return changesTool.get();
+	}
+
+	/** Whether any block has the code G79; looked for once. */
+	boolean callsCycles() {
+		if (callsCycles.isEmpty()) {
+			callsCycles = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).callsCycle()));
+		}
+		return callsCycles.get();
 	}
 
 	/** Where numbers, labels and statements stand. */

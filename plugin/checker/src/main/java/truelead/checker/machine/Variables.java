@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 
 /**
@@ -39,11 +40,17 @@ final class Variables {
 	private final Deque<Level> levels = new ArrayDeque<>();
 	private final IntFunction<Value> system;
 	private final boolean unsetIsZero;
+	private final BooleanSupplier numberIsZero;
 	private int print;
 
-	/** Variables with nothing set; {@code system} answers numbers from 1000 on, with null where the machine does not say. */
-	Variables(IntFunction<Value> system, boolean unsetIsZero) {
+	/**
+	 * Variables with nothing set; {@code system} answers numbers from 1000 on, with null where the machine does not say.
+	 *
+	 * @param numberIsZero whether those with numbers alone are zero until they are set
+	 */
+	Variables(IntFunction<Value> system, boolean unsetIsZero, BooleanSupplier numberIsZero) {
 		this.system = system;
+		this.numberIsZero = numberIsZero;
 		this.unsetIsZero = unsetIsZero;
 		levels.push(new Level(null));
 	}
@@ -61,6 +68,15 @@ final class Variables {
 	}
 
 	Value get(int number) {
+		return get(number, false);
+	}
+
+	/** The value of a word that is one variable and nothing else: one that nothing has set was forgotten, even where it would count as zero in a sum. */
+	Value alone(int number) {
+		return get(number, true);
+	}
+
+	private Value get(int number, boolean alone) {
 		if (number == 0) {
 			return Value.VACANT;
 		}
@@ -72,7 +88,7 @@ final class Variables {
 			return levels.peek().unset;
 		}
 		Value told = number >= 1000 ? system.apply(number) : null;
-		if (told == null && number < 1000 && unsetIsZero) {
+		if (told == null && number < 1000 && (unsetIsZero || !alone && numberIsZero.getAsBoolean())) {
 			return Value.ZERO;
 		}
 		return told != null ? told : Value.unknown("#" + number + (number >= 1000 ? " is known at the machine only" : " is not set in the program"));

@@ -82,7 +82,7 @@ final class Words {
 		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1) {
 			return;
 		}
-		Value value = word.value() instanceof Expression.Number number ? null : evaluator.value(word.value());
+		Value value = word.value() instanceof Expression.Number number ? null : evaluator.ofWord(word.value());
 		if (value != null && value.vacant()) {
 			return;
 		}

@@ -52,6 +52,8 @@ public final class Precedence {
 	public static final String HELIX_AND_DRILL = "what helix and drill make";
 	/** Evidence of arcs that keep the lead where they are turned round. */
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
+	/** Evidence of heights that are read under G91. */
+	public static final String DISTANCE_MODE = "distance mode";
 
 	/** Evidence of a hole that no drill for the thread makes: wider than the thread, or narrower by a pitch and more. */
 	public static final String ANOTHER_HOLE = "hole of another thread";
@@ -88,6 +90,8 @@ public final class Precedence {
 			new Order("plane-heights-wrong", Scope.OPERATION,
 					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture", "threaded-twice"),
 					"the depth itself is misread, and repeats with it under the wrong distance mode"),
+			new Order("plane-heights-wrong", Scope.OPERATION, List.of("hole-missing", "hole-off-position", "hole-skipped", "not-followed", "count-differs", "threaded-twice"),
+					"the distance mode that spoils the heights spoils the places too", Optional.of(DISTANCE_MODE)),
 			new Order("feed-missing", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch", "per-rev-left-on"),
 					"an F of another tool cannot be judged"),
 			new Order("per-rev-left-on", Scope.OPERATION, List.of("feed-in-wrong-mode", "inch-metric-mixup", "feed-off-pitch"),

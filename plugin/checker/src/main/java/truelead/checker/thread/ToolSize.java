@@ -108,7 +108,7 @@ final class ToolSize {
 	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */
 	private boolean label(int i) {
 		boolean other = i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
-		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && w.end() == parts.get(i).start();
+		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && (w.end() == parts.get(i).start() || w.meaning() == Meaning.PLATE);
 	}
 
 	/** F DRILL; the letter A is left out, for it is a word in too many languages. */

@@ -26,15 +26,20 @@ final class WallWords {
 		return Optional.empty();
 	}
 
-	/** The thickness of what a comment speaks of without a thread: {@code PLATE 20 THICK}; empty where none is said. */
+	/** The thickness of what a comment speaks of without a thread: {@code PLATE 20 THICK}, {@code PLATE 12MM}; empty where none is said. */
 	static Optional<Dimension> thickness(List<Part> parts) {
 		WallWords words = new WallWords(parts);
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.is(i - 1, Meaning.WALL) || words.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.beside(i, Meaning.WALL) || measured(a.dimension()) && words.beside(i, Meaning.PLATE) || words.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
 				return Optional.of(a.dimension());
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** Right before or behind a number, or before it with a colon or the like between them. */
+	private boolean beside(int i, Meaning meaning) {
+		return is(i - 1, meaning) || is(i + 1, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && is(i - 2, meaning);
 	}
 
 	private boolean besideThrough(int i) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import truelead.checker.job.NoteReader;
 import truelead.checker.machine.ChunkFacts;
 import truelead.checker.thread.CalloutReader;
+import truelead.checker.thread.ToolListLine;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
@@ -23,6 +25,8 @@ final class ChunkScan {
 	/** A part of a block that could not be read. */
 	record Unread(int line, Problem problem) {
 	}
+
+	private static final String MESSAGE = "MSG";
 
 	final List<Remark> remarks = new ArrayList<>();
 	final List<Unread> unread = new ArrayList<>();
@@ -59,11 +63,22 @@ final class ChunkScan {
 				&& gCodes.equals(other.gCodes) && statements.equals(other.statements);
 	}
 
-	private void statement(Element element) {
+	private void statement(int line, Element element) {
 		if (element instanceof Element.Statement statement) {
 			statements.add(statement.name());
+			if (statement.name().equals(MESSAGE) && statement.arguments().size() == 1 && statement.arguments().get(0) instanceof Expression.Text shown) {
+				message(line, shown);
+			}
 		} else if (element instanceof Element.ModalCall call) {
 			statements.add(call.name());
+		}
+	}
+
+	/** What a program shows to people at the machine is as good as a comment. */
+	private void message(int line, Expression.Text shown) {
+		if (CalloutReader.mayHoldCallout(shown.text())) {
+			int start = shown.span().start() + 1;
+			remarks.add(new Remark(line, new Span(start, start + shown.text().length()), shown.text(), -1, false, false));
 		}
 	}
 
@@ -101,6 +116,16 @@ final class ChunkScan {
 				|| element instanceof Element.Opaque opaque && block.text().substring(opaque.span().start(), opaque.span().end()).strip().chars().allMatch(Character::isLetterOrDigit);
 	}
 
+	/** A comment, in parts where it lists several tools. */
+	private void remark(int line, Element.Comment comment, int tool, boolean code) {
+		String text = comment.text();
+		int start = comment.textSpan().start();
+		List<Span> parts = ToolListLine.parts(text);
+		for (Span part : parts.size() > 1 && NoteReader.isNote(text) ? List.of(new Span(0, text.length())) : parts) {
+			remarks.add(new Remark(line, new Span(start + part.start(), start + part.end()), text.substring(part.start(), part.end()), tool, false, code));
+		}
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
 		int tool = -1;
@@ -120,13 +145,13 @@ final class ChunkScan {
 				programStarts.add(line);
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
 				code |= !name(element, block);
-				statement(element);
+				statement(line, element);
 			}
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()))) {
-				remarks.add(new Remark(line, comment.textSpan(), comment.text(), tool, false, code));
+				remark(line, comment, tool, code);
 			}
 		}
 	}

@@ -115,9 +115,9 @@ final class Commentary {
 		return free;
 	}
 
-	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool number. */
+	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool's number. */
 	Optional<ToolListLine> listLine(LineComment comment) {
-		return listLines.computeIfAbsent(comment.text(),
+		return comment.bare().isPresent() ? comment.bare() : listLines.computeIfAbsent(comment.text(),
 				text -> ToolListLine.read(text).map(line -> line.onTurret(profile.is(ProfileKey.TOOL_WORD, "turret"))));
 	}
 

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProgramFile;
+import truelead.checker.thread.ToolListLine;
 import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 
@@ -45,7 +48,8 @@ final class ProgramScan {
 	private void add(ChunkScan scan, int first) {
 		for (ChunkScan.Remark remark : scan.remarks) {
 			int line = first + remark.line();
-			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(), remark.name(), remark.code()));
+			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(), remark.name(), remark.code(),
+					Optional.empty()));
 		}
 		for (ChunkScan.Unread unread : scan.unread) {
 			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()), unread.problem().message(), false));
@@ -86,6 +90,11 @@ final class ProgramScan {
 			end++;
 		}
 		return comments.subList(low, end);
+	}
+
+	/** Takes comments for what they are: lines of a list that numbers its tools without a letter. */
+	void list(Map<LineComment, ToolListLine> lines) {
+		comments.replaceAll(comment -> lines.containsKey(comment) ? comment.asListed(lines.get(comment)) : comment);
 	}
 
 	/** Parts of blocks that could not be read. */

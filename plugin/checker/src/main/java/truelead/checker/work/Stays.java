@@ -46,6 +46,11 @@ final class Stays {
 		}
 	}
 
+	/** How many programs the file has. */
+	int parts() {
+		return begins.size();
+	}
+
 	/** The first line of a program of the file, counted from 0. */
 	int begin(int part) {
 		return begins.get(part);

@@ -31,7 +31,7 @@ final class TitleThreads {
 	/** The title of a program of the file, counted from 0. */
 	TitleThreads(Commentary commentary, Stays stays, int part) {
 		List<LineComment> above = commentary.free(commentary.main().file(), stays.begin(part), stays.firstChange(part) - 1);
-		this.comments = above.stream().filter(comment -> ToolListLine.read(comment.text()).isEmpty()).toList();
+		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty()).toList();
 	}
 
 	/** A thread of the title, with what is said of its depth. */

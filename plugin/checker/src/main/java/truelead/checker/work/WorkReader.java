@@ -77,6 +77,7 @@ public final class WorkReader {
 			this.unit = unit(recorder.firstMotion(), profile);
 			this.commentary = new Commentary(program, unit.value(), profile);
 			this.stays = new Stays(recorder.tools, commentary);
+			new BareLists(commentary, stays, recorder).take();
 			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
 				ToolUse use = book.use(log);

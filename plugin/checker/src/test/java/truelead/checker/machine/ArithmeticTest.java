@@ -125,4 +125,10 @@ class ArithmeticTest {
 		Followed run = Followed.milling("O1", "G65 P9 A5.", "M30", "O9", "IF [#2 EQ #0] GOTO 5", "G0 X99.", "N5 G0 X[#1+#2] Y#2 Z[#2 EQ 0]", "M99");
 		assertThat(run.ends()).containsExactly("5,?,0");
 	}
+
+	@Test
+	void numbersThatNothingHasSetAreZeroBesideOWords() {
+		assertThat(Followed.milling("G90 G0 X0 Y0", "o1 if [1 gt 0]", "X[5+#500]", "o1 endif").ends()).contains("5,0,?");
+		assertThat(Followed.milling("G90 G0 X0 Y0", "o1 if [1 gt 0]", "X#500", "o1 endif").lost()).as("a word forgotten").isNotEmpty();
+	}
 }

@@ -126,6 +126,31 @@ class CannedCyclesTest {
 	}
 
 	@Test
+	void theRPlaneMayBeCalledEr() {
+		assertThat(Followed.milling(START, "S500 M3", "G84 X10 Y20 Z-15 ER5 F625", "G80").stroke(0).place().z()).isEqualTo(5);
+		assertThat(Followed.milling(START, "S500 M3", "G81 X10 Y20 Z-15 ER-2.5 F100", "G80").stroke(0).place().z()).isEqualTo(-2.5);
+	}
+
+	@Test
+	void aLeadInKIsNoCount() {
+		Step.Stroke stroke = Followed.milling(START, "S500 M3 F100", "G84 X10 Y20 Z-15 R5 K1.25", "X30", "G80").stroke(1);
+		assertThat(stroke.modal().feed().value()).isEqualTo(1.25);
+		assertThat(stroke.modal().feedMode()).isEqualTo(FeedMode.PER_REVOLUTION);
+		assertThat(Followed.milling(START, "S500 M3 F100", "G84 X10 Y20 Z-15 ER5 K2", "G80").strokes()).singleElement()
+				.satisfies(one -> assertThat(one.modal().feed().value()).isEqualTo(2));
+		assertThat(Followed.milling(START, "S500 M3 F500", "G91 G84 X10 Z-15 R-45 K2", "G80").strokes()).as("a count").hasSize(2);
+	}
+
+	@Test
+	void aCycleThatIsCalledAtItsPlaces() {
+		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G84 X0.5 Y5 Z-15 F625", "G79 X10 Y20 Z2", "G79 X30", "G0 Z80", "G79 X50 Y0", "M30");
+		assertThat(run.places()).containsExactly("10,20", "30,20", "50,0");
+		assertThat(run.stroke(0).rLevel()).isEqualTo(7);
+		assertThat(run.stroke(2).bottom()).isEqualTo(-13);
+		assertThat(run.stroke(0).cycle().kind()).isEqualTo(Cycle.Kind.TAP);
+	}
+
+	@Test
 	void aTappingCycleWithoutDepthIsSaid() {
 		assertThat(Followed.milling(START, "G84 X10. R5. F100.").lost()).containsExactly(
 				"the tapping cycle has no depth: no block since its G code says one");

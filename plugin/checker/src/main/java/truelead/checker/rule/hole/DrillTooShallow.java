@@ -50,7 +50,7 @@ public final class DrillTooShallow extends HoleRule {
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(false);
 		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
 				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut))).filter(room -> !through || room.endsInside())
-				.sorted((one, other) -> Double.compare(one.clearance(), other.clearance())).map(room -> draft(room, tapping, through))
+				.sorted((one, other) -> Double.compare(one.clearance(), other.clearance())).map(room -> draft(room, tapping, through, work))
 				.flatMap(Optional::stream).findFirst().ifPresent(found);
 	}
 
@@ -128,7 +128,7 @@ public final class DrillTooShallow extends HoleRule {
 		return depth.below(Double.isNaN(cut.shoulder()) ? cut.tip() : cut.shoulder());
 	}
 
-	private Optional<Draft> draft(Room room, Tapping tapping, boolean through) {
+	private Optional<Draft> draft(Room room, Tapping tapping, boolean through, Work work) {
 		boolean forming = ToolName.forms(tapping.tool().facts());
 		boolean named = tapping.wanted().thread().isPresent();
 		double wanted = named ? (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch() : 0;
@@ -152,8 +152,11 @@ public final class DrillTooShallow extends HoleRule {
 		String what = meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
 				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
 						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
-		Draft draft = Draft.of(this, meets ? Severity.ERROR : Severity.WARNING, room.depth().depthWord(), room.depth().stroke().block(),
-				fact + what + "; drill to " + figures.length(needed));
+		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut());
+		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed) + " if it does not")
+				.orElse(fact + what + "; drill to " + figures.length(needed));
+		Severity severity = sign.isPresent() ? Severity.INFORMATION : meets ? Severity.ERROR : Severity.WARNING;
+		Draft draft = Draft.of(this, severity, room.depth().depthWord(), room.depth().stroke().block(), message);
 		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())), room.cut().block())
 				.related(room.cut().block(), "the drill block")
 				.from("room below the tap", Figures.number(wanted / room.depth().pitch(), 1) + " pitches", "common practice, no source");
@@ -164,7 +167,9 @@ public final class DrillTooShallow extends HoleRule {
 		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
-		Fix.together(deeper(tapping, room.cut(), needed)).ifPresent(draft::fix);
+		if (sign.isEmpty()) {
+			Fix.together(deeper(tapping, room.cut(), needed)).ifPresent(draft::fix);
+		}
 		return Optional.of(draft);
 	}
 

@@ -35,6 +35,9 @@ public final class HoleMissing extends HoleRule {
 		}
 		boolean others = work.once(name() + operation.group(),
 				() -> work.group(operation).stream().flatMap(o -> Visits.of(o, work).typical().stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
+		if (others && missing.size() <= Unread.before(missing.get(0).block(), work)) {
+			return;
+		}
 		List<Hole> meant = others ? List.of() : MissedPattern.of(operation, missing, work);
 		Optional<Cut> spot = others || !meant.isEmpty() ? Optional.empty() : spotted(operation, missing);
 		Visit first = missing.get(0);

@@ -70,12 +70,15 @@ public final class HoleSkipped extends HoleRule {
 		}
 		if (skipped.isEmpty() || skipped.size() >= count) {
 			skipped.clear();
-			Map<Numbers, Set<Integer>> offsets = new HashMap<>();
-			visited.forEach(place -> offsets.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(place.workOffset()));
-			elsewhere.stream().filter(hole -> twin(hole.place(), offsets)).forEach(hole -> skipped.add(hole.making().get(0)));
+			Map<Numbers, Set<Side>> sides = new HashMap<>();
+			visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
+			elsewhere.stream().filter(hole -> twin(hole.place(), sides)).forEach(hole -> skipped.add(hole.making().get(0)));
+		}
+		if (skipped.isEmpty()) {
+			mirrored(elsewhere, visited).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
-		if (!skipped.isEmpty() && skipped.size() > again) {
+		if (!skipped.isEmpty() && skipped.size() > Math.max(again, Unread.from(operation.block(), work))) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
 		}
@@ -134,17 +137,55 @@ public final class HoleSkipped extends HoleRule {
 	}
 
 	/** The numbers of a place, to a thousandth of a mm, whatever they count from. */
-	private record Numbers(Plane plane, Rotary rotary, long u, long v) {
+	private record Numbers(Plane plane, long u, long v) {
 
 		Numbers(Place place) {
-			this(place.plane(), place.rotary(), Math.round(place.u() / SAME), Math.round(place.v() / SAME));
+			this(place.plane(), Math.round(place.u() / SAME), Math.round(place.v() / SAME));
+		}
+
+		/** The same from the other side of a part that is turned over, where that is another place. */
+		boolean turnsOver(Map<Numbers, Set<Side>> sides) {
+			return sides.containsKey(new Numbers(plane, -u, v)) || sides.containsKey(new Numbers(plane, u, -v));
 		}
 	}
 
-	/** Whether the same coordinates are threaded under other work offsets alone: one more part of the same kind. */
-	private static boolean twin(Place place, Map<Numbers, Set<Integer>> offsets) {
-		Set<Integer> threaded = offsets.getOrDefault(new Numbers(place), Set.of());
-		return !threaded.isEmpty() && !threaded.contains(place.workOffset());
+	/** What coordinates count from, and how a rotary axis turns the part there. */
+	private record Side(int workOffset, Rotary rotary) {
+
+		Side(Place place) {
+			this(place.workOffset(), place.rotary());
+		}
+	}
+
+	/**
+	 * Whether the same coordinates are threaded under other work offsets alone, one more part of the same kind, or on another side of the part; not where
+	 * a hole may have been drilled from both sides.
+	 */
+	private static boolean twin(Place place, Map<Numbers, Set<Side>> sides) {
+		Numbers numbers = new Numbers(place);
+		Set<Side> threaded = sides.getOrDefault(numbers, Set.of());
+		boolean turned = threaded.stream().noneMatch(side -> side.rotary().equals(place.rotary()));
+		return !threaded.isEmpty() && !threaded.contains(new Side(place)) && !(turned && numbers.turnsOver(sides));
+	}
+
+	/** Of the holes that a mirror in force has made all, where each is the image of a threaded one at the same line; else none. */
+	private static List<Hole> mirrored(List<Hole> holes, Set<Place> threaded) {
+		List<Hole> images = holes.stream().filter(hole -> hole.making().get(0).step().modal().mirrored()).toList();
+		for (Place first : images.isEmpty() ? Set.<Place>of() : threaded) {
+			Place image = images.get(0).place();
+			double u = first.u() + image.u();
+			double v = first.v() + image.v();
+			boolean across = images.stream().allMatch(hole -> has(threaded, hole.place().at(u - hole.place().u(), hole.place().v())));
+			boolean along = images.stream().allMatch(hole -> has(threaded, hole.place().at(hole.place().u(), v - hole.place().v())));
+			if (across || along) {
+				return images;
+			}
+		}
+		return List.of();
+	}
+
+	private static boolean has(Set<Place> places, Place wanted) {
+		return places.stream().anyMatch(place -> place.distance(wanted) < SAME);
 	}
 
 	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {

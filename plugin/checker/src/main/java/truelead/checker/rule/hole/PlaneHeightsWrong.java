@@ -11,6 +11,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Cut;
 import truelead.checker.work.TapStroke;
@@ -144,8 +145,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	private Draft draft(Step.Stroke step, char address, String message, Figures figures) {
 		Setting word = step.cycle().word(address).orElse(Setting.NONE);
-		return Draft.of(this, Severity.ERROR, word.word().map(Location::of).orElse(Location.of(step.block())), message)
+		Draft draft = Draft.of(this, Severity.ERROR, word.word().map(Location::of).orElse(Location.of(step.block())), message)
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
 				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
+		return step.modal().absolute() ? draft : draft.from(Precedence.DISTANCE_MODE, "G91", "programmed");
 	}
 }

@@ -55,6 +55,17 @@ public final class EntryStraight implements Rule {
 		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
 	}
 
+	/** Whether the move's place is worked out, as in a macro, whose writer has thought of the way in. */
+	private static boolean computed(Step step) {
+		return step.block().file().text().block(step.block().line()).words().stream()
+				.anyMatch(word -> (word.address() == 'X' || word.address() == 'Y') && !word.literal());
+	}
+
+	/** Whether the cutter leaves as it came. */
+	private static boolean straightOut(MillPass pass) {
+		return pass.exit().stream().noneMatch(Step.Arc.class::isInstance);
+	}
+
 	private void look(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
 		double surface = operation.wanted().surface().value();
 		// a pass that begins above the surface and works down meets the wall from above, without an entry at depth
@@ -72,7 +83,8 @@ public final class EntryStraight implements Rule {
 		String degrees = Figures.number(Math.toDegrees(kink), 0);
 		String message = arc ? "the lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
 				: "the cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
-		found.accept(Draft.of(this, light(operation, pass) ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
+		boolean meant = light(operation, pass) || computed(last.get()) && straightOut(pass);
+		found.accept(Draft.of(this, meant ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
 				.programmed("angle of entry", degrees + " degrees", last.get().block()).finding());
 	}
 }

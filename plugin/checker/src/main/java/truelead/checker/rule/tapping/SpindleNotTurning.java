@@ -81,7 +81,9 @@ public final class SpindleNotTurning extends TappingRule {
 	private Optional<Draft> stopped(Tapping tapping, Work work, TapStroke stroke) {
 		boolean cycle = tapping.cycle().isPresent();
 		String starts = work.shop().profile().text(ProfileKey.TAPPING_STARTS_SPINDLE.key()).orElse("unstated");
-		if (cycle && starts.equals("yes")) {
+		// G84.2 and G84.3 are synchronised by themselves (from memory)
+		boolean synchronised = cycle && tapping.cycle().get().code() % 10 != 0;
+		if (cycle && starts.equals("yes") || synchronised && !starts.equals("no")) {
 			return Optional.empty();
 		}
 		work.dependsOnAll();
@@ -97,6 +99,9 @@ public final class SpindleNotTurning extends TappingRule {
 		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
 				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
+		if (severity == Severity.INFORMATION) {
+			return Optional.of(draft);
+		}
 		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",
 				List.of(BlockText.before(FeedFix.opening(stroke), turn))));
 		return Optional.of(draft);

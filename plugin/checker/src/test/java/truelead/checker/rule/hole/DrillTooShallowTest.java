@@ -6,9 +6,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
 
 /** The drill's point against a table of worked values: the tap needs two pitches below it, counted from the full diameter. */
 class DrillTooShallowTest {
@@ -45,6 +47,43 @@ class DrillTooShallowTest {
 		assertThat(bored("Z-60", "Z-40", "Z-38")).as("2 mm below the tap, and 20 mm of pilot").isEmpty();
 		assertThat(bored("Z-44", "Z-40", "Z-38")).hasSize(1);
 		assertThat(bored("Z-60", "Z-36", "Z-38")).singleElement().asString().contains("its end meets the end of the full diameter at 36 mm and the tap breaks");
+	}
+
+	private static List<Finding> tapped(String title, String tap, String more, String depth) {
+		return Samples.findings("(" + title + ")", "G21 G90", "T1 M6 (DRILL 6.8)", "S1400 M3", "G0 X0 Y0 Z5", "G81 Z-14 R3 F200", "G80", more, "T2 M6 (" + tap + ")", "S400 M3",
+				"G0 X0 Y0 Z5", "G84 Z" + depth + " R5 F500", "G80", "M30").stream().filter(f -> f.rule().equals("drill-too-shallow")).toList();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			COVER           | M8 SPIRAL POINT TAP | M5                                       | a spiral point
+			COVER           | M8 TAP              | T4 M6 (12 DRILL)~G81 X50 Z-15.562 R3~G80 | holes of another diameter end at the same full depth
+			""")
+	void aHoleThatMayGoThrough(String title, String tap, String more, String why) {
+		assertThat(tapped(title, tap, more.replace("~", "\n"), "-16")).singleElement().satisfies(finding -> {
+			assertThat(finding.severity()).isEqualTo(Severity.INFORMATION);
+			assertThat(finding.message()).contains("it is taken to go through, for ").contains(why);
+		});
+	}
+
+	@Test
+	void aPlateInTheTitleIsAWall() {
+		assertThat(tapped("10MM PLATE", "M8 TAP", "M5", "-16")).isEmpty();
+		assertThat(tapped("BASE PLATE 10.5", "M8 TAP", "M5", "-16")).isEmpty();
+		assertThat(tapped("COVER, THK: 11", "M8 TAP", "M5", "-16")).isEmpty();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			COVER               | M8 TAP                     | M5                                     | -16
+			15MM PLATE          | M8 TAP                     | M5                                     | -16
+			10MM PLATE          | M8 TAP                     | M5                                     | -26
+			10MM PLATE          | M8 SPIRAL POINT TAP, BLIND | M5                                     | -16
+			PLATE 10            | M8 TAP                     | M5                                     | -16
+			COVER               | M8 TAP                     | T4 M6 (12 DRILL)~G81 X50 Z-14 R3~G80   | -16
+			""")
+	void oneThatDoesNot(String title, String tap, String more, String depth) {
+		assertThat(tapped(title, tap, more.replace("~", "\n"), depth)).singleElement().satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.ERROR));
 	}
 
 	private static List<String> bored(String pilot, String bore, String tap) {

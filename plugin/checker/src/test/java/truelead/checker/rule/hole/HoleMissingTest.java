@@ -31,6 +31,20 @@ class HoleMissingTest {
 	}
 
 	@Test
+	void notWhereItsDrillingBlockCouldNotBeRead() {
+		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G81 X10 Y10 Z-20 R3 F200", "X3..0", "X50", "G80", "T2 M6 (M6X1 TAP)", "S500 M3",
+				"G84 X10 Y10 Z-12 R5 F500", "X30", "X50", "G80", "M30")).extracting(Finding::rule).contains("not-understood").doesNotContain("hole-missing");
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X50", "G0 Z50", "G84 X10 Y10 Z-12 R5 F500;X30;X50").severity()).isEqualTo(Severity.ERROR);
+	}
+
+	@Test
+	void aDistanceModeThatWasLeftOnIsSaidOnce() {
+		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-20 R3 F200", "G91 X30", "G80", "T2 M6 (M6X1 TAP)", "S500 M3",
+				"G0 X10 Y10", "G84 X10 Y10 Z-12 R5 F500", "X30", "G80", "M30").stream().filter(f -> f.severity() != Severity.INFORMATION)).extracting(Finding::rule)
+				.containsExactly("plane-heights-wrong");
+	}
+
+	@Test
 	void asManyHolesOfTheRightSizeSomewhereElse() {
 		Finding finding = missing("G81 X10 Y10 Z-20 R3 F200;X30", "G0 Z50", "G84 X-10 Y10 Z-12 R5 F500;X-30");
 		assertThat(finding.severity()).isEqualTo(Severity.ERROR);

@@ -33,6 +33,18 @@ class HelixFormsTest {
 		assertThat(loud(halves(16))).isEmpty();
 	}
 
+	private static List<Finding> straight(String out, String turn, String back) {
+		return Samples.findings("G21 G17 G90 G40", "T1 M6 (DRILL 18.5)", "G54 G0 X0 Y0 S800 M3", "G43 H1 Z50", "G81 Z-30 R3 F100", "G80", "T2 M6 (THREAD MILL D12 M20X1.5)",
+				"G0 X0 Y0 S2500 M3", "G43 H2 Z50", "#5=[20-12]/2", "G0 Z-21", out, "#6=-21", "WHILE[#6 LT 1.5]DO1", "#6=#6+1.5", turn, "END1", back, "G0 Z50", "M30")
+				.stream().filter(f -> f.rule().equals("entry-straight")).toList();
+	}
+
+	@Test
+	void aMacroThatWorksOutItsWayStraightInMeansIt() {
+		assertThat(straight("G1 X#5 F100", "G3 I-#5 Z#6 F200", "G1 X0")).extracting(Finding::severity).containsOnly(Severity.INFORMATION);
+		assertThat(straight("G1 X4 F100", "G3 I-4 Z#6 F200", "G1 X0")).extracting(Finding::severity).containsOnly(Severity.WARNING);
+	}
+
 	@Test
 	void aThreadMillThatStandsStillBreaks() {
 		List<String> blocks = halves(16);

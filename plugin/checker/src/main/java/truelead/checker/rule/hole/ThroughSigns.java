@@ -1,0 +1,57 @@
+package truelead.checker.rule.hole;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import truelead.checker.rule.ToolName;
+import truelead.checker.work.Cut;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/**
+ * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, or holes without a
+ * thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
+ */
+final class ThroughSigns {
+
+	private static final double SAME_LEVEL = 0.02;
+	private static final double OTHER_DIAMETER = 1;
+	private static final int MOST_HOLES = 5_000;
+
+	private final Tapping tapping;
+	private final Work work;
+
+	ThroughSigns(Tapping tapping, Work work) {
+		this.tapping = tapping;
+		this.work = work;
+	}
+
+	/** The first sign, as the end of a sentence, for a hole of which a cut goes deepest with its full diameter. */
+	Optional<String> of(Cut sized) {
+		boolean said = tapping.wanted().through().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().holeBottom().isPresent()
+				|| tapping.wanted().wall().isPresent();
+		if (said) {
+			return Optional.empty();
+		}
+		return Stream.of(point(), level(sized)).flatMap(Optional::stream).findFirst();
+	}
+
+	private Optional<String> point() {
+		return ToolName.spiralPoint(tapping.tool().facts()) ? Optional.of("a spiral point sends its chips ahead") : Optional.empty();
+	}
+
+	private Optional<String> level(Cut sized) {
+		work.dependsOnAll();
+		boolean same = coned(sized) && work.unthreaded().stream().limit(MOST_HOLES)
+				.anyMatch(hole -> hole.deepestBefore(Integer.MAX_VALUE).filter(cut -> coned(cut) && alike(cut, sized)).isPresent());
+		return same ? Optional.of("holes of another diameter end at the same full depth") : Optional.empty();
+	}
+
+	private static boolean coned(Cut cut) {
+		return (cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK) && cut.diameter().isPresent() && Math.abs(cut.tip() - cut.shoulder()) > SAME_LEVEL;
+	}
+
+	private static boolean alike(Cut one, Cut other) {
+		return Math.abs(one.shoulder() - other.shoulder()) < SAME_LEVEL && one.direction() == other.direction()
+				&& Math.abs(one.diameter().orElseThrow().value() - other.diameter().orElseThrow().value()) >= OTHER_DIAMETER;
+	}
+}

@@ -1,0 +1,60 @@
+package truelead.checker.rule.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import truelead.checker.Samples;
+import truelead.checker.rule.Finding;
+
+/** Half of a pattern that is drilled again under a mirror or on another side, and never threaded there. */
+class HoleSkippedTest {
+
+	private static List<String> skipped(String drilledAgain, String tappedAgain) {
+		List<String> blocks = new ArrayList<>(List.of("G21 G90", "T1 M6 (DRILL 6.8)", "S1400 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-25 R3 F180", "X40", "G80"));
+		blocks.addAll(List.of(drilledAgain.split("~")));
+		blocks.addAll(List.of("T2 M6 (M8 TAP)", "S400 M3", "G0 X10 Y10 Z50", "G84 X10 Y10 Z-16 R5 F500", "X40", "G80"));
+		blocks.addAll(List.of(tappedAgain.split("~")));
+		blocks.add("M30");
+		return Samples.findings(blocks.toArray(String[]::new)).stream().filter(f -> f.rule().equals("hole-skipped")).map(Finding::message).toList();
+	}
+
+	private static String again(String code, String cycle, String holes, String off) {
+		return code + "~" + cycle + "~" + holes + "~G80~" + off;
+	}
+
+	private static final String DRILL = "G81 X10 Y10 Z-25 R3 F180";
+	private static final String TAP = "G84 X10 Y10 Z-16 R5 F500";
+
+	@Test
+	void theMirroredHalf() {
+		String drilled = again("G51.1 X0", DRILL, "X40", "G50.1 X0");
+		assertThat(skipped(drilled, "M5")).singleElement().asString().contains("the hole at X-10 Y10 is drilled with the 2").contains("nor are 1 more");
+		assertThat(skipped(drilled, again("G51.1 X0", TAP, "X40", "G50.1 X0"))).isEmpty();
+		assertThat(skipped(again("G51 X0 Y0 I-1000 J1000 K1000", DRILL, "X40", "G50"), "M5")).hasSize(1);
+	}
+
+	@Test
+	void theOtherSideOfThePart() {
+		assertThat(skipped(again("G0 Z200 B180", DRILL, "X40", "G0 Z200 B0"), "M5")).hasSize(1);
+		assertThat(skipped(again("G0 Z200 B180", DRILL, "X40", "G0 Z200 B0"), again("G0 Z200 B180", TAP, "X40", "G0 Z200 B0"))).isEmpty();
+	}
+
+	@Test
+	void aHoleDrilledFromBothSidesIsThreadedFromOne() {
+		assertThat(skipped(again("G0 Z200 B180", "G81 X-10 Y10 Z-25 R3", "X-40", "G0 Z200 B0"), "M5")).isEmpty();
+	}
+
+	@Test
+	void otherHolesOfThatSizeInABlockOfTheirOwn() {
+		assertThat(skipped(again("G0 Z50", "G81 X-10 Y30 Z-25 R3", "X-40", "G0 Z50"), "M5")).isEmpty();
+	}
+
+	@Test
+	void aBlockThatCannotBeReadSaysItself() {
+		List<Finding> findings = Samples.findings("G21 G90", "T1 M6 (DRILL 6.8)", "S1400 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-25 R3 F180", "X40", "X70", "G80", "T2 M6 (M8 TAP)",
+				"S400 M3", "G0 X10 Y10 Z50", "G84 X10 Y10 Z-16 R5 F500", "X4..0", "X70", "G80", "M30");
+		assertThat(findings).extracting(Finding::rule).contains("not-understood").doesNotContain("hole-skipped");
+	}
+}
