@@ -235,6 +235,10 @@ final class CalloutJudge {
 				return Optional.of(a.dimension());
 			}
 		}
+		Optional<Dimension> ofThread = FullThread.depth(parts);
+		if (ofThread.isPresent()) {
+			return ofThread;
+		}
 		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
 				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
 	}

@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -21,6 +22,8 @@ import org.antlr.v4.runtime.misc.ParseCancellationException;
 final class CommentPhrases {
 	/** No callout has as many tokens; a longer run of numbers and signs is cut. */
 	private static final int LONGEST = 20;
+
+	private static final Set<String> NOUNS = Set.of("DEPTH", "TIEFE", "GEWINDETIEFE", "PROFON", "PROFUN", "GANGDJUP", "DRAADDIEPTE");
 
 	private CommentPhrases() {
 	}
@@ -97,7 +100,7 @@ final class CommentPhrases {
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to))) {
+			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -114,6 +117,12 @@ final class CommentPhrases {
 				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
 		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;
 		return number && deep && !(unit + 1 < phrase.size() && phrase.get(unit + 1).getType() == CalloutParser.NUMBER);
+	}
+
+	/** BOHRTIEFE 20 GEWINDETIEFE 15: a depth named by a noun is the number behind it, where one stands there. */
+	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
+		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && NOUNS.stream().anyMatch(TradeWords.fold(phrase.get(to - 1).getText())::startsWith);
+		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
 	}
 
 	private static Optional<CalloutParser.ItemContext> item(List<Token> tokens) {

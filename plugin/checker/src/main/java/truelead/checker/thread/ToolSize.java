@@ -59,18 +59,22 @@ final class ToolSize {
 	}
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
+		boolean threadMill = step < 0 && !wholeNumbers && word(at, Meaning.MILL);
 		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < REACH; i += step, gone++) {
 			Part part = parts.get(i);
 			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
 				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
 						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
-				if (counts(i)) {
+				if (counts(i) || pitch(i)) {
 					continue;
 				}
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
+			if (threadMill && word(i, Meaning.THREAD)) {
+				continue;
+			}
 			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
 				return Optional.empty();
 			}
@@ -103,6 +107,15 @@ final class ToolSize {
 	private boolean counts(int i) {
 		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** 1.5 PITCH, PITCH 1.5, 20 TPI: of the thread. */
+	private boolean pitch(int i) {
+		return word(i + 1, Meaning.P) || word(i + 1, Meaning.TPI) || word(i - 1, Meaning.P);
+	}
+
+	private boolean word(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 
 	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */

@@ -27,6 +27,9 @@ import truelead.checker.machine.Step;
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable. */
 public final class Work {
 
+	/** How far a hole may lie from the point over against a centre, mm. */
+	private static final double OVER_AGAINST = 0.1;
+
 	private final Shop shop;
 	private final List<ToolUse> tools;
 	private final Supplier<Holes> holes;
@@ -210,6 +213,17 @@ public final class Work {
 	/** All holes within a distance in mm of a place, nearest first. */
 	public List<Hole> holesNear(Place place, double distance) {
 		return holes.get().near(place, distance);
+	}
+
+	/** Whether a pass that seems to go round a bolt has its centre over against a hole made before, seen from where it begins: the sign of I or J is wrong. */
+	public boolean turnedOver(MillPass pass) {
+		Place place = pass.place();
+		if (!pass.external() || !place.known()) {
+			return false;
+		}
+		double u = 2 * pass.first().from().along(place.plane().first()) - place.u();
+		double v = 2 * pass.first().from().along(place.plane().second()) - place.v();
+		return holesNear(place.at(u, v), OVER_AGAINST).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
 	}
 
 	/** Whether something that may make holes ran at places that are not known, so that silence about a missing hole is due. */

@@ -56,6 +56,13 @@ class ShopCalloutsTest {
 	}
 
 	@ParameterizedTest
+	@ValueSource(strings = {"M6 THREAD DEPTH 15", "M6 DEPTH OF THREAD 15", "M6 FULL THREAD 15", "M6 15 MIN FULL THREAD", "M6 PROF. ROSCA 15", "M6 PROFONDITA FILETTO 15", "M6 PROF TARAUDAGE 15",
+			"M6 GEWINDETIEFE 15", "M6 BOHRTIEFE 20 GEWINDETIEFE 15", "M6 GANGDJUP 15", "M6 DRAADDIEPTE 15", "M6X1-6H X 15", "M6 - 15 DEEP"})
+	void depthOfTheThread(String comment) {
+		assertThat(CalloutReader.read(comment).get(0).depth().orElseThrow().value()).isEqualTo(15);
+	}
+
+	@ParameterizedTest
 	@ValueSource(strings = {"EG M8", "M8X1.25 EG", "1/4-20 STI TAP", "M8 INSERT TAP", "TAP M8 FOR INSERT", "WIRE INSERT M8 TAP", "GEWINDEEINSATZ M8"})
 	void tappedOversizeForAWireInsert(String comment) {
 		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::wireInsert).isEqualTo(true);

@@ -28,12 +28,15 @@ final class Visits extends AbstractList<Visit> {
 		/** By the operation's number in the program, of which the work may be a part alone. */
 		private final Map<Integer, Visits> visits = new ConcurrentHashMap<>();
 
+		private final Work work;
+
 		All(Work work) {
+			this.work = work;
 			work.operations().forEach(this::of);
 		}
 
 		Visits of(ThreadingOperation operation) {
-			return visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation));
+			return visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
 		}
 	}
 
@@ -44,10 +47,10 @@ final class Visits extends AbstractList<Visit> {
 	private final ThreadingOperation operation;
 	private List<DrilledSize> sizes;
 
-	private Visits(ThreadingOperation operation) {
+	private Visits(ThreadingOperation operation, Work work) {
 		this.operation = operation;
 		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL ? Optional.of(tapping.strokes()) : Optional.empty();
-		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external())) : Optional.empty();
+		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external() || work.turnedOver(pass))) : Optional.empty();
 		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
 		typical = strokes.map(made -> made.typical().stream().map(Visit::of)).or(() -> passes.map(made -> made.typical().stream().map(Visit::of)))
 				.orElse(Stream.empty()).toList();

@@ -57,6 +57,9 @@ public final class HelixTooShort implements Rule {
 		double turns = passes.stream().mapToDouble(pass -> HelixForm.of(pass).turns()).max().orElse(1);
 		Optional<Boolean> comb = operation.tool().facts().comb().map(Fact::value);
 		MillPass pass = passes.get(0);
+		if (work.turnedOver(pass)) {
+			return;
+		}
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
 		if (turns < CLOSED && passes.size() == 1) {

@@ -111,6 +111,27 @@ class MilledAsWrittenTest {
 				.allSatisfy(f -> assertThat(f.message()).startsWith(inForce + " is in force, the arc is written for " + words).endsWith(right + " before the tool goes in"));
 	}
 
+	/** About the point over against the hole's centre, seen from where the circle begins; the hole 9 mm off, and 4 mm. */
+	@ParameterizedTest
+	@CsvSource({"5, 4.5, hole-missing", "10, 2, hole-off-position"})
+	void aCentreOnTheWrongSideIsNoBolt(double cutter, double radius, String rule) {
+		List<String> blocks = new ArrayList<>(milled(12.5, text("THREAD MILL D%.0f M14X1.5", cutter), radius, 1.5));
+		blocks.add(5, "X40.");
+		int first = blocks.indexOf("G43 H2 Z20.") + 1;
+		List<String> other = new ArrayList<>(blocks.subList(first, blocks.size() - 1));
+		other.replaceAll(block -> block.replace(text("X%.4f", radius), text("X%.4f", radius + 40)).replace("X0 ", "X40. "));
+		other.add(0, "X40.");
+		blocks.addAll(blocks.size() - 1, other);
+		assertThat(loud(blocks)).isEmpty();
+
+		int slip = first + 5;
+		blocks.set(slip, blocks.get(slip).replace(text("I-%.4f", radius), text("I%.4f", radius)));
+		assertThat(loud(blocks)).singleElement().satisfies(f -> {
+			assertThat(f.rule()).isEqualTo(rule);
+			assertThat(f.at().line()).isEqualTo(slip);
+		});
+	}
+
 	@Test
 	void theLeadInBeforeAMissingSubprogramIsNoThread() {
 		List<String> blocks = new ArrayList<>(milled(12.5, "THREAD MILL D10 M14X1.5", 2, 1.5).subList(0, 11));
