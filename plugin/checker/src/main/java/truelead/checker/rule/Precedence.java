@@ -126,6 +126,7 @@ public final class Precedence {
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("speed-over-limit"), "S is typed wrong, and the feed says what was meant"),
 			new Order("hole-skipped", Scope.OPERATION, List.of("threaded-twice"), "a position that is left out makes a later block repeat one", Optional.of(MORE_SKIPPED)),
 			new Order("hole-off-position", Scope.OPERATION, List.of("entry-straight"), "a lead-in to another centre meets the wall at an angle"),
+			new Order("hole-missing", Scope.OPERATION, List.of("entry-straight"), "a circle about another centre meets the wall at an angle"),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
 			new Order("arc-not-closed", Scope.OPERATION,
 					List.of("hole-off-position", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "entry-straight", "exit-scars-thread",

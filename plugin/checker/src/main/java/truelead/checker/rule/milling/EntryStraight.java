@@ -35,7 +35,7 @@ public final class EntryStraight implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (operation.wanted().statedThread().isPresent()) {
-				MillFacts.look(operation.passes().where(pass -> !work.turnedOver(pass)), (pass, wrong) -> look(operation, pass, wrong), found);
+				MillFacts.look(operation.passes(), (pass, wrong) -> look(operation, pass, wrong), found);
 			}
 		}
 	}
