@@ -151,7 +151,9 @@ public final class Work {
 
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		return new Work(shop(text), tools, holes, operations, all, trouble, course, planes, unthreaded, evaluated, groups);
+		Work same = new Work(shop(text), tools, holes, operations, all, trouble, course, planes, unthreaded, evaluated, groups);
+		same.dependsOnAll = dependsOnAll;
+		return same;
 	}
 
 	/**
@@ -165,9 +167,9 @@ public final class Work {
 		return new Work(shop(text), uses, places, made, made, trouble, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
-	/** A part of the work: some of the operations with the holes that they are at, and all those beside them. What went wrong elsewhere is none of it. */
+	/** A part of the work: some of the operations with the holes that they are at, and all those beside them. Of what went wrong it knows what could not be read. */
 	Work part(List<ThreadingOperation> some, Holes places) {
-		return new Work(shop, tools, Later.known(places), some, all, new Trouble(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), course, planes,
+		return new Work(shop, tools, Later.known(places), some, all, new Trouble(trouble.problems(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), course, planes,
 				unthreaded(places, some), evaluated, groups);
 	}
 

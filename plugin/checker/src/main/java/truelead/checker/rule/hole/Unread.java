@@ -22,7 +22,6 @@ final class Unread {
 	}
 
 	private static long between(Work work, BlockRef block, int from, int to) {
-		work.dependsOnAll();
 		return work.trouble().problems().stream().filter(problem -> problem.at().file().name().equals(block.file().name()))
 				.mapToInt(problem -> problem.at().line()).filter(line -> line >= from && line < to).distinct().count();
 	}
