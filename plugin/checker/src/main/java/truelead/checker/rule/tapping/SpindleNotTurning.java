@@ -88,12 +88,13 @@ public final class SpindleNotTurning extends TappingRule {
 		}
 		work.dependsOnAll();
 		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
-		Severity severity = !cycle || starts.equals("no") ? Severity.ERROR : everyTap ? Severity.INFORMATION : Severity.WARNING;
+		boolean own = cycle && ownSpeed(tapping, stroke);
+		Severity severity = !cycle || starts.equals("no") ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String turn = tapping.wanted().statedThread().map(t -> t.value().hand()).orElse(Hand.RIGHT) == Hand.LEFT ? "M4" : "M3";
 		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
 				+ " before " + tapping.tool().name() + " goes in" + (severity != Severity.ERROR
-						? (everyTap ? ", as before every tap of the program" : "") + ", and the machine profile does not say whether the cycle starts it; "
+						? (everyTap ? ", as before every tap of the program" : own ? ", S stands in the cycle's own block" : "") + ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
 				+ turn + " before the block";
 		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
@@ -105,6 +106,11 @@ public final class SpindleNotTurning extends TappingRule {
 		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",
 				List.of(BlockText.before(FeedFix.opening(stroke), turn))));
 		return Optional.of(draft);
+	}
+
+	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
+	private static boolean ownSpeed(Tapping tapping, TapStroke stroke) {
+		return stroke.speed().word().filter(word -> word.block().line() == tapping.cycle().get().start().line()).isPresent();
 	}
 
 	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
