@@ -1,7 +1,7 @@
 package truelead.editor.look;
 
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
 
 /** Whether a comment names a thread. */
 final class Callouts {

@@ -9,9 +9,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import truelead.audit.ExitStatus;
 import truelead.audit.Terminal;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
-import truelead.checker.thread.NamedFamily;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.NamedFamily;
 
 /** {@code truelead thread}: the limits of threads, their drills, pins, leads and holes, at the bench. */
 @Command(name = "thread", description = "Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with its source.",

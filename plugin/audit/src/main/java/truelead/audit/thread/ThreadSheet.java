@@ -2,7 +2,7 @@ package truelead.audit.thread;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.thread.Callout;
+import truelead.checker.callout.Callout;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.Limits;

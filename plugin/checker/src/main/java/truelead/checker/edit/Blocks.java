@@ -2,8 +2,8 @@ package truelead.checker.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
 import truelead.grammar.Block;
 import truelead.grammar.BlockReader;
 import truelead.grammar.Element;

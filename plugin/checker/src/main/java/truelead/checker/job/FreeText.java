@@ -2,15 +2,15 @@ package truelead.checker.job;
 
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.CommentReading;
+import truelead.checker.callout.ToolDescription;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Location;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
-import truelead.checker.thread.CommentReading;
 import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.thread.ToolDescription;
 import truelead.checker.thread.ToolKind;
 
 /** What the callout grammar and the words of the trade say of a tool in a free text. */

@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.NamedFamily;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.Stock;
@@ -13,9 +16,6 @@ import truelead.checker.job.StockGroup;
 import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Wish.Field;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
-import truelead.checker.thread.NamedFamily;
 import truelead.checker.thread.ThreadSpec;
 
 /** Makes a request of what a person typed, or says of each field why it cannot be used. */

@@ -1,11 +1,11 @@
 package truelead.checker.work;
 
 import java.util.List;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Location;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
 import truelead.grammar.Span;
 
 /** Free callouts in comments. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Note;
 import truelead.checker.job.NoteReader;
@@ -20,7 +21,6 @@ import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
-import truelead.checker.thread.ToolListLine;
 
 /** The comments of a program and of the files it calls, with our notes read from them. */
 final class Commentary {

@@ -1,8 +1,8 @@
 package truelead.checker.work;
 
 import java.util.Optional;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.job.ProgramComment;
-import truelead.checker.thread.ToolListLine;
 
 /**
  * A comment and the line it stands on.

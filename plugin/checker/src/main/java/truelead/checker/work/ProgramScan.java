@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Meaning;
 import truelead.checker.machine.ProgramFile;
-import truelead.checker.thread.ToolListLine;
 import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 

@@ -6,11 +6,11 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
 import truelead.grammar.Element;
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Cycle;
@@ -13,7 +14,6 @@ import truelead.checker.machine.Plane;
 import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
-import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 

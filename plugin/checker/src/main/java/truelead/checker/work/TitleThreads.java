@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.LengthUnit;
-import truelead.checker.thread.Callout;
-import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.thread.ToolListLine;
 
 /**
  * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer

@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.HoleEnd;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -24,9 +26,7 @@ import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Location;
 import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.ProgramFile;
-import truelead.checker.thread.Callout;
 import truelead.checker.thread.HolderKind;
-import truelead.checker.thread.HoleEnd;
 import truelead.checker.thread.ThreadSpec;
 
 /** Finds out what is wanted at the holes of an operation: notes, callouts, tool, tool list, project, and what the numbers imply. */

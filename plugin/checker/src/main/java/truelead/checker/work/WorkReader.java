@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -23,7 +24,6 @@ import truelead.checker.machine.ProfileKey;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.machine.Step;
-import truelead.checker.thread.CalloutReader;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {

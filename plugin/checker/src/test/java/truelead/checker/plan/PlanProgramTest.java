@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import truelead.checker.Checker;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.job.Job;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
@@ -17,7 +18,6 @@ import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
-import truelead.checker.thread.CalloutReader;
 import truelead.checker.thread.ThreadSpec;
 import truelead.grammar.ProgramText;
 

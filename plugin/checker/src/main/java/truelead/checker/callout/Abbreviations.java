@@ -1,0 +1,78 @@
+package truelead.checker.callout;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.thread.ThreadSpec;
+
+/**
+ * Short words that mean a tool only beside a thread: M8 GF is a forming tap, PA6 GF30 a plastic; and TM, which is a thread mill beside a thread or a diameter (common
+ * practice of shops, no source).
+ */
+final class Abbreviations {
+	private static final Map<String, Meaning> BESIDE_A_THREAD = Map.of("GF", Meaning.FORM_TAP, "GB", Meaning.TAP, "FORMER", Meaning.FORM_TAP, "BGF", Meaning.THREAD_MILL,
+			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL);
+	/** How much smaller than the thread a diameter is that is a mill's, a part of it: GF is said of forming taps and thread mills. */
+	private static final double MILL = 0.95;
+
+	private Abbreviations() {
+	}
+
+	/** Whether a word may be one of these that says of itself that there is a tool. */
+	static boolean mayBeMill(String word) {
+		return BESIDE_A_THREAD.get(TradeWords.fold(word)) == Meaning.THREAD_MILL;
+	}
+
+	/** Gives such words their meaning. */
+	static void name(List<Part> parts) {
+		for (int i = 0; i < parts.size(); i++) {
+			String text = text(parts.get(i));
+			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
+			if (meaning.isPresent() && (beside(parts, i) || meaning.get() == Meaning.THREAD_MILL && sized(parts, i))) {
+				Meaning meant = meaning.get() == Meaning.FORM_TAP && narrow(parts) ? Meaning.THREAD_MILL : meaning.get();
+				parts.set(i, new Part.Word(meant, text, parts.get(i).start(), parts.get(i).end()));
+			}
+		}
+	}
+
+	/** Whether a part is a thread, or a word of its pitch. */
+	static boolean speaksOfThreads(Part part) {
+		return part instanceof Part.Thread || part instanceof Part.Amount a && a.role() == Part.Role.PITCH
+				|| part instanceof Part.Word w && (w.meaning() == Meaning.TPI || w.meaning() == Meaning.P);
+	}
+
+	private static String text(Part part) {
+		return part instanceof Part.Other o && o.text().length() <= 5 ? TradeWords.fold(o.text()) : part instanceof Part.Word w && w.meaning() == Meaning.FORM ? w.text() : "";
+	}
+
+	/** A thread next to it, or with no more than a size or a sign between. */
+	private static boolean beside(List<Part> parts, int i) {
+		return thread(parts, i - 1) || thread(parts, i + 1) || thread(parts, i - 2) && !(parts.get(i - 1) instanceof Part.Word)
+				|| thread(parts, i + 2) && !(parts.get(i + 1) instanceof Part.Word) && !(parts.get(i + 1) instanceof Part.Amount);
+	}
+
+	/** TM D16, TMILL .370 20TPI, T-MILL: a diameter next to it, or behind a dash, or any length where threads are spoken of. */
+	private static boolean sized(List<Part> parts, int i) {
+		int next = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
+		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+	}
+
+	/** A diameter smaller than that of the thread. */
+	private static boolean narrow(List<Part> parts) {
+		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance).map(p -> ((Part.Thread) p).draft().spec()).findFirst();
+		return thread.isPresent() && parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DIAMETER
+				&& a.dimension().mm(thread.get().unit()) < MILL * thread.get().diameter());
+	}
+
+	private static boolean diameter(List<Part> parts, int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.DIAMETER;
+	}
+
+	private static boolean amount(List<Part> parts, int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount;
+	}
+
+	private static boolean thread(List<Part> parts, int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Thread;
+	}
+}

@@ -1,0 +1,43 @@
+package truelead.checker.callout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.ThreadSpec;
+
+/**
+ * A thread that a comment asks for.
+ *
+ * @param spec       the thread, with class and hand where they are written
+ * @param start      first character of the callout in the comment's text
+ * @param end        the character after its last
+ * @param assumed    what was not written and taken for granted, one sentence each: {@code coarse pitch 1.25 assumed}
+ * @param depth      the depth called out, if any
+ * @param holeEnd    through or blind, where the comment says so
+ * @param wall       how thick the wall is that the hole goes through, where the comment says so
+ * @param count      the number of holes, where the comment says so
+ * @param wireInsert the thread is tapped oversize for a wire insert, so that sizes of the plain thread do not hold
+ * @param certain    false for a bare size that could as well be something else ({@code M8}, an M code; {@code 10-24}, a date): it counts
+ *                   only where the operation cuts a thread of that pitch
+ */
+public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, Optional<HoleEnd> holeEnd,
+		Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
+
+	/** No hole is tapped deeper, in diameters. */
+	private static final double DEEPEST = 10;
+
+	/**
+	 * A length of the callout, mm. A bare number is in the program's unit, unless it is less than a pitch or more than 10 diameters there and neither in
+	 * the unit of the thread: .50 DEEP behind #10-32 in a metric program is half an inch (common practice, no source).
+	 */
+	public double mm(Dimension length, LengthUnit unitOfProgram) {
+		double there = length.mm(unitOfProgram);
+		double own = length.mm(spec.unit());
+		return !sound(there) && sound(own) ? own : there;
+	}
+
+	private boolean sound(double mm) {
+		return mm >= spec.pitch() && mm <= DEEPEST * spec.diameter();
+	}
+}

@@ -1,0 +1,285 @@
+package truelead.checker.callout;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
+import truelead.checker.thread.ThreadTable;
+
+/** Tells which of the threads in a comment are asked for: not dates, codes in prose, screws, nor what a drill prepares for. */
+final class CalloutJudge {
+	/** Sizes that are also the numbers of everyday M codes. */
+	private static final double LARGEST_EVERYDAY_CODE = 9;
+	private static final double PROGRAM_END = 30;
+	private static final int MOST_STARTS = 8;
+	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
+	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
+
+	private final List<Part> parts;
+	private final boolean threadWords;
+	private final boolean preparing;
+	private final Set<Meaning> said = EnumSet.noneOf(Meaning.class);
+	private final Optional<Hand> hand;
+
+	CalloutJudge(List<Part> parts, List<ToolDescription> tools) {
+		this.parts = parts;
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && is(i + 1, Meaning.MILL))) {
+				said.add(w.meaning());
+			}
+		}
+		this.hand = new HandWords(parts).hand();
+		this.threadWords = said.stream().anyMatch(Meaning::threading);
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
+	}
+
+	/** The threads to be cut. */
+	List<Callout> callouts() {
+		List<Callout> callouts = new ArrayList<>();
+		if (preparing) {
+			return callouts;
+		}
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
+				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft(), chained(i)) && !doubtful(i, t.draft())));
+			}
+		}
+		return callouts;
+	}
+
+	/** The callout of a text that is nothing but one. */
+	static Optional<Callout> alone(List<Part> parts, String text) {
+		CalloutJudge judge = new CalloutJudge(parts, List.of());
+		List<Part> others = parts.stream().filter(p -> !(p instanceof Part.Thread)).toList();
+		// in M8x and 1/4 NPT NPT a letter or series is left over
+		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES && w.meaning() != Meaning.OTHER_THREAD || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		if (parts.size() - others.size() != 1 || !words || text.isBlank()) {
+			return Optional.empty();
+		}
+		int at = 0;
+		while (!(parts.get(at) instanceof Part.Thread)) {
+			at++;
+		}
+		Part.Thread thread = (Part.Thread) parts.get(at);
+		Callout callout = judge.callout(at, thread, true);
+		boolean pitchMissed = thread.draft().bare() && thread.draft().extent().isPresent() && callout.depth().isEmpty();
+		return pitchMissed ? Optional.empty() : Optional.of(callout);
+	}
+
+	private boolean meant(int i, ThreadDraft draft) {
+		boolean metric = draft.spec().system().metric();
+		if (!threadWords && (spokenOf(i, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+			return false;
+		}
+		if (!threadWords && is(i - 1, Meaning.FOR)) {
+			return false;
+		}
+		if (foreign(i - 1) || foreign(i + 1)) {
+			return false;
+		}
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft))) {
+			return false;
+		}
+		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
+			return false;
+		}
+		if (range(i, draft)) {
+			return false;
+		}
+		return !codeInProse(parts, i) || beside(i, Meaning.TAP) || threadWords && behindPitch(i);
+	}
+
+	/** THREAD MILL P4 M36. */
+	private boolean behindPitch(int i) {
+		return i > 0 && parts.get(i - 1) instanceof Part.Code code && code.letter().equals("P") && !codeAt(i + 1);
+	}
+
+	/** HOLES 1-8 TAP M6, PART 10-32 TAP M5: numbers of something else, where the comment names a thread besides. */
+	private boolean range(int i, ThreadDraft draft) {
+		boolean other = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft() != draft);
+		boolean things = is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount)
+				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0)) && !AND.contains(TradeWords.fold(o.text()));
+		return other && things && !draft.spec().system().metric() && !draft.named() && wholeNumber(draft)
+				&& !(is(i + 1, Meaning.TAP) && !(i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Thread));
+	}
+
+	/** 1/4-26 BSB, VG 8: a name of threads that no table here holds, on either side of a dash. */
+	private boolean foreign(int i) {
+		boolean dash = i > 0 && i + 1 < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals("-");
+		return is(i, Meaning.OTHER_THREAD) || dash && (is(i + 1, Meaning.OTHER_THREAD) || is(i - 1, Meaning.OTHER_THREAD));
+	}
+
+	/** Whether a bare M size stands among other words of a block, as in T5 M6 and M3 S200. */
+	static boolean codeInProse(List<Part> parts, int i) {
+		return parts.get(i) instanceof Part.Thread t && t.draft().spec().system().metric() && t.draft().bare() && !t.draft().named()
+				&& (i > 0 && parts.get(i - 1) instanceof Part.Code || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Code);
+	}
+
+	/** An inch thread that says no series: of everyday series, or with a word of threads beside an odd but plausible size. */
+	private boolean plainInch(int i, ThreadDraft draft) {
+		ThreadSystem system = draft.spec().system();
+		if (system == ThreadSystem.R || system == ThreadSystem.BSW) {
+			return threadWords;
+		}
+		if (system == ThreadSystem.G) {
+			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
+		}
+		return draft.standard() || threadWords && !wholeNumber(draft) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
+	}
+
+	private boolean certain(ThreadDraft draft, boolean joined) {
+		boolean hole = has(Meaning.BLIND) || parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH)
+				|| has(Meaning.DEPTH);
+		if (threadWords || hole || draft.named()) {
+			return true;
+		}
+		if (draft.spec().system().metric()) {
+			double size = draft.spec().diameter();
+			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END && !joined;
+		}
+		return !wholeNumber(draft);
+	}
+
+	/** DATE 1/4-20, REV 10-24; TAP HOLES 1-12. */
+	private boolean doubtful(int i, ThreadDraft draft) {
+		boolean holes = wholeNumber(draft) && is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount);
+		return !draft.spec().system().metric() && !draft.named() && (!threadWords && spokenOf(i, Meaning.DATE) || holes);
+	}
+
+	/** 10-24 and 1-8 could be dates or ranges. */
+	private static boolean wholeNumber(ThreadDraft draft) {
+		String size = draft.spec().size();
+		return size.startsWith("#") || size.chars().allMatch(Character::isDigit);
+	}
+
+	/** A part of a longer chain, as dates and part numbers are: 10-24-22, 3-1-AF. */
+	private boolean chained(int i) {
+		Part thread = parts.get(i);
+		boolean before = i > 0 && parts.get(i - 1).end() == thread.start() && joins(parts.get(i - 1));
+		boolean after = i + 2 < parts.size() && parts.get(i + 1).start() == thread.end() && joins(parts.get(i + 1))
+				&& parts.get(i + 2).start() == parts.get(i + 1).end();
+		return before || after;
+	}
+
+	private static boolean joins(Part part) {
+		return part instanceof Part.Other o && (o.text().equals("-") || o.text().equals("/") || o.text().equals(".") || o.text().equals(":"))
+				|| part instanceof Part.Amount || part instanceof Part.Code;
+	}
+
+	private boolean codeAt(int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Code;
+	}
+
+	private boolean beside(int i, Meaning meaning) {
+		return is(i - 1, meaning) || is(i + 1, meaning);
+	}
+
+	private boolean spokenOf(int i, Meaning meaning) {
+		return is(i + 1, meaning) || is(i + 2, meaning) || is(i - 1, meaning);
+	}
+
+	private boolean is(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+
+	private boolean has(Meaning meaning) {
+		return said.contains(meaning);
+	}
+
+	private Callout callout(int i, Part.Thread t, boolean certain) {
+		ThreadDraft draft = t.draft();
+		ThreadSpec pitched = withPitchBehind(i, draft);
+		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
+		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts());
+		// in 3 5/16-18 TAP the 3 may be the tool's number
+		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
+		OptionalInt written = counted ? draft.count() : t.count();
+		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
+				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end, new WallWords(parts).wall(spec),
+				written.isPresent() ? written : count(),
+				has(Meaning.WIRE_INSERT) || insert(), certain);
+	}
+
+	/** M8 1.0 TAP, where the X was left out, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
+	private ThreadSpec withPitchBehind(int i, ThreadDraft draft) {
+		if (!draft.bare() || !draft.spec().system().metric()) {
+			return draft.spec();
+		}
+		for (int j = 0; j < parts.size(); j++) {
+			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || saysPitch(j, a))) {
+				ThreadSpec s = draft.spec();
+				ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
+				if (ThreadTable.standard().isStandard(pitched)) {
+					return pitched;
+				}
+			}
+		}
+		return draft.spec();
+	}
+
+	/** PITCH 1.0, P=1.0, 1.0 PITCH. */
+	private boolean saysPitch(int j, Part.Amount amount) {
+		boolean sign = j > 1 && parts.get(j - 1) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":"));
+		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(j - 1, Meaning.P) || sign && is(j - 2, Meaning.P));
+	}
+
+	private Optional<Dimension> depth(int i, ThreadDraft draft) {
+		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
+		if (extent) {
+			return draft.extent();
+		}
+		for (int j = i + 1; j < parts.size() && !(parts.get(j) instanceof Part.Thread); j++) {
+			if (parts.get(j) instanceof Part.Amount a && a.role() == Part.Role.DEPTH) {
+				return Optional.of(a.dimension());
+			}
+		}
+		Optional<Dimension> ofThread = FullThread.depth(parts);
+		if (ofThread.isPresent()) {
+			return ofThread;
+		}
+		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
+				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
+	}
+
+	/** INSERT TAP M8, TAP M8 FOR WIRE INSERTS: not the inserts of a cutter. */
+	private boolean insert() {
+		for (int i = 0; i < parts.size(); i++) {
+			if (is(i, Meaning.INSERT) && (is(i + 1, Meaning.TAP) || is(i - 1, Meaning.FOR) || is(i - 1, Meaning.INSERT) || is(i - 1, Meaning.TAPPED) || is(i - 1, Meaning.THREAD))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** 1-8 ACME 2 START: the lead is that of two pitches. */
+	private int starts() {
+		for (int i = 1; i < parts.size(); i++) {
+			if (is(i, Meaning.STARTS)) {
+				Part before = parts.get(i - 1) instanceof Part.Other && i > 1 ? parts.get(i - 2) : parts.get(i - 1);
+				if (before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
+						&& a.dimension().value() >= 2 && a.dimension().value() <= MOST_STARTS) {
+					return (int) a.dimension().value();
+				}
+			}
+		}
+		return 1;
+	}
+
+	/** 4 HOLES, 6 PLCS. */
+	private OptionalInt count() {
+		for (int i = 0; i + 1 < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
+					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999
+					&& (is(i + 1, Meaning.HOLE) || is(i + 1, Meaning.PLACES) || is(i + 1, Meaning.TIMES))) {
+				return OptionalInt.of((int) a.dimension().value());
+			}
+		}
+		return OptionalInt.empty();
+	}
+}

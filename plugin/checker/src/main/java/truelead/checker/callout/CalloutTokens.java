@@ -1,0 +1,146 @@
+package truelead.checker.callout;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+import org.antlr.v4.runtime.CharStream;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.WritableToken;
+
+/** The tokens of a comment, with the words of the trade given their types, and quotes told apart from inch marks. */
+final class CalloutTokens extends CalloutLexer {
+	private static final Map<Meaning, Integer> TYPES = types();
+
+	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
+
+	private boolean inString;
+	private int numberEnd = -1;
+	private String wordBefore = "";
+
+	CalloutTokens(CharStream text) {
+		super(text);
+		removeErrorListeners();
+	}
+
+	@Override
+	public Token nextToken() {
+		WritableToken token = (WritableToken) super.nextToken();
+		switch (token.getType()) {
+			case MARKED -> {
+				token.setType(NUMBER);
+				token.setText(token.getText().substring(1));
+			}
+			case WORD, DOTTED -> {
+				partFromSize(token);
+				token.setType(countOfMetric(token) ? CalloutParser.TIMES : typeInPlace(token.getText()));
+				wordBefore = TradeWords.fold(token.getText());
+			}
+			case QUOTE -> quote(token);
+			default -> { }
+		}
+		if (token.getType() == NUMBER) {
+			numberEnd = token.getStopIndex() + 1;
+		}
+		return token;
+	}
+
+	/** 3/8" is three eighths of an inch, but "DRILL 8.5" is a name in quotes. */
+	private void quote(WritableToken token) {
+		if (!inString && token.getStartIndex() == numberEnd) {
+			token.setType(CalloutParser.INCH_MARK);
+		} else {
+			inString = !inString;
+			token.setChannel(HIDDEN);
+		}
+	}
+
+	/** 4XM6: behind a number the X is a sign, and the M belongs to the size. */
+	private boolean countOfMetric(WritableToken token) {
+		boolean count = token.getStartIndex() == numberEnd && token.getText().equalsIgnoreCase("XM") && digits(1) > 1;
+		if (count) {
+			_input.seek(token.getStopIndex());
+			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
+		}
+		return count;
+	}
+
+	/** TAPM6: the M belongs to the size. */
+	private void partFromSize(WritableToken token) {
+		String word = token.getText();
+		boolean size = word.length() > 2 && (word.endsWith("M") || word.endsWith("m")) && digits(1) > 1;
+		if (size && TradeWords.words().meaning(word.substring(0, word.length() - 1)).filter(Meaning::threading).isPresent()) {
+			_input.seek(token.getStopIndex());
+			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
+		}
+	}
+
+	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth. */
+	private int typeInPlace(String word) {
+		String folded = TradeWords.fold(word);
+		return switch (folded) {
+			case "PT", "PS" -> pipeAhead() && !wordBefore.startsWith("SP") ? CalloutParser.SERIES : typeOf(word);
+			case "STUB" -> wordBefore.equals("ACME") || ahead(skipped(1), "ACME") ? CalloutParser.STUB : typeOf(word);
+			case "S" -> CalloutParser.S;
+			default -> typeOf(word);
+		};
+	}
+
+	/** Whether a fraction follows, with the threads an inch of pipe threads or none. */
+	private boolean pipeAhead() {
+		int at = skipped(1);
+		int slash = digits(at);
+		int end = slash > at && _input.LA(slash) == '/' ? digits(slash + 1) : at;
+		if (end <= slash + 1) {
+			return false;
+		}
+		int dash = skipped(end);
+		int from = skipped(dash + 1);
+		return _input.LA(dash) != '-' || JAPANESE_TPI.stream().anyMatch(tpi -> ahead(from, tpi) && digits(from) == from + tpi.length());
+	}
+
+	private int skipped(int at) {
+		int next = at;
+		while (_input.LA(next) == ' ') {
+			next++;
+		}
+		return next;
+	}
+
+	private int digits(int at) {
+		int next = at;
+		while (_input.LA(next) >= '0' && _input.LA(next) <= '9') {
+			next++;
+		}
+		return next;
+	}
+
+	private boolean ahead(int at, String text) {
+		for (int i = 0; i < text.length(); i++) {
+			if (Character.toUpperCase(_input.LA(at + i)) != text.charAt(i)) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private static int typeOf(String word) {
+		return TradeWords.words().meaning(word).map(TYPES::get).orElse(word.codePointCount(0, word.length()) == 1 ? CalloutParser.LETTER : WORD);
+	}
+
+	private static Map<Meaning, Integer> types() {
+		Map<Meaning, Integer> types = new EnumMap<>(Meaning.class);
+		for (Meaning meaning : Meaning.values()) {
+			types.put(meaning, CalloutParser.TYPED);
+		}
+		for (int type = 1; type <= CalloutParser.VOCABULARY.getMaxTokenType(); type++) {
+			String name = CalloutParser.VOCABULARY.getSymbolicName(type);
+			for (Meaning meaning : Meaning.values()) {
+				if (meaning.name().equals(name)) {
+					types.put(meaning, type);
+				}
+			}
+		}
+		return types;
+	}
+}

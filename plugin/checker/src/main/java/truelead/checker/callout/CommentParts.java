@@ -1,0 +1,175 @@
+package truelead.checker.callout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.DrillSizes;
+
+/** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */
+final class CommentParts {
+	private static final int LONGEST_COUNT = 999;
+	/** No tap has a coarser pitch, mm. */
+	private static final double COARSEST = 8;
+
+	private final String text;
+	private final boolean onlyPlainChars;
+	private final List<Part> parts = new ArrayList<>();
+	private final Map<Integer, double[]> fractions = new HashMap<>();
+
+	private CommentParts(String text) {
+		this.text = text;
+		this.onlyPlainChars = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
+	}
+
+	/** The parts of a comment's text, in order; positions count in chars of the text. */
+	static List<Part> of(String text) {
+		CommentParts reading = new CommentParts(text);
+		for (List<Token> phrase : CommentPhrases.of(text)) {
+			if (CommentPhrases.isWord(phrase.get(0))) {
+				reading.word(phrase.get(0).getText(), phrase.get(0), phrase.get(0));
+			} else {
+				CommentPhrases.items(phrase).forEach(reading::item);
+			}
+		}
+		Abbreviations.name(reading.parts);
+		new SlovenlyInch(reading.parts, reading.fractions).read();
+		return reading.parts;
+	}
+
+	private void item(CalloutParser.ItemContext item) {
+		if (item.multiplied() != null) {
+			multiplied(item.multiplied());
+		} else if (item.thread() != null) {
+			thread(item.thread(), OptionalInt.empty());
+		} else if (item.deep() != null) {
+			add(item, ParsedNumbers.length(item.deep().dimension(), item.deep().unit()), Part.Role.DEPTH);
+		} else if (item.diameter() != null && offsetNumber(item.diameter())) {
+			parts.add(new Part.Code("D", start(item), end(item)));
+		} else if (item.diameter() != null) {
+			add(item, ParsedNumbers.length(item.diameter().dimension(), item.diameter().unit()), Part.Role.DIAMETER);
+		} else if (item.gauge() != null) {
+			gauge(item.gauge());
+		} else if (item.angle() != null) {
+			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(item.angle().NUMBER().getSymbol())), start(item), end(item)));
+		} else if (item.code() != null && pitch(item.code())) {
+			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.PITCH);
+		} else if (item.code() != null) {
+			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
+		} else if (item.amount() != null) {
+			amount(item.amount());
+		} else {
+			word(item.getText(), item.getStart(), item.getStop());
+		}
+	}
+
+	/** PITCH 1.0, P1.25: not P1000, which is a word of a block. */
+	private static boolean pitch(CalloutParser.CodeContext code) {
+		String number = code.NUMBER().getText();
+		boolean decimals = number.contains(".") || number.contains(",");
+		return code.letter().P() != null && (code.letter().getText().length() > 1 || decimals) && ParsedNumbers.value(code.NUMBER().getSymbol()) <= COARSEST;
+	}
+
+	/** In H5 D5 the D is the number of an offset. */
+	private boolean offsetNumber(CalloutParser.DiameterContext diameter) {
+		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
+		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code before && !before.letter().equalsIgnoreCase("P")
+				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
+	}
+
+	/** 1-1/8 is one length, but in TOOL 1 - 1/8 INCH the dash parts two numbers. */
+	private void amount(CalloutParser.AmountContext amount) {
+		CalloutParser.DimensionContext d = amount.dimension();
+		if (d.decimal == null && d.whole == null && (amount.unit() == null || amount.unit().MM() == null)) {
+			fractions.put(start(amount), new double[] {ParsedNumbers.value(d.numerator), ParsedNumbers.value(d.denominator)});
+		}
+		boolean parted = d.DASH() != null && d.whole.getStopIndex() + 2 != d.numerator.getStartIndex();
+		if (!parted) {
+			add(amount, ParsedNumbers.length(d, amount.unit()), Part.Role.PLAIN);
+			return;
+		}
+		double whole = ParsedNumbers.value(d.whole);
+		Dimension part = Dimension.of(ParsedNumbers.value(d) - whole, LengthUnit.INCH);
+		parts.add(new Part.Amount(new Dimension(whole, Optional.empty()), Part.Role.PLAIN, offset(d.whole.getStartIndex()),
+				offset(d.whole.getStopIndex() + 1)));
+		parts.add(new Part.Amount(part, Part.Role.PLAIN, offset(d.numerator.getStartIndex()), end(amount)));
+	}
+
+	private void multiplied(CalloutParser.MultipliedContext m) {
+		double count = ParsedNumbers.value(m.NUMBER().getSymbol());
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT;
+		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
+		if (m.thread() != null) {
+			thread(m.thread(), number);
+		} else if (m.metric() != null) {
+			add(m.metric(), MetricReading.of(m.metric()), number);
+		} else {
+			add(m.inch(), InchReading.of(m.inch()), number);
+		}
+	}
+
+	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
+		if (t.inch() != null && t.inch().blankTurns != null && InchReading.of(t.inch()).isEmpty()) {
+			// THREAD MILL .180 20 UNC: a size and something else
+			CalloutParser.InchSizeContext size = t.inch().inchSize();
+			add(size, ParsedNumbers.length(size.dimension(), null), Part.Role.PLAIN);
+			parts.add(new Part.Other(text.substring(end(size), end(t)).strip(), end(size), end(t)));
+			return;
+		}
+		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
+	}
+
+	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {
+		if (draft.isPresent()) {
+			parts.add(new Part.Thread(draft.get(), count, start(at), end(at)));
+		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER || at.getStart().getType() == CalloutParser.S) {
+			parts.add(new Part.Code(at.getStart().getText(), start(at), end(at)));
+		} else {
+			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));
+		}
+	}
+
+	private void add(ParserRuleContext at, Dimension length, Part.Role role) {
+		if (Double.isFinite(length.value()) && length.value() > 0) {
+			parts.add(new Part.Amount(length, role, start(at), end(at)));
+		} else {
+			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));
+		}
+	}
+
+	private void gauge(CalloutParser.GaugeContext gauge) {
+		String name = gauge.letter() != null ? gauge.letter().getText() : ParsedNumbers.withoutPointOf(gauge.NUMBER().getText());
+		OptionalDouble drill = DrillSizes.gauge(gauge.letter() != null ? name : "#" + name);
+		if (drill.isPresent()) {
+			add(gauge, Dimension.of(drill.getAsDouble(), LengthUnit.INCH), gauge.letter() != null ? Part.Role.LETTER_GAUGE : Part.Role.GAUGE);
+		} else {
+			parts.add(new Part.Other(text.substring(start(gauge), end(gauge)), start(gauge), end(gauge)));
+		}
+	}
+
+	private void word(String word, Token first, Token last) {
+		int start = offset(first.getStartIndex());
+		int end = offset(last.getStopIndex() + 1);
+		Optional<Meaning> meaning = TradeWords.words().meaning(word);
+		parts.add(meaning.isPresent() ? new Part.Word(meaning.get(), TradeWords.fold(word), start, end) : new Part.Other(word, start, end));
+	}
+
+	private int start(ParserRuleContext at) {
+		return offset(at.getStart().getStartIndex());
+	}
+
+	private int end(ParserRuleContext at) {
+		return offset(at.getStop().getStopIndex() + 1);
+	}
+
+	/** The parser counts code points, programs chars; they differ only where a comment holds emoji and the like. */
+	private int offset(int codePoints) {
+		return onlyPlainChars ? codePoints : text.offsetByCodePoints(0, codePoints);
+	}
+}

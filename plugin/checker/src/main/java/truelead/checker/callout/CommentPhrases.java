@@ -1,0 +1,140 @@
+package truelead.checker.callout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ListTokenSource;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.antlr.v4.runtime.misc.ParseCancellationException;
+
+/**
+ * Cuts a comment at its words into phrases, and phrases into pieces: a thread, a depth, a drill's diameter, a sign.
+ *
+ * <p>
+ * A number may begin a thread, a drill, a depth or nothing. A parser that has all of a comment before it reads on to the end to tell
+ * (2 ms a comment); here it gets runs of a few tokens, the longest first, and says yes or no.
+ */
+final class CommentPhrases {
+	/** No callout has as many tokens; a longer run of numbers and signs is cut. */
+	private static final int LONGEST = 20;
+
+	private static final Set<String> NOUNS = Set.of("DEPTH", "TIEFE", "GEWINDETIEFE", "PROFON", "PROFUN", "GANGDJUP", "DRAADDIEPTE");
+
+	private CommentPhrases() {
+	}
+
+	/** The phrases in order: one word each, or a run of numbers, signs and the words that stand in callouts. */
+	static List<List<Token>> of(String text) {
+		List<Token> tokens = tokens(text);
+		List<List<Token>> phrases = new ArrayList<>();
+		for (int i = 0; i < tokens.size(); i++) {
+			if (i == 0 || begins(tokens, i) || phrases.get(phrases.size() - 1).size() >= LONGEST) {
+				phrases.add(new ArrayList<>());
+			}
+			phrases.get(phrases.size() - 1).add(tokens.get(i));
+		}
+		return phrases;
+	}
+
+	private static List<Token> tokens(String text) {
+		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(text));
+		List<Token> seen = new ArrayList<>();
+		for (Token token = tokens.nextToken(); token.getType() != Token.EOF; token = tokens.nextToken()) {
+			if (token.getChannel() == Token.DEFAULT_CHANNEL) {
+				seen.add(token);
+			}
+		}
+		return seen;
+	}
+
+	/** At and behind words, before an M that nothing counts, and between numbers that make no mixed number. */
+	private static boolean begins(List<Token> tokens, int i) {
+		int before = tokens.get(i - 1).getType();
+		int type = tokens.get(i).getType();
+		if (isWord(tokens.get(i - 1)) || isWord(tokens.get(i))) {
+			return true;
+		}
+		if (type == CalloutParser.NUMBER && before == CalloutParser.NUMBER) {
+			boolean mixed = i + 1 < tokens.size() && tokens.get(i + 1).getType() == CalloutParser.SLASH;
+			boolean letter = i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex() + 1 == tokens.get(i - 1).getStartIndex();
+			if (!letter && seriesAt(tokens, i + 1)) {
+				return false;
+			}
+			return !mixed || letter;
+		}
+		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
+				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
+	}
+
+	/** In 1/4 20 UNC a blank stands for the dash. */
+	private static boolean seriesAt(List<Token> tokens, int i) {
+		int at = i < tokens.size() && tokens.get(i).getType() == CalloutParser.DASH ? i + 1 : i;
+		return at < tokens.size() && tokens.get(at).getType() == CalloutParser.SERIES;
+	}
+
+	/** In T5 1/2 the 5 is the tool's. */
+	private static boolean letter(Token token) {
+		return switch (token.getType()) {
+			case CalloutParser.LETTER, CalloutParser.P, CalloutParser.D, CalloutParser.S, CalloutParser.SERIES_LETTER -> true;
+			default -> false;
+		};
+	}
+
+	/** A token that is in no callout. */
+	static boolean isWord(Token token) {
+		return switch (token.getType()) {
+			case CalloutParser.TYPED, CalloutParser.WORD, CalloutParser.ANY -> true;
+			default -> false;
+		};
+	}
+
+	/** The pieces of a phrase, each the longest that begins where the last one ended. */
+	static List<CalloutParser.ItemContext> items(List<Token> phrase) {
+		List<CalloutParser.ItemContext> items = new ArrayList<>();
+		int from = 0;
+		while (from < phrase.size()) {
+			int to = phrase.size();
+			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
+			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to))) {
+				to--;
+				item = item(phrase.subList(from, to));
+			}
+			item.ifPresent(items::add);
+			from = to;
+		}
+		return items;
+	}
+
+	/** G 3/4 - 16 DEEP: what stands behind the dash is the depth, no threads an inch. */
+	private static boolean depthBehindDash(List<Token> phrase, int from, int to) {
+		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to - 2).getType() == CalloutParser.DASH;
+		int unit = to < phrase.size() && (phrase.get(to).getType() == CalloutParser.MM || phrase.get(to).getType() == CalloutParser.INCH
+				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
+		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;
+		return number && deep && !(unit + 1 < phrase.size() && phrase.get(unit + 1).getType() == CalloutParser.NUMBER);
+	}
+
+	/** BOHRTIEFE 20 GEWINDETIEFE 15: a depth named by a noun is the number behind it, where one stands there. */
+	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
+		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && NOUNS.stream().anyMatch(TradeWords.fold(phrase.get(to - 1).getText())::startsWith);
+		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
+	}
+
+	private static Optional<CalloutParser.ItemContext> item(List<Token> tokens) {
+		CalloutParser parser = new CalloutParser(new CommonTokenStream(new ListTokenSource(tokens)));
+		parser.removeErrorListeners();
+		// no two pieces are written alike, so the quick prediction is enough
+		parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+		parser.setErrorHandler(new BailErrorStrategy());
+		try {
+			return Optional.of(parser.only().item());
+		} catch (ParseCancellationException longerThanOnePiece) {
+			return Optional.empty();
+		}
+	}
+}

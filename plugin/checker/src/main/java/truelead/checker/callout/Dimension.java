@@ -1,0 +1,37 @@
+package truelead.checker.callout;
+
+import java.util.Optional;
+import truelead.checker.machine.LengthUnit;
+
+/**
+ * A length as someone wrote it in a comment.
+ *
+ * @param value the number
+ * @param unit  the unit where the text says one (a fraction and a gauge number are inches); empty for a bare number
+ */
+public record Dimension(double value, Optional<LengthUnit> unit) {
+
+	private static final double LARGEST_INCH = 3;
+
+	/** A length in a stated unit. */
+	public static Dimension of(double value, LengthUnit unit) {
+		return new Dimension(value, Optional.of(unit));
+	}
+
+	/** In mm, a bare number taken in the given unit, as a rule the program's. */
+	public double mm(LengthUnit unitOfBareNumbers) {
+		return value * unit.orElse(unitOfBareNumbers).mm();
+	}
+
+	/**
+	 * In mm as the size of a tool: a bare number is in the given unit unless it would be absurd there. 6.8 in an inch program is mm, 0.2010 in a
+	 * metric one is inches: no drill for a thread is 3 in thick, and none under 1 mm is told to the micrometre (common practice, no source).
+	 */
+	public double toolMm(LengthUnit unitOfBareNumbers) {
+		if (unit.isEmpty() && unitOfBareNumbers == LengthUnit.INCH && value >= LARGEST_INCH) {
+			return value;
+		}
+		boolean fine = Math.abs(value * 100 - Math.rint(value * 100)) > 1e-6;
+		return unit.isEmpty() && unitOfBareNumbers == LengthUnit.MM && value < 1 && fine ? value * LengthUnit.INCH.mm() : mm(unitOfBareNumbers);
+	}
+}

@@ -1,0 +1,38 @@
+package truelead.checker.callout;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.thread.Hand;
+
+/** Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, but not LEFT SIDE. */
+final class HandWords {
+	private final List<Part> parts;
+
+	HandWords(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/** The hand that is said; empty where none is, or both. */
+	Optional<Hand> hand() {
+		boolean left = false;
+		boolean right = false;
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Word w) {
+				left |= w.meaning() == Meaning.LEFT && meant(i, w) || w.text().equals("TAPLH");
+				right |= w.meaning() == Meaning.RIGHT && meant(i, w) || w.text().equals("TAPRH");
+			}
+		}
+		return left == right ? Optional.empty() : Optional.of(left ? Hand.LEFT : Hand.RIGHT);
+	}
+
+	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
+	private boolean meant(int i, Part.Word word) {
+		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
+				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && speaksOfThread(i - 2);
+	}
+
+	private boolean speaksOfThread(int i) {
+		return i >= 0 && i < parts.size() && (parts.get(i) instanceof Part.Thread
+				|| parts.get(i) instanceof Part.Word w && (w.meaning().threading() || w.meaning() == Meaning.HAND));
+	}
+}

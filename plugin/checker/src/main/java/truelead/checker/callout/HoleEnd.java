@@ -1,0 +1,6 @@
+package truelead.checker.callout;
+
+/** How a hole ends. */
+public enum HoleEnd {
+	THROUGH, BLIND
+}

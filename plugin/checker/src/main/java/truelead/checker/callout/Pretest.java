@@ -1,0 +1,52 @@
+package truelead.checker.callout;
+
+import java.util.Optional;
+
+/** A cheap look at a comment, so that ordinary ones never start the parser. It may say yes in vain, but not no. */
+final class Pretest {
+	private Pretest() {
+	}
+
+	/** A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a dash or slash. */
+	static boolean passes(String text) {
+		int i = 0;
+		int length = text.length();
+		boolean number = false;
+		while (i < length) {
+			char c = text.charAt(i);
+			if (Character.isLetter(c)) {
+				int end = i + 1;
+				while (end < length && Character.isLetter(text.charAt(end))) {
+					end++;
+				}
+				if (telling(text.substring(i, end))) {
+					return true;
+				}
+				i = end;
+			} else {
+				boolean digit = c >= '0' && c <= '9' || c == '.';
+				if (number && (c == '-' || c == '/' || c > 0x7F) || c == '#') {
+					return true;
+				}
+				number = digit || number && c == ' ' || number && c == '"';
+				i++;
+			}
+		}
+		return false;
+	}
+
+	private static boolean telling(String word) {
+		// 4XM6
+		if (word.length() <= 5 && (word.equalsIgnoreCase("XM") || Abbreviations.mayBeMill(word))) {
+			return true;
+		}
+		Optional<Meaning> known = TradeWords.words().meaning(word);
+		// TAPM6
+		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
+				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
+		return meaning.isPresent() && switch (meaning.get()) {
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, OTHER_THREAD -> false;
+			default -> true;
+		};
+	}
+}

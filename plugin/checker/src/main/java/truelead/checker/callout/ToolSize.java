@@ -1,0 +1,146 @@
+package truelead.checker.callout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.Decimals;
+import truelead.checker.thread.DrillSizes;
+import truelead.checker.thread.ToolKind;
+
+/** Finds the number in a comment that is a tool's diameter: DRILL 5.0, 13/64 DRILL, LETTER F, END MILL 10 DIA. */
+final class ToolSize {
+	private static final int REACH = 3;
+	private static final int LARGEST_SCREW = 12;
+
+	private final List<Part> parts;
+
+	ToolSize(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/** The diameter of the tool named at a part; empty where none is said. */
+	Optional<Dimension> of(ToolKind kind, int at) {
+		Optional<Dimension> said = nearest(at, kind != ToolKind.CENTRE_DRILL && !kind.tap());
+		if (said.isPresent()) {
+			return said;
+		}
+		if (kind.tap()) {
+			boolean named = parts.stream().anyMatch(Part.Thread.class::isInstance);
+			return named ? Optional.empty() : screw(at).or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false));
+		}
+		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty()) : Optional.empty();
+		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true));
+	}
+
+	/** A length marked as diameter, or a gauge number, nearest to the word; the numbers of centre drills are no gauge numbers. */
+	private Optional<Dimension> nearest(int at, boolean gauges) {
+		Optional<Dimension> best = Optional.empty();
+		int distance = Integer.MAX_VALUE;
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.DIAMETER || a.role() == Part.Role.LETTER_GAUGE
+					|| gauges && a.role() == Part.Role.GAUGE)
+					&& Math.abs(i - at) < distance) {
+				best = Optional.of(a.dimension());
+				distance = Math.abs(i - at);
+			}
+		}
+		return best;
+	}
+
+	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
+	private Optional<Dimension> screw(int at) {
+		return Stream.of(at - 1, at + 1).flatMap(i -> screwNumber(parts, i).stream()).findFirst().map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
+	}
+
+	/** The number of #10, where it is one of a screw. */
+	static Optional<Integer> screwNumber(List<Part> parts, int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount gauge && gauge.role() == Part.Role.GAUGE
+				? IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n).equals(OptionalDouble.of(gauge.dimension().value()))).findFirst() : Optional.empty();
+	}
+
+	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
+		boolean threadMill = step < 0 && !wholeNumbers && word(at, Meaning.MILL);
+		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < REACH; i += step, gone++) {
+			Part part = parts.get(i);
+			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
+				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
+						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
+				if (counts(i) || pitch(i)) {
+					continue;
+				}
+				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
+			}
+			// the fit of a reamer: 8H7
+			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
+			if (threadMill && word(i, Meaning.THREAD)) {
+				continue;
+			}
+			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
+				return Optional.empty();
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** STEP DRILL 5.0/6.6: the smaller diameter goes before. */
+	private Dimension smaller(int i, Dimension size) {
+		boolean pair = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i + 2) instanceof Part.Amount;
+		boolean second = i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i - 2) instanceof Part.Amount;
+		Optional<Dimension> other = pair || second ? Optional.of(((Part.Amount) parts.get(pair ? i + 2 : i - 2)).dimension()) : Optional.empty();
+		return other.filter(o -> o.value() < size.value()).orElse(size);
+	}
+
+	/** Another tool, or what the hole is for: numbers beyond belong to that. */
+	private static boolean ends(Meaning meaning) {
+		return switch (meaning) {
+			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
+			default -> false;
+		};
+	}
+
+	/** THREAD MILL, THROUGH 20: what follows is the wall or the depth. */
+	private static boolean ofTheHole(Meaning meaning) {
+		return meaning == Meaning.WALL || meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
+	}
+
+	/** 4 FLUTE, 6 HOLES: a number of something. */
+	private boolean counts(int i) {
+		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** 1.5 PITCH, PITCH 1.5, 20 TPI: of the thread. */
+	private boolean pitch(int i) {
+		return word(i + 1, Meaning.P) || word(i + 1, Meaning.TPI) || word(i - 1, Meaning.P);
+	}
+
+	private boolean word(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+
+	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */
+	private boolean label(int i) {
+		boolean other = i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
+		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && (w.end() == parts.get(i).start() || w.meaning() == Meaning.PLATE);
+	}
+
+	/** F DRILL; the letter A is left out, for it is a word in too many languages. */
+	private Optional<Dimension> letter(int at) {
+		Optional<Dimension> before = at > 0 ? letterAt(at - 1) : Optional.empty();
+		return before.isPresent() || at + 2 != parts.size() ? before : letterAt(at + 1);
+	}
+
+	/** U DRILL 20 is a drill with inserts of 20 mm; U DRILL alone is the letter's size. */
+	private boolean indexable(int at) {
+		return at > 0 && parts.get(at - 1) instanceof Part.Other o && o.text().equalsIgnoreCase("U");
+	}
+
+	private Optional<Dimension> letterAt(int i) {
+		String text = parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return text.length() == 1 && !text.equals("A") && DrillSizes.gauge(text).isPresent()
+				? Optional.of(Dimension.of(DrillSizes.gauge(text).getAsDouble(), LengthUnit.INCH)) : Optional.empty();
+	}
+}

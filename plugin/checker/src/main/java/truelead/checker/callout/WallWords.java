@@ -1,0 +1,63 @@
+package truelead.checker.callout;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.thread.ThreadSpec;
+
+/** Finds the thickness of the wall that a comment speaks of: {@code THRU .75 WALL}, {@code 12 THICK}, {@code DURCHGANG 25}. */
+final class WallWords {
+
+	private final List<Part> parts;
+
+	WallWords(List<Part> parts) {
+		this.parts = parts;
+	}
+
+	/**
+	 * The thickness; empty where none is said. Beside a word of through holes a bare whole number may count holes: it is taken only as the last
+	 * word of the comment and from the thread's own diameter up.
+	 */
+	Optional<Dimension> wall(ThreadSpec thread) {
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (is(i - 1, Meaning.WALL) || is(i + 1, Meaning.WALL)
+					|| besideThrough(i) && (measured(a.dimension()) || is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
+				return Optional.of(a.dimension());
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** The thickness of what a comment speaks of without a thread: {@code PLATE 20 THICK}, {@code PLATE 12MM}; empty where none is said. */
+	static Optional<Dimension> thickness(List<Part> parts) {
+		WallWords words = new WallWords(parts);
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.beside(i, Meaning.WALL) || measured(a.dimension()) && words.beside(i, Meaning.PLATE) || words.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
+				return Optional.of(a.dimension());
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** Right before or behind a number, or before it with a colon or the like between them. */
+	private boolean beside(int i, Meaning meaning) {
+		return is(i - 1, meaning) || is(i + 1, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && is(i - 2, meaning);
+	}
+
+	private boolean besideThrough(int i) {
+		return (is(i - 1, Meaning.THROUGH) || is(i + 1, Meaning.THROUGH)) && !is(i + 1, Meaning.DRILL) && !is(i - 1, Meaning.DRILL);
+	}
+
+	/** Whether a number cannot count anything: it has a unit, or a part of a whole. */
+	private static boolean measured(Dimension number) {
+		return number.unit().isPresent() || number.value() != Math.rint(number.value());
+	}
+
+	/** The point of {@code .75 IN. THICK}. */
+	private boolean point(int i) {
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals(".");
+	}
+
+	private boolean is(int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+}

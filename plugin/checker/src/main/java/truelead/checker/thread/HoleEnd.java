@@ -1,6 +1,0 @@
-package truelead.checker.thread;
-
-/** How a hole ends. */
-public enum HoleEnd {
-	THROUGH, BLIND
-}

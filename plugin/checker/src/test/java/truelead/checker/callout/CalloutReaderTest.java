@@ -1,0 +1,105 @@
+package truelead.checker.callout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import truelead.checker.machine.LengthUnit;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ToolKind;
+
+class CalloutReaderTest {
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"7/16-20 TAP; 7/16-20 UNF", "M8X1.25; M8x1.25", "M8 X 1 RH TAP; M8x1", "M14-1.5; M14x1.5",
+			"M12; M12x1.75", "3/8-16UNC-2B; 3/8-16 UNC-2B", "\".375-16 UNC 2b THRU\"; 3/8-16 UNC-2B", "TAP 10-32 HOLES; #10-32 UNF",
+			"1/4-20 TAPRH|H5; 1/4-20 UNC", "M20x4P2; M20x4P2", "M20X1.5-6H LH; M20x1.5-6H-LH", "NO.10-32; #10-32 UNF",
+			"1 1/8-7; 1-1/8-7 UNC", "1/8-28 BSPP; G 1/8", "M2-6G; M2x0.4-6G", "МЕТЧИК М8; M8x1.25", "TARAUD M10; M10x1.5"})
+	void readsWhatPeopleWrite(String comment, String thread) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"19-02-22", "CCGT 3-1-AF", "TAPER", "M3 S200", "T5 M6", "DRILL FOR M8 TAP", "SPOT DRILL FOR 10-32 HOLES",
+			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "TORQUE M8 TO 25 NM", "PART 123-456-789", "M98 P1000"})
+	void isSilentAboutWhatOnlyLooksLikeAThread(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
+	}
+
+	@Test
+	void aDrillForATapIsADrill() {
+		ToolDescription tool = CalloutReader.readComment("M8 TAP DRILL 6.8").tool().orElseThrow();
+
+		assertThat(tool.kind()).isEqualTo(ToolKind.DRILL);
+		assertThat(tool.diameter()).contains(new Dimension(6.8, Optional.empty()));
+		assertThat(tool.forThread()).contains(ThreadSpec.metric(8, 1.25));
+	}
+
+	@Test
+	void numberAndLetterDrillsHaveTheirInches() {
+		assertThat(CalloutReader.readComment("#7 DRILL").tool().orElseThrow().diameter()).contains(Dimension.of(0.201, LengthUnit.INCH));
+		assertThat(CalloutReader.readComment("LETTER F").tool().orElseThrow().diameter()).contains(Dimension.of(0.257, LengthUnit.INCH));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT", "THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF", "THREAD MILL DIA. 0.65 - 1-8 UNC-2B; 0.65; 1-8 UNC-2B",
+			"THREAD MILL DIA. 0.55 - 3/4-16 UNF; 0.55; 3/4-16 UNF",
+		"thread mill d=11 - 3/8 npt; 11; 3/8-18 NPT"})
+	void aDiameterBeforeAThreadIsNoPartOfIt(String comment, double diameter, String thread) {
+		assertThat(CalloutReader.readComment(comment).tool().orElseThrow().diameter().orElseThrow().value()).isEqualTo(diameter);
+		assertThat(CalloutReader.read(comment)).singleElement().satisfies(c -> assertThat(c.spec().designation()).isEqualTo(thread));
+	}
+
+	/** ISO 6410-1 writes a threaded hole as M12 × 16/Ø10,2 × 20. */
+	@ParameterizedTest
+	@ValueSource(strings = {"M12X16/10.2X20", "M12 × 16/Ø10,2 × 20", "M12x1.75x16/DIA 10.2x20", "M12 DJUP 16", "M12 PROF. 16", "M12 HLOUBKA 16", "M12 DIEP: 16"})
+	void readsHowDeep(String comment) {
+		assertThat(CalloutReader.read(comment)).singleElement().satisfies(callout -> {
+			assertThat(callout.spec()).isEqualTo(ThreadSpec.metric(12, 1.75));
+			assertThat(callout.depth()).map(Dimension::value).contains(16.0);
+		});
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"TAP 4 1/4-20 HOLES; 1/4-20 UNC", "TAP 1/8-27; 1/8-27 NPT", "1/8 PIPE TAP; 1/8-27 NPT", "TAP 8X1.25; M8x1.25",
+			"M8 1.0 TAP; M8x1", "L.H. TAP M8; M8x1.25-LH", "TOOL 5 - 1/2-13 TAP; 1/2-13 UNC", "M6 X 12 DEEP; M6x1", "5/16-18NC TAP; 5/16-18 UNC",
+			"M8X1.25X20; M8x1.25"})
+	void readsSlovenlyCallouts(String comment, String thread) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M10 FINE TAP", "8X1.25", "3/4-14", "1/8 PIPE", "R1/4 RADIUS", "G1 MOVE", "N50 T4 M6 (#7 DRILL)"})
+	void doesNotGuessWhereTheEvidenceIsThin(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
+	}
+
+	@Test
+	void countDepthAndEndOfTheHole() {
+		Callout callout = CalloutReader.read("TAP 4X M6 12MM DEEP BLIND").get(0);
+
+		assertThat(callout.count()).hasValue(4);
+		assertThat(callout.depth()).contains(Dimension.of(12, LengthUnit.MM));
+		assertThat(callout.holeEnd()).contains(HoleEnd.BLIND);
+	}
+
+	@Test
+	void aNumberBeforeADashIsNoCount() {
+		assertThat(CalloutReader.read("TOOL 5 - 1/2-13 TAP").get(0).count()).isEmpty();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M6", "COOLANT M8", "DATE 10-24", "REV 1-8", "DATE 1/4-20", "TAP HOLES 1-12"})
+	void whatCouldBeSomethingElseIsUncertain(String comment) {
+		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::certain).isEqualTo(false);
+	}
+
+	@Test
+	void oneLongCommentIsNotReadToTheEnd() {
+		assertThat(CalloutReader.read("1-1/".repeat(100_000))).isEmpty();
+		assertThat(CalloutReader.read("M8X1.25 TAP ".repeat(10_000))).hasSizeBetween(1, 400);
+	}
+}
