@@ -14,8 +14,10 @@ record ByteCensus(int strange, boolean visible, int longestLine, int lineOfLonge
 	private static final byte ORDINARY = 0;
 	private static final byte LINE_END = 1;
 	private static final byte STRANGE = 2;
-	/** What each byte is; a table, since every byte of every program goes through here. */
-	private static final byte[] KIND = new byte[256];
+	/** Any of these bits stands in bytes from the blank on; every byte of every program is asked, and few more. */
+	private static final int ABOVE_CONTROLS = 0xE0;
+	/** What the control characters are. */
+	private static final byte[] KIND = new byte[' '];
 
 	static {
 		for (int b = 0; b < ' '; b++) {
@@ -38,7 +40,10 @@ record ByteCensus(int strange, boolean visible, int longestLine, int lineOfLonge
 		int line = 1;
 		int lineStart = head;
 		for (int i = head; i <= tail; i++) {
-			byte kind = i < tail ? KIND[bytes[i] & 0xFF] : LINE_END;
+			while (i < tail && (bytes[i] & ABOVE_CONTROLS) != 0) {
+				i++;
+			}
+			byte kind = i < tail ? KIND[bytes[i]] : LINE_END;
 			if (kind == ORDINARY) {
 				continue;
 			}
