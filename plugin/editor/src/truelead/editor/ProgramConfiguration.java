@@ -32,7 +32,7 @@ import truelead.editor.navigate.NameLinks;
 final class ProgramConfiguration extends TextSourceViewerConfiguration {
 
 	/** Milliseconds without a key before the program is checked. */
-	private static final int PAUSE = 60;
+	private static final int PAUSE = 45;
 
 	/** Room for what is told at a key. */
 	private static final int SIGNS = 80;
