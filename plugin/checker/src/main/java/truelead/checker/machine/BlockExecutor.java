@@ -179,15 +179,17 @@ final class BlockExecutor {
 			case TILTED_PLANE -> shifts.tilt(words);
 			case FACE_PECK -> modes.facePeck(words);
 			case THREADING_CYCLE -> threadingCycle(words);
-			case CYCLE_CALL -> callCycle(words);
+			case CYCLE_CALL -> callCycle(words, cycleStarts);
 			default -> {
 				// A macro call takes its words as arguments, a turning cycle gives back what it moved.
 			}
 		}
 	}
 
-	private void callCycle(Words words) {
-		if (!called.call(words) && motion.linearWords(words)) {
+	private void callCycle(Words words, boolean cycleStarts) {
+		if (cycleStarts) {
+			moveInForce(words, true);
+		} else if (!called.call(words) && motion.linearWords(words)) {
 			motion.toUnknown(words, true);
 		}
 	}

@@ -150,6 +150,13 @@ class CannedCyclesTest {
 		assertThat(run.stroke(0).cycle().kind()).isEqualTo(Cycle.Kind.TAP);
 	}
 
+	/** G79 typed over the return word of a cycle's block defines it, and the cycle that was in force is no more. */
+	@Test
+	void aCallInTheBlockOfADefinitionDefines() {
+		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G81 X10 Y0 Z-9 F100", "G79 G84 X10 Y0 Z-15 F625", "X30", "G79 X50", "M30");
+		assertThat(run.strokes()).singleElement().satisfies(stroke -> assertThat(stroke.cycle().code()).isEqualTo(840));
+	}
+
 	@Test
 	void aTappingCycleWithoutDepthIsSaid() {
 		assertThat(Followed.milling(START, "G84 X10. R5. F100.").lost()).containsExactly(
