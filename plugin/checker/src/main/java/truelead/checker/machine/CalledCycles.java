@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
- * Cycles that their block only defines, in programs that call them at each place by G79 (from memory): X is a dwell there and Y the height above the
- * surface that the tool starts from, unless R says it; Z is the depth below the surface, which G79 names by its Z; a tap's lead may be I, J or K.
+ * Cycles that their block only defines, in programs that call them at each place by a code of its own, G79 (from memory): X is a dwell there and Y the height above the
+ * surface that the tool starts from, unless R says it; Z is the depth below the surface, which the call names by its Z; a tap's lead may be I, J or K.
  */
 final class CalledCycles {
 
@@ -33,7 +33,7 @@ final class CalledCycles {
 
 	/** Whether a block with a cycle's code only defines it. */
 	boolean defines() {
-		return state.profile.is(ProfileKey.KIND, "milling") && state.profile.gCode(790).contains(Meaning.CYCLE_CALL) && called.getAsBoolean();
+		return state.profile.is(ProfileKey.KIND, "milling") && called.getAsBoolean();
 	}
 
 	/** All that later blocks depend on. */

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
@@ -12,8 +13,6 @@ import truelead.grammar.Expression;
  * motions, and where plain contours and rows of places are. Lines count from the start of the chunk.
  */
 public final class ChunkFacts {
-
-	private static final int CYCLE_CALL = 79;
 
 	private final Chunk chunk;
 	private final Contour[][] contours;
@@ -29,7 +28,6 @@ public final class ChunkFacts {
 	private int[] codes = {};
 	private int[] headers = {};
 	private boolean changesTool;
-	private boolean callsCycle;
 
 	private ChunkFacts(Chunk chunk) {
 		this.chunk = chunk;
@@ -83,7 +81,6 @@ public final class ChunkFacts {
 					if (!motion) {
 						code((int) Math.round(block.number(part) * 10));
 					}
-					callsCycle |= block.number(part) == CYCLE_CALL;
 				}
 				case 'M' -> {
 					code = true;
@@ -123,7 +120,9 @@ public final class ChunkFacts {
 			if (element instanceof Element.Word word) {
 				head |= word.address() == 'O';
 				changesTool |= word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == 6;
-				callsCycle |= word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() == CYCLE_CALL;
+				if (word.address() == 'G' && word.value() instanceof Expression.Number number && !ordinary(word)) {
+					code((int) Math.round(number.value() * 10));
+				}
 			}
 			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
 			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
@@ -181,9 +180,19 @@ public final class ChunkFacts {
 		return spoken.clone();
 	}
 
-	/** The G codes of words with plain numbers, times ten, each once, G0 to G3 left out. */
+	/** The G codes written as plain numbers, times ten, each once, G0 to G3 left out. */
 	public int[] codes() {
 		return codes.clone();
+	}
+
+	/** Whether one of the {@link #codes()} is as asked. */
+	boolean hasCode(IntPredicate asked) {
+		for (int code : codes) {
+			if (asked.test(code)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Lines with a program number, a statement that begins with an O word, or a percent sign. */
@@ -194,11 +203,6 @@ public final class ChunkFacts {
 	/** Whether a block changes the tool by M6. */
 	public boolean changesTool() {
 		return changesTool;
-	}
-
-	/** Whether a block has G79, by which some controls call a cycle at a place. */
-	boolean callsCycle() {
-		return callsCycle;
 	}
 
 	/** Blocks in a row that say nothing but places and may stand under a canned cycle, in order. */

@@ -47,7 +47,7 @@ final class Flow {
 				() -> !state.alone && source.outline().oWords());
 		this.evaluator = new Evaluator(variables, !state.profile.is(ProfileKey.ARITHMETIC, "rs274"));
 		this.words = new Words(evaluator);
-		this.executor = new BlockExecutor(state, out, meter, source::callsCycles);
+		this.executor = new BlockExecutor(state, out, meter, () -> source.callsCycles(state.profile));
 		this.contours = new Contours(state, out, meter);
 		this.refrains = new Refrains(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);

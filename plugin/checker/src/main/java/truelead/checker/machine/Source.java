@@ -66,10 +66,10 @@ final class Source {
 		return changesTool.get();
 	}
 
-	/** Whether any block has the code G79; looked for once. */
-	boolean callsCycles() {
+	/** Whether any block calls a cycle by a code of its own; looked for once, by the profile asked with first. */
+	boolean callsCycles(MachineProfile profile) {
 		if (callsCycles.isEmpty()) {
-			callsCycles = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).callsCycle()));
+			callsCycles = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).hasCode(code -> profile.gCode(code).contains(Meaning.CYCLE_CALL))));
 		}
 		return callsCycles.get();
 	}

@@ -18,8 +18,8 @@ record AsCut(double lead, Optional<Double> drill, double full) {
 	/** How far a hole may be beyond those that a thread is cut or formed in, a part of the pitch. */
 	private static final double AMISS = 0.25;
 
-	/** How much smaller the hole for a taper thread is, a part of the pitch: to the small end's pitch diameter, D - (0.05 D + 1.1) P (ASME B1.20.1, D in inches). */
-	private static final double TAPER = 0.9;
+	/** How much smaller the hole of a taper thread is at its small end, a part of the pitch: D - (1.9 + 0.05 D) P (ASME B1.20.1, D in inches). */
+	private static final double TAPER = 0.4;
 
 	/** Whether lead or hole are that of a thread. */
 	boolean speaksFor(ThreadSpec thread) {
@@ -33,7 +33,7 @@ record AsCut(double lead, Optional<Double> drill, double full) {
 
 	/** Whether the hole is known, and is between one for a full thread and one for half of it, or a little beyond, as a wrong drill is. */
 	boolean suitsHole(ThreadSpec thread) {
-		double fullDepth = 1.0825 * thread.pitch();
+		double fullDepth = 2 * thread.system().profileOverPitch() * thread.pitch();
 		double smaller = (thread.taperOnDiameter() > 0 ? AMISS + TAPER : AMISS) * thread.pitch();
 		return drill.filter(hole -> hole > thread.diameter() - fullDepth - smaller
 				&& hole < thread.diameter() - fullDepth / 2 + AMISS * thread.pitch()).isPresent();

@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,13 +80,14 @@ final class SinglePoints {
 	 */
 	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book) {
 		List<SinglePoint> all = new ArrayList<>();
+		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Pass pass : passes) {
 			ToolUse use = uses.get(pass.tool());
 			int line = commentary.mainLine(pass.step().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool()), line), FactSource.CALLOUT);
 			all.add(new SinglePoint(pass.step(), use, pass.starts(), thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool()), FactSource.TOOL_LIST))
-					.or(() -> new TitleThreads(commentary, stays, pass.tool().part()).suiting(pass::suits))));
+					.or(() -> titles.computeIfAbsent(pass.tool().part(), part -> new TitleThreads(commentary, stays, part)).suiting(pass::suits))));
 		}
 		return all;
 	}

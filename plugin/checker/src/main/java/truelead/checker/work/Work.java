@@ -24,7 +24,7 @@ import truelead.checker.machine.Plane;
 import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.Step;
 
-/** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable. */
+/** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {
 
 	/** How far a hole may lie from the point over against a centre, mm. */

@@ -19,9 +19,6 @@ import truelead.checker.work.Work;
 /** Nothing made a hole at the place before it is threaded. */
 public final class HoleMissing extends HoleRule {
 
-	/** Depth of a full thread on both sides, pitches (ISO 68-1: 2 x 5/8 x 0.866). */
-	private static final double FULL_DEPTH = 1.0825;
-
 	public HoleMissing() {
 		super("hole-missing");
 	}
@@ -55,7 +52,7 @@ public final class HoleMissing extends HoleRule {
 
 	/** What marks all the places for a drill that never comes: a centre drill, or a spot drill that would not touch the wall of a hole made elsewhere. */
 	private static Optional<Cut> spotted(ThreadingOperation operation, List<Visit> missing) {
-		double minor = operation.wanted().statedThread().map(t -> t.value().diameter() - FULL_DEPTH * t.value().pitch()).orElse(0.0);
+		double minor = operation.wanted().statedThread().map(t -> t.value().diameter() - 2 * t.value().system().profileOverPitch() * t.value().pitch()).orElse(0.0);
 		Fact<Double> surface = operation.wanted().surface();
 		double level = surface.stated() ? surface.value() : 0;
 		double half = operation instanceof Tapping tapping && !tapping.strokes().isEmpty() ? level + (tapping.strokes().get(0).bottom() - level) / 2 : Double.NaN;

@@ -68,14 +68,14 @@ public final class HoleSkipped extends HoleRule {
 				skipped.add(hole.making().get(0));
 			}
 		}
+		Map<Numbers, Set<Side>> sides = new HashMap<>();
+		visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
 		if (skipped.isEmpty() || skipped.size() >= count) {
 			skipped.clear();
-			Map<Numbers, Set<Side>> sides = new HashMap<>();
-			visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
 			elsewhere.stream().filter(hole -> twin(hole.place(), sides)).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		if (skipped.isEmpty()) {
-			mirrored(elsewhere, visited).forEach(hole -> skipped.add(hole.making().get(0)));
+			mirrored(elsewhere, visited, sides).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && skipped.size() > Math.max(again, Unread.from(operation.block(), work))) {
@@ -169,14 +169,14 @@ public final class HoleSkipped extends HoleRule {
 	}
 
 	/** Of the holes that a mirror in force has made all, where each is the image of a threaded one at the same line; else none. */
-	private static List<Hole> mirrored(List<Hole> holes, Set<Place> threaded) {
+	private static List<Hole> mirrored(List<Hole> holes, Set<Place> threaded, Map<Numbers, Set<Side>> sides) {
 		List<Hole> images = holes.stream().filter(hole -> hole.making().get(0).step().modal().mirrored()).toList();
 		for (Place first : images.isEmpty() ? Set.<Place>of() : threaded) {
 			Place image = images.get(0).place();
 			double u = first.u() + image.u();
 			double v = first.v() + image.v();
-			boolean across = images.stream().allMatch(hole -> has(threaded, hole.place().at(u - hole.place().u(), hole.place().v())));
-			boolean along = images.stream().allMatch(hole -> has(threaded, hole.place().at(hole.place().u(), v - hole.place().v())));
+			boolean across = images.stream().allMatch(hole -> has(sides, hole.place().at(u - hole.place().u(), hole.place().v())));
+			boolean along = images.stream().allMatch(hole -> has(sides, hole.place().at(hole.place().u(), v - hole.place().v())));
 			if (across || along) {
 				return images;
 			}
@@ -184,8 +184,8 @@ public final class HoleSkipped extends HoleRule {
 		return List.of();
 	}
 
-	private static boolean has(Set<Place> places, Place wanted) {
-		return places.stream().anyMatch(place -> place.distance(wanted) < SAME);
+	private static boolean has(Map<Numbers, Set<Side>> sides, Place wanted) {
+		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
 	}
 
 	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {

@@ -21,7 +21,10 @@ import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** One tap goes into the same hole to the same depth again, by a repeat count or a repeated position. */
+/**
+ * A hole is threaded again: by the same tap to the same depth, through a repeat count or a repeated position; or by another tap of the same size and another
+ * lead or hand.
+ */
 public final class ThreadedTwice implements Rule {
 
 	/** Lengths of threads that are the same, mm. */

@@ -51,7 +51,7 @@ public final class HelixWrongHand implements Rule {
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
 		double other = turnedRound(pass);
 		if (Math.abs(other - thread.value().lead()) < KEPT * thread.value().lead()) {
-			draft.from(Precedence.TURNED_ROUND, Figures.number(other, 3), "geometry");
+			draft.from(Precedence.TURNED_ROUND, new Figures(pass.modal().unit()).fine(other), "geometry");
 		}
 		return draft.finding();
 	}

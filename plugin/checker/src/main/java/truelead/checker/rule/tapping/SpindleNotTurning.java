@@ -110,7 +110,7 @@ public final class SpindleNotTurning extends TappingRule {
 
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
 	private static boolean ownSpeed(Tapping tapping, TapStroke stroke) {
-		return stroke.speed().word().filter(word -> word.block().line() == tapping.cycle().get().start().line()).isPresent();
+		return stroke.speed().word().filter(word -> word.block().sameBlock(tapping.cycle().get().start())).isPresent();
 	}
 
 	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
