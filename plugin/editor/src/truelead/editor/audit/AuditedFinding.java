@@ -5,7 +5,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.run.Acceptance;
 import truelead.audit.run.Judged;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.editor.fix.MarkedFinding;

@@ -4,8 +4,8 @@ import java.util.List;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentExtension4;
 import truelead.checker.CheckResult;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;
 

@@ -7,7 +7,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceDelta;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.program.ProgramFolder;
 import truelead.editor.EditorIds;
 import truelead.editor.settings.CheckSettings;
 import truelead.editor.settings.ProjectJob;

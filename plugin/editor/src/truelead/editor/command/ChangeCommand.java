@@ -12,7 +12,7 @@ import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import truelead.checker.edit.Change;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 import truelead.grammar.ProgramText;

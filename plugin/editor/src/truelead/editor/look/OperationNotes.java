@@ -15,7 +15,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.summary.OperationSummary;
 import truelead.checker.work.ThreadingOperation;
 import truelead.editor.ProgramEditor;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.PlatformUI;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Severity;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;

@@ -10,7 +10,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.texteditor.ITextEditor;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.editor.ProgramEditor;
 import truelead.editor.check.CheckedText;
 

@@ -8,19 +8,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Location;
+import truelead.checker.hole.Hole;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Hole;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 import truelead.editor.check.CheckedText;
 
 /** Makes the outline of a checked program: tools, the threading they do, the holes they do it at. */

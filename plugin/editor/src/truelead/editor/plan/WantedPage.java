@@ -16,10 +16,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.plan.PlanText;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.Wish;
 import truelead.checker.plan.Wish.Field;
+import truelead.checker.profile.MachineProfile;
 
 /** What is to be made: thread, stock, depth, hole, number of holes, machine. Says at once what cannot be used. */
 final class WantedPage extends WizardPage {

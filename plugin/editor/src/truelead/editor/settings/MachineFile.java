@@ -13,7 +13,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.swt.widgets.Shell;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.program.ProgramFolder;
 import truelead.grammar.ProgramText;
 
 /** Where a machine profile is kept: a file at the top of the project, which is shared with it and read by the command; or the workspace's settings. */

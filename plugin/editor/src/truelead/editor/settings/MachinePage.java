@@ -10,12 +10,12 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileEntry;
-import truelead.checker.machine.ProfileKey;
-import truelead.checker.machine.ProfileProblem;
-import truelead.checker.machine.ProfileSheet;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileEntry;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.profile.ProfileProblem;
+import truelead.checker.profile.ProfileSheet;
+import truelead.checker.program.ProgramFolder;
 
 /** The machine that programs are for: a shipped profile, or one of one's own that is made from it key by key. */
 public final class MachinePage extends ScopedPage {

@@ -8,7 +8,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import truelead.checker.machine.ProfileProblem;
+import truelead.checker.profile.ProfileProblem;
 
 /** A machine profile as text, with the lines that cannot be used named below it; each leads to its line. */
 final class ProfileTextPart {

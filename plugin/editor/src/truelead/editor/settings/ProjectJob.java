@@ -7,7 +7,7 @@ import org.eclipse.core.resources.IProject;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
 import truelead.checker.job.Job;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 
 /** What a project says of its job from outside the programs: the shop's tool list and the stock. */
 public final class ProjectJob {

@@ -7,12 +7,12 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.MachineNotes;
 import truelead.checker.job.Note;
 import truelead.checker.job.Remark;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileGuess;
-import truelead.checker.machine.ProfileReading;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileGuess;
+import truelead.checker.profile.ProfileReading;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 import truelead.grammar.Span;
 
 /**

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import truelead.checker.job.Job;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.LengthUnit;
 
 class AssumedUnitTest {
 

@@ -2,9 +2,9 @@ package truelead.checker;
 
 import java.util.List;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.work.Tapping;

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
 import truelead.checker.job.GaugingInterval;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;

@@ -1,7 +1,7 @@
 package truelead.audit.html;
 
 import java.util.Optional;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.grammar.ProgramText;
 
 /** Some lines of a program around a place, numbered, the place marked. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;
 import truelead.checker.work.Work;

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import truelead.audit.run.Audited;
-import truelead.checker.work.Cut;
-import truelead.checker.work.Hole;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** The tools in the order they come, with how many holes each makes or threads. */

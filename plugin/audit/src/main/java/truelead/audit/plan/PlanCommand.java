@@ -17,13 +17,13 @@ import truelead.audit.run.JobOptions;
 import truelead.audit.run.Machines;
 import truelead.audit.run.ProgramLine;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.ExistingReader;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.Wish;
 import truelead.checker.plan.Wish.Field;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.work.NearestOperation;
 import truelead.checker.work.ThreadingOperation;
 

@@ -8,7 +8,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
 import truelead.checker.plan.Demand;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
@@ -17,6 +16,7 @@ import truelead.checker.plan.MillCut;
 import truelead.checker.plan.Plan;
 import truelead.checker.plan.SpeedBand;
 import truelead.checker.plan.Weighing;
+import truelead.checker.program.LengthUnit;
 
 /** Writes a plan as one JSON object, lengths in the unit that {@code unit} names; {@code blocks} is the program, empty where no way makes the thread. */
 final class PlanJson {

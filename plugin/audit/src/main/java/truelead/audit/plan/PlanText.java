@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
 import truelead.checker.plan.Demand;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
@@ -13,6 +12,7 @@ import truelead.checker.plan.Plan;
 import truelead.checker.plan.Request;
 import truelead.checker.plan.SpeedBand;
 import truelead.checker.plan.Weighing;
+import truelead.checker.program.BlockRef;
 
 /** Writes a plan for people: the reasoning as a table, the recommendation, the program. */
 public final class PlanText {

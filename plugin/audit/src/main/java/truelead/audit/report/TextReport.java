@@ -8,7 +8,7 @@ import truelead.audit.run.Audited;
 import truelead.audit.run.Gone;
 import truelead.audit.run.Judged;
 import truelead.audit.run.Tally;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 

@@ -4,8 +4,8 @@ import java.util.List;
 import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
 import truelead.checker.CheckResult;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 
 /** What came of one program of the run. */
 public sealed interface Audited {

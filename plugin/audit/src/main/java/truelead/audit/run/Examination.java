@@ -13,7 +13,7 @@ import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.RuleSettings;
 
 /** Reads one program and checks it. Whatever the file holds, the answer is a value. */

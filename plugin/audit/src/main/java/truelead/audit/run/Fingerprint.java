@@ -9,7 +9,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;

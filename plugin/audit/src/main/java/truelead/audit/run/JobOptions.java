@@ -9,7 +9,7 @@ import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
 import truelead.checker.job.Holder;
 import truelead.checker.job.Job;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.HolderKind;
 
 /** Options that say what is known of the job and the machine from outside the programs. */
@@ -28,7 +28,7 @@ public final class JobOptions {
 	private Optional<String> holder = Optional.empty();
 
 	/** The machine profile named, or the generic one. */
-	public truelead.checker.machine.MachineProfile profile() {
+	public truelead.checker.profile.MachineProfile profile() {
 		return Machines.find(machine);
 	}
 

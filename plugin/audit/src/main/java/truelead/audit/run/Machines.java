@@ -7,9 +7,9 @@ import truelead.audit.Complaint;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProfileReading;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileReading;
+import truelead.checker.program.ProgramFile;
 
 /** Finds the machine profile that {@code --machine} names. */
 public final class Machines {

@@ -9,7 +9,7 @@ import truelead.audit.source.Reading;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.RuleSettings;
 
 /**

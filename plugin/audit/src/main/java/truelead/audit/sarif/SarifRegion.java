@@ -2,7 +2,7 @@ package truelead.audit.sarif;
 
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /** Places in SARIF's counting: lines and columns from 1, the end column behind the last character, columns in UTF-16 units. */
 final class SarifRegion {

@@ -13,8 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 
 /**
  * Called programs in the files beside a program. Only names in that one folder are looked at, and only ordinary files: no link, no other

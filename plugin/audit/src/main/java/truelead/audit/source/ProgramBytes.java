@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ProgramText;
 
 /** Reads a file and judges whether it can be a program at all: not empty, not binary, no line that no control would take. */

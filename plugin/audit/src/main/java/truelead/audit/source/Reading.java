@@ -1,6 +1,6 @@
 package truelead.audit.source;
 
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 
 /** What came of reading a file: a program, or the reason why it is none. */
 public sealed interface Reading {

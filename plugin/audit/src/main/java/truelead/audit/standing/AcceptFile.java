@@ -23,7 +23,7 @@ import truelead.audit.run.Acceptance;
 import truelead.audit.run.Audited;
 import truelead.audit.run.Judged;
 import truelead.audit.source.Paths;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 
 /**

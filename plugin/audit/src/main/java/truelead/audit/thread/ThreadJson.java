@@ -10,7 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.BlindHole;
 import truelead.checker.thread.Countersink;
 import truelead.checker.thread.DrillPoint;

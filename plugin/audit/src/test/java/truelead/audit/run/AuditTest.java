@@ -18,7 +18,7 @@ import truelead.audit.report.ReportRequest;
 import truelead.audit.report.Reports;
 import truelead.audit.source.Source;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 
 class NeighboursTest {
 

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.DrillSizes;
 
 /** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */

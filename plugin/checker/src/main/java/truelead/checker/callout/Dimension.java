@@ -1,7 +1,7 @@
 package truelead.checker.callout;
 
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * A length as someone wrote it in a comment.

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.antlr.v4.runtime.Token;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Decimals;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;

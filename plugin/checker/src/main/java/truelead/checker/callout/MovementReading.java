@@ -3,7 +3,7 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Decimals;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;

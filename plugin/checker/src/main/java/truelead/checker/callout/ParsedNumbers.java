@@ -2,7 +2,7 @@ package truelead.checker.callout;
 
 import java.util.Optional;
 import org.antlr.v4.runtime.Token;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** The numbers of the parse tree: decimal comma or point, fractions, marks of inch and mm. */
 final class ParsedNumbers {

@@ -3,7 +3,7 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 

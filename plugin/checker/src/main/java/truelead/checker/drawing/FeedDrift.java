@@ -1,7 +1,7 @@
 package truelead.checker.drawing;
 
 import java.util.Locale;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * What a feed that does not fit the pitch does on the way to depth: advance over turns as programmed, against the thread.

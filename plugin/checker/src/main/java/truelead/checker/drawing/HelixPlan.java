@@ -1,8 +1,8 @@
 package truelead.checker.drawing;
 
 import java.util.List;
-import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Point;
+import truelead.checker.program.LengthUnit;
 
 /**
  * A thread mill in its hole, seen along the axis: hole, major diameter, the way of the cutter's centre and the cutter at the start of the

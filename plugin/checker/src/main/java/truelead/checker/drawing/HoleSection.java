@@ -1,6 +1,6 @@
 package truelead.checker.drawing;
 
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * A threaded hole cut through its axis. Depths count downwards from the top of the hole; all in mm, NaN where not known.

@@ -1,7 +1,7 @@
 package truelead.checker.drawing;
 
 import java.util.Locale;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Lengths as a drawing shows them, in the unit of the program. */
 final class LengthText {

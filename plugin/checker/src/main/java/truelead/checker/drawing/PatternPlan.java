@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * Holes seen along their axis, each marked by its state: a thread as drawings have it, a plain circle for a hole without thread, a crossed one

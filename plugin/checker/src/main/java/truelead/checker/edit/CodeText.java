@@ -2,8 +2,8 @@ package truelead.checker.edit;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.Meaning;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
 
 /** What a machine profile says of codes, in words. */
 final class CodeText {

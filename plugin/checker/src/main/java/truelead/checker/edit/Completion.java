@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import truelead.checker.machine.Budget;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.program.ProgramFolder;
 import truelead.checker.work.Work;
 import truelead.grammar.Block;
 import truelead.grammar.Element;

@@ -2,7 +2,7 @@ package truelead.checker.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import truelead.checker.machine.ChunkFacts;
+import truelead.checker.chunk.ChunkFacts;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
+import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Figures;
-import truelead.checker.work.Hole;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.MillPass;
-import truelead.checker.work.Place;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** Tells which blocks touch a hole: those that spot, drill and countersink it and those that thread it. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.grammar.ProgramText;
 
 /** Where in a program a name stands. */

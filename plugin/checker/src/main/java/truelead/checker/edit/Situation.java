@@ -3,7 +3,7 @@ package truelead.checker.edit;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Setting;
+import truelead.checker.program.Setting;
 
 /**
  * What holds at a block when the program first comes to it.

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import truelead.checker.machine.Compensation;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Setting;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Setting;
 import truelead.checker.rule.Figures;
 
 /** The state in force in words. */

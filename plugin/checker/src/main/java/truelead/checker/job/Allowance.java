@@ -1,6 +1,6 @@
 package truelead.checker.job;
 
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /**
  * A note {@code (ALLOW: rule, reason)}: a finding accepted in the operation it belongs to.

@@ -2,7 +2,7 @@ package truelead.checker.job;
 
 import java.util.Optional;
 import java.util.function.Function;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /**
  * Something known of the job, and how it is known.

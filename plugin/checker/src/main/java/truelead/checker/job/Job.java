@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 

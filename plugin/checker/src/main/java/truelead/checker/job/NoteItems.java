@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.Interval;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Location;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Location;
 import truelead.checker.thread.ThreadSpec;
 import truelead.grammar.Span;
 

@@ -11,7 +11,7 @@ import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Recognizer;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.callout.CalloutReader;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Remembered;
 
 /** Reads our notes in comments. Never fails: what is not understood is a remark with its range. */

@@ -2,7 +2,7 @@ package truelead.checker.job;
 
 import java.util.List;
 import java.util.Map;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 
 /** The words of our notes, for messages and for completion in an editor. */
 public final class NoteWords {

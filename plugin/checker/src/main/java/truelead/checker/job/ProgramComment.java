@@ -1,6 +1,6 @@
 package truelead.checker.job;
 
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /**
  * A comment of a program.

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.ThreadSpec;
 
 /**

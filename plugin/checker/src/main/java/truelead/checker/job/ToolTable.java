@@ -11,8 +11,8 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.Span;
 
 /**

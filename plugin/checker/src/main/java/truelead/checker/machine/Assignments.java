@@ -2,6 +2,8 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.arithmetic.Variables;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 

@@ -3,6 +3,9 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Setting;
 
 /**
  * Does what the words of one block say: modes, tool change, feed and speed, spindle and coolant, motion, stops. That is RS-274/NGC's order

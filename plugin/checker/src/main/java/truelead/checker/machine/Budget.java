@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.function.BooleanSupplier;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileKey;
 
 /**
  * How long a run may take.

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.program.BlockRef;
 import truelead.grammar.Element;
 
 /** A program or subprogram being executed: where it stands, who called it, and which loops are open in it. */

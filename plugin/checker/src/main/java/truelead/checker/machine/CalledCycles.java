@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Setting;
 
 /**
  * Cycles that their block only defines, in programs that call them at each place by a code of its own, G79 (from memory): X is a dwell there and Y the height above the

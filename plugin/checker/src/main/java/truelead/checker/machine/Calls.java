@@ -5,6 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.ProgramFolder;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.grammar.Element;
 
 /** Calls of subprograms and macros, their returns, and the end of the program. */

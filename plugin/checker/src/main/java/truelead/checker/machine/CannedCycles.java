@@ -5,6 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.chunk.PlaceRun;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** The canned cycle in force: gathers its words, block by block, and makes a stroke at each place. */
 final class CannedCycles {
@@ -66,7 +73,7 @@ final class CannedCycles {
 	}
 
 	/** A block starts a cycle or changes to another one. */
-	void start(Meaning kind, int code, Words words, WordRef gWord) {
+	void start(Meaning started, int code, Words words, WordRef gWord) {
 		int axis = state.cycleModal(code).plane().axis();
 		if (cycle == null) {
 			initial = place.programmed().along(axis);
@@ -77,10 +84,11 @@ final class CannedCycles {
 			lead = Optional.empty();
 		}
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
-		meaning = kind;
-		pitchFeed = kind.kind().taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
-		lead = kind.kind().taps() ? lead : Optional.empty();
-		cycle = new Cycle(kind.kind(), code, words.block(), gWord, kept);
+		Cycle.Kind kind = Cycle.Kind.of(started);
+		meaning = started;
+		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
+		lead = kind.taps() ? lead : Optional.empty();
+		cycle = new Cycle(kind, code, words.block(), gWord, kept);
 	}
 
 	/** The cycle that a block has started, which is not in force any more. */
@@ -168,7 +176,7 @@ final class CannedCycles {
 		Modal modal = state.cycleModal(cycle.code());
 		Point here = place.here();
 		double mm = state.unit.mm();
-		Point at = new Point(PlainLines.said(run.x(0)) ? run.x(0) * mm : here.x(), PlainLines.said(run.y(0)) ? run.y(0) * mm : here.y(), rLevel);
+		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), rLevel);
 		rigidByCycle |= cycle.kind().taps();
 		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, initial, rLevel, bottom, false, 1,
 				MachineState.resolution(run.decimals(0), state.unit)), run, run.count());

@@ -2,6 +2,11 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import truelead.checker.chunk.ChunkFacts;
+import truelead.checker.chunk.Contour;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
 import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Element.ControlKeyword;

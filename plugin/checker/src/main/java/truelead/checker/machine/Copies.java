@@ -3,6 +3,10 @@ package truelead.checker.machine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import truelead.checker.arithmetic.Evaluator;
+import truelead.checker.arithmetic.Variables;
+import truelead.checker.chunk.Refrain;
+import truelead.checker.program.BlockRef;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 

@@ -2,6 +2,10 @@ package truelead.checker.machine;
 
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /**
  * A canned cycle as the program says it, with the words gathered from the block that starts it and the blocks that change it.
@@ -34,6 +38,19 @@ public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Char
 		/** Whether it taps. */
 		public boolean taps() {
 			return this == TAP || this == TAP_LEFT;
+		}
+
+		/** What a code of that meaning does. */
+		static Kind of(Meaning meaning) {
+			return switch (meaning) {
+				case DRILL -> DRILL;
+				case PECK_DRILL, FACE_PECK -> PECK_DRILL;
+				case TAP -> TAP;
+				case TAP_LEFT -> TAP_LEFT;
+				case BORE_FEED_OUT -> BORE_FEED_OUT;
+				case BORE -> BORE;
+				default -> OTHER;
+			};
 		}
 	}
 

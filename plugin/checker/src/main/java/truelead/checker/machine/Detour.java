@@ -2,6 +2,8 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -120,7 +122,7 @@ final class Detour {
 	}
 
 	private static int code(Element.Word word) {
-		return word.value() instanceof Expression.Number number ? CodeTable.tenfold(number.value()) : -1;
+		return word.value() instanceof Expression.Number number ? MachineProfile.tenfold(number.value()) : -1;
 	}
 
 	/** Stops, coolant and dwells matter to no thread. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.program.Setting;
 
 /**
  * Branches and loops that are passed once, as it is not known whether and how often the machine passes them. What they change is not known

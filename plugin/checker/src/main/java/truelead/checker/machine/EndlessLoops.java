@@ -4,6 +4,11 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import truelead.checker.arithmetic.Conditions;
+import truelead.checker.arithmetic.Evaluator;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -98,7 +103,7 @@ final class EndlessLoops {
 		for (int i = Math.max(line, frame.line - STOP_WITHIN); i < frame.line; i++) {
 			for (Element.Word word : frame.source.block(i).words()) {
 				if (word.address() == 'M' && word.value() instanceof Expression.Number number
-						&& profile.mCode(CodeTable.tenfold(number.value())).contains(Meaning.STOP)) {
+						&& profile.mCode(MachineProfile.tenfold(number.value())).contains(Meaning.STOP)) {
 					return true;
 				}
 			}

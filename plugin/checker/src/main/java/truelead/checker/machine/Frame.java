@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.Arrays;
+import truelead.checker.arithmetic.Functions;
+import truelead.checker.program.Plane;
 
 /**
  * How programmed coordinates lie in the frame of the work offset: a matrix of turn, scale and mirror, and a shift. Immutable. Terms with a
@@ -42,8 +44,8 @@ final class Frame {
 	/** Turned about a point in a plane, counter-clockwise; angle in degrees. */
 	static Frame rotation(Plane plane, double[] centre, double degrees) {
 		double[] turn = SAME.turn.clone();
-		double sine = Functions.value("SIN", degrees, 1, 1).number();
-		double cosine = Functions.value("COS", degrees, 1, 1).number();
+		double sine = Functions.sine(degrees);
+		double cosine = Functions.cosine(degrees);
 		turn[plane.first() * 4] = cosine;
 		turn[plane.second() * 4] = cosine;
 		turn[plane.first() * 3 + plane.second()] = -sine;

@@ -3,6 +3,9 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 
 /** Executes a program on a machine profile and hands out what the machine would do, step by step. */
 public final class Interpreter {

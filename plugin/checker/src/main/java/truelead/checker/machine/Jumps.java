@@ -3,6 +3,9 @@ package truelead.checker.machine;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import truelead.checker.arithmetic.Evaluator;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.profile.MachineProfile;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 

@@ -2,6 +2,15 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** The modal state while a program runs. Whoever changes a field calls {@link #changed()}; {@link #modal()} is shared until then. */
 final class MachineState {

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.HashMap;
 import java.util.Map;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 
 /** Makes local variables of the letters of a macro call. */

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 

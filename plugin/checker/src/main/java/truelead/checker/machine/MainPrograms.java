@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import truelead.checker.chunk.ChunkFacts;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;

@@ -1,6 +1,12 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /**
  * The state in force while a step is made. Immutable and shared between steps for as long as nothing in it changes.

@@ -2,6 +2,13 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** The G codes of a block that set modes, and the one that takes the block's axis words for something other than a motion. */
 final class Modes {

@@ -2,6 +2,10 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
 
 /** Makes motions of axis words: straight, arcs, synchronised, homing. */
 final class Motion {

@@ -2,6 +2,8 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.grammar.Expression;
 
 /** The arguments of a call by name, by their place in it. */

@@ -3,6 +3,9 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.grammar.Expression;
 import truelead.grammar.Span;
 

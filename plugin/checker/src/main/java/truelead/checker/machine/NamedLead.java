@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Setting;
 
 /**
  * What a tapping cycle called by name says of spindle and lead: CYCLE84 leads the spindle, CYCLE840 has a floating holder. The order of arguments is

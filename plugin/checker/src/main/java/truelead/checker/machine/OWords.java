@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.Element.OKeyword;
 import truelead.grammar.Expression;

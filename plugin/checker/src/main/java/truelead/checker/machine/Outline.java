@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ArchiveHeader;
 import truelead.grammar.Block;
 import truelead.grammar.Element;

@@ -4,6 +4,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** Hands steps on, and says once what could not be followed, however often a loop comes by. */
 final class Output {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import truelead.checker.profile.ProfileKey;
 
 /**
  * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new frame;

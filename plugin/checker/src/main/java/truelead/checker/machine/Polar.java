@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import truelead.checker.arithmetic.Functions;
+import truelead.checker.program.Plane;
 
 /**
  * Polar words: under G16 the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on; or the words {@code @} and {@code ^} of RS-274, about the
@@ -53,7 +55,7 @@ final class Polar {
 		if (words.has('^')) {
 			round = words.value('^') + (state.absolute ? 0 : round);
 		}
-		return now.with(0, out * Functions.value("COS", round, 1, 1).number()).with(1, out * Functions.value("SIN", round, 1, 1).number());
+		return now.with(0, out * Functions.cosine(round)).with(1, out * Functions.sine(round));
 	}
 
 	/** Where the block's words lead, in programmed coordinates, mm. */
@@ -70,8 +72,8 @@ final class Polar {
 			if (words.has(second)) {
 				degrees = words.value(second) + (words.incremental(second, !state.absolute) ? degrees : 0);
 			}
-			to = to.with(plane.first(), centreFirst + radius * Functions.value("COS", degrees, 1, 1).number());
-			to = to.with(plane.second(), centreSecond + radius * Functions.value("SIN", degrees, 1, 1).number());
+			to = to.with(plane.first(), centreFirst + radius * Functions.cosine(degrees));
+			to = to.with(plane.second(), centreSecond + radius * Functions.sine(degrees));
 		}
 		if (words.has(axis)) {
 			double value = state.mm(words, axis);

@@ -2,6 +2,11 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.chunk.ChunkFacts;
+import truelead.checker.chunk.Refrain;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.Plane;
 
 /**
  * Goes over the turns of refrains in one step. The first two are followed block by block; where the machine then stands as it did a turn before, but

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 

@@ -1,5 +1,8 @@
 package truelead.checker.machine;
 
+import truelead.checker.chunk.ChunkFacts;
+import truelead.checker.chunk.PlaceRun;
+
 /** Goes over the rows of places under a canned cycle in one step each, where the state lets their words mean what they say. */
 final class Rows {
 
@@ -35,6 +38,6 @@ final class Rows {
 	/** Whether the first place is known, and with it all. */
 	private boolean known(PlaceRun run) {
 		Point here = state.place.here();
-		return (PlainLines.said(run.x(0)) || PlainLines.said(here.x())) && (PlainLines.said(run.y(0)) || PlainLines.said(here.y()));
+		return (!Double.isNaN(run.x(0)) || !Double.isNaN(here.x())) && (!Double.isNaN(run.y(0)) || !Double.isNaN(here.y()));
 	}
 }

@@ -1,6 +1,11 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.chunk.ChunkFacts;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
 import truelead.grammar.ProgramText;

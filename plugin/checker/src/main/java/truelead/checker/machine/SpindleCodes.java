@@ -2,6 +2,10 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** The M codes of a block that act on spindle, tool, coolant and overrides: those before the motion and those behind it. */
 final class SpindleCodes {

@@ -2,6 +2,11 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.chunk.Contour;
+import truelead.checker.chunk.PlaceRun;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** One thing the machine does, in the order it does it. All positions and lengths in mm, angles in radians. */
 public sealed interface Step {
@@ -132,13 +137,13 @@ public sealed interface Step {
 		/** X of a place, mm. */
 		public double x(int index) {
 			double x = run.x(index);
-			return PlainLines.said(x) ? x * modal().unit().mm() : first.place().x();
+			return !Double.isNaN(x) ? x * modal().unit().mm() : first.place().x();
 		}
 
 		/** Y of a place, mm. */
 		public double y(int index) {
 			double y = run.y(index);
-			return PlainLines.said(y) ? y * modal().unit().mm() : first.place().y();
+			return !Double.isNaN(y) ? y * modal().unit().mm() : first.place().y();
 		}
 
 		/** Decimals that the words of a place are written with. */

@@ -1,5 +1,11 @@
 package truelead.checker.machine;
 
+import truelead.checker.arithmetic.Value;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+
 /** System variables that follow from the state; all others are known at the machine only. */
 final class SystemVariables {
 

@@ -1,6 +1,10 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** T words and tool changes. */
 final class Tools {

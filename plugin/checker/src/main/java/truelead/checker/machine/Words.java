@@ -3,6 +3,12 @@ package truelead.checker.machine;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.arithmetic.Evaluator;
+import truelead.checker.arithmetic.Value;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -88,9 +94,9 @@ final class Words {
 		}
 		double number = value == null ? ((Expression.Number) word.value()).value() : value.number();
 		if (address == 'G') {
-			addG(CodeTable.tenfold(number), word);
+			addG(MachineProfile.tenfold(number), word);
 		} else if (address == 'M') {
-			addM(CodeTable.tenfold(number), word);
+			addM(MachineProfile.tenfold(number), word);
 		} else if (address == 'T' && has('T')) {
 			nextTool = new Setting(number, Optional.of(ref(word)), value == null ? "" : value.why());
 		} else {

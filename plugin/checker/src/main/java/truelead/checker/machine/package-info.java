@@ -2,7 +2,7 @@
  * The machine room: what a control does with a program.
  *
  * <p>{@link truelead.checker.machine.Interpreter} goes through the blocks in the order in which the machine executes them and hands out
- * {@link truelead.checker.machine.Step}s; a {@link truelead.checker.machine.MachineProfile} says what differs from machine to machine, code by
+ * {@link truelead.checker.machine.Step}s; a {@link truelead.checker.profile.MachineProfile} says what differs from machine to machine, code by
  * code. Nothing here knows of holes, threads or rules.
  *
  * <p>Invariants: a number that is not known is NaN, carries why, and never becomes 0; following a program never throws and ends within its

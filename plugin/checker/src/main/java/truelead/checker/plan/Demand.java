@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.job.GaugingInterval;
 import truelead.checker.job.TapTorque;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileKey;
 
 /**
  * What a method takes of the machine and of the person at it, as estimates.

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.Meaning;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.LengthUnit;
 
 /** The words of a machine: what its profile calls the things that a planned program does. */
 public final class Dialect {

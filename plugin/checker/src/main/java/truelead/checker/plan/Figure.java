@@ -2,7 +2,7 @@ package truelead.checker.plan;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Numbers as a program writes them: mm with three decimals, inches with four. */
 public record Figure(LengthUnit unit) {

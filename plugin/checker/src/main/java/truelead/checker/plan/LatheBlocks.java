@@ -2,8 +2,8 @@ package truelead.checker.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Meaning;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.LengthUnit;
 
 /** A whole program of a lathe: one hole on the centreline, X0, the part turning, F in a turn; front face at Z0. Pecks are written out, so that every lathe drills them. */
 final class LatheBlocks {

@@ -2,7 +2,7 @@ package truelead.checker.plan;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Lengths as people type them: {@code 12}, {@code 12mm}, {@code 0.5in}; bare ones in the callout's unit. */
 final class Lengths {

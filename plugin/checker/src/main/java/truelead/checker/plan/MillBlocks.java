@@ -3,7 +3,7 @@ package truelead.checker.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import truelead.checker.machine.Meaning;
+import truelead.checker.profile.Meaning;
 import truelead.checker.thread.Hand;
 
 /**

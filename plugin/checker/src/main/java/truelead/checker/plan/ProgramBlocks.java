@@ -3,8 +3,8 @@ package truelead.checker.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Meaning;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 
 /** A whole program of a mill: spot, drill, break the edge, thread; a row of holes along X, 3 D apart, surface at Z0. */

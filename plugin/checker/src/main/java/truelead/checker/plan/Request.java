@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 
 /**

@@ -1,9 +1,9 @@
 package truelead.checker.plan;
 
 import java.util.Optional;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.Meaning;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
 
 /**
  * The codes that a machine asks for around a tapping cycle.

@@ -2,9 +2,9 @@ package truelead.checker.plan;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Meaning;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.StockGroup;
-import truelead.checker.machine.Meaning;
+import truelead.checker.profile.Meaning;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;

@@ -3,7 +3,7 @@ package truelead.checker.plan;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 
 /** What a person asks a plan for, as typed; what is not said is left out. */
 public record Wish(Map<Field, String> said) {

@@ -13,9 +13,9 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Wish.Field;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 
 /** Makes a request of what a person typed, or says of each field why it cannot be used. */

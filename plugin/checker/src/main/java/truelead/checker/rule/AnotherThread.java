@@ -3,7 +3,7 @@ package truelead.checker.rule;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;

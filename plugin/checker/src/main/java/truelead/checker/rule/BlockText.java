@@ -2,8 +2,8 @@ package truelead.checker.rule;
 
 import java.util.List;
 import java.util.Locale;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Location;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Span;

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.work.ThreadingOperation;
 
 /** A finding while a rule writes it: the message first, then where every number of it comes from, the other blocks that matter, the fixes. */

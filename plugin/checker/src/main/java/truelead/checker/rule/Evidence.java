@@ -1,7 +1,7 @@
 package truelead.checker.rule;
 
 import java.util.Optional;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /**
  * A number in a finding and where it comes from.

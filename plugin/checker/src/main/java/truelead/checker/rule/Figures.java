@@ -3,8 +3,8 @@ package truelead.checker.rule;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.WordRef;
 
 /**
  * Numbers as messages show them: lengths are taken in mm and shown in the program's unit, with as many decimals as the shop uses. All rules

@@ -2,8 +2,8 @@ package truelead.checker.rule;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 
 /**
  * One thing found in a program.

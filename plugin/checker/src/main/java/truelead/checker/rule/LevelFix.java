@@ -1,9 +1,9 @@
 package truelead.checker.rule;
 
 import java.util.Optional;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** Changes the depth or the R level of a canned cycle. */
 public final class LevelFix {

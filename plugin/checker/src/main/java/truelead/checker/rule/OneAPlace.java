@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /**
  * Folds what one rule says of one place again and again (a subprogram called for four patterns, a loop of thirty holes) into its worst case;

@@ -1,6 +1,6 @@
 package truelead.checker.rule;
 
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 
 /** Another place that matters to a finding, and what it is: {@code the drill block}, {@code the callout}. */
 public record Related(Location at, String what) {

@@ -2,7 +2,7 @@ package truelead.checker.rule;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.WordRef;
 
 /**
  * A word with another value, as its programmer would write it: same case and space after the letter, a point where the old value had one,

@@ -1,6 +1,6 @@
 package truelead.checker.sheet;
 
-import truelead.checker.machine.BlockRef;
+import truelead.checker.program.BlockRef;
 
 /**
  * One hole of a threading operation. Lengths in mm, depths below the top of the hole; NaN where not known.

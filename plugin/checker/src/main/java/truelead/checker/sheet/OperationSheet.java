@@ -3,12 +3,12 @@ package truelead.checker.sheet;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 
 /**
  * A threading operation in numbers. Lengths in mm; NaN where not known.

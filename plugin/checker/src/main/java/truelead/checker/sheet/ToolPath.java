@@ -1,9 +1,9 @@
 package truelead.checker.sheet;
 
 import java.util.List;
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Plane;
 
 /** The way of a cutter seen along the hole, as points close enough to look like the arcs they are. */
 final class ToolPath {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** The drills that one can buy: metric steps, and inch numbers, letters and fractions of 64ths. */
 public final class DrillSizes {

@@ -3,7 +3,7 @@ package truelead.checker.thread;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * The hole for a formed thread. Machinery's Handbook, cold form tapping: hole = D − 0.0068 × percent × P, 65 percent recommended, 60

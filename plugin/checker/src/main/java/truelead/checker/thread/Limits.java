@@ -3,7 +3,7 @@ package truelead.checker.thread;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * The limits of size of an internal thread of one class, in the unit and with the decimals of the standard's table.

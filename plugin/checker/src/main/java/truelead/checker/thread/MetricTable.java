@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.MetricTolerances.Tolerance;
 
 /** ISO metric and MJ threads: the series of ISO 261 and the limits of ISO 965. Diameters and pitches in mm. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** The series of threads of other forms: trapezoids, saw teeth, knuckles, BA, conduit, miniature, gas cylinders. */
 final class OtherTable {

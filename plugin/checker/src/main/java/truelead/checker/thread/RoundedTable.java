@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Inch threads of which only basic sizes are held: Whitworth (BS 84) and Unified with rounded root (UNJ). Diameters in inches. */
 final class RoundedTable {

@@ -1,7 +1,7 @@
 package truelead.checker.thread;
 
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /**
  * Which thread is wanted: everything that a drawing's callout says of the thread itself.

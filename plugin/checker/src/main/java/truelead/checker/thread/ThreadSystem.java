@@ -1,6 +1,6 @@
 package truelead.checker.thread;
 
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** The systems of threads that Truelead knows, each with the unit of its tables and its form. */
 public enum ThreadSystem {

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Unified threads: the series of ASME B1.1 and their limits. Diameters in inches. */
 final class UnifiedTable {

@@ -1,9 +1,9 @@
 package truelead.checker.work;
 
 import java.util.Optional;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
 
 /**
  * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit

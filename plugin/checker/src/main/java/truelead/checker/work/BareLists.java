@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.callout.ToolListLine;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.FreeText;
 import truelead.checker.job.ToolFacts;
-import truelead.checker.machine.Setting;
+import truelead.checker.program.Setting;
+import truelead.checker.tool.ToolLog;
 
 /**
  * Tool lists at the head of a program that number their tools without a letter, {@code (1: DRILL 6.8)}. The numbers may as well be those of

@@ -3,9 +3,10 @@ package truelead.checker.work;
 import java.util.List;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
+import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.grammar.Span;
 
 /** Free callouts in comments. */

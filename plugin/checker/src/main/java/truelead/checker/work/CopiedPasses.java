@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import truelead.checker.hole.Place;
+import truelead.checker.run.ArcCopies;
+import truelead.checker.run.ArcRun;
 
 /** The passes of helices that come again at place after place; each is made when it is asked for. */
 final class CopiedPasses implements PassRow {

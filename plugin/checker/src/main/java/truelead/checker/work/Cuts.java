@@ -2,13 +2,18 @@ package truelead.checker.work;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.run.ArcRun;
+import truelead.checker.run.AxisRun;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolUse;
 
 /** Makes cuts from cycles, plunges and circles. */
 final class Cuts {

@@ -3,11 +3,15 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Cycle;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** A threading operation while it is being gathered, before its holes and its callout are known. */
 final class Draft {

@@ -5,11 +5,16 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import truelead.checker.comment.ChangedLines;
+import truelead.checker.hole.Holes;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
+import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** The work of a program that is being edited: after an edit only those stays of tools are followed again that it can change. Not for several threads at once. */
 public final class EditedWork {

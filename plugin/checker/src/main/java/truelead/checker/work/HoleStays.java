@@ -4,6 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.stream.DoubleStream;
+import truelead.checker.hole.HoleBook;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.Place;
 
 /** Which stays of tools are at which holes, to cut or to thread, and how far around each hole a thread's rules look. */
 final class HoleStays {

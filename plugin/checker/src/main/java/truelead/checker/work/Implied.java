@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Step;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 

@@ -7,9 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import truelead.checker.comment.Commentary;
+import truelead.checker.hole.Place;
+import truelead.checker.hole.Places;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.run.ArcCopies;
+import truelead.checker.run.ArcRun;
+import truelead.checker.tool.ToolUse;
 
 /** Tells thread milling from pockets and bores among the runs of arcs, and gathers the passes into operations. */
 final class MillDrafts {

@@ -1,11 +1,14 @@
 package truelead.checker.work;
 
 import java.util.List;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.tool.ToolUse;
 
 /**
  * One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis.

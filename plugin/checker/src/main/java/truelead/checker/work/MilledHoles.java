@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import truelead.checker.hole.Hole;
 
 /** The holes of a thread milling operation in the order first reached, and which of its passes are at each. */
 final class MilledHoles {

@@ -7,9 +7,11 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.tool.ToolUse;
 
 /** Finds the threading operation that a line of a program belongs to, or else the nearest; lines count from 0 in the program itself. */
 public final class NearestOperation {

@@ -1,8 +1,8 @@
 package truelead.checker.work;
 
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.WordRef;
 
 /**
  * A part of a threading operation that could not be evaluated.

@@ -1,8 +1,8 @@
 package truelead.checker.work;
 
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.WordRef;
 
 /**
  * Something the machine room could not follow.

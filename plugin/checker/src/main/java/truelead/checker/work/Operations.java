@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Plane;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Location;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.tool.ToolLog;
 
 /** Makes the operations of the work out of the drafts: with their holes, what is wanted, groups, and what could not be evaluated. */
 final class Operations {

@@ -1,5 +1,7 @@
 package truelead.checker.work;
 
+import truelead.checker.hole.Place;
+
 /** Passes of a thread mill in the order of execution, before their holes are known: one by itself, or those of helices that come again at place after place. */
 interface PassRow {
 

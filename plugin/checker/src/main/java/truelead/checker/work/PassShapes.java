@@ -5,10 +5,11 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Setting;
 
 /**
  * Numbers the shapes of thread mill passes: those of one shape have the same motions about their places, under states that differ in the words that set

@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.PairNumbers;
+import truelead.checker.hole.Place;
 
 /** All passes of a thread milling operation with the numbers of their holes and their kinds; a pass itself is made when it is asked for. */
 final class PassTable {

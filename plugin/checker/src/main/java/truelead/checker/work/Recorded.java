@@ -6,8 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.ToIntFunction;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.comment.ChangedLines;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.run.ArcCopies;
+import truelead.checker.run.ArcRun;
+import truelead.checker.run.AxisRun;
+import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.ToolLog;
 
 /** What was recorded of some stays of tools in the order of execution; lists of a recorder, or stretches of them. */
 record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<ArcCopies> arcCopies,
@@ -111,7 +117,7 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				|| arcRuns.stream().anyMatch(run -> names(lines, run.before()) || names(lines, run.arcs()) || names(lines, run.after()))
 				|| arcCopies.stream().anyMatch(copies -> copies.stand(lines))
 				|| events.stream().anyMatch(one -> lines.has(one.event().block().line()))
-				|| compensation.stream().anyMatch(one -> lines.has(one.row().step(0).block().line())) || names(lines, openArcs);
+				|| compensation.stream().anyMatch(one -> lines.has(one.step().block().line())) || names(lines, openArcs);
 	}
 
 	private static boolean names(ChangedLines lines, Optional<BlockRef> block) {

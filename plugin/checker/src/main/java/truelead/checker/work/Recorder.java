@@ -5,15 +5,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Copies;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.Step.EventKind;
 import truelead.checker.machine.StepSink;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
+import truelead.checker.run.ArcCopies;
+import truelead.checker.run.ArcRun;
+import truelead.checker.run.ArcRuns;
+import truelead.checker.run.AxisRun;
+import truelead.checker.run.AxisRuns;
+import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.ToolLog;
 
 /** Takes the machine's steps and keeps what holes, threads and rules need; plain contours leave nothing behind. */
 final class Recorder implements StepSink {

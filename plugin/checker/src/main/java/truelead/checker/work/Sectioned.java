@@ -2,9 +2,11 @@ package truelead.checker.work;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.hole.Holes;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
+import truelead.checker.tool.ToolUse;
 
 /** Tells whether sections of a program may be judged by themselves: whether no finding of one depends on more of the others than on what an edit leaves alone. */
 final class Sectioned {

@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import truelead.checker.hole.Place;
 
 /**
  * The stays of a program's tools in sections, none of which has a hole at or beside one of another: as they were when all of the program was sorted, and

@@ -4,6 +4,7 @@ import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
 
 /**
  * A thread cut on a lathe by a single point, of which only the lead is looked at: its first pass, or the block of its cycle.

@@ -9,10 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 import truelead.grammar.Element;
 
 /** Gathers the synchronised passes beside a lathe's axis, one for each lead of a tool, and finds the thread that each is to make. */

@@ -4,7 +4,18 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.comment.Commentary;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.HoleBook;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.Place;
+import truelead.checker.hole.Places;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.run.ArcCopies;
+import truelead.checker.run.ArcRun;
+import truelead.checker.run.AxisRun;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** Sorts what was recorded, in the order of execution, into cuts at holes and threading operations. */
 final class Sorting {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import truelead.checker.comment.Commentary;
+import truelead.checker.tool.ToolLog;
 
 /** Where in the text of the program each stay of a tool begins and ends, so that comments can be told to whom they belong. */
 final class Stays {

@@ -10,6 +10,10 @@ import java.util.Map;
 import java.util.RandomAccess;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.PairNumbers;
+import truelead.checker.hole.Place;
 
 /**
  * The strokes of a tapping operation in the order of execution. Those of a row of places are made when they are asked for, so that a plate of a

@@ -1,5 +1,7 @@
 package truelead.checker.work;
 
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 

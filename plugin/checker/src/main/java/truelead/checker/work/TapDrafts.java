@@ -6,16 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import truelead.checker.callout.CalloutReader;
+import truelead.checker.comment.Commentary;
+import truelead.checker.hole.Places;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Plane;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Plane;
+import truelead.checker.program.Setting;
+import truelead.checker.run.AxisRun;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
 final class TapDrafts {

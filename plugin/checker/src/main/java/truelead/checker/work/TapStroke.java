@@ -1,11 +1,15 @@
 package truelead.checker.work;
 
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.Setting;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.tool.ToolUse;
 
 /**
  * One tap going into one hole and out again. Levels in mm along the hole's axis.

@@ -2,8 +2,10 @@ package truelead.checker.work;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
 import truelead.checker.machine.Cycle;
+import truelead.checker.program.BlockRef;
+import truelead.checker.tool.ToolUse;
 
 /**
  * Tapping, one cycle's places or one run of moves in and out. Strokes made by the same block under the same tool, by a loop or several

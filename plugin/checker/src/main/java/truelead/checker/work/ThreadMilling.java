@@ -5,7 +5,9 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
+import truelead.checker.program.BlockRef;
+import truelead.checker.tool.ToolUse;
 
 /** Thread milling by one tool under one callout; a helix counts as threading only where a callout or the tool says so. */
 public final class ThreadMilling implements ThreadingOperation {

@@ -1,7 +1,9 @@
 package truelead.checker.work;
 
 import java.util.List;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
+import truelead.checker.program.BlockRef;
+import truelead.checker.tool.ToolUse;
 
 /** One threading operation: a tool that makes, or tries to make, one kind of thread at one or more places. */
 public sealed interface ThreadingOperation permits Tapping, ThreadMilling {

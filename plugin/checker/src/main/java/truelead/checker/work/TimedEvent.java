@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import truelead.checker.machine.Step;
+import truelead.checker.tool.ToolUse;
 
 /**
  * Something other than motion, when, and under which tool.

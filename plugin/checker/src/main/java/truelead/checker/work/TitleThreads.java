@@ -10,9 +10,11 @@ import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.ToolListLine;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 
 /**

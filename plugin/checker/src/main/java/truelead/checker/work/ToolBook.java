@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.FreeText;
@@ -14,11 +16,13 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.LeadForm;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 import truelead.grammar.ProgramText;
 
 /** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */

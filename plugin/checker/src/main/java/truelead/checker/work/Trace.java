@@ -3,16 +3,17 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.comment.ChangedLines;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Interpreter;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
 import truelead.checker.machine.Restart;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.StepSink;
 import truelead.checker.machine.ToolChanges;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 
 /** The steps of a program as they were recorded, and at which changes of the tool it may be followed again from there. */
 final class Trace implements StepSink, ToolChanges {

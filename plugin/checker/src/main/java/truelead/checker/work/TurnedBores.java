@@ -2,9 +2,14 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Place;
+import truelead.checker.hole.Places;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /**
  * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool, or

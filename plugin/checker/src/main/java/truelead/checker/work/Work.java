@@ -14,15 +14,21 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
+import truelead.checker.comment.BlockProblem;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.Remark;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.Plane;
-import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.tool.Compensations;
+import truelead.checker.tool.ToolUse;
 
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {

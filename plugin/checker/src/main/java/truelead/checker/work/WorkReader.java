@@ -10,6 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.callout.CalloutReader;
+import truelead.checker.comment.BlockProblem;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.ProgramScan;
+import truelead.checker.hole.Holes;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -17,13 +21,16 @@ import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.ForeignLanguage;
 import truelead.checker.machine.Interpreter;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.Modal;
-import truelead.checker.machine.ProfileKey;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
+import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {

@@ -10,8 +10,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
-import truelead.checker.machine.LengthUnit;
 import truelead.checker.machine.Point;
+import truelead.checker.program.LengthUnit;
 
 class DrawingsTest {
 

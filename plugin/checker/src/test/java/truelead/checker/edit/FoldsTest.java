@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 import truelead.checker.work.WorkReader;
 import truelead.grammar.ProgramText;
 

@@ -3,7 +3,7 @@ package truelead.checker.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ProgramText;
 
 /** A tool list shown as it was understood. */

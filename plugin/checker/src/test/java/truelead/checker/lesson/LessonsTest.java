@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import truelead.checker.CheckResult;
 import truelead.checker.Samples;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.Plane;
 
 class CannedCyclesTest {
 

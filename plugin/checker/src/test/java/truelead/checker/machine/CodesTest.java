@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.FeedMode;
 
 /** Codes and profile keys that the other tests do not come by. */
 class CodesTest {

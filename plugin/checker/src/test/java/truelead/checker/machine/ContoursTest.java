@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.Setting;
 
 class ContoursTest {
 

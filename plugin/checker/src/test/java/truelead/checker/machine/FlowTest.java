@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.Setting;
 
 class FlowTest {
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import truelead.checker.program.LengthUnit;
 
 /** Patterns of holes that one block says under a cycle that was only defined. */
 class HolePatternTest {

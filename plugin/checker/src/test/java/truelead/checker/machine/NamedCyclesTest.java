@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import truelead.checker.program.FeedMode;
 
 /** Drilling and tapping cycles called by name with arguments in their order. */
 class NamedCyclesTest {

@@ -9,6 +9,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import truelead.checker.profile.MachineProfile;
 
 /** Whatever stands in a program, following it ends, throws nothing and makes up no number. */
 class RandomProgramsTest {

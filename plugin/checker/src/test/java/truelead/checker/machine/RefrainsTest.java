@@ -9,6 +9,9 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 import truelead.grammar.ProgramText;
 
 /** What comes again and again is followed in one step, and makes the steps that it makes block by block. */

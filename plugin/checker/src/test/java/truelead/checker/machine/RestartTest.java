@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.Setting;
 
 /** A program is followed from a tool change as if it had come there from its first block: nothing that was in force may be left behind. */
 class RestartTest {

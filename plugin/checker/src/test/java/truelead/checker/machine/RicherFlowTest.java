@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
 
 /** Branches, loops, jumps and calls of richer control languages. */
 class RicherFlowTest {

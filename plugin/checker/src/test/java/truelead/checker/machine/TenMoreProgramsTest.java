@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.Plane;
 
 /** Ten more programs of five unusual features each; every place worked out by hand. */
 class TenMoreProgramsTest {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.Plane;
 
 /** Ten programs of five unusual features each; every place worked out by hand. */
 class TenProgramsTest {

@@ -6,8 +6,8 @@ import org.junit.jupiter.api.Test;
 import truelead.checker.CheckResult;
 import truelead.checker.Samples;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.plan.Existing.Part;
+import truelead.checker.profile.MachineProfile;
 
 /** What a program says of its own thread, as a plan would be asked for it. */
 class ExistingTest {

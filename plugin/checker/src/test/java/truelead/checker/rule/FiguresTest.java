@@ -3,7 +3,7 @@ package truelead.checker.rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 
 /** Numbers are shown in the program's unit, with the decimals of the shop. */
 class FiguresTest {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.program.Location;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 

@@ -3,9 +3,9 @@ package truelead.checker.rule;
 import java.util.List;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.ProgramFolder;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
 import truelead.grammar.ProgramText;
 
 /** Checks a sample as a program of its own, with the job facts it carries in its own notes. */

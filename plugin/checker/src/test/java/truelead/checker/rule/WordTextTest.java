@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.ProgramFile;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.WordRef;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 

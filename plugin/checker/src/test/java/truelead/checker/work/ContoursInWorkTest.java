@@ -10,11 +10,11 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Interpreter;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.ProgramFile;
 import truelead.grammar.ProgramText;
 
 /** What is taken for holes, helices, feeds and faults of arcs does not depend on whether contours were followed in one step. */
@@ -56,7 +56,7 @@ class ContoursInWorkTest {
 		recorder.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
-		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.row().step(0))));
+		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.step())));
 		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line) + tool.summary().feeds().stream().map(feed -> feed.smallest().value() + " to "
 				+ feed.largest().value() + " from " + feed.first().line()).toList() + tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
 		return String.join("\n", kept);

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
 import truelead.checker.machine.SpindleTurn;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.work.Tapping.Method;
 
 class TappingsTest {

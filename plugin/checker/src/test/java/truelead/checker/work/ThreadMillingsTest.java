@@ -6,6 +6,7 @@ import static truelead.checker.Samples.milling;
 import static truelead.checker.Samples.work;
 
 import org.junit.jupiter.api.Test;
+import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
 
 class ThreadMillingsTest {

@@ -8,8 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Finding;
+import truelead.checker.tool.ToolUse;
 
 /** Tool lists as heads of programs have them: several tools in a comment, tables, numbers without a letter. */
 class ToolListSpellingsTest {

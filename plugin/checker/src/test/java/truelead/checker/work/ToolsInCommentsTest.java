@@ -8,11 +8,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.thread.HolderKind;
+import truelead.checker.tool.ToolUse;
 
 /** How people number the tools of a list, and what they say of holders in passing. */
 class ToolsInCommentsTest {

@@ -15,8 +15,8 @@ import truelead.checker.Samples;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
-import truelead.checker.machine.MachineProfile;
-import truelead.checker.machine.ProgramFile;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
@@ -241,7 +241,7 @@ class WantedTest {
 	@Test
 	void toolListFile() {
 		Job job = Job.EMPTY.withToolList(new ProgramFile("tools.csv", ProgramText.of("TOOL,KIND,THREAD,HOLDER\n2,tap,M8x1.25,floating\n")));
-		Work work = Samples.work(truelead.checker.machine.MachineProfile.generic(), job, tapped(List.of(), "400", "500"));
+		Work work = Samples.work(truelead.checker.profile.MachineProfile.generic(), job, tapped(List.of(), "400", "500"));
 		assertThat(work.tappings().get(0).wanted().thread().orElseThrow().source()).isEqualTo(FactSource.TOOL_FILE);
 		assertThat(work.tappings().get(0).wanted().holder().value().kind()).isEqualTo(HolderKind.FLOATING);
 	}

@@ -4,14 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Cut;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -3,7 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

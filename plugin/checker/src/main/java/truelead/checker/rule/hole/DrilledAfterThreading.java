@@ -3,13 +3,13 @@ package truelead.checker.rule.hole;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Cut;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -4,8 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.LengthUnit;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Precedence;
@@ -16,7 +17,6 @@ import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.Cut;
 import truelead.checker.work.ThreadingOperation;
 
 /**

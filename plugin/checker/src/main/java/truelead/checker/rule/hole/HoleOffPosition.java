@@ -2,12 +2,12 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.function.Consumer;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Location;
+import truelead.checker.hole.Hole;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Hole;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -2,12 +2,12 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.function.Consumer;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Rotary;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
-import truelead.checker.work.Place;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -2,7 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.work.Hole;
+import truelead.checker.hole.Hole;
 import truelead.checker.work.Work;
 
 /** What the threading tool finds at a place. Each place has one state, so that one missing hole is one finding. */

@@ -2,17 +2,17 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Location;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Cut;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 

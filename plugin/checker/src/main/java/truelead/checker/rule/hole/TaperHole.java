@@ -3,8 +3,9 @@ package truelead.checker.rule.hole;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
@@ -13,7 +14,6 @@ import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.Cut;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 

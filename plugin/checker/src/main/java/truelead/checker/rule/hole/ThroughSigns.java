@@ -2,8 +2,8 @@ package truelead.checker.rule.hole;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import truelead.checker.hole.Cut;
 import truelead.checker.rule.ToolName;
-import truelead.checker.work.Cut;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -1,6 +1,6 @@
 package truelead.checker.rule.hole;
 
-import truelead.checker.machine.BlockRef;
+import truelead.checker.program.BlockRef;
 import truelead.checker.work.Work;
 
 /** Blocks of the program that could not be read: a hole that lacks may stand in one of them, and the finding there says enough. */

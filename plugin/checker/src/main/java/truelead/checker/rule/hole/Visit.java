@@ -1,8 +1,8 @@
 package truelead.checker.rule.hole;
 
-import truelead.checker.machine.BlockRef;
+import truelead.checker.hole.Hole;
 import truelead.checker.machine.Modal;
-import truelead.checker.work.Hole;
+import truelead.checker.program.BlockRef;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
 

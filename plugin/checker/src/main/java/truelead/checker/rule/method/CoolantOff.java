@@ -1,12 +1,12 @@
 package truelead.checker.rule.method;
 
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** The other tools cut with coolant and the tap runs dry. */

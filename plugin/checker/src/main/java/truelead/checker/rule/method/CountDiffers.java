@@ -1,12 +1,12 @@
 package truelead.checker.rule.method;
 
 import java.util.function.Consumer;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Place;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

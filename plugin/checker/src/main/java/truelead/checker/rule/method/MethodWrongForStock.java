@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

@@ -2,7 +2,7 @@ package truelead.checker.rule.method;
 
 import java.util.function.Consumer;
 import truelead.checker.job.GaugingInterval;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.ThreadingOperation;

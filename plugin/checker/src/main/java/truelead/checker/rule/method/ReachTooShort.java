@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
-import truelead.checker.machine.Location;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Tapping;

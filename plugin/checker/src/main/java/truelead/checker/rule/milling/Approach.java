@@ -2,9 +2,9 @@ package truelead.checker.rule.milling;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Plane;
 import truelead.checker.work.MillPass;
 
 /** How a cutter comes to the helix: the last motion before it that moves across the axis, and its direction against the wall. */

@@ -6,7 +6,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.CompensationChange;
+import truelead.checker.tool.CompensationChange;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

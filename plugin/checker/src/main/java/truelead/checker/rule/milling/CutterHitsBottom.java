@@ -1,13 +1,13 @@
 package truelead.checker.rule.milling;
 
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;

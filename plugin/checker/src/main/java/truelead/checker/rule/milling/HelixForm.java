@@ -1,10 +1,10 @@
 package truelead.checker.rule.milling;
 
 import truelead.checker.machine.Compensation;
-import truelead.checker.machine.LengthUnit;
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
 import truelead.checker.work.MillPass;
 
 /**

@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
@@ -11,7 +12,6 @@ import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.Cut;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;

@@ -1,8 +1,8 @@
 package truelead.checker.rule.program;
 
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;

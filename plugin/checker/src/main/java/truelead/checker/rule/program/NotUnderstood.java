@@ -3,11 +3,11 @@ package truelead.checker.rule.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import truelead.checker.comment.BlockProblem;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.BlockProblem;
 import truelead.checker.work.Work;
 
 /** A block that the grammar cannot read: error where the program makes threads, else information, once. */

@@ -1,8 +1,8 @@
 package truelead.checker.rule.program;
 
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Step;
-import truelead.checker.work.ToolUse;
+import truelead.checker.program.Plane;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Work;
 import truelead.grammar.Element;
 

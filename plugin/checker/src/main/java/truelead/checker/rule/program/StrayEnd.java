@@ -1,10 +1,10 @@
 package truelead.checker.rule.program;
 
 import java.util.Optional;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Plane;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.Location;
+import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

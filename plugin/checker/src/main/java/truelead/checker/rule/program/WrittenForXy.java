@@ -1,8 +1,8 @@
 package truelead.checker.rule.program;
 
 import java.util.OptionalDouble;
-import truelead.checker.machine.BlockRef;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;

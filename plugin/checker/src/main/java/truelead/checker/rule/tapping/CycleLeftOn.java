@@ -2,9 +2,9 @@ package truelead.checker.rule.tapping;
 
 import java.util.List;
 import java.util.function.Consumer;
-import truelead.checker.machine.BlockRef;
-import truelead.checker.machine.Location;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;

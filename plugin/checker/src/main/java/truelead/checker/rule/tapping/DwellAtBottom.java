@@ -2,9 +2,9 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import truelead.checker.machine.ProfileKey;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

@@ -6,12 +6,12 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.WordRef;
-import truelead.checker.work.FeedUse;
+import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
+import truelead.checker.tool.FeedUse;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** What each word for a feed mode is in force at, by the stays of the tools, gathered once. */

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.ToolUse;
 import truelead.checker.work.Work;
 
 /** The program's other tools run with their length offsets, and the threading tool runs with none or with another tool's. */

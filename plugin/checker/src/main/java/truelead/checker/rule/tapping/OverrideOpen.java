@@ -2,10 +2,10 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProfileKey;
-import truelead.checker.machine.Setting;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

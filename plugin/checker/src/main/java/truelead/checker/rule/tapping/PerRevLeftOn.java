@@ -2,14 +2,14 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import truelead.checker.machine.FeedMode;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.FeedMode;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.FeedUse;
+import truelead.checker.tool.FeedUse;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -80,7 +80,7 @@ public final class PerRevLeftOn extends TappingRule {
 		return at(feed, use.first(), new Figures(use.unit()), use.mode(), mode);
 	}
 
-	private Draft at(Setting feed, truelead.checker.machine.BlockRef block, Figures figures, FeedMode mode, WordRef word) {
+	private Draft at(Setting feed, truelead.checker.program.BlockRef block, Figures figures, FeedMode mode, WordRef word) {
 		boolean perTurn = mode == FeedMode.PER_REVOLUTION;
 		String said = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
 		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol() + (perTurn ? " a turn" : " a minute") + ": "

@@ -1,8 +1,8 @@
 package truelead.checker.rule.tapping;
 
 import java.util.List;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Edit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;

@@ -1,8 +1,8 @@
 package truelead.checker.rule.tapping;
 
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.ProfileKey;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Tapping;

@@ -2,8 +2,8 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Setting;
-import truelead.checker.machine.WordRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;

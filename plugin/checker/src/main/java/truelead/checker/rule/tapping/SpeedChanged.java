@@ -2,8 +2,8 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import truelead.checker.machine.Location;
-import truelead.checker.machine.Setting;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;

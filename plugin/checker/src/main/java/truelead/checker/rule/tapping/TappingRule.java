@@ -3,7 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import truelead.checker.machine.BlockRef;
+import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;

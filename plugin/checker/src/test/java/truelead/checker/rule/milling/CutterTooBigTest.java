@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 
 /** The largest cutter: 0.7 D of a coarse thread, 0.8 D of a fine one; common practice, no source. */
 class CutterTooBigTest {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.Samples;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 
 /** The highest speed by stock for M6, S = 1000 v / (pi 6): ten turns below it is silent, ten above it is not. The limits are common practice, no source. */
 class SpeedOverLimitTest {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import truelead.checker.Samples;
-import truelead.checker.machine.MachineProfile;
+import truelead.checker.profile.MachineProfile;
 
 /** The run-up against a table of worked values: a hair below it is too close, a hair above it is not. */
 class StartTooCloseTest {

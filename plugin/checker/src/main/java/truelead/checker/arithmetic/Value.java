@@ -1,0 +1,39 @@
+package truelead.checker.arithmetic;
+
+/**
+ * What an expression comes to.
+ *
+ * @param number the number; NaN where it is not known, there is none, or it is a text
+ * @param why    why it is not known; empty text for a known number
+ * @param vacant a variable that a call left out, which equals {@code #0} and counts as 0 in arithmetic
+ */
+public record Value(double number, String why, boolean vacant) {
+
+	public static final Value VACANT = new Value(Double.NaN, "it was left out of the call", true);
+	public static final Value ZERO = new Value(0, "", false);
+	public static final Value ONE = new Value(1, "", false);
+
+	/** A known number; a result that is none, such as a root of a negative number, is not known. */
+	public static Value of(double number) {
+		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number") : new Value(number, "", false);
+	}
+
+	/** Not known, and why. */
+	public static Value unknown(String why) {
+		return new Value(Double.NaN, why, false);
+	}
+
+	/** True as 1, false as 0. */
+	public static Value of(boolean condition) {
+		return condition ? ONE : ZERO;
+	}
+
+	public boolean known() {
+		return !Double.isNaN(number);
+	}
+
+	/** As arithmetic takes it. */
+	public Value inArithmetic() {
+		return vacant ? ZERO : this;
+	}
+}

@@ -1,0 +1,168 @@
+package truelead.checker.chunk;
+
+import truelead.grammar.BlockCursor;
+
+/**
+ * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at another
+ * place. Taken from the first arc on; a chunk without one has none.
+ */
+final class BlockPrints {
+
+	/** The print of a block that is more than motions in the XY plane, and that no refrain has in it. */
+	static final long NONE = 0;
+
+	private static final int PLACING = 1;
+	private static final int ABSOLUTE = 2;
+	private static final int INCREMENTAL = 4;
+	private static final int ARC = 8;
+	/** Beside the words: which of X and Y are there. */
+	private static final long WITH_X = 0x51L;
+	private static final long WITH_Y = 0x1F3L;
+
+	private final int lines;
+	private boolean begun;
+	private long[] prints = {};
+	private byte[] flags = {};
+	private byte[] decimals = {};
+	private double[] x = {};
+	private double[] y = {};
+
+	/** @param lines how many the chunk has */
+	BlockPrints(int lines) {
+		this.lines = lines;
+	}
+
+	/** Number of lines; 0 where there is no arc. */
+	int lines() {
+		return begun ? lines : 0;
+	}
+
+	/** The print of a block. */
+	long print(int line) {
+		return prints[line];
+	}
+
+	/** Whether a block has X or Y, and nothing else but a rapid and the absolute distance mode, so that a refrain may begin with it. */
+	boolean placing(int line) {
+		return (flags[line] & PLACING) != 0;
+	}
+
+	/** Whether a block says G90. */
+	boolean absolute(int line) {
+		return (flags[line] & ABSOLUTE) != 0;
+	}
+
+	/** Whether a block says G91. */
+	boolean incremental(int line) {
+		return (flags[line] & INCREMENTAL) != 0;
+	}
+
+	/** Whether a block says G2 or G3. */
+	boolean arc(int line) {
+		return (flags[line] & ARC) != 0;
+	}
+
+	/** X, or Y, as written; NaN where it is not. */
+	double word(int line, boolean first) {
+		return first ? x[line] : y[line];
+	}
+
+	/** The most decimals that a word of the path is written with. */
+	int decimals(int line) {
+		return decimals[line];
+	}
+
+	/**
+	 * Takes the blocks in order.
+	 *
+	 * @param arc whether the block is plain and says G2 or G3
+	 */
+	void read(BlockCursor block, boolean arc) {
+		if (!begun && !arc) {
+			return;
+		}
+		if (!begun) {
+			begun = true;
+			prints = new long[lines];
+			flags = new byte[lines];
+			decimals = new byte[lines];
+			x = new double[lines];
+			y = new double[lines];
+		}
+		if (block.plain()) {
+			plain(block, block.line());
+		}
+	}
+
+	private void plain(BlockCursor block, int line) {
+		double wordX = Double.NaN;
+		double wordY = Double.NaN;
+		long print = 17;
+		int most = 0;
+		int flag = PLACING;
+		for (int part = 0; part < block.parts(); part++) {
+			char mark = block.mark(part);
+			double value = block.number(part);
+			switch (mark) {
+				case 'N' -> {
+					// numbers a block, whatever it does
+				}
+				case 'X', 'Y' -> {
+					if (PlainLines.said(mark == 'X' ? wordX : wordY)) {
+						return;
+					}
+					wordX = mark == 'X' ? value : wordX;
+					wordY = mark == 'Y' ? value : wordY;
+					most = Math.max(most, block.decimals(part));
+				}
+				case 'Z', 'I', 'J', 'K', 'R' -> {
+					print = mixed(print, mark, value);
+					most = Math.max(most, block.decimals(part));
+					flag &= ~PLACING;
+				}
+				case 'F', 'D' -> {
+					print = mixed(print, mark, value) * 31 + block.decimals(part);
+					flag &= ~PLACING;
+				}
+				case 'G' -> {
+					print = mixed(print, mark, value);
+					flag = code(value, flag);
+					if (flag < 0) {
+						return;
+					}
+				}
+				default -> {
+					return;
+				}
+			}
+		}
+		x[line] = wordX;
+		y[line] = wordY;
+		decimals[line] = (byte) most;
+		boolean anywhere = (flag & PLACING) != 0 && (PlainLines.said(wordX) || PlainLines.said(wordY));
+		flags[line] = (byte) (anywhere ? flag : flag & ~PLACING);
+		print = anywhere ? print : mixed(print, (PlainLines.said(wordX) ? WITH_X : 0) + (PlainLines.said(wordY) ? WITH_Y : 0));
+		prints[line] = print == NONE ? 1 : print;
+	}
+
+	/** The flags with those of a G code; below 0 where the code is none of a path. */
+	private static int code(double code, int flag) {
+		return (int) code != code ? -1 : switch ((int) code) {
+			case 0 -> flag;
+			case 2, 3 -> (flag | ARC) & ~PLACING;
+			case 1, 17, 40, 41, 42 -> flag & ~PLACING;
+			case 90 -> flag | ABSOLUTE;
+			case 91 -> (flag | INCREMENTAL) & ~PLACING;
+			default -> -1;
+		};
+	}
+
+	private static long mixed(long print, char mark, double value) {
+		return mixed(mixed(print, mark), Double.doubleToLongBits(value));
+	}
+
+	private static long mixed(long print, long more) {
+		long mixed = (print ^ more) * 0x9E3779B97F4A7C15L;
+		return mixed ^ mixed >>> 29;
+	}
+}

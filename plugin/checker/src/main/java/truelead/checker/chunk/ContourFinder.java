@@ -1,0 +1,192 @@
+package truelead.checker.chunk;
+
+import java.util.ArrayList;
+import java.util.List;
+import truelead.checker.chunk.Contour.Entry;
+import truelead.checker.chunk.Contour.FeedWord;
+import truelead.grammar.Block;
+import truelead.grammar.Chunk;
+import truelead.grammar.Element;
+
+/**
+ * Finds the contours among the lines of a chunk. Eight moves on either side of a block that is not plain are left as they are: whoever looks for
+ * the way into and out of an arc or a cycle finds them there.
+ */
+final class ContourFinder {
+
+	private static final int AROUND = 8;
+	private static final int WORTH = 4;
+
+	private final Chunk chunk;
+	private final PlainLines lines;
+	private List<Contour> found = new ArrayList<>();
+	private FeedWord known;
+
+	private ContourFinder(Chunk chunk, PlainLines lines) {
+		this.chunk = chunk;
+		this.lines = lines;
+	}
+
+	/** Whether the first moves are plain ones, as many as have to stand beside a contour. */
+	static boolean plainHead(PlainLines lines) {
+		return enough(lines, 0, lines.others() == 0 ? lines.lines() : lines.other(0));
+	}
+
+	/** Whether the last moves are plain ones. */
+	static boolean plainTail(PlainLines lines) {
+		return enough(lines, lines.others() == 0 ? 0 : lines.other(lines.others() - 1) + 1, lines.lines());
+	}
+
+	private static boolean enough(PlainLines lines, int from, int to) {
+		int moves = 0;
+		for (int line = from; line < to && moves < AROUND; line++) {
+			moves += lines.moves(line) ? 1 : 0;
+		}
+		return moves == AROUND;
+	}
+
+	/** The contours; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
+	static Contour[] find(Chunk chunk, PlainLines lines, boolean before, boolean behind) {
+		ContourFinder finder = new ContourFinder(chunk, lines);
+		for (int i = 0; i <= lines.others(); i++) {
+			finder.stretch(i, before, behind);
+		}
+		return finder.found.toArray(Contour[]::new);
+	}
+
+	/** The same for each answer: for none, before, behind, both. For chunks that are not all plain, whose inner contours are the same each time. */
+	static Contour[][] findEach(Chunk chunk, PlainLines lines) {
+		ContourFinder finder = new ContourFinder(chunk, lines);
+		for (int i = 1; i < lines.others(); i++) {
+			finder.stretch(i, false, false);
+		}
+		List<Contour> inner = finder.found;
+		Contour[][] each = new Contour[4][];
+		for (int which = 0; which < each.length; which++) {
+			finder.found = new ArrayList<>();
+			finder.stretch(0, (which & 1) != 0, false);
+			finder.found.addAll(inner);
+			finder.stretch(lines.others(), false, (which & 2) != 0);
+			each[which] = finder.found.toArray(Contour[]::new);
+		}
+		return each;
+	}
+
+	/** The contours between the block that is not plain before a number of them and the next one. */
+	private void stretch(int number, boolean before, boolean behind) {
+		int start = number == 0 ? 0 : lines.other(number - 1) + 1;
+		int end = number < lines.others() ? lines.other(number) : lines.lines();
+		range(number == 0 && before ? start : behindMoves(start, end), number == lines.others() && behind ? end : beforeMoves(start, end));
+	}
+
+	private int behindMoves(int from, int to) {
+		int line = from;
+		for (int moves = 0; line < to && moves < AROUND; line++) {
+			moves += lines.moves(line) ? 1 : 0;
+		}
+		return line;
+	}
+
+	private int beforeMoves(int from, int to) {
+		int line = to;
+		// arcs right before it may be of one circle with it
+		while (line > from && lines.kinds[line - 1] != PlainLines.MOVE && lines.kinds[line - 1] < PlainLines.ASIDE) {
+			line--;
+		}
+		for (int moves = 0; line > from && moves < AROUND; line--) {
+			moves += lines.moves(line - 1) ? 1 : 0;
+		}
+		return line;
+	}
+
+	/** The contours in a range of plain lines: each from a move aside to a move aside, with no plunge between that may come back out. */
+	private void range(int from, int to) {
+		int first = -1;
+		int last = -1;
+		boolean rapid = false;
+		boolean waiting = false;
+		boolean mayComeBack = false;
+		for (int line = from; line < to; line++) {
+			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
+			byte kind = lines.kinds[line];
+			if (kind >= PlainLines.ASIDE) {
+				if (mayComeBack) {
+					add(first, last + 1);
+					first = -1;
+				}
+				rapid = first >= 0 ? rapid : lines.codes[line] == 0;
+				first = first >= 0 ? first : line;
+				last = line;
+				waiting = false;
+				mayComeBack = false;
+			} else if (kind == PlainLines.ARC) {
+				if (mayComeBack) {
+					add(first, last + 1);
+					first = -1;
+				}
+				waiting = false;
+				mayComeBack = false;
+			} else if (kind == PlainLines.MOVE && first >= 0) {
+				mayComeBack |= waiting;
+				waiting = !rapid;
+			}
+		}
+		if (first >= 0) {
+			add(first, last + 1);
+		}
+	}
+
+	private void add(int from, int to) {
+		if (to - from < WORTH) {
+			return;
+		}
+		int moves = 0;
+		int code = -1;
+		int feed = -1;
+		double gap = -1;
+		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
+		PassageSum afterRapid = new PassageSum(lines);
+		PassageSum afterFeed = new PassageSum(lines);
+		for (int line = from; line < to; line++) {
+			code = lines.codes[line] < 0 ? code : lines.codes[line];
+			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
+			if (lines.moves(line)) {
+				moves++;
+				gap = Math.max(gap, lines.gap(line));
+				entry = lines.dependsOnEntry(line) ? entry(entry, line) : entry;
+				if (code != 0) {
+					afterFeed.cut(line, feed);
+				}
+				if (code > 0) {
+					afterRapid.cut(line, feed);
+				}
+			}
+		}
+		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, gap, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,
+				afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of() : List.of(feed(feed))));
+	}
+
+	private Entry entry(Entry before, int line) {
+		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(),
+				lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
+	}
+
+	/** The last word of a range of lines; NaN where there is none. */
+	private static double last(double[] words, int from, int to) {
+		int line = to - 1;
+		while (line > from && !PlainLines.said(words[line])) {
+			line--;
+		}
+		return words[line];
+	}
+
+	/** The last F word of a line, which is the one that counts. */
+	private FeedWord feed(int line) {
+		if (known == null || known.line() != line) {
+			Block block = chunk.block(line);
+			Element.Word feed = block.words().stream().filter(word -> word.address() == 'F').reduce((one, other) -> other).orElseThrow();
+			known = new FeedWord(line, lines.feeds[line], feed, block.text().substring(feed.span().start(), feed.span().end()));
+		}
+		return known;
+	}
+}

@@ -1,0 +1,155 @@
+package truelead.checker.comment;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.callout.ToolListLine;
+import truelead.checker.job.Allowance;
+import truelead.checker.job.Note;
+import truelead.checker.job.NoteReader;
+import truelead.checker.job.NoteReading;
+import truelead.checker.job.ProgramComment;
+import truelead.checker.job.Remark;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.program.ProgramFile;
+
+/** The comments of a program and of the files it calls, with our notes read from them. */
+public final class Commentary {
+
+	/** A note and where it stands. */
+	record NoteAt(int line, Note note) {
+	}
+
+	/** One file's comments: free ones and notes apart. */
+	private record Read(ProgramScan scan, List<NoteAt> notes, Set<ProgramComment> taken) {
+	}
+
+	/** Lines of tool lists by their text, which stands at every change of a tool again. */
+	private final Map<String, Optional<ToolListLine>> listLines = new HashMap<>();
+	private final LengthUnit unit;
+	private final MachineProfile profile;
+	private final ProgramFile program;
+	private final Map<String, Read> files = new LinkedHashMap<>();
+	private final List<Remark> remarks = new ArrayList<>();
+
+	public Commentary(ProgramFile program, LengthUnit unit, MachineProfile profile) {
+		this.unit = unit;
+		this.profile = profile;
+		this.program = program;
+		read(program);
+	}
+
+	/** The unit that bare lengths in comments are taken in. */
+	public LengthUnit unit() {
+		return unit;
+	}
+
+	/** Lines, problems and comments of the program itself. */
+	public ProgramScan main() {
+		return read(program).scan();
+	}
+
+	/** Lines, problems and comments of a file that the program calls, or of itself. */
+	public ProgramScan of(ProgramFile file) {
+		return read(file).scan();
+	}
+
+	/** All files read so far, the program first. */
+	public List<ProgramScan> scans() {
+		return files.values().stream().map(Read::scan).toList();
+	}
+
+	/** What in notes was not understood. */
+	public List<Remark> remarks() {
+		return List.copyOf(remarks);
+	}
+
+	/** The notes of a file in a range of lines, both included, in order. */
+	public List<Note> notes(ProgramFile file, int from, int to) {
+		List<NoteAt> notes = read(file).notes();
+		int low = 0;
+		int high = notes.size();
+		while (low < high) {
+			int middle = (low + high) / 2;
+			if (notes.get(middle).line() < from) {
+				low = middle + 1;
+			} else {
+				high = middle;
+			}
+		}
+		List<Note> found = new ArrayList<>();
+		for (int i = low; i < notes.size() && notes.get(i).line() <= to; i++) {
+			found.add(notes.get(i).note());
+		}
+		return found;
+	}
+
+	/** Every note of the program and the files read so far. */
+	public List<Note> allNotes() {
+		return files.values().stream().flatMap(r -> r.notes().stream()).map(NoteAt::note).toList();
+	}
+
+	/** Every ALLOW note of the program and the files read so far. */
+	public List<Allowance> allowances() {
+		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances().stream()).toList();
+	}
+
+	/** Free comments of a file in a range of lines, both included, our notes left out. */
+	public List<LineComment> free(ProgramFile file, int from, int to) {
+		Read read = read(file);
+		List<LineComment> free = new ArrayList<>();
+		for (LineComment comment : read.scan().between(from, to)) {
+			if (!read.taken().contains(comment.comment())) {
+				free.add(comment);
+			}
+		}
+		return free;
+	}
+
+	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool's number. */
+	public Optional<ToolListLine> listLine(LineComment comment) {
+		return comment.bare().isPresent() ? comment.bare() : listLines.computeIfAbsent(comment.text(),
+				text -> ToolListLine.read(text).map(line -> line.onTurret(profile.is(ProfileKey.TOOL_WORD, "turret"))));
+	}
+
+	/** The tool that the T word beside a comment names, T0303 of a turret being tool 3; -1 without one. */
+	public int tool(LineComment comment) {
+		return comment.tool() >= 100 && profile.is(ProfileKey.TOOL_WORD, "turret") ? comment.tool() / 100 : comment.tool();
+	}
+
+	/** The line of the main program that a block is executed for; -1 where it is in another file altogether. */
+	public int mainLine(BlockRef block) {
+		BlockRef outermost = block.outermost();
+		return outermost.file().name().equals(program.name()) ? outermost.line() : -1;
+	}
+
+	private Read read(ProgramFile file) {
+		Read known = files.get(file.name());
+		if (known != null) {
+			return known;
+		}
+		ProgramScan scan = new ProgramScan(file, profile);
+		List<NoteAt> notes = new ArrayList<>();
+		Set<ProgramComment> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+		for (LineComment comment : scan.comments()) {
+			Optional<NoteReading> reading = NoteReader.read(comment.comment(), unit);
+			reading.ifPresent(r -> {
+				taken.add(comment.comment());
+				r.note().ifPresent(note -> notes.add(new NoteAt(comment.line(), note)));
+				remarks.addAll(r.remarks());
+			});
+		}
+		Read read = new Read(scan, notes, taken);
+		files.put(file.name(), read);
+		return read;
+	}
+}

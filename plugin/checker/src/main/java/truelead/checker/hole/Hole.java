@@ -1,0 +1,97 @@
+package truelead.checker.hole;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A place and everything done there before, between and after threading, in the order of execution.
+ *
+ * @param cuts spotting and countersinking among them, so a place with cuts is not yet a hole: see {@link #made()}
+ */
+public record Hole(Place place, List<Cut> cuts) {
+
+	public Hole {
+		cuts = List.copyOf(cuts);
+	}
+
+	/** A place where nothing was done. */
+	public static Hole untouched(Place place) {
+		return new Hole(place, List.of());
+	}
+
+	/** The cuts that make the hole. */
+	public List<Cut> making() {
+		return makingBefore(Integer.MAX_VALUE);
+	}
+
+	/** The cuts that make the hole before a step. */
+	public List<Cut> makingBefore(int order) {
+		List<Cut> making = new ArrayList<>(cuts.size());
+		for (Cut cut : cuts) {
+			if (cut.kind().makesHole() && cut.order() < order) {
+				making.add(cut);
+			}
+		}
+		return making;
+	}
+
+	/** Whether anything made a hole. */
+	public boolean made() {
+		return madeBefore(Integer.MAX_VALUE);
+	}
+
+	/** Whether anything made a hole before a step. */
+	public boolean madeBefore(int order) {
+		for (Cut cut : cuts) {
+			if (cut.kind().makesHole() && cut.order() < order) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/**
+	 * The cut that gave the hole its diameter half way down before a step, so that a counterbore or a recess at the top does not count; empty
+	 * where nothing was made or a diameter that matters is not known.
+	 */
+	public Optional<Cut> sizedBefore(int order) {
+		return deepestBefore(order).flatMap(deepest -> sizedBefore(order, (deepest.start() + deepest.tip()) / 2));
+	}
+
+	/**
+	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or the
+	 * diameter of one of them is not known.
+	 *
+	 * @param level mm along the axis
+	 */
+	public Optional<Cut> sizedBefore(int order, double level) {
+		Cut widest = null;
+		for (Cut cut : makingBefore(order)) {
+			if (cut.direction() * (cut.tip() - level) >= 0) {
+				if (cut.diameter().isEmpty()) {
+					return Optional.empty();
+				}
+				widest = widest == null || cut.diameter().get().value() > widest.diameter().orElseThrow().value() ? cut : widest;
+			}
+		}
+		return Optional.ofNullable(widest);
+	}
+
+	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
+	public Optional<Cut> deepestBefore(int order) {
+		Cut deepest = null;
+		for (Cut cut : makingBefore(order)) {
+			if (Double.isNaN(cut.tip())) {
+				return Optional.empty();
+			}
+			deepest = deepest == null || cut.direction() * cut.tip() > deepest.direction() * deepest.tip() ? cut : deepest;
+		}
+		return Optional.ofNullable(deepest);
+	}
+
+	/** The countersink or spot cuts before a step. */
+	public List<Cut> edgeBefore(int order) {
+		return cuts.stream().filter(c -> !c.kind().makesHole() && c.order() < order).toList();
+	}
+}

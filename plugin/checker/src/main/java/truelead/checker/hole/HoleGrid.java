@@ -1,0 +1,211 @@
+package truelead.checker.hole;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import truelead.checker.program.Plane;
+
+/**
+ * The places of holes, numbered in the order first reached, in cells of 2 mm of each frame: ten thousand are found as fast as ten. Kept as
+ * plain numbers, since a plate may have a hundred thousand.
+ */
+final class HoleGrid {
+
+	private static final double CELL = 2.0;
+
+	private static final long OUTERMOST = 1L << 30;
+
+	private record Numbered(Place frame, int number) {
+
+		boolean has(Place place) {
+			return frame != null && frame.comparable(place);
+		}
+	}
+
+	/** Coordinates are round numbers as a rule, and are to lie inside a cell: what is looked for within a tolerance is then in one cell, not in four. */
+	private static final double OFFSET = 0.37;
+
+	private final List<Place> frames = new ArrayList<>();
+	private final Map<Place, Integer> frameNumbers = new HashMap<>();
+	/** The frame asked for last: thousands of places in a row are in one. */
+	private Numbered last = new Numbered(null, -1);
+	/** The hole that was asked for last: tools go over the holes in one order, so that the next one is mostly the one behind it. */
+	private int recent;
+	private int count;
+	private int[] frameOf = new int[16];
+	private double[] us = new double[16];
+	private double[] vs = new double[16];
+	/** The last hole of those whose cells share a slot; -1 where there is none. Before each stands the one added before it. */
+	private int[] slots = filled(16);
+	private int[] before = new int[16];
+
+	/** Number of holes. */
+	int count() {
+		return count;
+	}
+
+	/** The number of the frame that a place is in, a new one where no place was in it before. */
+	int frame(Place place) {
+		if (!last.has(place)) {
+			Place origin = place.at(0, 0);
+			last = new Numbered(origin, frameNumbers.computeIfAbsent(origin, fresh -> {
+				frames.add(fresh);
+				return frames.size() - 1;
+			}));
+		}
+		return last.number();
+	}
+
+	/** The number of the frame that a place is in; -1 where no hole is in it. */
+	int knownFrame(Place place) {
+		Numbered recent = last;
+		return recent.has(place) ? recent.number() : frameNumbers.getOrDefault(place.at(0, 0), -1);
+	}
+
+	/** The planes that holes are in. */
+	Set<Plane> planes() {
+		Set<Plane> planes = EnumSet.noneOf(Plane.class);
+		frames.forEach(frame -> planes.add(frame.plane()));
+		return planes;
+	}
+
+	/** The place of a hole. */
+	Place place(int hole) {
+		return frames.get(frameOf[hole]).at(us[hole], vs[hole]);
+	}
+
+	/** Position of a hole along the first axis of its plane, mm. */
+	double u(int hole) {
+		return us[hole];
+	}
+
+	/** Position of a hole along the second axis of its plane, mm. */
+	double v(int hole) {
+		return vs[hole];
+	}
+
+	/** Adds a hole; gives its number. */
+	int add(int frame, double u, double v) {
+		if (count == us.length) {
+			resize(count * 2);
+		}
+		frameOf[count] = frame;
+		us[count] = u;
+		vs[count] = v;
+		link(count);
+		return count++;
+	}
+
+	/** Lets go of room for more. */
+	void trim() {
+		resize(Math.max(1, count));
+	}
+
+	private void resize(int room) {
+		frameOf = Arrays.copyOf(frameOf, room);
+		us = Arrays.copyOf(us, room);
+		vs = Arrays.copyOf(vs, room);
+		before = Arrays.copyOf(before, room);
+		int size = Integer.highestOneBit(Math.max(16, room - 1)) * 2;
+		if (size != slots.length) {
+			slots = filled(size);
+			for (int hole = 0; hole < count; hole++) {
+				link(hole);
+			}
+		}
+	}
+
+	private void link(int hole) {
+		int slot = slot(frameOf[hole], cell(us[hole]), cell(vs[hole]));
+		before[hole] = slots[slot];
+		slots[slot] = hole;
+	}
+
+	/** The hole nearest to a place, the first one reached of several; -1 where none is within a distance in mm. */
+	int nearest(int frame, double u, double v, double within) {
+		int next = recent + 1;
+		boolean follows = next < count && us[next] == u && vs[next] == v && frameOf[next] == frame;
+		int found = follows ? next : search(frame, u, v, within);
+		recent = found < 0 ? count : found;
+		return found;
+	}
+
+	private int search(int frame, double u, double v, double within) {
+		int best = -1;
+		double least = Double.MAX_VALUE;
+		long lastAcross = cell(u + within);
+		long lastAlong = cell(v + within);
+		for (long across = cell(u - within); across <= lastAcross; across++) {
+			for (long along = cell(v - within); along <= lastAlong; along++) {
+				for (int hole = slots[slot(frame, across, along)]; hole >= 0; hole = before[hole]) {
+					double beside = us[hole] - u;
+					double behind = vs[hole] - v;
+					if (Math.abs(beside) <= within && Math.abs(behind) <= within && frameOf[hole] == frame) {
+						if (beside == 0 && behind == 0) {
+							return hole;
+						}
+						double distance = Math.hypot(beside, behind);
+						if (distance <= within && (distance < least || distance == least && hole < best)) {
+							best = hole;
+							least = distance;
+						}
+					}
+				}
+			}
+		}
+		return best;
+	}
+
+	/** The holes within a distance in mm of a place, nearest first, of several as near the first one reached first. */
+	List<Integer> near(int frame, double u, double v, double distance) {
+		List<Integer> found = new ArrayList<>();
+		double across = 2 * distance / CELL + 1;
+		if (across * across > count) {
+			for (int hole = 0; hole < count; hole++) {
+				addNear(hole, frame, u, v, distance, found);
+			}
+		} else {
+			for (long i = cell(u - distance); i <= cell(u + distance); i++) {
+				for (long j = cell(v - distance); j <= cell(v + distance); j++) {
+					for (int hole = slots[slot(frame, i, j)]; hole >= 0; hole = before[hole]) {
+						if (cell(us[hole]) == i && cell(vs[hole]) == j) {
+							addNear(hole, frame, u, v, distance, found);
+						}
+					}
+				}
+			}
+		}
+		found.sort((one, other) -> {
+			int nearer = Double.compare(Math.hypot(us[one] - u, vs[one] - v), Math.hypot(us[other] - u, vs[other] - v));
+			return nearer != 0 ? nearer : Integer.compare(one, other);
+		});
+		return found;
+	}
+
+	private void addNear(int hole, int frame, double u, double v, double distance, List<Integer> found) {
+		if (frameOf[hole] == frame && Math.hypot(us[hole] - u, vs[hole] - v) <= distance) {
+			found.add(hole);
+		}
+	}
+
+	private int slot(int frame, long across, long along) {
+		return Place.scatter(across + frame * 31L, along) & slots.length - 1;
+	}
+
+	/** The cell that a coordinate in mm lies in; all that is further away than any machine reaches lies in the outermost. */
+	private static long cell(double coordinate) {
+		double cells = (coordinate + OFFSET) / CELL;
+		long cell = cells > OUTERMOST ? OUTERMOST : cells < -OUTERMOST ? -OUTERMOST : (long) cells;
+		return cells < cell ? cell - 1 : cell;
+	}
+
+	private static int[] filled(int size) {
+		int[] empty = new int[size];
+		Arrays.fill(empty, -1);
+		return empty;
+	}
+}

@@ -1,6 +1,0 @@
-package truelead.checker.machine;
-
-/** How F is read. */
-public enum FeedMode {
-	PER_MINUTE, PER_REVOLUTION, INVERSE_TIME
-}

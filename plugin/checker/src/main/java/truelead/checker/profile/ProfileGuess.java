@@ -1,0 +1,148 @@
+package truelead.checker.profile;
+
+import java.util.Optional;
+import truelead.grammar.Block;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
+
+/**
+ * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
+ * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 (unless
+ * the tools are a turret's alone, where M6 is the machine's own) or a length offset G43. A Y word or
+ * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together say that it is a lathe with live tools.
+ *
+ * @param profile the profile to use
+ * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
+ */
+public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
+
+	/** Lines that are looked at: a program says what it is early. */
+	private static final int LINES = 3000;
+	private static final int ENOUGH = 2;
+	/** What G81, the drilling cycle of mills and of live tools on lathes, takes off the evidence for turning. */
+	private static final int DRILLING = 2;
+
+	/** A profile that somebody has named is kept; else the shipped one for turning where the words say so, or the one given. */
+	public static ProfileGuess of(ProgramText text, MachineProfile otherwise) {
+		if (!otherwise.assumed()) {
+			return new ProfileGuess(otherwise, Optional.empty());
+		}
+		Evidence evidence = new Evidence();
+		int lines = Math.min(LINES, text.lineCount());
+		for (int line = 0; line < lines && !evidence.milling; line++) {
+			evidence.look(text.block(line));
+		}
+		if (!evidence.turns()) {
+			return new ProfileGuess(otherwise, Optional.of("no machine is named: generic milling is assumed"));
+		}
+		return new ProfileGuess(MachineProfile.named("turning"),
+				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
+						+ (evidence.across ? " and turret tools" : " and has no Y word")));
+	}
+
+	/** What the words of a program have told so far. */
+	private static final class Evidence {
+		private int turning;
+		private boolean milling;
+		/** Whether M6 has come before any tool word: a tool change, or something else where the tools are a turret's. */
+		private boolean early;
+		private boolean magazine;
+		private boolean across;
+		private boolean turret;
+		private boolean stations;
+		private boolean spindle;
+		private boolean perTurn;
+		private boolean lathePlane;
+		private String first = "";
+
+		boolean turns() {
+			return !milling && !(early && !stations) && turning >= ENOUGH && (!across || turret && spindle);
+		}
+
+		void look(Block block) {
+			boolean speed = false;
+			boolean contour = false;
+			boolean axes = false;
+			boolean increments = false;
+			boolean feed = false;
+			boolean change = false;
+			double code = Double.NaN;
+			double tool = 0;
+			for (Element element : block.elements()) {
+				if (element instanceof Element.Word word) {
+					double value = word.value() instanceof Expression.Number number ? number.value() : Double.NaN;
+					switch (word.address()) {
+						case 'Y', 'J' -> across = true;
+						case 'G' -> {
+							milling |= value == 43;
+							across |= value == 17;
+							once(value);
+							turning -= value == 81 ? DRILLING : 0;
+							code = turningCode(value) ? value : code;
+						}
+						case 'M' -> change |= value == 6;
+						case 'S' -> speed = true;
+						case 'F' -> feed = true;
+						case 'P', 'Q' -> contour = true;
+						case 'U', 'W' -> {
+							contour = true;
+							increments = true;
+						}
+						case 'X', 'Z' -> axes = true;
+						case 'T' -> {
+							tool = value;
+							magazine |= !(value >= 100);
+						}
+						default -> {
+							// Says nothing of the kind of machine.
+						}
+					}
+				}
+			}
+			milling |= change && magazine;
+			early |= change;
+			weigh(code, speed, contour, axes, increments, feed, tool);
+		}
+
+		/** Feed per revolution and the plane of lathes: each speaks once, however often it is said, for mills have both at times. */
+		private void once(double code) {
+			if (code == 95 && !perTurn || code == 18 && !lathePlane) {
+				say("G" + (int) code, 1);
+			}
+			perTurn |= code == 95;
+			lathePlane |= code == 18;
+		}
+
+		private static boolean turningCode(double code) {
+			return code == 28 || code == 32 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
+		}
+
+		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {
+			boolean limit = (code == 50 || code == 92) && speed && !axes;
+			boolean surface = code == 96 && speed;
+			boolean shift = code == 50 && increments;
+			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
+			spindle |= limit || surface || code == 97 && speed || code == 28 && increments;
+			if (limit || surface || cycle || shift) {
+				say("G" + (int) code, 2);
+			} else if (code == 97 && speed || code == 99 || code == 32 && feed) {
+				say("G" + (int) code, 1);
+			} else if (code == 28 && increments) {
+				say("G28 U or W", 2);
+			} else if (code == 92 && axes && feed) {
+				say("G92 with F", 1);
+			} else if (tool >= 100 && tool == Math.rint(tool)) {
+				boolean same = (int) tool / 100 == (int) tool % 100;
+				turret |= same;
+				stations = true;
+				say("T" + (tool < 1000 ? "0" : "") + (int) tool, same ? 2 : 1);
+			}
+		}
+
+		private void say(String what, int weight) {
+			first = first.isEmpty() ? what : first;
+			turning += weight;
+		}
+	}
+}

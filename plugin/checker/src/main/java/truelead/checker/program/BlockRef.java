@@ -1,0 +1,29 @@
+package truelead.checker.program;
+
+import java.util.Optional;
+
+/**
+ * A block as it is executed: where it stands, and which block called the subprogram, macro or loop pass it is part of.
+ *
+ * @param file   the program file
+ * @param line   line in that file, from 0
+ * @param caller the block that called the subprogram this block stands in; empty in the main program
+ * @param skippable whether a block delete mark lets the operator skip it, or a call that led here
+ */
+public record BlockRef(ProgramFile file, int line, Optional<BlockRef> caller, boolean skippable) {
+
+	/** A block that is always executed. */
+	public BlockRef(ProgramFile file, int line, Optional<BlockRef> caller) {
+		this(file, line, caller, false);
+	}
+
+	/** Whether both stand at the same place of the same file, whoever called. */
+	public boolean sameBlock(BlockRef other) {
+		return line == other.line && file.name().equals(other.file.name());
+	}
+
+	/** The block of the main program that this one is executed for; itself there. */
+	public BlockRef outermost() {
+		return caller.isPresent() ? caller.get().outermost() : this;
+	}
+}

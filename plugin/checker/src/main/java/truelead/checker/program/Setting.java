@@ -1,0 +1,36 @@
+package truelead.checker.program;
+
+import java.util.Optional;
+
+/**
+ * A number in force and the word that set it.
+ *
+ * @param value the number in the program's own unit, NaN where it is not known
+ * @param word  the word that set it; empty where a default or the machine did
+ * @param why   why it is not known, or what default it is; empty text where a word says it all
+ */
+public record Setting(double value, Optional<WordRef> word, String why) {
+
+	/** Nothing has set it yet. */
+	public static final Setting NONE = new Setting(Double.NaN, Optional.empty(), "never set");
+
+	/** Set by a word to a known number. */
+	public static Setting of(double value, WordRef word) {
+		return new Setting(value, Optional.of(word), "");
+	}
+
+	/** Whether the number is known. */
+	public boolean known() {
+		return !Double.isNaN(value);
+	}
+
+	/** Whether any word or default has set it, to a known number or not. */
+	public boolean isSet() {
+		return this != NONE;
+	}
+
+	/** Half a unit of the last decimal written: how far the programmer may have rounded; 0 for an expression or a default. */
+	public double rounding() {
+		return word.filter(WordRef::literal).map(w -> 0.5 * Math.pow(10, -w.decimals())).orElse(0.0);
+	}
+}

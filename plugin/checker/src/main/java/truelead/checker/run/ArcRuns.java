@@ -1,0 +1,168 @@
+package truelead.checker.run;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.Consumer;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.program.Plane;
+import truelead.checker.tool.ToolLog;
+
+/**
+ * Finds runs of arcs about one centre among the steps as they come, with the motions before and after. Kept are helices of 0.4 turns and
+ * more and flat circles of 0.95 turns and more; all other arcs cost nothing.
+ *
+ * Two arcs are of one run where centres are within 12 % of the radius and radii within 3 %: half arcs written with an R a hair larger than
+ * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius. Helical
+ * arcs of one R are of one run though an end written wrong moves their centres further.
+ */
+public final class ArcRuns {
+
+	private static final int MOST_AROUND = 8;
+	private static final int MOST_ARCS = 5_000;
+	private static final double CENTRES = 0.12;
+	private static final double RADII = 0.03;
+	private static final double SAME = 1e-6;
+	private static final double STRAYED = 0.6;
+	private static final double HELIX = 0.4 * 2 * Math.PI;
+	private static final double CIRCLE = 0.95 * 2 * Math.PI;
+
+	private final Consumer<ArcRun> found;
+	private final Deque<Step> recent = new ArrayDeque<>(MOST_AROUND + 1);
+	private final List<Step.Arc> arcs = new ArrayList<>();
+	private final List<Open> open = new ArrayList<>();
+	private ToolLog tool;
+	private int order;
+	private int last;
+
+	/** A run that is over but whose exit is still being made. */
+	private record Open(ArcRun run, List<Step> after) {
+	}
+
+	public ArcRuns(Consumer<ArcRun> found) {
+		this.found = found;
+	}
+
+	public void arc(Step.Arc arc, ToolLog inSpindle, int number) {
+		if (unknown(arc.from(), arc.modal().plane())) {
+			lost();
+		}
+		if (!arcs.isEmpty() && (!follows(arcs.get(arcs.size() - 1), arc) || arcs.size() == MOST_ARCS)) {
+			endRun();
+		}
+		after(arc);
+		if (arcs.isEmpty()) {
+			tool = inSpindle;
+			order = number;
+		}
+		arcs.add(arc);
+		last = number;
+	}
+
+	public void move(Step step) {
+		if (step instanceof Step.Move move && unknown(move.from(), move.modal().plane())) {
+			lost();
+		}
+		endRun();
+		after(step);
+		remember(step);
+	}
+
+	/** The tool changes or a cycle runs: no motion before belongs to a run behind. */
+	public void interrupt() {
+		endRun();
+		open.forEach(this::finish);
+		open.clear();
+		recent.clear();
+	}
+
+	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, and no run by themselves. */
+	public void lost() {
+		if (sweep() < CIRCLE) {
+			arcs.clear();
+		}
+	}
+
+	private static boolean unknown(Point at, Plane plane) {
+		return Double.isNaN(at.along(plane.first())) || Double.isNaN(at.along(plane.second()));
+	}
+
+	/** Whether no run goes on, and none waits for what leads out of it. */
+	public boolean idle() {
+		return arcs.isEmpty() && open.isEmpty();
+	}
+
+	private void remember(Step step) {
+		recent.addLast(step);
+		if (recent.size() > MOST_AROUND) {
+			recent.removeFirst();
+		}
+	}
+
+	private void endRun() {
+		if (arcs.isEmpty()) {
+			return;
+		}
+		double sweep = sweep();
+		if (sweep >= HELIX) {
+			ArcRun run = new ArcRun(order, last, tool, List.copyOf(recent), arcs, List.of());
+			if (run.helical() || sweep >= CIRCLE) {
+				open.add(new Open(run, new ArrayList<>()));
+			}
+		}
+		for (Step.Arc arc : arcs.subList(Math.max(0, arcs.size() - MOST_AROUND), arcs.size())) {
+			remember(arc);
+		}
+		arcs.clear();
+	}
+
+	private double sweep() {
+		double sweep = 0;
+		for (Step.Arc arc : arcs) {
+			sweep += Math.abs(arc.sweep());
+		}
+		return sweep;
+	}
+
+	private void after(Step step) {
+		if (open.isEmpty()) {
+			return;
+		}
+		for (int i = 0; i < open.size(); i++) {
+			Open one = open.get(i);
+			one.after().add(step);
+			if (one.after().size() == MOST_AROUND || clears(step)) {
+				finish(one);
+				open.remove(i--);
+			}
+		}
+	}
+
+	private void finish(Open one) {
+		ArcRun run = one.run();
+		found.accept(new ArcRun(run.order(), run.last(), run.tool(), run.before(), run.arcs(), one.after()));
+	}
+
+	/** Whether a move takes the tool away along the axis. */
+	private static boolean clears(Step step) {
+		if (step instanceof Step.Move move) {
+			int axis = move.modal().plane().axis();
+			return move.rapid() && Double.compare(move.from().along(axis), move.to().along(axis)) != 0;
+		}
+		return false;
+	}
+
+	private static boolean follows(Step.Arc one, Step.Arc next) {
+		Plane plane = one.modal().plane();
+		if (plane != next.modal().plane() || one.sweep() > 0 != next.sweep() > 0) {
+			return false;
+		}
+		double radius = one.endRadius();
+		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME) {
+			return one.centre().distanceInPlane(next.centre(), plane) <= STRAYED * radius;
+		}
+		return Math.abs(next.startRadius() - radius) <= RADII * radius && one.centre().distanceInPlane(next.centre(), plane) <= CENTRES * radius;
+	}
+}

@@ -1,0 +1,123 @@
+package truelead.checker.tool;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.RandomAccess;
+import java.util.function.IntFunction;
+import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Step;
+
+/** The changes of cutter radius compensation in the order of execution; those in motions that come again at place after place are made when they are asked for. */
+public final class Compensations extends AbstractList<CompensationChange> implements RandomAccess {
+
+	/** Where in the steps of a turn compensation changes. */
+	record Switch(int step, Compensation before, Compensation after) {
+	}
+
+	/**
+	 * The changes in motions that are made in several turns, or in one.
+	 *
+	 * @param order number of the first step of the first turn
+	 * @param steps the steps of a turn, from 0
+	 */
+	record Row(int order, int turns, int stepsEach, List<Switch> switches, IntFunction<List<Step>> steps) {
+
+		int count() {
+			return turns * switches.size();
+		}
+
+		Switch change(int index) {
+			return switches.get(index % switches.size());
+		}
+
+		int order(int index) {
+			return order + index / switches.size() * stepsEach + change(index).step();
+		}
+
+		Step step(int index) {
+			return steps.apply(index / switches.size()).get(change(index).step());
+		}
+	}
+
+	private final List<Row> rows;
+	private final List<ToolUse> tools;
+	/** Number of changes before each row. */
+	private final int[] starts;
+	private final int size;
+
+	Compensations(List<Row> rows, List<ToolUse> tools) {
+		this.rows = rows;
+		this.tools = tools;
+		this.starts = new int[rows.size()];
+		int count = 0;
+		for (int row = 0; row < starts.length; row++) {
+			starts[row] = count;
+			count += rows.get(row).count();
+		}
+		size = count;
+	}
+
+	@Override
+	public int size() {
+		return size;
+	}
+
+	@Override
+	public CompensationChange get(int index) {
+		int row = row(index);
+		Row made = rows.get(row);
+		int change = index - starts[row];
+		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(), tools.get(row));
+	}
+
+	/** The last change before a step. */
+	public Optional<CompensationChange> before(int order) {
+		int count = countBefore(order);
+		return count == 0 ? Optional.empty() : Optional.of(get(count - 1));
+	}
+
+	/** The last change to a state before a step. */
+	public Optional<CompensationChange> lastTo(Compensation state, int order) {
+		for (int index = countBefore(order) - 1; index >= 0; index--) {
+			int row = row(index);
+			if (rows.get(row).change(index - starts[row]).after() == state) {
+				return Optional.of(get(index));
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** The changes that arcs make, which stand each by itself. */
+	public List<CompensationChange> byArcs() {
+		List<CompensationChange> arcs = new ArrayList<>();
+		for (int row = 0; row < starts.length; row++) {
+			if (rows.get(row).turns() == 1 && get(starts[row]).step() instanceof Step.Arc) {
+				arcs.add(get(starts[row]));
+			}
+		}
+		return arcs;
+	}
+
+	private int countBefore(int order) {
+		int low = 0;
+		int high = size;
+		while (low < high) {
+			int middle = (low + high) / 2;
+			int row = row(middle);
+			if (rows.get(row).order(middle - starts[row]) < order) {
+				low = middle + 1;
+			} else {
+				high = middle;
+			}
+		}
+		return low;
+	}
+
+	private int row(int index) {
+		int found = Arrays.binarySearch(starts, index);
+		return found >= 0 ? found : -found - 2;
+	}
+}

@@ -1,0 +1,176 @@
+package truelead.checker.tool;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
+
+/** One stay of a tool while the program runs: gathers what a contour of a million blocks may cost nothing to keep. */
+public final class ToolLog {
+
+	private static final int MOST_FEED_MODES = 1_000;
+
+	private final int index;
+	private final int part;
+	private final Setting tool;
+	private final Optional<BlockRef> change;
+	private final Optional<BlockRef> behind;
+	private final Setting feedAtChange;
+	private final int firstOrder;
+	private int lastOrder;
+	private BlockRef lastMotion;
+	private BlockRef motionBefore;
+	private boolean cutWithCoolant;
+	private boolean cutDry;
+	private boolean movedWithoutOffset;
+	private int optionalStops;
+	private final List<Setting> lengthOffsets = new ArrayList<>();
+	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
+	private Modal seen;
+
+	/** What is in the spindle when a program begins. */
+	public static ToolLog unknown(int index, int part, Optional<BlockRef> behind, int order) {
+		return new ToolLog(index, part, Setting.NONE, Optional.empty(), behind, Setting.NONE, order);
+	}
+
+	/** A tool that a block changes to. */
+	public static ToolLog changed(int index, int part, Setting tool, BlockRef change, Setting feedAtChange, int order) {
+		return new ToolLog(index, part, tool, Optional.of(change), Optional.empty(), feedAtChange, order);
+	}
+
+	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange, int order) {
+		this.behind = behind;
+		this.index = index;
+		this.part = part;
+		this.tool = tool;
+		this.change = change;
+		this.feedAtChange = feedAtChange;
+		this.firstOrder = order;
+		this.lastOrder = order;
+	}
+
+	public int index() {
+		return index;
+	}
+
+	/** Number of the program in the file that it belongs to, from 0. */
+	public int part() {
+		return part;
+	}
+
+	public Setting tool() {
+		return tool;
+	}
+
+	public Optional<BlockRef> change() {
+		return change;
+	}
+
+	/** The block that ended the program before, where a further program of the file begins with this stay. */
+	public Optional<BlockRef> behind() {
+		return behind;
+	}
+
+	public int firstOrder() {
+		return firstOrder;
+	}
+
+	public int lastOrder() {
+		return lastOrder;
+	}
+
+	/** The block of its last motion but the way home, where it has made any. */
+	public Optional<BlockRef> lastMotion() {
+		return Optional.ofNullable(lastMotion);
+	}
+
+	/** Whether an F was in force already when the tool came, and no word of the change block set it. */
+	public boolean stale(Setting feed) {
+		return change.isPresent() && feed.isSet() && feed == feedAtChange
+				&& feed.word().map(w -> !w.block().sameBlock(change.get())).orElse(true);
+	}
+
+	public void motion(Step step, int order) {
+		lastOrder = order;
+		if (step instanceof Step.Move move && home(move)) {
+			lastMotion = lastMotion == step.block() ? motionBefore : lastMotion;
+			return;
+		}
+		motionBefore = lastMotion == step.block() ? motionBefore : lastMotion;
+		lastMotion = step.block();
+	}
+
+	/** To a place that the program does not know, as by G28 and G53, and to no other: before a tool change it belongs to the next tool as well. */
+	private static boolean home(Step.Move move) {
+		boolean lost = false;
+		for (int axis = 0; axis < 3; axis++) {
+			double to = move.to().along(axis);
+			if (!Double.isNaN(to) && to != move.from().along(axis)) {
+				return false;
+			}
+			lost |= Double.isNaN(to);
+		}
+		return move.rapid() && lost;
+	}
+
+	public void event(Step.Event event, int order) {
+		lastOrder = order;
+		if (event.kind() == Step.EventKind.OPTIONAL_STOP || event.kind() == Step.EventKind.STOP) {
+			optionalStops++;
+		}
+	}
+
+	/** A feed move, an arc or a cycle; the feed counts only where it is not a threading one. */
+	public void cut(Step step, boolean alongAxis, boolean countFeed) {
+		cut(step.modal(), step.block(), alongAxis, countFeed);
+	}
+
+	/** The same for the first of several moves. */
+	public void cut(Modal modal, BlockRef first, boolean alongAxis, boolean countFeed) {
+		if (alongAxis && !modal.lengthOffset().isSet()) {
+			movedWithoutOffset = true;
+		}
+		if (modal == seen) {
+			return;
+		}
+		seen = modal;
+		cutWithCoolant |= modal.coolant();
+		cutDry |= !modal.coolant();
+		Setting offset = modal.lengthOffset();
+		if (offset.isSet() && lengthOffsets.stream().noneMatch(o -> Double.compare(o.value(), offset.value()) == 0)) {
+			lengthOffsets.add(offset);
+		}
+		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
+			feeds.merge(modal.feedModeStated(), new FeedUse(modal.feedMode(), modal.feedModeStated(), modal.unit(), modal.feed(), modal.feed(),
+					first), ToolLog::widen);
+		}
+	}
+
+	private static FeedUse widen(FeedUse before, FeedUse now) {
+		Setting feed = now.smallest();
+		return new FeedUse(before.mode(), before.modeWord(), before.unit(),
+				feed.value() < before.smallest().value() ? feed : before.smallest(),
+				feed.value() > before.largest().value() ? feed : before.largest(), before.first());
+	}
+
+	/** Whether two stays of one number are the same for all that is known of them. */
+	public boolean same(ToolLog other) {
+		return firstOrder == other.firstOrder && lastOrder == other.lastOrder && tool.equals(other.tool) && change.equals(other.change)
+				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && summary().equals(other.summary());
+	}
+
+	/** Whether the comments behind it begin where they did in another text of the program. */
+	public boolean endsAs(ToolLog other) {
+		return lastMotion().map(BlockRef::line).equals(other.lastMotion().map(BlockRef::line)) && change.map(BlockRef::line).equals(other.change.map(BlockRef::line));
+	}
+
+	public ToolUse.Summary summary() {
+		return new ToolUse.Summary(cutWithCoolant, cutDry, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+	}
+}

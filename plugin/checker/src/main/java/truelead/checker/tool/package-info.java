@@ -1,0 +1,6 @@
+/**
+ * One stay of a tool in the spindle after another: {@link truelead.checker.tool.ToolUse} is what is known of one, {@link
+ * truelead.checker.tool.ToolLog} gathers it while the program runs; {@link truelead.checker.tool.Compensations} are the changes of cutter radius
+ * compensation.
+ */
+package truelead.checker.tool;
