@@ -23,17 +23,11 @@ final class CalloutJudge {
 	private final List<Part> parts;
 	private final boolean threadWords;
 	private final boolean preparing;
-	private final Set<Meaning> said = EnumSet.noneOf(Meaning.class);
-	private final Optional<Hand> hand;
+	private final Set<Meaning> said;
 
 	CalloutJudge(List<Part> parts, List<ToolDescription> tools) {
 		this.parts = parts;
-		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && is(i + 1, Meaning.MILL))) {
-				said.add(w.meaning());
-			}
-		}
-		this.hand = new HandWords(parts).hand();
+		this.said = said(parts);
 		this.threadWords = said.stream().anyMatch(Meaning::threading);
 		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
 	}
@@ -184,6 +178,10 @@ final class CalloutJudge {
 	}
 
 	private boolean is(int i, Meaning meaning) {
+		return is(parts, i, meaning);
+	}
+
+	private static boolean is(List<Part> parts, int i, Meaning meaning) {
 		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 
@@ -193,17 +191,38 @@ final class CalloutJudge {
 
 	private Callout callout(int i, Part.Thread t, boolean certain) {
 		ThreadDraft draft = t.draft();
+		List<Part> own = OwnParts.of(parts, i);
 		ThreadSpec pitched = withPitchBehind(i, draft);
-		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand.map(pitched::withHand).orElse(pitched);
-		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts());
+		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand(own).map(pitched::withHand).orElse(pitched);
+		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts(own));
 		// in 3 5/16-18 TAP the 3 may be the tool's number
 		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
 		OptionalInt written = counted ? draft.count() : t.count();
-		Optional<HoleEnd> end = has(Meaning.THROUGH) == has(Meaning.BLIND) ? Optional.empty()
-				: Optional.of(has(Meaning.THROUGH) ? HoleEnd.THROUGH : HoleEnd.BLIND);
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft), end, new WallWords(parts).wall(spec),
-				written.isPresent() ? written : count(),
-				has(Meaning.WIRE_INSERT) || insert(), certain);
+		boolean deep = draft.extent().isPresent() || own.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		Optional<HoleEnd> end = end(said(own)).or(() -> deep ? Optional.empty() : end(said));
+		Optional<Dimension> wall = new WallWords(own).wall(spec).or(() -> deep ? Optional.empty() : new WallWords(parts).wall(spec));
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, own), end, wall,
+				written.isPresent() ? written : count(own), said(own).contains(Meaning.WIRE_INSERT) || insert(own), certain);
+	}
+
+	private static Set<Meaning> said(List<Part> parts) {
+		Set<Meaning> said = EnumSet.noneOf(Meaning.class);
+		for (int i = 0; i < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && is(parts, i + 1, Meaning.MILL))) {
+				said.add(w.meaning());
+			}
+		}
+		return said;
+	}
+
+	private static Optional<HoleEnd> end(Set<Meaning> said) {
+		boolean through = said.contains(Meaning.THROUGH);
+		return through == said.contains(Meaning.BLIND) ? Optional.empty() : Optional.of(through ? HoleEnd.THROUGH : HoleEnd.BLIND);
+	}
+
+	/** LH TAPS M6, M8: what stands before the first thread is said of all of them. */
+	private Optional<Hand> hand(List<Part> own) {
+		return new HandWords(own).hand().or(() -> new HandWords(parts.subList(0, OwnParts.first(parts) + 1)).hand());
 	}
 
 	/** M8 1.0 TAP, where the X was left out, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
@@ -229,7 +248,7 @@ final class CalloutJudge {
 		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(j - 1, Meaning.P) || sign && is(j - 2, Meaning.P));
 	}
 
-	private Optional<Dimension> depth(int i, ThreadDraft draft) {
+	private Optional<Dimension> depth(int i, ThreadDraft draft, List<Part> own) {
 		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
 		if (extent) {
 			return draft.extent();
@@ -239,18 +258,20 @@ final class CalloutJudge {
 				return Optional.of(a.dimension());
 			}
 		}
-		Optional<Dimension> ofThread = FullThread.depth(parts);
-		if (ofThread.isPresent()) {
+		Optional<Dimension> ofThread = FullThread.depth(own);
+		if (ofThread.isPresent() || end(said(own)).equals(Optional.of(HoleEnd.THROUGH)) && own.size() < parts.size()) {
 			return ofThread;
 		}
-		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
+		List<Part> before = new ArrayList<>(parts.subList(0, OwnParts.first(parts)));
+		before.addAll(own);
+		return before.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
 				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
 	}
 
 	/** INSERT TAP M8, TAP M8 FOR WIRE INSERTS: not the inserts of a cutter. */
-	private boolean insert() {
+	private static boolean insert(List<Part> parts) {
 		for (int i = 0; i < parts.size(); i++) {
-			if (is(i, Meaning.INSERT) && (is(i + 1, Meaning.TAP) || is(i - 1, Meaning.FOR) || is(i - 1, Meaning.INSERT) || is(i - 1, Meaning.TAPPED) || is(i - 1, Meaning.THREAD))) {
+			if (is(parts, i, Meaning.INSERT) && (is(parts, i + 1, Meaning.TAP) || is(parts, i - 1, Meaning.FOR) || is(parts, i - 1, Meaning.INSERT) || is(parts, i - 1, Meaning.TAPPED) || is(parts, i - 1, Meaning.THREAD))) {
 				return true;
 			}
 		}
@@ -258,9 +279,9 @@ final class CalloutJudge {
 	}
 
 	/** 1-8 ACME 2 START: the lead is that of two pitches. */
-	private int starts() {
+	private static int starts(List<Part> parts) {
 		for (int i = 1; i < parts.size(); i++) {
-			if (is(i, Meaning.STARTS)) {
+			if (is(parts, i, Meaning.STARTS)) {
 				Part before = parts.get(i - 1) instanceof Part.Other && i > 1 ? parts.get(i - 2) : parts.get(i - 1);
 				if (before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
 						&& a.dimension().value() >= 2 && a.dimension().value() <= MOST_STARTS) {
@@ -272,11 +293,11 @@ final class CalloutJudge {
 	}
 
 	/** 4 HOLES, 6 PLCS. */
-	private OptionalInt count() {
+	private static OptionalInt count(List<Part> parts) {
 		for (int i = 0; i + 1 < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
 					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999
-					&& (is(i + 1, Meaning.HOLE) || is(i + 1, Meaning.PLACES) || is(i + 1, Meaning.TIMES))) {
+					&& (is(parts, i + 1, Meaning.HOLE) || is(parts, i + 1, Meaning.PLACES) || is(parts, i + 1, Meaning.TIMES))) {
 				return OptionalInt.of((int) a.dimension().value());
 			}
 		}

@@ -3,11 +3,13 @@ package truelead.checker.callout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
 
@@ -84,6 +86,17 @@ class CalloutReaderTest {
 		assertThat(callout.count()).hasValue(4);
 		assertThat(callout.depth()).contains(Dimension.of(12, LengthUnit.MM));
 		assertThat(callout.holeEnd()).contains(HoleEnd.BLIND);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', value = {"BRACKET - 4 PL 1/4-20 THRU, 2 PL 10-32 X .50 DP; true null 4, null 0.5 2", "4X M6 12 DEEP 2X M8 THRU; null 12.0 4, true null 2",
+			"M6 THRU & M8 LH X 15 DEEP; true null null, null 15.0 null LH", "M6 BLIND 10 DEEP, M8 THRU; false 10.0 null, true null null",
+			"M6 12 DEEP 4 HOLES, M8 15 DEEP 2 HOLES; null 12.0 4, null 15.0 2", "LH TAPS M6, M8; null null null LH, null null null LH",
+			"TAP M6 AND M8 THRU; true null null, true null null", "STI M6, M8; null null null STI, null null null"})
+	void eachOfSeveralThreadsHasItsOwnWords(String comment, String each) {
+		assertThat(CalloutReader.read(comment).stream().map(c -> c.holeEnd().map(e -> e == HoleEnd.THROUGH).orElse(null) + " " + c.depth().map(Dimension::value).orElse(null)
+				+ " " + (c.count().isPresent() ? c.count().getAsInt() : null) + (c.spec().hand() == Hand.LEFT ? " LH" : "") + (c.wireInsert() ? " STI" : ""))
+				.collect(Collectors.joining(", "))).isEqualTo(each);
 	}
 
 	@Test
