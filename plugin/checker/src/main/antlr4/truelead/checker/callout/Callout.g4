@@ -38,6 +38,13 @@ tokens {
 	}
 }
 
+@lexer::members {
+	/* Of TAP,1/4-20 the comma parts words. */
+	private boolean apart() {
+		return _tokenStartCharIndex == 0 || !Character.isLetterOrDigit(_input.getText(Interval.of(_tokenStartCharIndex - 1, _tokenStartCharIndex - 1)).charAt(0));
+	}
+}
+
 /* One piece of a comment; CommentPhrases hands out the longest run of tokens that is one. */
 only : item EOF ;
 
@@ -94,8 +101,9 @@ dimension : {integer()}? whole=NUMBER DASH? numerator=NUMBER SLASH denominator=N
           | {fraction()}? numerator=NUMBER SLASH denominator=NUMBER
           | decimal=NUMBER ;
 
-deep  : dimension unit? DEPTH
-      | DEPTH DOT? (EQUALS | COLON)? dimension unit?
+/* 15 DEEP, X 15 DEEP, DEPTH 15, THR-DEP 16 */
+deep  : TIMES? dimension unit? DEPTH
+      | DEPTH DOT? (EQUALS | COLON | DASH)? dimension unit?
       | DEPTH_SIGN dimension unit? ;
 
 diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?
@@ -119,7 +127,7 @@ word : TYPED | WORD | DEPTH | DIA | LETTER_WORD | NO | SERIES | TPI | LEFT | RIG
 
 other : ~(TYPED | WORD) ;
 
-NUMBER        : [0-9]+ ([.,] [0-9]*)? | [.,] [0-9]+ ;
+NUMBER        : [0-9]+ ([.,] [0-9]*)? | '.' [0-9]+ | ',' [0-9]+ {apart()}? ;
 /* The number of D.10.25, or D.6,8: the first point belongs to the D. */
 MARKED        : '.' [0-9]+ '.' [0-9]+ | '.' [0-9]+ ',' [0-9]+ {_tokenStartCharIndex > 0 && Character.isLetter(_input.getText(Interval.of(_tokenStartCharIndex - 1, _tokenStartCharIndex - 1)).charAt(0))}? ;
 METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input.LA(1))}? ;

@@ -76,7 +76,7 @@ final class CalloutJudge {
 		if (foreign(i - 1) || foreign(i + 1)) {
 			return false;
 		}
-		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft))) {
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && has(Meaning.STOCK))) {
 			return false;
 		}
 		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
@@ -97,7 +97,8 @@ final class CalloutJudge {
 	private boolean range(int i, ThreadDraft draft) {
 		boolean other = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft() != draft);
 		boolean things = is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount)
-				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0)) && !AND.contains(TradeWords.fold(o.text()));
+				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0)) && !AND.contains(TradeWords.fold(o.text()))
+				|| is(i - 1, Meaning.DATE);
 		return other && things && !draft.spec().system().metric() && !draft.named() && wholeNumber(draft)
 				&& !(is(i + 1, Meaning.TAP) && !(i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Thread));
 	}
@@ -139,10 +140,11 @@ final class CalloutJudge {
 		return !wholeNumber(draft);
 	}
 
-	/** DATE 1/4-20, REV 10-24; TAP HOLES 1-12. */
+	/** DATE 1/4-20, REV 10-24, MACHINE M12; TAP HOLES 1-12. */
 	private boolean doubtful(int i, ThreadDraft draft) {
 		boolean holes = wholeNumber(draft) && is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount);
-		return !draft.spec().system().metric() && !draft.named() && (!threadWords && spokenOf(i, Meaning.DATE) || holes);
+		boolean number = !threadWords && (draft.spec().system().metric() ? draft.bare() && is(i - 1, Meaning.DATE) : spokenOf(i, Meaning.DATE));
+		return !draft.named() && (number || !draft.spec().system().metric() && holes);
 	}
 
 	/** 10-24 and 1-8 could be dates or ranges. */
@@ -208,7 +210,7 @@ final class CalloutJudge {
 	private static Set<Meaning> said(List<Part> parts) {
 		Set<Meaning> said = EnumSet.noneOf(Meaning.class);
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && is(parts, i + 1, Meaning.MILL))) {
+			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && (is(parts, i + 1, Meaning.MILL) || CalledDepth.follows(parts, i)))) {
 				said.add(w.meaning());
 			}
 		}
@@ -244,28 +246,16 @@ final class CalloutJudge {
 
 	/** PITCH 1.0, P=1.0, 1.0 PITCH. */
 	private boolean saysPitch(int j, Part.Amount amount) {
-		boolean sign = j > 1 && parts.get(j - 1) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":"));
-		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(j - 1, Meaning.P) || sign && is(j - 2, Meaning.P));
+		int before = j - 1;
+		while (before > 0 && parts.get(before) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":") || o.text().equals("."))) {
+			before--;
+		}
+		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(before, Meaning.P));
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft, List<Part> own) {
 		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
-		if (extent) {
-			return draft.extent();
-		}
-		for (int j = i + 1; j < parts.size() && !(parts.get(j) instanceof Part.Thread); j++) {
-			if (parts.get(j) instanceof Part.Amount a && a.role() == Part.Role.DEPTH) {
-				return Optional.of(a.dimension());
-			}
-		}
-		Optional<Dimension> ofThread = FullThread.depth(own);
-		if (ofThread.isPresent() || end(said(own)).equals(Optional.of(HoleEnd.THROUGH)) && own.size() < parts.size()) {
-			return ofThread;
-		}
-		List<Part> before = new ArrayList<>(parts.subList(0, OwnParts.first(parts)));
-		before.addAll(own);
-		return before.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH && p.end() <= parts.get(i).start())
-				.map(p -> ((Part.Amount) p).dimension()).reduce((first, last) -> last);
+		return extent ? draft.extent() : new CalledDepth(parts, own).of(i, end(said(own)).equals(Optional.of(HoleEnd.THROUGH)));
 	}
 
 	/** INSERT TAP M8, TAP M8 FOR WIRE INSERTS: not the inserts of a cutter. */
@@ -292,11 +282,11 @@ final class CalloutJudge {
 		return 1;
 	}
 
-	/** 4 HOLES, 6 PLCS. */
+	/** 4 HOLES, 6 PLCS; not EVERY 200 HOLES. */
 	private static OptionalInt count(List<Part> parts) {
 		for (int i = 0; i + 1 < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
-					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999
+					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999 && !is(parts, i - 1, Meaning.RATE)
 					&& (is(parts, i + 1, Meaning.HOLE) || is(parts, i + 1, Meaning.PLACES) || is(parts, i + 1, Meaning.TIMES))) {
 				return OptionalInt.of((int) a.dimension().value());
 			}

@@ -15,8 +15,12 @@ final class CalloutTokens extends CalloutLexer {
 	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
 
 	private boolean inString;
+	/** Words cut short, with a point that is no decimal one: PROF.20. English has none: DP.5 is half an inch deep. */
+	private static final Set<String> CUT_SHORT = Set.of("PROF", "PROFUND", "GL", "HL", "TF", "GLEB");
+
 	private int numberEnd = -1;
 	private String wordBefore = "";
+	private int wordEnd = -1;
 
 	CalloutTokens(CharStream text) {
 		super(text);
@@ -35,11 +39,16 @@ final class CalloutTokens extends CalloutLexer {
 				partFromSize(token);
 				token.setType(countOfMetric(token) ? CalloutParser.TIMES : typeInPlace(token.getText()));
 				wordBefore = TradeWords.fold(token.getText());
+				wordEnd = token.getStopIndex() + 1;
+				accent(token);
 			}
 			case QUOTE -> quote(token);
 			default -> { }
 		}
 		if (token.getType() == NUMBER) {
+			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && CUT_SHORT.contains(wordBefore)) {
+				token.setText(token.getText().substring(1));
+			}
 			numberEnd = token.getStopIndex() + 1;
 		}
 		return token;
@@ -52,6 +61,15 @@ final class CalloutTokens extends CalloutLexer {
 		} else {
 			inString = !inString;
 			token.setChannel(HIDDEN);
+		}
+	}
+
+	/** PROFONDITA' 16: an accent written as keyboards without it have it. */
+	private void accent(WritableToken token) {
+		if (token.getType() == CalloutParser.DEPTH && _input.LA(1) == '\'') {
+			_input.consume();
+			((CommonToken) token).setStopIndex(token.getStopIndex() + 1);
+			token.setText(wordBefore);
 		}
 	}
 

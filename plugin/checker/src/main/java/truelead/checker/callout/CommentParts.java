@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.program.LengthUnit;
@@ -17,6 +18,8 @@ final class CommentParts {
 	private static final int LONGEST_COUNT = 999;
 	/** No tap has a coarser pitch, mm. */
 	private static final double COARSEST = 8;
+	/** Angles of drills and countersinks; no thread has so many turns an inch. */
+	private static final Set<String> ANGLES = Set.of("82", "90", "100", "118", "120", "130", "135", "140");
 
 	private final String text;
 	private final boolean onlyPlainChars;
@@ -35,12 +38,17 @@ final class CommentParts {
 			if (CommentPhrases.isWord(phrase.get(0))) {
 				reading.word(phrase.get(0).getText(), phrase.get(0), phrase.get(0));
 			} else {
-				CommentPhrases.items(phrase).forEach(reading::item);
+				CommentPhrases.items(phrase, reading.behindDrill()).forEach(reading::item);
 			}
 		}
+		Phrases.join(reading.parts);
 		Abbreviations.name(reading.parts);
 		new SlovenlyInch(reading.parts, reading.fractions).read();
 		return reading.parts;
+	}
+
+	private boolean behindDrill() {
+		return !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.DRILL;
 	}
 
 	private void item(CalloutParser.ItemContext item) {
@@ -115,6 +123,12 @@ final class CommentParts {
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
+		if (t.inch() != null && t.inch().turns() != null && t.inch().series() == null && t.inch().SERIES_LETTER() == null && ANGLES.contains(t.inch().turns().getText())) {
+			// SPOT DRILL 1/2 X 90
+			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
+			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol())), start(t.inch().turns()), end(t)));
+			return;
+		}
 		if (t.inch() != null && t.inch().blankTurns != null && InchReading.of(t.inch()).isEmpty()) {
 			// THREAD MILL .180 20 UNC: a size and something else
 			CalloutParser.InchSizeContext size = t.inch().inchSize();

@@ -93,14 +93,18 @@ final class CommentPhrases {
 		};
 	}
 
-	/** The pieces of a phrase, each the longest that begins where the last one ended. */
-	static List<CalloutParser.ItemContext> items(List<Token> phrase) {
+	/**
+	 * The pieces of a phrase, each the longest that begins where the last one ended.
+	 *
+	 * @param drill whether the word of a drill stands before it
+	 */
+	static List<CalloutParser.ItemContext> items(List<Token> phrase, boolean drill) {
 		List<CalloutParser.ItemContext> items = new ArrayList<>();
 		int from = 0;
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to))) {
+			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -123,6 +127,11 @@ final class CommentPhrases {
 	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
 		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && NOUNS.stream().anyMatch(TradeWords.fold(phrase.get(to - 1).getText())::startsWith);
 		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
+	}
+
+	/** DRILL 5.0 DEEP 20: the first number is the drill's size. */
+	private static boolean sizeBeforeDepth(List<Token> phrase, int to) {
+		return to == 2 && phrase.get(1).getType() == CalloutParser.DEPTH && phrase.size() > 2 && phrase.get(2).getType() == CalloutParser.NUMBER;
 	}
 
 	private static Optional<CalloutParser.ItemContext> item(List<Token> tokens) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The depth of a thread said with a word between: PROF. ROSCA 15, DEPTH OF THREAD 15, 15 MIN FULL THREAD (common practice, no source). */
+/** The depth of a thread said with a word between: PROF. ROSCA 15, DEPTH OF THREAD 15, 15 MIN FULL THREAD, 15 MIN DEEP (common practice, no source). */
 final class FullThread {
 	private static final Set<String> SMALL = Set.of("OF", "DE", "DI", "DU", "DEL", ".", "=", ":");
 	private static final Set<String> AT_LEAST = Set.of("MIN", "MINIMUM");
@@ -42,8 +42,11 @@ final class FullThread {
 		return amount(parts, at);
 	}
 
-	/** 15 FULL THREAD, 15 MIN FULL THREAD, FULL THREAD 15. */
+	/** 15 FULL THREAD, 15 MIN FULL THREAD, FULL THREAD 15, 15 MIN DEEP. */
 	private static Optional<Dimension> full(List<Part> parts, int i) {
+		if (text(parts, i, AT_LEAST) && word(parts, i + 1, Meaning.DEPTH)) {
+			return amount(parts, i - 1);
+		}
 		if (!text(parts, i, Set.of("FULL")) || !threads(parts, i + 1)) {
 			return Optional.empty();
 		}

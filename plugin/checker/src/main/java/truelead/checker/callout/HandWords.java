@@ -28,7 +28,12 @@ final class HandWords {
 	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
 	private boolean meant(int i, Part.Word word) {
 		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
-				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && speaksOfThread(i - 2);
+				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && (speaksOfThread(i - 2) || pitch(i - 2));
+	}
+
+	/** PAS A GAUCHE. */
+	private boolean pitch(int i) {
+		return parts.get(i) instanceof Part.Word w && w.meaning() == Meaning.P;
 	}
 
 	private boolean speaksOfThread(int i) {

@@ -19,7 +19,7 @@ final class InchReading {
 	private static final double MOST_TPI = 100;
 	private static final double LARGEST = 24;
 	/** Names that are also said of pipes, gas and pages, so that only a word of threads beside them makes a thread. */
-	private static final Set<String> WORDS_OF_OTHER_THINGS = Set.of("PIPE", "GAS", "NPS", "PG");
+	private static final Set<String> WORDS_OF_OTHER_THINGS = Set.of("PIPE", "GAS", "GAZ", "NPS", "PG");
 	/** 14 NPT on a cutter are its threads an inch: nobody mills pipe of 14 in (common practice, no source; 8 NPT may be either). */
 	private static final Set<Double> THREADS_AN_INCH = Set.of(27.0, 18.0, 14.0, 11.5);
 
@@ -48,7 +48,7 @@ final class InchReading {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> spec = switch (series) {
-			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPS", "G", "BSPP", "PF", "GAS", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
+			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPS", "G", "BSPP", "PF", "GAS", "GAZ", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
 			case "BSW", "W", "WW", "WHITWORTH", "WHIT", "WHITW", "BSF" -> whitworth(series, tpi);
 			case "ACME", "STUBACME", "ACMESTUB", "BUTT", "BUTTRESS", "BA", "PG", "UNM" -> other(series, tpi);
 			default -> unified(series, tpi);
@@ -133,7 +133,7 @@ final class InchReading {
 			assumed.add("pipe thread taken as NPT");
 		}
 		switch (series) {
-			case "BSP", "GAS" -> assumed.add(series + " taken as parallel, G of ISO 228-1");
+			case "BSP", "GAS", "GAZ" -> assumed.add(series + " taken as parallel, G of ISO 228-1");
 			case "NPS" -> assumed.add("NPS taken as NPSC, the straight thread of couplings");
 			case "PT", "PS" -> assumed.add(series + " of JIS B 0203 is " + (series.equals("PT") ? "Rc" : "Rp") + " of ISO 7-1 (from memory)");
 			case "ANPT", "PTF" -> assumed.add(series + " taken with the basic sizes of " + system + " (from memory)");

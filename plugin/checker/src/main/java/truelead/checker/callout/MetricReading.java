@@ -44,6 +44,10 @@ final class MetricReading {
 		if (p != null && plausible(size, ParsedNumbers.value(p.pitch))) {
 			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
 		}
+		if (p != null && p.P() != null && p.pitch.getText().startsWith(".") && plausible(size, Double.parseDouble(p.pitch.getText().substring(1)))) {
+			// MASCHIO M8 P.1
+			return Optional.of(draft(m, marks, thread(mj, size, Double.parseDouble(p.pitch.getText().substring(1))), List.of(), false));
+		}
 		if (p != null && p.TIMES() != null && inHundredths(size, ParsedNumbers.value(p.pitch))) {
 			double pitch = ParsedNumbers.value(p.pitch) / 100;
 			return Optional.of(draft(m, marks, thread(mj, size, pitch), List.of("pitch taken in hundredths, " + Decimals.plain(pitch, 2)), false));

@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.antlr.v4.runtime.CharStreams;
@@ -21,6 +22,7 @@ public record ToolListLine(int number, String text) {
 	private static final int LONGEST = 200;
 	private static final int LONGEST_LIST = 1_000;
 	private static final int MOST_DIGITS = 6;
+	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
 
@@ -75,14 +77,16 @@ public record ToolListLine(int number, String text) {
 	}
 
 	/**
-	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}: it
-	 * may as well number steps, or be a size, which the program has to tell.
+	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
+	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
 		int start = 0;
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#' && comment.charAt(start) != '.') {
 			start++;
 		}
+		int letters = place(comment, start);
+		start = letters < 0 ? start : letters;
 		int end = start;
 		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
 			end++;
@@ -97,8 +101,23 @@ public record ToolListLine(int number, String text) {
 		boolean marked = ":=)|".indexOf(comment.charAt(sign)) >= 0 || comment.charAt(sign) == '-' && sign > end;
 		boolean column = sign > end + 1 || comment.charAt(end) == '\t';
 		String text = comment.substring(marked ? sign + 1 : sign);
-		boolean tool = (marked || column) && CalloutReader.readComment(text).tool().isPresent();
+		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
+	}
+
+	/** Where the number stands behind the word of an offset or a place that begins at start; -1 without one. */
+	private static int place(String comment, int start) {
+		int end = start;
+		while (end < comment.length() && Character.isLetter(comment.charAt(end))) {
+			end++;
+		}
+		if (!PLACES.contains(comment.substring(start, end).toUpperCase(Locale.ROOT))) {
+			return -1;
+		}
+		while (end < comment.length() && " .#".indexOf(comment.charAt(end)) >= 0) {
+			end++;
+		}
+		return end;
 	}
 
 	/** The parts of a comment, each about one tool: several where it lists tools one behind the other, {@code T1 DRILL 8.5, T2 M10 TAP}; else all of it. */

@@ -8,12 +8,15 @@ import java.util.stream.Stream;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Decimals;
 import truelead.checker.thread.DrillSizes;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
 
 /** Finds the number in a comment that is a tool's diameter: DRILL 5.0, 13/64 DRILL, LETTER F, END MILL 10 DIA. */
 final class ToolSize {
 	private static final int REACH = 3;
 	private static final int LARGEST_SCREW = 12;
+	/** A drill for a thread takes away no more than that much of its pitch on the diameter. */
+	private static final double MOST_OF_PITCH = 1.3;
 
 	private final List<Part> parts;
 
@@ -32,7 +35,18 @@ final class ToolSize {
 			return named ? Optional.empty() : screw(at).or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false));
 		}
 		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty()) : Optional.empty();
-		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true));
+		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true)).or(() -> kind == ToolKind.DRILL ? core() : Optional.empty());
+	}
+
+	/** TAP DRILL FOR M8 (6.8): the only length that is left, where it may be the core of the thread named. */
+	private Optional<Dimension> core() {
+		List<Dimension> plain = parts.stream().filter(part -> part instanceof Part.Amount a && a.role() == Part.Role.PLAIN).map(part -> ((Part.Amount) part).dimension()).toList();
+		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance).map(part -> ((Part.Thread) part).draft().spec()).findFirst();
+		if (plain.size() != 1 || thread.isEmpty()) {
+			return Optional.empty();
+		}
+		ThreadSpec spec = thread.get();
+		return plain.stream().filter(size -> size.mm(spec.unit()) < spec.diameter() && size.mm(spec.unit()) > spec.diameter() - MOST_OF_PITCH * spec.pitch()).findFirst();
 	}
 
 	/** A length marked as diameter, or a gauge number, nearest to the word; the numbers of centre drills are no gauge numbers. */
@@ -68,17 +82,19 @@ final class ToolSize {
 			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
 				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
 						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
-				if (counts(i) || pitch(i)) {
+				if (counts(i) || pitch(i) || timesDiameter(i)) {
 					continue;
 				}
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
+			// the other half of TAP DRILL, SPOT DRILL, CHAMFER MILL
+			boolean compound = i == at - 1 && word(i, Meaning.TAP) || i == at + 1 && (word(i, Meaning.DRILL) || word(i, Meaning.MILL));
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
-			if (threadMill && word(i, Meaning.THREAD)) {
+			if (threadMill && word(i, Meaning.THREAD) || compound) {
 				continue;
 			}
-			if (!fit && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
+			if (!fit && !(part instanceof Part.Angle) && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
 				return Optional.empty();
 			}
 		}
@@ -110,6 +126,11 @@ final class ToolSize {
 	private boolean counts(int i) {
 		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** 5XD: how long the drill is. */
+	private boolean timesDiameter(int i) {
+		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equalsIgnoreCase("XD");
 	}
 
 	/** 1.5 PITCH, PITCH 1.5, 20 TPI: of the thread. */

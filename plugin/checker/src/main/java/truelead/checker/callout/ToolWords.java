@@ -59,7 +59,8 @@ final class ToolWords {
 
 	private void name(int i) {
 		Optional<Meaning> meaning = meaning(i);
-		if (meaning.isEmpty()) {
+		if (meaning.isEmpty() || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY).isPresent()) {
+			// BEFORE TAPPING, TAPPING FLUID: no tool that works here
 			return;
 		}
 		switch (meaning.get()) {
@@ -87,6 +88,15 @@ final class ToolWords {
 			case COUNTERBORE -> add(ToolKind.COUNTERBORE, i);
 			default -> { }
 		}
+	}
+
+	private boolean apart(int i) {
+		return meaning(i).filter(m -> m == Meaning.APART).isPresent();
+	}
+
+	/** PRIMA DI MASCHIARE. */
+	private boolean small(int i) {
+		return i > 0 && parts.get(i) instanceof Part.Other o && o.text().length() <= 3;
 	}
 
 	private void nameTap(int i) {

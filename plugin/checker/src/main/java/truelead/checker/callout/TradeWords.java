@@ -90,13 +90,13 @@ final class TradeWords {
 		return foreign;
 	}
 
-	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word. */
+	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word; letters that are two in other languages are these two. */
 	static String fold(String word) {
 		String upper = word.toUpperCase(Locale.ROOT);
 		if (ascii(upper)) {
 			return upper;
 		}
-		return Normalizer.normalize(upper.replace('Ł', 'L'), Normalizer.Form.NFD).codePoints()
+		return Normalizer.normalize(upper.replace('Ł', 'L').replace('Ø', 'O').replace('Đ', 'D').replace("Æ", "AE").replace("Œ", "OE"), Normalizer.Form.NFD).codePoints()
 				.filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
 				.collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
 	}

@@ -106,8 +106,14 @@ public final class ToolLog {
 		lastMotion = step.block();
 	}
 
-	/** To a place that the program does not know, as by G28 and G53, and to no other: before a tool change it belongs to the next tool as well. */
+	/**
+	 * To a place that the program does not know, as by G28 and G53, and to no other, or straight up in rapid: before a tool change it belongs to the next
+	 * tool as well.
+	 */
 	private static boolean home(Step.Move move) {
+		if (move.rapid() && !(move.to().z() <= move.from().z()) && move.to().x() == move.from().x() && move.to().y() == move.from().y()) {
+			return true;
+		}
 		boolean lost = false;
 		for (int axis = 0; axis < 3; axis++) {
 			double to = move.to().along(axis);

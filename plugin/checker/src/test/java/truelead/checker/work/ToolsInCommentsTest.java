@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -36,6 +37,25 @@ class ToolsInCommentsTest {
 		});
 	}
 
+	/** Some number the tools by their offsets, or by the places of the magazine. */
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			(H4 = DRILL 8.5)   | (H5 = M10 TAP)
+			(H04 DRILL 8.5)    | (H05 M10 TAP)
+			(POT 4 - 8.5 DRILL) | (POT 5 - M10 TAP)
+			""")
+	void aListByOffsetsOrPlaces(String drill, String tap) {
+		assertThat(Samples.work(drill, tap, "G21 G90", "T4 M6", "S1100 M3", "G0 X0 Y0", "G43 H4 Z50", "G83 Z-35 R3 Q5 F165", "G80", "T5 M6", "S300 M3", "G0 X0 Y0", "G43 H5 Z50",
+				"G84 Z-25 R6 F450", "G80", "M30").tappings()).singleElement().satisfies(tapping -> assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5"));
+	}
+
+	/** What is to be done before another tool comes is said at this one. */
+	@ParameterizedTest
+	@ValueSource(strings = {"BLOW OUT HOLES BEFORE TAPPING", "CHIPS OUT BEFORE TAP", "TAPPING OIL ON", "SPAENE WEG VOR GEWINDEBOHREN", "NETTOYER AVANT TARAUDAGE", "PULIRE PRIMA DI MASCHIARE"})
+	void aDrillIsNoTapThatComesLater(String comment) {
+		assertThat(Samples.findings("G21 G90", "T4 M6", "(" + comment + ")", "S1100 M3", "G0 X0 Y0", "G43 H4 Z50", "G83 Z-35 R3 Q5 F165", "G80", "M30")).noneSatisfy(f -> assertThat(f.rule()).isEqualTo("tap-in-drilling-cycle"));
+	}
+
 	private static double drilled(String... beforeTheTap) {
 		List<String> blocks = new ArrayList<>(List.of(beforeTheTap));
 		blocks.addAll(List.of("G0 Z3", "X80 Z80", "T0505 (M10 GEW.BOHRER)", "G97 S300 M3", "G0 X0 Z6", "G84 Z-25 F1.5", "G80", "M30"));
@@ -45,9 +65,10 @@ class ToolsInCommentsTest {
 	}
 
 	/** The section's title stands above the way home, as many posts write it. */
-	@Test
-	void theTitleBeforeTheWayHomeIsTheNextTools() {
-		Work work = Samples.work("G21 G90", "N1 (DRILL 8.5)", "G91 G28 Z0", "G90 T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "M9", "N2 (TAP M10)", "G91 G28 Z0", "G90 T5 M6",
+	@ParameterizedTest
+	@ValueSource(strings = {"G91 G28 Z0", "G0 Z100 M9", "G53 Z0"})
+	void theTitleBeforeTheWayHomeIsTheNextTools(String home) {
+		Work work = Samples.work("G21 G90", "N1 (DRILL 8.5)", "G91 G28 Z0", "G90 T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "M9", "N2 (TAP M10)", home, "G90 T5 M6",
 				"S300 M3", "G0 X0 Y0", "G84 Z-25 R6 F450", "G80", "G53 Z0", "M30");
 
 		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
