@@ -38,7 +38,7 @@ public final class FreeText {
 		CommentReading reading = CalloutReader.readComment(text);
 		ToolFacts.Builder facts = new ToolFacts.Builder();
 		String said = text.strip();
-		Optional<ToolDescription> named = agreed(reading);
+		Optional<ToolDescription> named = agreed(reading, source);
 		boolean threads = named.map(t -> t.kind().threading()).orElse(false);
 		named.ifPresent(tool -> {
 			facts.kind = Optional.of(Fact.of(tool.kind(), source, at, said));
@@ -84,10 +84,15 @@ public final class FreeText {
 		return facts.build();
 	}
 
-	/** The tool that a text is about; none where it names several kinds, as in DRILL AND TAP. */
-	private static Optional<ToolDescription> agreed(CommentReading reading) {
+	/**
+	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is
+	 * how the hole is made.
+	 */
+	private static Optional<ToolDescription> agreed(CommentReading reading, FactSource source) {
 		Optional<ToolDescription> first = reading.tool();
-		boolean several = first.isPresent() && reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()));
+		boolean hole = source == FactSource.TOOL_LIST && first.filter(tool -> tool.kind().tap()).isPresent();
+		boolean several = first.isPresent()
+				&& reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()) && !(hole && t.kind() == ToolKind.DRILL));
 		return several ? Optional.empty() : first;
 	}
 

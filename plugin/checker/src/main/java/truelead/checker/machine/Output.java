@@ -52,7 +52,7 @@ final class Output {
 		say(block, why, word, false, Step.NotFollowed.Weight.THREAD);
 	}
 
-	/** What follows may be wrong; a thread may depend on it where the tool makes threads. */
+	/** What follows may be wrong; a thread may depend on it where a tool for threads makes none that is known. */
 	void notFollowedByMaker(BlockRef block, String why, Optional<WordRef> word) {
 		say(block, why, word, false, Step.NotFollowed.Weight.BY_TOOL);
 	}

@@ -217,7 +217,7 @@ public sealed interface Step {
 			MINOR,
 			/** A thread only where a tool for threads makes none that is known: a code with axis words that the profile does not know. */
 			UNKNOWN_CODE,
-			/** A thread only where the tool makes threads: a program of those that makers of machines and probes keep to themselves. */
+			/** The same, and the place is lost: a program of those that makers of machines and probes keep to themselves. */
 			BY_TOOL,
 			/** A thread, for all that is known. */
 			THREAD

@@ -29,6 +29,8 @@ public final class ToolLog {
 	private boolean cutWithCoolant;
 	private boolean cutDry;
 	private boolean movedWithoutOffset;
+	private boolean tapping;
+	private boolean drilling;
 	private int optionalStops;
 	private final List<Setting> lengthOffsets = new ArrayList<>();
 	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
@@ -132,6 +134,22 @@ public final class ToolLog {
 		}
 	}
 
+	/** A canned cycle at a place or at several; those that tap are told from the others. */
+	public void cycle(boolean taps) {
+		tapping |= taps;
+		drilling |= !taps;
+	}
+
+	/** Whether it ran a tapping cycle. */
+	public boolean taps() {
+		return tapping;
+	}
+
+	/** Whether it ran canned cycles, none of them a tapping one. */
+	public boolean drillsAlone() {
+		return drilling && !tapping;
+	}
+
 	/** A feed move, an arc or a cycle; the feed counts only where it is not a threading one. */
 	public void cut(Step step, boolean alongAxis, boolean countFeed) {
 		cut(step.modal(), step.block(), alongAxis, countFeed);
@@ -177,6 +195,6 @@ public final class ToolLog {
 	}
 
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(cutWithCoolant, cutDry, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+		return new ToolUse.Summary(cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
 	}
 }

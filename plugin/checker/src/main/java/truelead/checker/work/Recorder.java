@@ -207,6 +207,7 @@ final class Recorder implements StepSink {
 	private void stroke(Step.Stroke stroke, int number) {
 		motion(stroke, number);
 		interrupt();
+		tool.cycle(stroke.cycle().kind().taps());
 		tool.cut(stroke, true, !stroke.cycle().kind().taps());
 		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
 	}
@@ -215,6 +216,7 @@ final class Recorder implements StepSink {
 		motion(row.first(), number);
 		motion(row, number + row.count() - 1);
 		interrupt();
+		tool.cycle(row.first().cycle().kind().taps());
 		tool.cut(row.first(), true, !row.first().cycle().kind().taps());
 		int room = strokes.size() < MOST_STROKES ? Math.min(row.count(), MOST_IN_ROWS - inRows) : 0;
 		if (room > 0) {

@@ -64,6 +64,7 @@ final class Sectioned {
 	static boolean same(ToolUse before, ToolUse now) {
 		return before.tool().equals(now.tool()) && before.facts().equals(now.facts()) && before.comments().equals(now.comments())
 				&& before.summary().cutWithCoolant() == now.summary().cutWithCoolant() && before.summary().cutDry() == now.summary().cutDry()
+				&& before.summary().tapping() == now.summary().tapping() && before.summary().drilling() == now.summary().drilling()
 				&& before.summary().movedWithoutOffset() == now.summary().movedWithoutOffset()
 				&& values(before.summary().lengthOffsets()).equals(values(now.summary().lengthOffsets()));
 	}

@@ -110,6 +110,11 @@ final class Stays {
 		return changesIn[tool.part()] == 1;
 	}
 
+	/** Whether a later tool of its program of the file taps in a tapping cycle. */
+	boolean tappedLater(ToolLog tool) {
+		return tools.subList(tool.index() + 1, tools.size()).stream().anyMatch(later -> later.part() == tool.part() && later.taps() && later.tool().value() != tool.tool().value());
+	}
+
 	/** The line of the first tool change of a program of the file; its last line where there is none. */
 	int firstChange(int part) {
 		int next = part + 1 < begins.size() ? begins.get(part + 1) : commentary.main().file().text().lineCount();

@@ -166,7 +166,10 @@ final class ToolBook {
 		return own;
 	}
 
-	/** Of the comments above a program's first tool those with code between them and its change: they speak of the program as well as of the tool. */
+	/**
+	 * Of the comments above a program's first tool those with code between them and its change: they speak of the program as well as of the tool. All of them do
+	 * where the tool drills alone and a later one taps: (M8 TAP) stands above the spot drill.
+	 */
 	private List<LineComment> titles(ToolLog log, List<LineComment> above) {
 		int change = stays.changeLine(log);
 		if (stays.firstChange(log.part()) != change) {
@@ -178,7 +181,8 @@ final class ToolBook {
 			line--;
 		}
 		int code = line;
-		return above.stream().filter(c -> c.line() <= code).toList();
+		boolean first = log.drillsAlone() && stays.tappedLater(log);
+		return above.stream().filter(c -> c.line() <= code || first && commentary.listLine(c).isEmpty()).toList();
 	}
 
 	private boolean threads(LineComment comment) {

@@ -177,11 +177,8 @@ public final class WorkReader {
 		 * where the program goes somewhere that is not here to be read.
 		 */
 		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
-			if (step.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE) {
+			if (step.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE || step.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				return idle.contains(tool);
-			}
-			if (step.weight() == Step.NotFollowed.Weight.BY_TOOL && tool.facts().kind().filter(kind -> kind.value().threading()).isEmpty()) {
-				return false;
 			}
 			boolean call = step.word().filter(w -> "PMGTO".indexOf(w.address()) >= 0).isPresent();
 			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());

@@ -15,6 +15,7 @@ import truelead.checker.job.Holder;
 import truelead.checker.job.Job;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.thread.HolderKind;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
 
 /** How people number the tools of a list, and what they say of holders in passing. */
@@ -76,6 +77,35 @@ class ToolsInCommentsTest {
 			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
 			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
 		});
+	}
+
+	/** What the job is for stands above its first tool, which spots. */
+	@ParameterizedTest
+	@ValueSource(strings = {"(TAP M8)", "(M8 TAP)", "(M8 TAPPED HOLES)", "(ROUGH TAP AND FINISH TAP M8)"})
+	void aTitleThatSpeaksOfTapsIsNotTheSpotDrills(String title) {
+		Work work = Samples.work(title, "T1 M6", "G21 G90 G54 G0 X0 Y0 S2000 M3", "G81 Z-4.2 R2. F100.", "X50.", "G80", "T2 M6", "G0 X0 Y0 S1900 M3",
+				"G83 Z-26. R2. Q3. F200.", "X50.", "G80", "T3 M6", "G0 X0 Y0 S500 M3", "G84 Z-18. R5. F625.", "X50.", "G80", "M30");
+
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
+			assertThat(tapping.tool().number()).isEqualTo(3);
+			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M8x1.25");
+		});
+	}
+
+	@Test
+	void aFirstToolCalledATapThatDrillsIsOneWhereNothingElseTaps() {
+		Work work = Samples.work("(M8 TAP)", "T1 M6", "G21 G90 G54 G0 X0 Y0 S500 M3", "G81 Z-18. R5. F625.", "G80", "T2 M6 (DEBURR)", "G0 X0 Y0 S1900 M3", "G82 Z-4. R2. F200.",
+				"G80", "M30");
+
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.method()).isEqualTo(Tapping.Method.DRILLING_CYCLE));
+	}
+
+	@Test
+	void howTheHoleIsMadeBehindAListedTapIsNoSecondTool() {
+		Work work = Samples.work("(T3 ROLL TAP M5X0.8-6HX - PREDRILL 4.65)", "G21 G90", "T3 M6", "S700 M3", "G0 X0 Y0", "G84 Z-10 R5 F560", "G80", "M30");
+
+		assertThat(work.tappings()).singleElement()
+				.satisfies(tapping -> assertThat(tapping.tool().facts().kind().orElseThrow().value()).isEqualTo(ToolKind.FORM_TAP));
 	}
 
 	@Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
@@ -108,7 +109,7 @@ public final class InchMetricMixup extends TappingRule {
 		Optional<Fact<Double>> called = tapping.wanted().depth();
 		Optional<Cut> drilled = stroke.hole().deepestBefore(stroke.order());
 		double wanted = called.map(Fact::value)
-				.orElse(drilled.map(cut -> Math.abs(cut.tip() - tapping.wanted().surface().value())).orElse(Double.NaN));
+				.orElse(drilled.map(cut -> drilled(cut, tapping.wanted().surface())).orElse(Double.NaN));
 		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
 		double meant = depth * factor;
 		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
@@ -125,6 +126,11 @@ public final class InchMetricMixup extends TappingRule {
 		drilled.ifPresent(cut -> draft.related(cut.block(), "the drill block"));
 		LevelFix.depth(cycle, stroke.bottom() + stroke.direction() * (meant - depth), false, "see which of the two units was meant").ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** How deep a hole is, mm: from its surface, or from where its drill starts where the surface is a guess, as that of holes at several levels. */
+	private static double drilled(Cut cut, Fact<Double> surface) {
+		return Math.abs(cut.tip() - (surface.source() == FactSource.IMPLIED ? cut.start() : surface.value()));
 	}
 
 	/** Whether R under G91 leads away from the hole, as heights do that were meant absolute: the depth from there says nothing. */

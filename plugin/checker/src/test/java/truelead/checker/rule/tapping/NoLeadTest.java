@@ -39,4 +39,12 @@ class NoLeadTest {
 		});
 		assertThat(loud("G95 F625.")).extracting(Finding::rule).contains("feed-in-wrong-mode");
 	}
+
+	/** One cycle taps at two levels: the R plane of the lower says nothing of the upper holes' tops. */
+	@Test
+	void holesAtTwoLevelsAreNotReadInInches() {
+		assertThat(Samples.findings("G21 G17 G90 G94", "T2 M6 (DRILL 3.3)", "G54 G0 X0 Y0 S3800 M3", "G43 H2 Z60.", "G98 G83 X10. Y0 Z-10.5 R2. Q3. F77.", "X40. Z-22.5 R-10.", "G80",
+				"T3 M6 (TAP M4X0.7)", "G0 X0 Y0 S800 M3", "G43 H3 Z60.", "G98 G84 X10. Y0 Z-7. R5. F560.", "X40. Z-19. R-7.", "G80", "M30"))
+				.allSatisfy(f -> assertThat(f.severity()).isEqualTo(Severity.INFORMATION));
+	}
 }
