@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
 
 /** The guide: chapters made from the README, then the page of every rule as the checker has it. Nothing is written twice. */
@@ -60,7 +61,7 @@ public final class HelpBook {
 		pages.add(new HelpPage(OVERVIEW, "Overview", CHAPTERS, "", first.toString()));
 		OTHERS.forEach(heading -> pages.add(
 				new HelpPage(heading.toLowerCase(Locale.ROOT).replace(' ', '-'), heading, CHAPTERS, "", "# " + heading + "\n" + section(sections, heading))));
-		RulePage.all().forEach(rule -> pages.add(new HelpPage(rule.name(), rule.name(), rule.group(), rule.summary(), page(rule))));
+		Rules.pages().forEach(rule -> pages.add(new HelpPage(rule.name(), rule.name(), rule.group(), rule.summary(), page(rule))));
 		return List.copyOf(pages);
 	}
 

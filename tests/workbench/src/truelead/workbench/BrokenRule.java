@@ -4,7 +4,7 @@ import java.lang.reflect.Field;
 import java.util.function.Consumer;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
-import truelead.checker.rule.Rules;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.work.Work;
 
 /**

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import truelead.audit.run.Acceptance;
+import truelead.audit.result.Acceptance;
 import truelead.checker.rule.RulePage;
 import truelead.editor.check.ProjectAcceptFile;
 import truelead.editor.guide.PageTray;

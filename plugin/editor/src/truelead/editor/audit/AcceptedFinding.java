@@ -2,7 +2,7 @@ package truelead.editor.audit;
 
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
-import truelead.audit.run.Acceptance;
+import truelead.audit.result.Acceptance;
 import truelead.audit.standing.AcceptFile;
 import truelead.checker.job.Allowance;
 import truelead.editor.check.ProjectAcceptFile;

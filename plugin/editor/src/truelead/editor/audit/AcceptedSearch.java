@@ -14,10 +14,10 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;
-import truelead.audit.Complaint;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.audit.standing.AcceptFile;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.job.Allowance;
 import truelead.editor.check.ProjectAcceptFile;
 

@@ -17,7 +17,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.widgets.Shell;
-import truelead.audit.run.Acceptance;
+import truelead.audit.result.Acceptance;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.AllowNote;
 import truelead.checker.rule.Finding;

@@ -24,8 +24,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 import truelead.audit.report.ReportRequest;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.checker.rule.Severity;
 
 /** The audit of programs, folders and projects: a verdict a program, its findings by rule, each a way into the program. */

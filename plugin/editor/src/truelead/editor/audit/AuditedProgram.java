@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.html.Verdict;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
+import truelead.audit.result.Tally;
 import truelead.checker.rule.Severity;
 
 /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.Standing;
 import truelead.editor.check.ProjectAcceptFile;

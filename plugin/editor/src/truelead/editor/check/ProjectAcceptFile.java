@@ -3,8 +3,8 @@ package truelead.editor.check;
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
-import truelead.audit.Complaint;
 import truelead.audit.standing.AcceptFile;
+import truelead.audit.terminal.Complaint;
 
 /** The accept file of a project: {@code accepted-findings.csv} at its top, which is shared with it and which the command's {@code --accept} takes. */
 public final class ProjectAcceptFile {

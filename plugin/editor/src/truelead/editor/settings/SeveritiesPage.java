@@ -9,6 +9,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
 
 /** The severity of every rule, for the workspace or for one project. */
@@ -36,12 +37,12 @@ public final class SeveritiesPage extends ScopedPage {
 
 	@Override
 	protected void fill(Composite page) {
-		RulePage.all().forEach(rule -> chosen.put(rule.name(), settings().severityOf(rule.name())));
+		Rules.pages().forEach(rule -> chosen.put(rule.name(), settings().severityOf(rule.name())));
 		rules = new Sheet<>(page, "&Rules:", RulePage.class);
 		rules.column("Rule", 190, RulePage::name).column("Severity", 220, rule -> word(rule, chosen.get(rule.name())))
 				.column("Group", 200, RulePage::group).column("What it finds", 560, RulePage::summary)
 				.strong(rule -> !chosen.get(rule.name()).isEmpty()).tell(rule -> rule.name() + ": " + rule.summary()).onSelect(this::showSeverity);
-		rules.rows(RulePage.all(), RulePage::name);
+		rules.rows(Rules.pages(), RulePage::name);
 		Composite line = Layouts.columns(page, 2);
 		new Label(line, SWT.NONE).setText("Se&verity of the chosen rules:");
 		severity = new Combo(line, SWT.READ_ONLY);

@@ -10,6 +10,10 @@ import picocli.CommandLine.ParameterException;
 import truelead.audit.run.CheckCommand;
 import truelead.audit.run.PlainCheck;
 import truelead.audit.source.Arguments;
+import truelead.audit.terminal.Complaint;
+import truelead.audit.terminal.ExitStatus;
+import truelead.audit.terminal.Printable;
+import truelead.audit.terminal.Terminal;
 
 /** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
 @Command(name = "truelead", version = "Truelead 0.1.0", description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",

@@ -9,6 +9,7 @@ import truelead.audit.compare.CompareCommand;
 import truelead.audit.lesson.LessonCommand;
 import truelead.audit.plan.PlanCommand;
 import truelead.audit.run.CheckCommand;
+import truelead.audit.terminal.Terminal;
 import truelead.audit.thread.ThreadCommand;
 
 /** The subcommands by name; a new one is one line here. Only the one that was typed is made, since reading a command's options takes a while. */

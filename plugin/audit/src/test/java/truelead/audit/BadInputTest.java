@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import truelead.audit.terminal.ExitStatus;
 
 /** Whatever is given instead of a program: one clear line, status 2, no stack trace. */
 class BadInputTest {

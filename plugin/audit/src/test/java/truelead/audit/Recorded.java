@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import truelead.audit.terminal.Terminal;
 
 /** The command run inside the test: its status and what it wrote. */
 public record Recorded(int status, String out, String err) {

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import truelead.audit.Main;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 
 /** Asks the command {@code thread --report json}, as a person or script would. */
 record Bench(int status, String out, String err) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import truelead.audit.Main;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 
 /** What a feed off the pitch does over 15 mm, computed by hand and said by the checker. */
 class FeedTablesTest {

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 import truelead.audit.Main;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 import truelead.grammar.GCodeLexer;
 import truelead.grammar.ProgramText;
 

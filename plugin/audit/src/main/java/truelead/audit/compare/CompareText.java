@@ -2,8 +2,8 @@ package truelead.audit.compare;
 
 import java.io.PrintStream;
 import java.util.Locale;
-import truelead.audit.Printable;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Judged;
+import truelead.audit.terminal.Printable;
 
 /** A comparison as lines: operations, then findings that came and went, then a summary. */
 final class CompareText {

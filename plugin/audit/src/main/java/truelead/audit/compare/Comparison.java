@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.checker.sheet.Sheets;
 
 /**

@@ -5,9 +5,9 @@ import java.io.Writer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import truelead.audit.report.Report;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
+import truelead.audit.result.Tally;
 import truelead.audit.standing.AcceptFile;
 
 /** Open findings as lines of an accept file; reason, person and date are left for whoever answers for it. */

@@ -5,8 +5,8 @@ import java.io.Writer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import truelead.audit.report.Report;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.checker.sheet.Sheets;
 
 /** The gauge sheet as a table (RFC 4180, UTF-8), a row a thread, with empty columns for what was measured. */

@@ -2,7 +2,7 @@ package truelead.audit.html;
 
 import java.util.List;
 import truelead.audit.gauge.GaugeRow;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
 import truelead.checker.sheet.OperationSheet;
 
 /** The gauge sheet: for each thread what to put in it, how deep, how often, and boxes to tick. */

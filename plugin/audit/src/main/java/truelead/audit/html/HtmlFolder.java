@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import truelead.audit.report.Report;
 import truelead.audit.report.WholeFile;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 
 /** A page a program in a folder, and an index; each page is there whole as soon as its program is done. */
 public final class HtmlFolder implements Report {

@@ -7,8 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import truelead.audit.report.Report;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 
 /** All programs on one page. What was written of them waits in a temporary file, since the list of programs comes first. */
 public final class HtmlReport implements Report {

@@ -2,9 +2,9 @@ package truelead.audit.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
+import truelead.audit.result.Tally;
 import truelead.checker.rule.Severity;
 
 /** The list of programs with a verdict each; only a line a program is kept. */

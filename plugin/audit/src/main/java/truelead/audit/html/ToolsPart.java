@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.tool.ToolUse;

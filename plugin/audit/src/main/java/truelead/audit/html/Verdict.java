@@ -1,8 +1,8 @@
 package truelead.audit.html;
 
 import java.util.List;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.checker.rule.Severity;
 
 /**

@@ -2,10 +2,10 @@ package truelead.audit.lesson;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import truelead.audit.Complaint;
 import truelead.audit.report.WholeFile;
 import truelead.audit.run.JobOptions;
 import truelead.audit.run.ProgramLine;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;

@@ -1,8 +1,8 @@
 package truelead.audit.report;
 
 import java.io.IOException;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 
 /** A report in the making. Programs come one by one in their order and are not kept. */
 public interface Report {

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import truelead.audit.Complaint;
+import truelead.audit.terminal.Complaint;
 
 /** What one {@code --report} asks for: a format, and the file it goes to; without a file it goes to standard output. */
 public record ReportRequest(ReportFormat format, Optional<String> file) {
@@ -23,7 +23,7 @@ public record ReportRequest(ReportFormat format, Optional<String> file) {
 	}
 
 	/** Whether the file's name is a folder's: it ends in a slash. */
-	boolean folder() {
+	public boolean folder() {
 		return file.filter(name -> name.endsWith("/") || name.endsWith(java.io.File.separator)).isPresent();
 	}
 

@@ -6,7 +6,7 @@ import truelead.checker.job.ProgramComment;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
-import truelead.checker.rule.Rules;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.grammar.ProgramText;

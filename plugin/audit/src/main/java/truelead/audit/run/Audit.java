@@ -3,7 +3,8 @@ package truelead.audit.run;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import truelead.audit.report.Reports;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.audit.source.Source;
 import truelead.audit.standing.Standing;
 

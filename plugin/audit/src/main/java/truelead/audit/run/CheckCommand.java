@@ -8,9 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import truelead.audit.Terminal;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.result.Examination;
 import truelead.audit.source.NamePatterns;
+import truelead.audit.terminal.Terminal;
 import truelead.checker.rule.Severity;
 
 /** {@code check}: looks for faults in the threads of programs and reports them. */

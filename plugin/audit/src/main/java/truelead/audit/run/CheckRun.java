@@ -7,10 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import truelead.audit.Terminal;
-import truelead.audit.report.ReportPlan;
 import truelead.audit.report.ReportRequest;
-import truelead.audit.report.Reports;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.audit.source.NamePatterns;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramSearch;
@@ -18,6 +17,7 @@ import truelead.audit.source.Source;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.Baseline;
 import truelead.audit.standing.Standing;
+import truelead.audit.terminal.Terminal;
 import truelead.checker.rule.Severity;
 
 /** One run over files and folders: finds the programs, has them checked, and passes what comes of them to the reports in order. */

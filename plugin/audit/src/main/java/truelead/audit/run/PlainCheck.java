@@ -3,7 +3,7 @@ package truelead.audit.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 
 /**
  * The plainest calls of the command, {@code check PATH...} with {@code --report} and {@code --fail-on} at most. Setting up the reader of all options

@@ -1,11 +1,11 @@
 package truelead.audit.run;
 
 import java.nio.file.Path;
-import truelead.audit.Complaint;
 import truelead.audit.source.Neighbours;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Reading;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;

@@ -1,7 +1,7 @@
 package truelead.audit.run;
 
 import java.io.PrintStream;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 
 /** A line that counts programs while a person watches; nothing where nobody does, or for a few programs. */
 final class Progress implements AutoCloseable {

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import truelead.audit.Complaint;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.rule.RuleSettings;
-import truelead.checker.rule.Rules;
 import truelead.checker.rule.Severity;
+import truelead.checker.rulebook.Rules;
 
 /** Reads {@code --rule NAME=SEVERITY} and severities in general. */
 final class RuleOptions {

@@ -6,10 +6,10 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import truelead.audit.report.Report;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Gone;
-import truelead.audit.run.Judged;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Gone;
+import truelead.audit.result.Judged;
+import truelead.audit.result.Tally;
 
 /** SARIF 2.1.0, one run. All findings are in it: accepted ones with a suppression, and with a baseline each with its state, gone ones too. */
 public final class SarifReport implements Report {

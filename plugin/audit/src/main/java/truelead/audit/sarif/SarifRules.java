@@ -5,12 +5,13 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
 
 /** The rules of the checker as SARIF describes them, with the whole page as help. */
 final class SarifRules {
 
-	private final List<RulePage> pages = RulePage.all();
+	private final List<RulePage> pages = Rules.pages();
 	private final Map<String, Integer> places = new HashMap<>();
 
 	SarifRules() {

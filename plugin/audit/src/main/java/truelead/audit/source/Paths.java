@@ -3,7 +3,7 @@ package truelead.audit.source;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import truelead.audit.Complaint;
+import truelead.audit.terminal.Complaint;
 
 /**
  * Paths and their text, the same in every locale. In a locale without UTF-8 Java's own conversion loses characters; a file URI keeps the

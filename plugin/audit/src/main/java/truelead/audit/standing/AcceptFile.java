@@ -17,12 +17,12 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
-import truelead.audit.Complaint;
 import truelead.audit.report.WholeFile;
-import truelead.audit.run.Acceptance;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Acceptance;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.audit.source.Paths;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 

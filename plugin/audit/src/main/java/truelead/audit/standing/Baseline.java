@@ -15,13 +15,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import truelead.audit.Complaint;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Gone;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Gone;
+import truelead.audit.result.Judged;
 import truelead.audit.sarif.RelativeUri;
 import truelead.audit.source.Paths;
 import truelead.audit.source.Source;
+import truelead.audit.terminal.Complaint;
 
 /**
  * An earlier SARIF log of ours, against which only what is new counts. A program is found in it by its path; where paths differ, by its name

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import truelead.audit.run.Fingerprint;
-import truelead.audit.run.Gone;
+import truelead.audit.result.Fingerprint;
+import truelead.audit.result.Gone;
 import truelead.audit.sarif.RelativeUri;
 import truelead.checker.rule.Severity;
 

@@ -1,7 +1,7 @@
 package truelead.audit.standing;
 
 import java.util.List;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
 
 /** What is known about findings from elsewhere: an accept file or a baseline. Asked for one program after the other, in order. */
 public interface Standing {

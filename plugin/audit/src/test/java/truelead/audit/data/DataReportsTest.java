@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import truelead.audit.report.Report;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.audit.run.Sample;
-import truelead.audit.run.Tally;
 import truelead.audit.source.Source;
 import truelead.checker.rule.Severity;
 

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.audit.run.Sample;
-import truelead.audit.run.Tally;
 import truelead.checker.rule.Severity;
 
 class TextReportTest {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Tally;
 import truelead.audit.source.Source;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;

@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.Main;
-import truelead.audit.Terminal;
+import truelead.audit.terminal.Terminal;
 
 /** Progress is for a person at a screen, not for a pipe, and leaves nothing behind. */
 class ProgressTest {

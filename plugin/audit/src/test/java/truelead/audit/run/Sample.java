@@ -3,6 +3,8 @@ package truelead.audit.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
 import truelead.checker.CheckResult;

@@ -12,9 +12,9 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Set;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Fingerprint;
-import truelead.audit.run.Tally;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Fingerprint;
+import truelead.audit.result.Tally;
 import truelead.checker.rule.Severity;
 
 /** A written log, read again the way another program would. */

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.Recorded;
-import truelead.audit.run.Audited;
+import truelead.audit.result.Audited;
 import truelead.audit.run.Sample;
 import truelead.audit.source.Source;
 import truelead.checker.rule.Finding;

@@ -9,11 +9,11 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import truelead.audit.Complaint;
-import truelead.audit.run.Acceptance;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Acceptance;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Judged;
 import truelead.audit.run.Sample;
+import truelead.audit.terminal.Complaint;
 
 class AcceptFileTest {
 

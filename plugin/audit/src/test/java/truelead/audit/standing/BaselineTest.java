@@ -10,16 +10,16 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import truelead.audit.Complaint;
-import truelead.audit.run.Audited;
-import truelead.audit.run.Fingerprint;
-import truelead.audit.run.Gone;
-import truelead.audit.run.Judged;
+import truelead.audit.result.Audited;
+import truelead.audit.result.Fingerprint;
+import truelead.audit.result.Gone;
+import truelead.audit.result.Judged;
+import truelead.audit.result.Tally;
 import truelead.audit.run.Sample;
-import truelead.audit.run.Tally;
 import truelead.audit.sarif.SarifReport;
 import truelead.audit.source.ContentHash;
 import truelead.audit.source.Source;
+import truelead.audit.terminal.Complaint;
 import truelead.checker.rule.Severity;
 
 class BaselineTest {

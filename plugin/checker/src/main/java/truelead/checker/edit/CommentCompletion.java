@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.job.NoteWords;
 import truelead.checker.rule.RulePage;
 import truelead.checker.summary.ThreadSummary;
@@ -58,7 +59,7 @@ final class CommentCompletion {
 
 	private void items(String keyword, String partial) {
 		if (keyword.equals("ALLOW")) {
-			for (RulePage page : RulePage.all()) {
+			for (RulePage page : Rules.pages()) {
 				if (page.name().startsWith(partial.toLowerCase(Locale.ROOT))) {
 					add(partial, page.name() + ", ", page.name() + " — " + page.summary(), "");
 				}

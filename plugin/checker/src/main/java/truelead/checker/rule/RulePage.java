@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import truelead.checker.rulebook.Rules;
 
 /**
  * A rule's page: what a person reads of it in help, hover and SARIF, and the program samples its tests run. Read from the class path,
@@ -54,11 +55,6 @@ public record RulePage(String name, String group, List<Severity> severities, Str
 		String words = severities.stream().map(severity -> severity.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
 		int last = words.lastIndexOf(", ");
 		return last < 0 ? words : words.substring(0, last) + " or " + words.substring(last + 2);
-	}
-
-	/** The pages of all registered rules, in the order of {@link Rules#ALL}. */
-	public static List<RulePage> all() {
-		return Rules.ALL.stream().map(rule -> of(rule.name())).toList();
 	}
 
 	/** The page of a rule; an {@link IllegalArgumentException} that says what is wrong where there is none or its form is not kept. */

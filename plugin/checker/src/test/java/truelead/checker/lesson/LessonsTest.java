@@ -12,7 +12,7 @@ import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;
-import truelead.checker.rule.Rules;
+import truelead.checker.rulebook.Rules;
 
 /** Lessons as a whole: their names, their sentences, and the way to them from a finding. */
 class LessonsTest {

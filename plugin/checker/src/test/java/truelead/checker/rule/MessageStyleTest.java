@@ -9,6 +9,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage.Heading;
 
 /** All messages read alike: a phrase in small letters, unless its first word is the program's own (F500, CYCLE84, M6x1), and without a full stop. */
@@ -16,7 +17,7 @@ class MessageStyleTest {
 
 	@TestFactory
 	Stream<DynamicTest> everySampleOfEveryPage() {
-		return RulePage.all().stream().flatMap(page -> Stream.of(Heading.FOUND, Heading.RIGHT).flatMap(heading -> PageSample.of(page, heading).stream()))
+		return Rules.pages().stream().flatMap(page -> Stream.of(Heading.FOUND, Heading.RIGHT).flatMap(heading -> PageSample.of(page, heading).stream()))
 				.map(sample -> DynamicTest.dynamicTest(sample.toString(), () -> assertPhrases(SampleCheck.findings(sample, sample.program()))));
 	}
 

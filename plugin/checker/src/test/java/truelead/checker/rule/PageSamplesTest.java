@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage.Heading;
 
 /** Every sample of every page is run: found where it says so and nothing else there, silent where it is right, silent after the fix. */
@@ -47,7 +48,7 @@ class PageSamplesTest {
 	}
 
 	private static Stream<PageSample> samples(Heading heading) {
-		return RulePage.all().stream().flatMap(page -> PageSample.of(page, heading).stream());
+		return Rules.pages().stream().flatMap(page -> PageSample.of(page, heading).stream());
 	}
 
 	private static boolean loud(Finding finding) {

@@ -1,6 +1,7 @@
 package truelead.checker.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import truelead.checker.rulebook.Rules;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ class ReadmeTest {
 
 	private static String table() {
 		StringBuilder table = new StringBuilder();
-		new TreeMap<>(RulePage.all().stream().collect(Collectors.groupingBy(RulePage::group))).forEach((group, pages) -> {
+		new TreeMap<>(Rules.pages().stream().collect(Collectors.groupingBy(RulePage::group))).forEach((group, pages) -> {
 			table.append("\n### ").append(group).append("\n\n| rule | severity | what it finds |\n|---|---|---|\n");
 			pages.forEach(page -> table.append("| ").append(page.name()).append(" | ").append(severities(page.severities())).append(" | ")
 					.append(page.summary()).append(" |\n"));

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import truelead.checker.rule.RulePage.Heading;
+import truelead.checker.rulebook.Rules;
 
 /** Holds every rule to its page, its numbers and its samples, and the pages and the order of precedence to the registry. */
 class RegistryTest {

@@ -16,7 +16,7 @@ import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
-import truelead.checker.rule.Rules;
+import truelead.checker.rulebook.Rules;
 import truelead.grammar.ProgramText;
 
 /** Helices that come again at hole after hole are kept as numbers and judged by kinds; the work and the findings are those of each helix by itself. */

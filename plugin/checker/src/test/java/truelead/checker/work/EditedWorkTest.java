@@ -10,7 +10,7 @@ import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
-import truelead.checker.rule.Rules;
+import truelead.checker.rulebook.Rules;
 import truelead.grammar.ProgramText;
 
 /** Which operations an edit has judged anew. */

@@ -1,17 +1,24 @@
 package truelead.checker.rule.program;
 
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Remark;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
-import truelead.checker.rule.Rules;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Work;
 
 /** A comment that begins like a note and is not one, an acceptance without a reason or for no rule, a row of the tool list that cannot be read. */
 public final class NoteNotUnderstood implements Rule {
+
+	private final Predicate<String> rule;
+
+	/** @param rule tells whether a name is that of a rule */
+	public NoteNotUnderstood(Predicate<String> rule) {
+		this.rule = rule;
+	}
 
 	@Override
 	public String name() {
@@ -27,7 +34,7 @@ public final class NoteNotUnderstood implements Rule {
 			found.accept(Draft.of(this, Severity.WARNING, remark.at(), remark.message()).finding());
 		}
 		for (Allowance allowance : work.trouble().allowances()) {
-			if (Rules.named(allowance.rule()).isEmpty()) {
+			if (!rule.test(allowance.rule())) {
 				found.accept(Draft.of(this, Severity.WARNING, allowance.at(), "'" + allowance.rule() + "' is the name of no rule: the note accepts nothing").finding());
 			} else if (allowance.reason().isEmpty()) {
 				found.accept(Draft.of(this, Severity.WARNING, allowance.at(),

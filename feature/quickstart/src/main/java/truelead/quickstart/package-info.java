@@ -1,0 +1,4 @@
+/**
+ * A tool of the build: makes the command start fast.
+ */
+package truelead.quickstart;

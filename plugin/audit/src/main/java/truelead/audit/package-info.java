@@ -1,0 +1,2 @@
+/** The command: {@link truelead.audit.Main} and its subcommands. */
+package truelead.audit;

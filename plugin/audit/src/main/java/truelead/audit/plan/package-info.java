@@ -1,0 +1,2 @@
+/** The subcommand {@code plan}: the ways to make a thread. */
+package truelead.audit.plan;

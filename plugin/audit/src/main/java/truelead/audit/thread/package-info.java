@@ -1,0 +1,2 @@
+/** The subcommand {@code thread}: the numbers of a thread. */
+package truelead.audit.thread;

@@ -1,0 +1,72 @@
+package truelead.checker.rulebook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Related;
+import truelead.checker.rule.Severity;
+import truelead.checker.work.Work;
+
+/**
+ * Folds what one rule says in the same words of one tool at hole after hole that is written out (a wrong helix put out sixty times by the same
+ * system) into the first; the other blocks stay as related places, and a fix mends them all.
+ */
+final class OneACause {
+
+	/** How another block with the same finding is named. */
+	private static final String AGAIN = "the same again";
+	/** As many other blocks as a person looks through. */
+	private static final int MOST_PLACES = 200;
+
+	private record Cause(String rule, Severity severity, String message, String file, int group) {
+	}
+
+	private OneACause() {
+	}
+
+	static List<Finding> fold(List<Finding> found, Work work) {
+		Map<Cause, List<Finding>> causes = new LinkedHashMap<>();
+		List<Finding> folded = new ArrayList<>();
+		for (Finding finding : found) {
+			if (finding.operation() < 0) {
+				folded.add(finding);
+			} else {
+				int group = work.operations().get(finding.operation()).group();
+				causes.computeIfAbsent(new Cause(finding.rule(), finding.severity(), finding.message(), finding.at().file().name(), group),
+						cause -> new ArrayList<>()).add(finding);
+			}
+		}
+		causes.values().forEach(same -> folded.add(same.size() == 1 ? same.get(0) : first(same)));
+		return folded;
+	}
+
+	private static Finding first(List<Finding> same) {
+		Finding first = same.get(0);
+		Set<Related> related = new LinkedHashSet<>(first.related());
+		same.stream().skip(1).limit(MOST_PLACES).forEach(finding -> related.add(new Related(finding.at(), AGAIN)));
+		int more = same.size() - 1;
+		return new Finding(first.rule(), first.severity(), first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + " of this tool",
+				first.at(), List.copyOf(related), fixes(same), first.evidence(), first.operation(), first.accepted());
+	}
+
+	/** The first, second, ... fix of all of them as one; none where not all have as many. */
+	private static List<Fix> fixes(List<Finding> same) {
+		List<Fix> fixes = new ArrayList<>();
+		int count = same.get(0).fixes().size();
+		if (same.stream().anyMatch(finding -> finding.fixes().size() != count)) {
+			return List.of();
+		}
+		for (int i = 0; i < count; i++) {
+			int which = i;
+			Optional<Fix> all = Fix.together(same.stream().map(finding -> finding.fixes().get(which)).toList());
+			all.ifPresent(fixes::add);
+		}
+		return fixes;
+	}
+}

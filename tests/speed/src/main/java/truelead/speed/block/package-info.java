@@ -1,0 +1,4 @@
+/**
+ * Measures reading, checking and editing, block by block.
+ */
+package truelead.speed.block;

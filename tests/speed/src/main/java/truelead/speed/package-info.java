@@ -1,0 +1,4 @@
+/**
+ * Measures how long checks and starts of the command take; run by hand, never by the tests.
+ */
+package truelead.speed;
