@@ -1,5 +1,6 @@
 package truelead.audit.html;
 
+import java.util.Locale;
 import java.util.Optional;
 import truelead.checker.program.Location;
 import truelead.grammar.ProgramText;
@@ -18,7 +19,7 @@ final class Excerpt {
 		html.raw("<pre class=\"blocks\">");
 		for (int line = Math.max(0, at.line() - AROUND); line <= Math.min(text.lineCount() - 1, at.line() + AROUND); line++) {
 			boolean here = line == at.line();
-			html.raw(here ? "<b class=\"here\">" : "<span>").element("i", "", String.format(java.util.Locale.ROOT, "%5d%s ", line + 1, here ? "\u25b6" : " "));
+			html.raw(here ? "<b class=\"here\">" : "<span>").element("i", "", String.format(Locale.ROOT, "%5d%s ", line + 1, here ? "\u25b6" : " "));
 			line(html, text.line(line), here ? Optional.of(at) : Optional.empty());
 			html.raw(here ? "</b>\n" : "</span>\n");
 		}

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.program.ProgramFile;
-import truelead.checker.rulebook.Precedence;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;

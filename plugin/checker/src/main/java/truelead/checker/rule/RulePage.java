@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import truelead.checker.rulebook.Rules;
 
 /**
  * A rule's page: what a person reads of it in help, hover and SARIF, and the program samples its tests run. Read from the class path,

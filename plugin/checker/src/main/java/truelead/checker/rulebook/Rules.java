@@ -9,6 +9,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;
 import truelead.checker.rule.RuleSettings;

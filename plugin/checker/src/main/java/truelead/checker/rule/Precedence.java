@@ -1,4 +1,4 @@
-package truelead.checker.rulebook;
+package truelead.checker.rule;
 
 import java.util.HashMap;
 import java.util.List;
@@ -6,8 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Severity;
 
 /**
  * One cause, one finding: where several rules explain one number, the most telling one speaks. The order is the data below. Only rules that
@@ -164,7 +162,7 @@ public final class Precedence {
 	}
 
 	/** The findings without those that another one, no less severe, speaks for; in the order given. */
-	static List<Finding> apply(List<Finding> findings) {
+	public static List<Finding> apply(List<Finding> findings) {
 		Map<Silenced, Severity> silenced = new HashMap<>();
 		for (Finding speaker : findings) {
 			for (Order order : BY_SPEAKER.getOrDefault(speaker.rule(), List.of())) {

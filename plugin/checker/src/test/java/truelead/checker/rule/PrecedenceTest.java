@@ -1,4 +1,4 @@
-package truelead.checker.rulebook;
+package truelead.checker.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,9 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Rule;
-import truelead.checker.rule.Severity;
+import truelead.checker.rulebook.Rules;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 

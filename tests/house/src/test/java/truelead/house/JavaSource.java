@@ -1,0 +1,89 @@
+package truelead.house;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A Java file of the project.
+ *
+ * @param path from the top of the project, with slashes
+ * @param text as it stands in the file
+ * @param code the same without comments, and with nothing in its strings
+ */
+record JavaSource(String path, String text, String code) {
+
+	private static final Pattern NO_CODE = Pattern.compile(
+			"//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"|\"(?:\\\\.|[^\"\\\\\\n])*+\"|'(?:\\\\.|[^'\\\\\\n])++'", Pattern.DOTALL);
+	private static final Pattern PACKAGE = Pattern.compile("^package ([\\w.]+);", Pattern.MULTILINE);
+	private static final Pattern IMPORT = Pattern.compile("^import (static )?([\\w.]+)\\.(\\w+|\\*);", Pattern.MULTILINE);
+	private static final Pattern NAMED = Pattern.compile("\\b(truelead(?:\\.[a-z]+)+)\\.[A-Z]\\w*");
+
+	/** An import: of a member where it is static, else of a class. */
+	record Import(boolean member, String from, String name) {
+	}
+
+	static JavaSource of(String path, String text) {
+		return new JavaSource(path, text, NO_CODE.matcher(text).replaceAll(found -> found.group().charAt(0) == '/' ? " " : "\"\""));
+	}
+
+	/** Whether it ships: no test, no benchmark. */
+	boolean ships() {
+		return path.contains("/src/main/") && !path.startsWith("tests/") || path.startsWith("plugin/editor/src/") || path.startsWith("plugin/help/src/");
+	}
+
+	boolean in(String... folders) {
+		return List.of(folders).stream().anyMatch(path::startsWith);
+	}
+
+	String packageName() {
+		Matcher found = PACKAGE.matcher(text);
+		return found.find() ? found.group(1) : "";
+	}
+
+	String fileName() {
+		return path.substring(path.lastIndexOf('/') + 1);
+	}
+
+	int lines() {
+		return (int) text.lines().count();
+	}
+
+	List<Import> imports() {
+		List<Import> imports = new ArrayList<>();
+		for (Matcher found = IMPORT.matcher(text); found.find();) {
+			imports.add(new Import(found.group(1) != null, found.group(2), found.group(3)));
+		}
+		return imports;
+	}
+
+	/** All but the imports, comments and all. */
+	String body() {
+		return IMPORT.matcher(text).replaceAll("");
+	}
+
+	/** Packages of ours that its code names, in imports or in full; its own left out. */
+	List<String> leansOn() {
+		return NAMED.matcher(code).results().map(found -> found.group(1)).filter(name -> !name.equals(packageName())).distinct().toList();
+	}
+
+	/** The lines of code in which a pattern is found, each with its place. */
+	List<String> places(Pattern pattern) {
+		List<String> places = new ArrayList<>();
+		int number = 0;
+		for (String line : blankedLines()) {
+			number++;
+			if (pattern.matcher(line).find()) {
+				places.add(path + ":" + number + "  " + line.strip());
+			}
+		}
+		return places;
+	}
+
+	/** The lines of the file with comments and strings blanked out, so that they count as in the file. */
+	private String[] blankedLines() {
+		return NO_CODE.matcher(text).replaceAll(found -> "\n".repeat((int) found.group().chars().filter(c -> c == '\n').count()) + (found.group().charAt(0) == '/' ? " " : "\"\""))
+				.split("\n", -1);
+	}
+}

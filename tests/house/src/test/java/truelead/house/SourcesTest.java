@@ -1,0 +1,89 @@
+package truelead.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What every source of ours keeps to, so that it can be read. */
+class SourcesTest {
+
+	private static final int LONGEST = 450;
+	private static final int LONG = 300;
+
+	@Test
+	void noClassIsLong() {
+		assertThat(House.shipped().stream().filter(source -> source.lines() > LONGEST).map(source -> source.path() + ", " + source.lines() + " lines"))
+				.as("a class of more than " + LONGEST + " lines does several things: find the one that can stand alone").isEmpty();
+	}
+
+	@Test
+	void fewClassesAreOfMiddleLength() {
+		List<JavaSource> shipped = House.shipped();
+		List<String> longer = shipped.stream().filter(source -> source.lines() >= LONG).map(source -> source.path() + ", " + source.lines() + " lines").toList();
+		assertThat(longer).as("at most 5 % of " + shipped.size() + " classes have " + LONG + " lines or more").hasSizeLessThanOrEqualTo(shipped.size() / 20);
+	}
+
+	@Test
+	void everyImportIsUsed() {
+		List<String> idle = new ArrayList<>();
+		for (JavaSource source : House.JAVA) {
+			Set<String> words = new HashSet<>(List.of(source.body().split("\\W+")));
+			for (JavaSource.Import one : source.imports()) {
+				if (!words.contains(one.name()) || !one.member() && one.from().equals(source.packageName())) {
+					idle.add(source.path() + " imports " + one.name());
+				}
+			}
+		}
+		assertThat(idle).as("take out imports that nothing uses, and name the classes instead of a *").isEmpty();
+	}
+
+	@Test
+	void everyPackageSaysWhatItIsFor() {
+		Set<String> folders = new HashSet<>();
+		House.JAVA.stream().filter(source -> source.ships() && source.in("grammar/", "plugin/checker/", "plugin/audit/", "feature/"))
+				.forEach(source -> folders.add(source.path().substring(0, source.path().lastIndexOf('/'))));
+		House.JAVA.stream().filter(source -> source.fileName().equals("package-info.java"))
+				.forEach(source -> folders.remove(source.path().substring(0, source.path().lastIndexOf('/'))));
+		assertThat(folders).as("write a package-info.java with a sentence for the newcomer").isEmpty();
+	}
+
+	@Test
+	void everyPublicTypeSaysWhatItIs() {
+		Pattern type = Pattern.compile("^\\t*public (?:static |final |abstract |sealed |non-sealed )*(?:class|record|interface|enum|@interface) (\\w+)");
+		List<String> silent = new ArrayList<>();
+		for (JavaSource source : House.shipped()) {
+			boolean said = false;
+			for (String line : source.text().split("\n")) {
+				said |= line.strip().startsWith("/**");
+				if (type.matcher(line).find() && !said) {
+					silent.add(source.path() + ": " + line.strip());
+				}
+				said &= !line.isBlank();
+			}
+		}
+		assertThat(silent).as("a public type has one sentence of Javadoc: what it is, units of its numbers, what bad input gets").isEmpty();
+	}
+
+	@Test
+	void namesAreOfTheTrade() {
+		Pattern empty = Pattern.compile("(Manager|Helper|Utils?|Impl)(Test)?\\.java$");
+		assertThat(House.JAVA.stream().map(JavaSource::fileName).filter(name -> empty.matcher(name).find()))
+				.as("Manager, Helper, Util and Impl say nothing: name the thing as the trade does").isEmpty();
+	}
+
+	@Test
+	void everyTextAndNumberHasItsLocale() {
+		assertThat(places("String\\.format\\((?!\\s*Locale)|\\.to(Lower|Upper)Case\\(\\)|\\.formatted\\(|\\.getBytes\\(\\)|new (FileReader|FileWriter)\\(|Charset\\.defaultCharset"))
+				.as("a decimal comma or a Turkish i must change nothing: Locale.ROOT, and UTF-8 by name").isEmpty();
+	}
+
+	private static List<String> places(String pattern) {
+		Pattern compiled = Pattern.compile(pattern);
+		return House.shipped().stream().flatMap(source -> source.places(compiled).stream()).toList();
+	}
+}
