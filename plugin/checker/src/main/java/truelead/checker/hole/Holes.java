@@ -135,7 +135,7 @@ public final class Holes {
 	}
 
 	/** The hole at a place; untouched where there is none. */
-	Hole hole(Place place, double within) {
+	public Hole hole(Place place, double within) {
 		int number = at(place, within);
 		return number < 0 ? Hole.untouched(place) : hole(number);
 	}

@@ -172,6 +172,7 @@ final class Recorder implements StepSink {
 		arcTracker.move(move);
 		if (lathe) {
 			bores.motion(move, tool, number);
+			singlePoints.motion(move);
 		}
 		if (!move.rapid()) {
 			int axis = move.modal().plane().axis();
@@ -249,7 +250,7 @@ final class Recorder implements StepSink {
 		axisTracker.motion(move, tool, number);
 		tool.cut(move, true, false);
 		if (lathe) {
-			singlePoints.motion(move, tool);
+			singlePoints.motion(move, tool, number);
 		}
 	}
 

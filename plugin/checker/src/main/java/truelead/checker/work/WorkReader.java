@@ -116,7 +116,7 @@ public final class WorkReader {
 			Holes holes = sorting.holes();
 			List<ThreadingOperation> operations = operations(sorting).all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
-					trouble(operations), course());
+					trouble(operations), course(holes));
 		}
 
 		private List<String> assumptions() {
@@ -184,11 +184,11 @@ public final class WorkReader {
 			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());
 		}
 
-		private Work.Course course() {
+		private Work.Course course(Holes holes) {
 			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
 					CompensationLog.with(recorder.compensation.entries(), tools),
 					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
-					recorder.singlePoints.named(uses, commentary, stays, book));
+					recorder.singlePoints.named(uses, commentary, stays, book, holes));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

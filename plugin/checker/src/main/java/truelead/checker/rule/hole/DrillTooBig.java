@@ -9,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -26,6 +27,11 @@ public final class DrillTooBig extends HoleRule {
 
 	public DrillTooBig() {
 		super("drill-too-big");
+	}
+
+	@Override
+	void turned(SinglePoint turned, Consumer<Draft> found) {
+		ChasedBore.of(turned).flatMap(bore -> bore.big(this)).ifPresent(found);
 	}
 
 	@Override

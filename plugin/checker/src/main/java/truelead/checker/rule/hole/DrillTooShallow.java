@@ -17,6 +17,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.Written;
 import truelead.checker.thread.DrillPoint;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -40,6 +41,11 @@ public final class DrillTooShallow extends HoleRule {
 
 	public DrillTooShallow() {
 		super("drill-too-shallow");
+	}
+
+	@Override
+	void turned(SinglePoint turned, Consumer<Draft> found) {
+		ChasedBore.of(turned).flatMap(bore -> bore.shallow(this)).ifPresent(found);
 	}
 
 	@Override

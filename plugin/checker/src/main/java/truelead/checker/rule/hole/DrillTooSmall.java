@@ -7,6 +7,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -22,6 +23,11 @@ public final class DrillTooSmall extends HoleRule {
 
 	public DrillTooSmall() {
 		super("drill-too-small");
+	}
+
+	@Override
+	void turned(SinglePoint turned, Consumer<Draft> found) {
+		ChasedBore.of(turned).flatMap(bore -> bore.small(this)).ifPresent(found);
 	}
 
 	@Override

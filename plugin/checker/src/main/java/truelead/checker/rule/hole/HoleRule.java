@@ -8,6 +8,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -33,6 +34,11 @@ abstract class HoleRule implements Rule {
 				check(operation, visits, work, draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
+		work.course().singlePoints().forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
+	}
+
+	/** Looks at a thread that a lathe cuts by a single point; nothing, unless a rule says so. */
+	void turned(SinglePoint turned, Consumer<Draft> found) {
 	}
 
 	abstract void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found);
