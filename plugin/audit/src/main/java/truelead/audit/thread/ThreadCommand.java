@@ -12,6 +12,7 @@ import truelead.audit.terminal.Terminal;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.NamedFamily;
+import truelead.checker.thread.InsertThread;
 
 /** {@code truelead thread}: the limits of threads, their drills, pins, leads and holes, at the bench. */
 @Command(name = "thread", description = "Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with its source.",
@@ -56,8 +57,7 @@ public final class ThreadCommand implements Callable<Integer> {
 		for (String text : callouts) {
 			Optional<Callout> callout = CalloutReader.readExactly(text);
 			if (callout.filter(Callout::wireInsert).isPresent()) {
-				terminal.complain("\"" + shortened(text) + "\" is tapped oversize for a wire insert: no limits of such threads are known here, and those of the plain thread are too small; "
-						+ "see the tables of the insert's maker");
+				terminal.complain("\"" + shortened(text) + "\" " + InsertThread.instead(callout.get().spec()));
 				continue;
 			}
 			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" " + NamedFamily.refusal(text, SUGGESTIONS)));

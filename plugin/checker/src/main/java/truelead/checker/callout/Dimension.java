@@ -23,15 +23,18 @@ public record Dimension(double value, Optional<LengthUnit> unit) {
 		return value * unit.orElse(unitOfBareNumbers).mm();
 	}
 
+	private static boolean finer(double value, int parts) {
+		return Math.abs(value * parts - Math.rint(value * parts)) > 1e-6;
+	}
+
 	/**
 	 * In mm as the size of a tool: a bare number is in the given unit unless it would be absurd there. 6.8 in an inch program is mm, 0.2010 in a
-	 * metric one is inches: no drill for a thread is 3 in thick, and none under 1 mm is told to the micrometre (common practice, no source).
+	 * metric one is inches: no drill for a thread is 3 in thick but by a number like 3.4531, and none under 1 mm is told to the micrometre (common practice, no source).
 	 */
 	public double toolMm(LengthUnit unitOfBareNumbers) {
-		if (unit.isEmpty() && unitOfBareNumbers == LengthUnit.INCH && value >= LARGEST_INCH) {
+		if (unit.isEmpty() && unitOfBareNumbers == LengthUnit.INCH && value >= LARGEST_INCH && !finer(value, 1000)) {
 			return value;
 		}
-		boolean fine = Math.abs(value * 100 - Math.rint(value * 100)) > 1e-6;
-		return unit.isEmpty() && unitOfBareNumbers == LengthUnit.MM && value < 1 && fine ? value * LengthUnit.INCH.mm() : mm(unitOfBareNumbers);
+		return unit.isEmpty() && unitOfBareNumbers == LengthUnit.MM && value < 1 && finer(value, 100) ? value * LengthUnit.INCH.mm() : mm(unitOfBareNumbers);
 	}
 }

@@ -16,6 +16,7 @@ import truelead.checker.job.StockGroup;
 import truelead.checker.plan.Wish.Field;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.thread.InsertThread;
 import truelead.checker.thread.ThreadSpec;
 
 /** Makes a request of what a person typed, or says of each field why it cannot be used. */
@@ -67,7 +68,7 @@ final class WishReader {
 	private Optional<Callout> callout(String typed) {
 		Optional<Callout> read = CalloutReader.readExactly(typed);
 		if (read.filter(Callout::wireInsert).isPresent()) {
-			problems.put(Field.CALLOUT, "\"" + typed + "\" is tapped oversize for a wire insert: no sizes of such threads are known here, and those of the plain thread are too small; see the tables of the insert's maker");
+			problems.put(Field.CALLOUT, "\"" + typed + "\" " + InsertThread.instead(read.get().spec()));
 		} else if (read.isEmpty()) {
 			problems.put(Field.CALLOUT, "\"" + typed + "\" " + NamedFamily.refusal(typed, SUGGESTIONS));
 		}

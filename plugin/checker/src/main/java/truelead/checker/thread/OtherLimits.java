@@ -51,7 +51,7 @@ final class OtherLimits {
 			case SAW -> Optional.of(basic(spec, 1.5, 0.75, 0, "basic size by DIN 513-1, D - 1.5 P; tolerances not in the table"));
 			case BUTTRESS -> Optional.of(basic(spec, 1.2, 0.6, 0, "basic size by ASME B1.9, D - 1.2 P; tolerances not in the table"));
 			case RD -> Optional.of(basic(spec, 0.9, 0.5, 0.1, "basic size by DIN 405-1, d - 0.9 P; tolerances not in the table"));
-			case BA -> Optional.of(basic(spec, 1.2, 0.6, 0, "basic size by BS 93, D - 1.2 P; tolerances not in the table"));
+			case BA -> Optional.of(associated(spec));
 			case PG -> Optional.of(basic(spec, 0.95, 0.475, 0, "basic size by the form of DIN 40430, D - 0.95 P; tolerances not in the table"));
 			case W -> Optional.of(basic(spec, 2 * 0.640327, 0.640327, 0, "basic size by the Whitworth form, D - 1.281 P; tolerances not in the table"));
 			default -> Optional.empty();
@@ -111,6 +111,14 @@ final class OtherLimits {
 		double p = spec.pitch();
 		return new Limits("", LengthUnit.MM, mm(d - 0.96 * p), mm(d - 0.64 * p + 0.012), mm(d - 0.6495190 * p), mm(d - 0.5695190 * p + 0.008),
 				mm(d + 0.072 * p), Origin.FROM_MEMORY, "formulas of ASME B1.10 (from memory); ISO 1501 has the same basic sizes");
+	}
+
+	/** BS 93: D1 = D − 1.2 P, D2 = D − 0.6 P; for nuts plus 0.375 P and 0.12 P + 0.03 mm. 0 BA: 4.800 to 5.175, 5.400 to 5.550. */
+	private static Limits associated(ThreadSpec spec) {
+		double d = spec.diameter();
+		double p = spec.pitch();
+		return new Limits("", LengthUnit.MM, mm(d - 1.2 * p), mm(d - 0.825 * p), mm(d - 0.6 * p), mm(d - 0.48 * p + 0.03), mm(d), Origin.FROM_MEMORY,
+				"formulas of BS 93 for nuts (from memory)");
 	}
 
 	private static Limits basic(ThreadSpec spec, double minor, double pitch, double major, String source) {

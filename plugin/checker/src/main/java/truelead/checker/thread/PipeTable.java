@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** Pipe threads: NPT, NPTF, NPSM and NPSC in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
 final class PipeTable {
+	/** R 2, mm: threads above have a wider tolerance. */
+	private static final double LARGE = 60;
+
 	private final List<PipeSize> sizes = new ArrayList<>();
 
 	PipeTable() {
@@ -26,7 +29,8 @@ final class PipeTable {
 					Optional.of(decimal(r, "TD1")), r.get("source")));
 		}
 		for (DataRow r : DataFile.rows(PipeTable.class, "pipe-r.csv")) {
-			for (ThreadSystem system : List.of(ThreadSystem.RP, ThreadSystem.RC, ThreadSystem.R)) {
+			sizes.add(parallel(r));
+			for (ThreadSystem system : List.of(ThreadSystem.RC, ThreadSystem.R)) {
 				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2"),
 						Optional.of(decimal(r, "d1")), Optional.empty(), Optional.of(decimal(r, "gaugeLength")),
 						Optional.of(decimal(r, "usefulLength")), Optional.empty(), Optional.empty(), r.get("source")));
@@ -34,8 +38,18 @@ final class PipeTable {
 		}
 	}
 
+	/** ISO 7-1: all diameters of Rp give or take a turn and a quarter of the taper, from 2 1/2 a turn and a half (from memory). Rp 1/4: 11.341 to 11.549. */
+	private static PipeSize parallel(DataRow r) {
+		double turns = DataFile.number(r, "d") > LARGE ? 1.5 : 1.25;
+		BigDecimal tolerance = Decimals.round(turns * DataFile.number(r, "P") / 16, 3);
+		BigDecimal both = tolerance.add(tolerance);
+		return new PipeSize(ThreadSystem.RP, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2").subtract(tolerance),
+				Optional.of(decimal(r, "d1").subtract(tolerance)), Optional.empty(), Optional.of(decimal(r, "gaugeLength")), Optional.of(decimal(r, "usefulLength")),
+				Optional.of(both), Optional.of(both), "ISO 7-1 Table 1 (tolerances from memory)");
+	}
+
 	/**
-	 * ASME B1.20.1: the straight threads have the pitch diameter of the taper one at the gauge plane, NPSC give or take a turn and a half of the
+	 * ASME B1.20.1: the straight threads have the pitch diameter of the taper one at the gauge plane, NPSM with the tolerance of Unified 2B over nine pitches (1/8-27: 0.3736 to 0.3783), NPSC give or take a turn and a half of the
 	 * taper, 1.5 P / 16 (1/8-27: 0.3736, NPSC 0.3701 to 0.3771). The smallest minor diameter of NPSM lies 0.433 P below.
 	 */
 	private void straight(DataRow r) {
@@ -44,9 +58,14 @@ final class PipeTable {
 		BigDecimal turns = Decimals.round(1.5 / 16 / tpi, 4);
 		BigDecimal middle = pitch.setScale(4, RoundingMode.HALF_UP);
 		sizes.add(new PipeSize(ThreadSystem.NPSM, r.get("size"), decimal(r, "D"), tpi, middle, Optional.of(Decimals.round(pitch.doubleValue() - 0.4330127 / tpi, 4)),
-				Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "ASME B1.20.1, by its formulas (from memory); largest sizes not in the table"));
+				Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(mechanical(DataFile.number(r, "D"), 1 / tpi)), Optional.empty(),
+				"ASME B1.20.1, by its formulas (from memory); largest minor diameter not in the table"));
 		sizes.add(new PipeSize(ThreadSystem.NPSC, r.get("size"), decimal(r, "D"), tpi, middle.subtract(turns), Optional.empty(), Optional.empty(), Optional.empty(),
 				Optional.empty(), Optional.of(turns.add(turns)), Optional.empty(), "ASME B1.20.1, by its formulas (from memory)"));
+	}
+
+	private static BigDecimal mechanical(double d, double p) {
+		return Decimals.round(1.3 * (0.0015 * Math.cbrt(d) + 0.0015 * Math.sqrt(9 * p) + 0.015 * Math.cbrt(p * p)), 4);
 	}
 
 	List<PipeSize> sizes() {
@@ -57,7 +76,7 @@ final class PipeTable {
 		return sizes.stream().filter(s -> s.system() == system && s.size().equals(size)).findFirst();
 	}
 
-	/** The basic sizes as limits; only ISO 228-1 gives largest diameters. */
+	/** The sizes as limits; largest diameters where the standard of parallel threads gives them. */
 	Optional<Limits> limits(ThreadSpec spec) {
 		return find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi())
 				.map(s -> new Limits("", spec.unit(), s.minor(), plus(s.minor(), s.minorTolerance()), Optional.of(s.pitchDiameter()),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.program.LengthUnit;
 
-/** Inch threads of which only basic sizes are held: Whitworth (BS 84) and Unified with rounded root (UNJ). Diameters in inches. */
+/** Inch threads with rounded roots, by the formulas of their standards: Whitworth (BS 84) and Unified (UNJ). Diameters in inches. */
 final class RoundedTable {
 	/** Depth of a Whitworth thread divided by its pitch (BS 84). */
 	private static final double WHITWORTH_DEPTH = 0.640327;
@@ -24,14 +24,24 @@ final class RoundedTable {
 		return List.copyOf(whitworth);
 	}
 
-	/** D − h and D − 2 h, rounded to 4 decimals: 1/4-20 BSW 0.2180 and 0.1860. Largest sizes are not held. */
+	/**
+	 * D − h and D − 2 h, rounded to 4 decimals, and the tolerances of BS 84 for nuts: minor diameter 0.2 P and 0.004 in from 26 threads an inch, 0.005 from 22,
+	 * 0.007 for fewer; pitch diameter of the medium class 0.002 ∛D + 0.003 √D + 0.005 √P (from memory). 1/4-20 BSW 0.1860 to 0.2030, 0.2180 to 0.2219.
+	 */
 	Optional<Limits> whitworthLimits(ThreadSpec spec) {
 		double inches = spec.inches();
-		double depth = WHITWORTH_DEPTH / spec.tpi();
+		double pitch = 1 / spec.tpi();
+		double depth = WHITWORTH_DEPTH * pitch;
+		double minorTolerance = 0.2 * pitch + (spec.tpi() >= 26 ? 0.004 : spec.tpi() >= 22 ? 0.005 : 0.007);
+		double pitchTolerance = 0.002 * Math.cbrt(inches) + 0.003 * Math.sqrt(inches) + 0.005 * Math.sqrt(pitch);
 		boolean known = whitworth.stream().anyMatch(w -> w.sameThread(spec.withHand(Hand.RIGHT)));
-		return !known ? Optional.empty() : Optional.of(new Limits("", LengthUnit.INCH, Optional.of(Decimals.round(inches - 2 * depth, 4)),
-				Optional.empty(), Optional.of(Decimals.round(inches - depth, 4)), Optional.empty(), Optional.of(Decimals.round(inches, 4)),
-				Origin.FROM_MEMORY, "basic sizes by the form of BS 84 (from memory); tolerances not in the table"));
+		return !known ? Optional.empty() : Optional.of(new Limits("", LengthUnit.INCH, inch(inches - 2 * depth), inch(inches - 2 * depth + minorTolerance),
+				inch(inches - depth), inch(inches - depth + pitchTolerance), inch(inches), Origin.FROM_MEMORY,
+				"BS 84, by its form and its formulas, pitch diameter of the medium class (from memory)"));
+	}
+
+	private static Optional<BigDecimal> inch(double value) {
+		return Optional.of(Decimals.round(value, 4));
 	}
 
 	/** Pitch diameter as for UN, minor diameter D − 9√3/16 P: 1/4-28 UNJF 0.2152. The largest minor diameter is not held. */

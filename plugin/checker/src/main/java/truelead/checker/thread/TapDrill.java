@@ -49,7 +49,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 
 	/**
 	 * The drill for cutting a thread: from the tables (ISO 2306 and trade tables), else the drill that is made nearest to D − P
-	 * within the limits of the minor diameter; empty where neither gives one.
+	 * within the limits of the minor diameter, a metric one where no inch drill lies there; empty where neither gives one.
 	 */
 	public static Optional<TapDrill> cutting(ThreadSpec spec) {
 		return CUTTING.of(spec);
@@ -96,8 +96,9 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		double most = largest.orElse(least.getAsDouble() + 0.3 * spec.pitch());
 		double target = Math.min(Math.max(wanted, least.getAsDouble()), most);
 		String rule = spec.system().metric() ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
-		return DrillSizes.nearest(target, least.getAsDouble(), most, spec.unit())
-				.map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.COMPUTED, rule));
+		double from = least.getAsDouble();
+		return DrillSizes.nearest(target, from, most, spec.unit())
+				.or(() -> spec.unit() == LengthUnit.INCH ? DrillSizes.nearest(target, from, most, LengthUnit.MM) : Optional.empty()).map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.COMPUTED, rule));
 	}
 
 	private static TapDrill inch(String name, String source) {
