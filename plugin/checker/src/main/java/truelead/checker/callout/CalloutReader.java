@@ -35,7 +35,7 @@ public final class CalloutReader {
 		List<Part> parts = CommentParts.of(shortened(commentText));
 		List<ToolDescription> tools = new ToolWords(parts).read();
 		boolean tap = tools.stream().findFirst().filter(tool -> tool.kind().tap()).isPresent();
-		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools, HolderWords.read(parts, tap), WallWords.thickness(parts));
+		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools, HolderWords.read(parts, tap), WallWords.thickness(parts), WallWords.drillsThrough(parts, tools));
 	}
 
 	/** A callout that stands alone, such as an argument of a command: M6, G1 and 10-24 can be nothing else there. Empty when it is none. */

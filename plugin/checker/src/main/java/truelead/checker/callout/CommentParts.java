@@ -56,6 +56,9 @@ final class CommentParts {
 			multiplied(item.multiplied());
 		} else if (item.thread() != null) {
 			thread(item.thread(), OptionalInt.empty());
+		} else if (item.deep() != null && deepBefore(item.deep())) {
+			word(item.deep().DEPTH().getText(), item.deep().DEPTH().getSymbol(), item.deep().DEPTH().getSymbol());
+			add(item.deep().dimension(), ParsedNumbers.length(item.deep().dimension(), item.deep().unit()), Part.Role.PLAIN);
 		} else if (item.deep() != null) {
 			add(item, ParsedNumbers.length(item.deep().dimension(), item.deep().unit()), Part.Role.DEPTH);
 		} else if (item.diameter() != null && offsetNumber(item.diameter())) {
@@ -75,6 +78,12 @@ final class CommentParts {
 		} else {
 			word(item.getText(), item.getStart(), item.getStop());
 		}
+	}
+
+	/** M8 X 12 DEEP 6 PLCS: the word ends the thread's own depth, and the number counts. */
+	private boolean deepBefore(CalloutParser.DeepContext deep) {
+		boolean wordFirst = deep.DEPTH() != null && deep.DEPTH().getSymbol() == deep.getStart() && deep.EQUALS() == null && deep.COLON() == null;
+		return wordFirst && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Thread thread && thread.draft().extent().isPresent();
 	}
 
 	/** PITCH 1.0, P1.25: not P1000, which is a word of a block. */

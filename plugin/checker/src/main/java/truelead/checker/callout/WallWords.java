@@ -2,10 +2,16 @@ package truelead.checker.callout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ToolKind;
 
 /** Finds the thickness of the wall that a comment speaks of: {@code THRU .75 WALL}, {@code 12 THICK}, {@code DURCHGANG 25}. */
 final class WallWords {
+
+	/** What goes through a drill, and where it goes (common practice, no source). */
+	private static final Set<String> COOLANT = Set.of("COOL", "CLNT", "SPINDLE", "TOOL", "FLUSH");
 
 	private final List<Part> parts;
 
@@ -19,7 +25,7 @@ final class WallWords {
 	 */
 	Optional<Dimension> wall(ThreadSpec thread) {
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (is(i - 1, Meaning.WALL) || is(i + 1, Meaning.WALL)
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (is(i - 1, Meaning.WALL) || is(i + 1, Meaning.WALL) || plate(i)
 					|| besideThrough(i) && (measured(a.dimension()) || is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
 				return Optional.of(a.dimension());
 			}
@@ -38,9 +44,27 @@ final class WallWords {
 		return Optional.empty();
 	}
 
+	/** DRILL 6.8 THRU, where nothing is said of blind holes; not the coolant through the tool. */
+	static boolean drillsThrough(List<Part> parts, List<ToolDescription> tools) {
+		WallWords words = new WallWords(parts);
+		boolean drill = !tools.isEmpty() && tools.stream().allMatch(tool -> tool.kind() == ToolKind.DRILL);
+		boolean through = drill && IntStream.range(0, parts.size()).anyMatch(i -> words.is(i, Meaning.THROUGH) && !words.coolant(i - 1) && !words.coolant(i + 1) && !words.coolant(i + 2));
+		return through && IntStream.range(0, parts.size()).noneMatch(i -> words.is(i, Meaning.BLIND));
+	}
+
+	private boolean coolant(int i) {
+		String text = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return COOLANT.stream().anyMatch(TradeWords.fold(text)::startsWith);
+	}
+
 	/** Right before or behind a number, or before it with a colon or the like between them. */
 	private boolean beside(int i, Meaning meaning) {
 		return is(i - 1, meaning) || is(i + 1, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && is(i - 2, meaning);
+	}
+
+	/** THRU 10 PLATE, .375 PLATE THRU. */
+	private boolean plate(int i) {
+		return is(i + 1, Meaning.PLATE) && (is(i - 1, Meaning.THROUGH) || is(i + 2, Meaning.THROUGH));
 	}
 
 	private boolean besideThrough(int i) {

@@ -80,7 +80,7 @@ final class Assignments {
 		variables.set(variable, value);
 		doubts.set(variable, Variables.local(variable), variables.depth(), why -> variables.set(variable, Value.unknown(why)));
 		if (variable == ALARM && doubts.statement().isEmpty()) {
-			flow.out().stopped(flow.block(), "the program stops here with an alarm of its own", Optional.empty());
+			flow.out().alarm(flow.block());
 			flow.stop();
 		} else if (variable >= FIRST_OFFSET && variable <= LAST_OFFSET) {
 			state.place.offsetVariable(variable, value.number());

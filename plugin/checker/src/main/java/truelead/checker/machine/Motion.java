@@ -6,6 +6,7 @@ import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 
 /** Makes motions of axis words: straight, arcs, synchronised, homing. */
 final class Motion {
@@ -279,7 +280,7 @@ final class Motion {
 		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.empty()));
 		boolean locks = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES);
-		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT ? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), locks)
+		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT ? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), lead.word(), locks)
 				: locks ? state.lockedModal() : state.modal();
 		double resolution = resolution(words);
 		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));
@@ -291,13 +292,16 @@ final class Motion {
 		return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
 	}
 
-	/** The state in a motion that turns the spindle by itself. */
-	private Modal turning(boolean clockwise, boolean locks) {
+	/** The state in a motion that turns the spindle by itself, as the sign of its lead says. */
+	private Modal turning(boolean clockwise, Optional<WordRef> lead, boolean locks) {
 		SpindleTurn before = state.spindle;
+		Optional<WordRef> wordBefore = state.spindleWord;
 		state.spindle = clockwise ? SpindleTurn.CLOCKWISE : SpindleTurn.COUNTERCLOCKWISE;
+		state.spindleWord = lead;
 		state.changed();
 		Modal modal = locks ? state.lockedModal() : state.modal();
 		state.spindle = before;
+		state.spindleWord = wordBefore;
 		state.changed();
 		return modal;
 	}

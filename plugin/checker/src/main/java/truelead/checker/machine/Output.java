@@ -62,6 +62,11 @@ final class Output {
 		say(block, why, word, true, Step.NotFollowed.Weight.THREAD);
 	}
 
+	/** Nothing behind it is executed, by the machine neither. */
+	void alarm(BlockRef block) {
+		say(block, "the program stops here with an alarm of its own", Optional.empty(), true, Step.NotFollowed.Weight.OWN_ALARM);
+	}
+
 	/** Worth a word, once a program; no thread depends on it. */
 	void remark(BlockRef block, String subject, String why, Optional<WordRef> word) {
 		if (said.add(List.of("remark", subject))) {

@@ -219,6 +219,8 @@ public sealed interface Step {
 			UNKNOWN_CODE,
 			/** The same, and the place is lost: a program of those that makers of machines and probes keep to themselves. */
 			BY_TOOL,
+			/** A thread only where the program makes any: the machine stops here too. */
+			OWN_ALARM,
 			/** A thread, for all that is known. */
 			THREAD
 		}

@@ -50,6 +50,8 @@ public final class Precedence {
 
 	/** Evidence of a helix that makes, with the drill, another thread than the one called out. */
 	public static final String HELIX_AND_DRILL = "what helix and drill make";
+	/** Evidence of a tap that is led in by another feed than out. */
+	public static final String OTHER_FEED_OUT = "feed out";
 	/** Evidence of arcs that keep the lead where they are turned round. */
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
 	/** Evidence of heights that are read under G91. */
@@ -115,12 +117,14 @@ public final class Precedence {
 			new Order("drill-too-big", Scope.OPERATION, List.of("drill-too-shallow", "hole-skipped"), "the tap is not meant for this hole", Optional.of(ANOTHER_HOLE)),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "length-offset-missing"), "feed and drill agree on another thread than the callout",
 					Optional.of(FEED_AND_DRILL)),
+			new Order("feed-off-pitch", Scope.OPERATION, List.of("override-open"), "the way out is right, and the way in is not", Optional.of(OTHER_FEED_OUT)),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "cutter-pitch-mismatch"), "helix and drill agree on another thread than the callout",
 					Optional.of(HELIX_AND_DRILL)),
 			new Order("helix-wrong-hand", Scope.OPERATION, List.of("helix-off-pitch", "helix-uneven", "helix-too-short"), "turned round, the arcs go round the short way and keep the lead",
 					Optional.of(TURNED_ROUND)),
 			new Order("threaded-before-drilled", Scope.OPERATION, List.of("hole-missing"), "the hole is there, only too late"),
-			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped"), "the thread that missed its hole leaves one over"),
+			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped", "count-differs"), "the thread that missed its hole leaves one over"),
+			new Order("hole-skipped", Scope.OPERATION, List.of("count-differs"), "the hole that is left over makes up the count"),
 			new Order("hole-missing", Scope.BLOCK, List.of("hole-off-position"), "steps that add up are off by little at first"),
 			new Order("hole-off-position", Scope.OPERATION, List.of("hole-skipped"), "the place was meant for the hole that is left over"),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("speed-over-limit"), "S is typed wrong, and the feed says what was meant"),

@@ -2,15 +2,17 @@ package truelead.checker.work;
 
 import java.util.Optional;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
 
 /**
  * What an operation cuts and into which hole, to weigh words against that could mean something else.
  *
  * @param lead  advance in a turn, mm; NaN where it is not known
  * @param drill diameter of the hole before it is threaded, mm, where it is known
+ * @param drilledBy the tool that made the hole deepest before it is threaded, where there is one
  * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
  */
-record AsCut(double lead, Optional<Double> drill, double full) {
+record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, double full) {
 
 	/** How far a thread's lead may be from the advance, a part of it. */
 	private static final double FITS = 0.05;

@@ -77,8 +77,9 @@ final class Operations {
 		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
 				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
 		Fact<Double> surface = surface(strokes, passes);
-		double full = first.flatMap(h -> h.deepestBefore(draft.firstOrder())).map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
-		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, full), surface);
+		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
+		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
+		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), full), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());

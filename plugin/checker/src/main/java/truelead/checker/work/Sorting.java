@@ -40,7 +40,7 @@ final class Sorting {
 		this.uses = uses;
 		this.tolerance = profile.positionTolerance();
 		this.book = new HoleBook(tolerance);
-		this.taps = new TapDrafts(WorkReader.turning(profile), commentary);
+		this.taps = new TapDrafts(WorkReader.turning(profile), commentary, stays);
 		this.mills = new MillDrafts(commentary, stays);
 		sort();
 	}

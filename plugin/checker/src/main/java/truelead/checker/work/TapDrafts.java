@@ -43,14 +43,16 @@ final class TapDrafts {
 
 	private final boolean turning;
 	private final Commentary commentary;
+	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
 	private final Map<Key, Draft> cycles = new HashMap<>();
 	private Draft cycleDraft;
 	private Draft runDraft;
 
-	TapDrafts(boolean turning, Commentary commentary) {
+	TapDrafts(boolean turning, Commentary commentary, Stays stays) {
 		this.turning = turning;
 		this.commentary = commentary;
+		this.stays = stays;
 	}
 
 	List<Draft> drafts() {
@@ -167,8 +169,8 @@ final class TapDrafts {
 	}
 
 	/**
-	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, a comment with its number, or one right at its change. A title
-	 * further above may speak of the whole job.
+	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, a comment with its number, one right at its change, or one
+	 * between the tool before and it. A title further above the first tool may speak of the whole job.
 	 */
 	private boolean surelyNoTap(ToolLog log, ToolUse tool) {
 		if (!tool.facts().cannotTap()) {
@@ -179,7 +181,8 @@ final class TapDrafts {
 			return kind.source() != FactSource.TOOL_COMMENT;
 		}
 		int line = kind.at().get().line();
-		return Math.abs(line - commentary.mainLine(log.change().get())) <= NAME_AT_CHANGE
+		boolean behindAnother = stays.changeLine(log) != stays.firstChange(log.part()) && line >= stays.freeFrom(log);
+		return behindAnother || Math.abs(line - commentary.mainLine(log.change().get())) <= NAME_AT_CHANGE
 				|| commentary.free(commentary.main().file(), line, line).stream().flatMap(c -> commentary.listLine(c).stream())
 						.anyMatch(l -> l.number() == tool.number());
 	}

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.HoleEnd;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
@@ -41,6 +42,9 @@ final class WantedReader {
 	/** A callout and the comment it stands in. */
 	private record Called(Callout callout, LineComment comment, FactSource source) {
 	}
+
+	/** Of a tool's comments as many are asked. */
+	private static final int MOST_COMMENTS = 20;
 
 	private final Commentary commentary;
 	private final Stays stays;
@@ -117,13 +121,13 @@ final class WantedReader {
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
-				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> throughPart(draft, cut));
+				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut));
 		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
 				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
 				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, c.callout().mm(d, commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
-				.or(() -> first(alike, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
+				.or(() -> first(sized, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
@@ -133,6 +137,12 @@ final class WantedReader {
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), wall, top,
 				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+	}
+
+	/** What is said of the hole where it is drilled. */
+	private static Optional<Fact<Boolean>> drilledThrough(AsCut cut) {
+		return cut.drilledBy().stream().flatMap(drill -> drill.comments().stream().limit(MOST_COMMENTS)).filter(comment -> CalloutReader.readComment(comment.text()).drillsThrough()).findFirst()
+				.map(comment -> Fact.of(true, FactSource.TOOL_COMMENT, comment.at(), comment.text().strip()));
 	}
 
 	/** A hole that is drilled through all of a part whose thickness the title says. */

@@ -18,6 +18,7 @@ import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
+import truelead.checker.lesson.Reading;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.ForeignLanguage;
 import truelead.checker.machine.Interpreter;
@@ -173,12 +174,15 @@ public final class WorkReader {
 		}
 
 		/**
-		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one
-		 * where the program goes somewhere that is not here to be read.
+		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one,
+		 * but for an alarm of its own, where the program goes somewhere that is not here to be read.
 		 */
 		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
 			if (step.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE || step.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				return idle.contains(tool);
+			}
+			if (step.weight() == Step.NotFollowed.Weight.OWN_ALARM) {
+				return mayThread;
 			}
 			boolean call = step.word().filter(w -> "PMGTO".indexOf(w.address()) >= 0).isPresent();
 			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());

@@ -100,6 +100,37 @@ class CalloutReaderTest {
 	}
 
 	@Test
+	void aNumberBehindDeepMayCount() {
+		Callout callout = CalloutReader.read("1/4-20 UNC X .75 DEEP 6 PLCS").get(0);
+
+		assertThat(callout.count()).hasValue(6);
+		assertThat(callout.depth().orElseThrow().value()).isEqualTo(0.75);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			M6X1 THRU 10 PLATE           | 10
+			10-24 TAP / .375 PLATE THRU  | 0.375
+			""")
+	void aPlateThatIsDrilledThroughIsAWall(String comment, double wall) {
+		assertThat(CalloutReader.read(comment).get(0).wall().orElseThrow().value()).isEqualTo(wall);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			DRILL 6.8 THRU               | true
+			M8 DRILL THRU 12MM PLATE     | true
+			6.8 DRILL                    | false
+			6.8 DRILL, COOLANT THRU      | false
+			6.8 THRU SPINDLE COOLANT DRILL | false
+			DRILL 6.8 / TAP M8 THRU      | false
+			DRILL 6.8 BLIND, 8.0 THRU    | false
+			""")
+	void aDrillThatGoesThrough(String comment, boolean through) {
+		assertThat(CalloutReader.readComment(comment).drillsThrough()).isEqualTo(through);
+	}
+
+	@Test
 	void aNumberBeforeADashIsNoCount() {
 		assertThat(CalloutReader.read("TOOL 5 - 1/2-13 TAP").get(0).count()).isEmpty();
 	}

@@ -42,6 +42,14 @@ class LeftOutAndTwiceTest {
 	}
 
 	@Test
+	void aPositionLeftOutOfWhatTheTitleCounts() {
+		String title = "(COVER, 4X M6)\n" + HEAD;
+		assertThat(said(title + "G84 Z-14 R5 F520\nX50\nY40\nG80\nM30\n")).containsExactly("14 hole-skipped");
+		assertThat(said(title.replace("4X M6", "5X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).containsExactly("14 count-differs");
+		assertThat(said(title.replace("4X M6", "8X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).as("half of them from the other side").isEmpty();
+	}
+
+	@Test
 	void theWayOutWithoutItsG80() {
 		assertThat(loud("G84 Z-14 R5 F520\nX50\nY40\nX10\nZ100 M9\n")).as("Z100 is taken for a depth").containsExactly("17 cycle-left-on");
 	}

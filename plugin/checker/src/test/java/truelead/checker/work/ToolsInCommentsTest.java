@@ -108,6 +108,27 @@ class ToolsInCommentsTest {
 				.satisfies(tapping -> assertThat(tapping.tool().facts().kind().orElseThrow().value()).isEqualTo(ToolKind.FORM_TAP));
 	}
 
+	/** Before a plain way up too: it is the first block of the next tool's part. */
+	@Test
+	void theTitleBeforeTheWayUpIsTheNextTools() {
+		Work work = Samples.work("G21 G90", "N1 (DRILL 8.5)", "T4 M6", "S1100 M3", "G0 X0 Y0 Z5", "G83 Z-35 R3 Q5 F165", "G80", "N2 (TAP M10)", "G0 Z100", "T5 M6", "S300 M3", "G0 X0 Y0 Z5",
+				"G84 Z-25 R6 F450", "G80", "N3 (CHAMFER MILL 8MM)", "G0 Z100", "T6 M6", "S5000 M3", "G0 X0 Y-10 Z5", "G1 Z-1 F400", "X60", "M30");
+
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
+			assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
+			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
+		});
+	}
+
+	/** Blocks that stop spindle and coolant stand between the title and the change. */
+	@Test
+	void aDrillNamedAboveItsChangeIsNoTap() {
+		Work work = Samples.work("G21 G90", "(SPOT DRILL)", "T3 M6", "S2000 M3", "G0 X0 Y0 Z5", "G81 Z-3 R3 F150", "G80", "G0 Z15", "(M8 DRILL THRU)", "M5", "M9", "G53 G0 Z0", "T12 M6", "S2400 M3",
+				"G0 X0 Y0 Z5", "G84 Z-17 R3 F300", "G80", "M30");
+
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.method()).isEqualTo(Tapping.Method.WRONG_TOOL));
+	}
+
 	@Test
 	void aNameOfABlockBesideTheToolIsNoCode() {
 		assertThat(drilled("G50 S2000", "G97 S900 M3 T0404", "NAT02 (8.5 DRILL)", "G97 S900 M3 T0202", "G0 X0 Z3", "G1 Z-35 F.1")).isEqualTo(8.5);

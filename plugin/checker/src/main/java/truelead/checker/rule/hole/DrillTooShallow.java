@@ -32,6 +32,10 @@ public final class DrillTooShallow extends HoleRule {
 	/** Room below the tap in a blind hole, pitches (common practice, no source). */
 	private static final double ROOM_FORMING = 1;
 	private static final double ROOM_CUTTING = 2;
+	/** Less than so many pitches are a warning (common practice, no source: many shops leave no more for a cutting tap). */
+	private static final double ROOM_NEEDED = 1;
+	/** Nobody taps deeper than so many diameters: the depth itself is a slip (common practice, no source). */
+	private static final double DEEPEST = 8;
 	/** The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common practice, no source). */
 	private static final double LONGEST_LEAD = 6;
 	private static final double BELOW_WALL = 3;
@@ -159,9 +163,11 @@ public final class DrillTooShallow extends HoleRule {
 				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
 						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
 		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut());
+		boolean slip = tapping.wanted().thread().filter(t -> room.depth().tip() > DEEPEST * t.value().diameter()).isPresent();
 		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed) + " if it does not")
-				.orElse(fact + what + "; drill to " + figures.length(needed));
-		Severity severity = sign.isPresent() ? Severity.INFORMATION : meets ? Severity.ERROR : Severity.WARNING;
+				.orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed)));
+		boolean tight = !enters && clearance > ROOM_NEEDED * room.depth().pitch() + slack;
+		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets ? Severity.ERROR : Severity.WARNING;
 		Draft draft = Draft.of(this, severity, room.depth().depthWord(), room.depth().stroke().block(), message);
 		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())), room.cut().block())
 				.related(room.cut().block(), "the drill block")
@@ -173,7 +179,7 @@ public final class DrillTooShallow extends HoleRule {
 		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
-		if (sign.isEmpty()) {
+		if (sign.isEmpty() && !slip) {
 			Fix.together(deeper(tapping, room.cut(), needed)).ifPresent(draft::fix);
 		}
 		return Optional.of(draft);

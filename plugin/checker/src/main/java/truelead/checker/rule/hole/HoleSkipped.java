@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
@@ -20,6 +21,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
+import truelead.checker.work.NotFollowed;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -31,6 +33,10 @@ import truelead.checker.work.Work;
 public final class HoleSkipped extends HoleRule {
 
 	private static final double SAME = 0.001;
+	/** Plain holes are drilled in steps of half a mm or 1/32 in; 6.8, 4.2 and #7 are drilled for threads (common practice, no source). */
+	private static final double STEP_MM = 0.5;
+	private static final double STEP_INCH = 25.4 / 32;
+	private static final double EVEN = 0.006;
 
 	public HoleSkipped() {
 		super("hole-skipped");
@@ -57,7 +63,7 @@ public final class HoleSkipped extends HoleRule {
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
 		List<Cut> skipped = new ArrayList<>();
 		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
-		List<Hole> alike = count > 1 ? unthreaded.made(threaded.keySet()) : List.of();
+		List<Hole> alike = unthreaded.made(threaded.keySet());
 		List<Hole> elsewhere = unthreaded.made(ways);
 		Set<Place> visited = new HashSet<>();
 		for (ThreadingOperation one : elsewhere.isEmpty() ? List.<ThreadingOperation>of() : work.group(operation)) {
@@ -70,18 +76,36 @@ public final class HoleSkipped extends HoleRule {
 		}
 		Map<Numbers, Set<Side>> sides = new HashMap<>();
 		visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
-		if (skipped.isEmpty() || skipped.size() >= count) {
+		if (skipped.isEmpty() || count == 1 && !meant(operation, skipped, count) || skipped.size() >= count && !meant(operation, skipped, count)) {
 			skipped.clear();
-			elsewhere.stream().filter(hole -> twin(hole.place(), sides)).forEach(hole -> skipped.add(hole.making().get(0)));
+			List<Hole> twins = elsewhere.stream().filter(hole -> twin(hole.place(), sides)).toList();
+			boolean counted = operation.wanted().count().filter(all -> all.value() == count + elsewhere.size()).isPresent();
+			(twins.isEmpty() && counted ? elsewhere : twins).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		if (skipped.isEmpty()) {
 			mirrored(elsewhere, visited, sides).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
-		if (!skipped.isEmpty() && skipped.size() > Math.max(again, Unread.from(operation.block(), work))) {
+		if (!skipped.isEmpty() && ends(work) && skipped.size() > Math.max(again, Unread.from(operation.block(), work))) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
 		}
+	}
+
+	/** Whether the program is followed to its end: else what is left may be threaded behind. */
+	private static boolean ends(Work work) {
+		work.dependsOnAll();
+		return work.trouble().notFollowed().stream().noneMatch(NotFollowed::stops);
+	}
+
+	/** Whether holes are meant for threads, however many are left: a callout counts them, or they are drilled in a size that nobody drills for anything else. */
+	private static boolean meant(ThreadingOperation operation, List<Cut> skipped, int threaded) {
+		boolean counted = operation.wanted().count().filter(count -> count.value() == threaded + skipped.size()).isPresent();
+		return counted || skipped.get(0).diameter().filter(Fact::stated).map(Fact::value).filter(drill -> !even(drill, STEP_MM) && !even(drill, STEP_INCH)).isPresent();
+	}
+
+	private static boolean even(double diameter, double step) {
+		return Math.abs(diameter / step - Math.rint(diameter / step)) * step < EVEN;
 	}
 
 	/** How often the tool comes back to a place that it has threaded: as many as are skipped, and the places of those are typed wrong. */

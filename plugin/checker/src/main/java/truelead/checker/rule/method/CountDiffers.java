@@ -1,12 +1,17 @@
 package truelead.checker.rule.method;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -23,9 +28,12 @@ public final class CountDiffers extends OperationRule {
 			return;
 		}
 		Fact<Integer> count = operation.wanted().count().get();
-		boolean open = work.group(operation).stream()
-				.anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
-		long threaded = work.group(operation).stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
+		List<ThreadingOperation> counted = count.source() == FactSource.TITLE ? work.derived(ByThread.class, ByThread::of).with(operation) : work.group(operation);
+		if (counted.get(0).index() != operation.index()) {
+			return;
+		}
+		boolean open = counted.stream().anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
+		long threaded = counted.stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
 		if (open || threaded == count.value() || threaded == 0 || count.source() == FactSource.TITLE && mayBePart(threaded, count.value())) {
 			return;
 		}
@@ -36,6 +44,23 @@ public final class CountDiffers extends OperationRule {
 						+ "; compare the positions with the drawing, or mend the callout")
 				.known("holes called out", count.value().toString(), count)
 				.programmed("holes threaded", Long.toString(threaded), operation.block()));
+	}
+
+	/** All that a title's count is for: what makes the same thread, by whatever tool. */
+	private record ByThread(Map<Optional<ThreadSpec>, List<ThreadingOperation>> operations) {
+
+		static ByThread of(Work work) {
+			work.dependsOnAll();
+			return new ByThread(work.operations().stream().collect(Collectors.groupingBy(ByThread::thread)));
+		}
+
+		List<ThreadingOperation> with(ThreadingOperation operation) {
+			return operations.get(thread(operation));
+		}
+
+		private static Optional<ThreadSpec> thread(ThreadingOperation operation) {
+			return operation.wanted().thread().map(fact -> fact.value().withoutClass());
+		}
 	}
 
 	/** A title counts the holes of the part: several parts have more of them, and one side of it, or one of its faces, a whole share. */

@@ -15,7 +15,6 @@ import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
 import truelead.checker.program.Location;
-import truelead.checker.program.WordRef;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -71,7 +70,8 @@ public final class FeedOffPitch extends TappingRule {
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
 			Draft draft = draft(tapping, work, worst, thread.get(), places, another);
-			another.ifPresentOrElse(other -> other.tell(draft, Precedence.FEED_AND_DRILL, thread.get(), tapping.block().file()), () -> FeedFix.of(work, feeds, lead).ifPresent(draft::fix));
+			another.ifPresentOrElse(other -> other.tell(draft, Precedence.FEED_AND_DRILL, thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
+					.flatMap(meant -> meant.fix(worst, tapping, work)).or(() -> FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
@@ -111,18 +111,7 @@ public final class FeedOffPitch extends TappingRule {
 
 	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
 		Optional<Double> drill = feed.stroke().hole().sizedBefore(feed.stroke().order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
-		return tapping.wanted().holder().value().floats() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called);
-	}
-
-	/** Where S is the one of the tool before, or too fast for any tap, and the feed fits another whole S: that S, which was meant more likely. */
-	private static String leftOver(TapFeed feed, Tapping tapping, double lead) {
-		Optional<WordRef> word = feed.perTurn() ? Optional.empty() : feed.stroke().speed().word();
-		boolean before = word.isPresent() && tapping.tool().change().filter(change -> change.file().name().equals(word.get().block().file().name())
-				&& word.get().block().line() < change.line() && change.caller().isEmpty()).isPresent();
-		boolean fast = word.isPresent() && SpeedOverLimit.inAnyStock(tapping.wanted().statedThread().orElseThrow().value().diameter(), feed.speed());
-		double right = feed.advance() * feed.speed() / lead;
-		return (before || fast) && Math.abs(right - Math.rint(right)) < 0.05 && right >= 1
-				? "S" + Figures.number(Math.rint(right), 0) + ", if " + Figures.written(word.get()) + (before ? " is left over from the tool before, else " : ", too fast for any tap, is a slip, else ") : "";
+		return tapping.wanted().holder().value().floats() || tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called);
 	}
 
 	/** Where H is another tool's as well, the T word is the slip more likely. */
@@ -146,13 +135,16 @@ public final class FeedOffPitch extends TappingRule {
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
-				+ (rounded ? "" : leftOver(feed, tapping, lead)) + FeedFix.text(feed, lead)
+				+ (rounded ? "" : MeantSpeed.of(feed, tapping, lead).map(MeantSpeed::said).orElse("")) + FeedFix.text(feed, lead)
 				+ another.map(other -> other.said("feed", otherTool(tapping), figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {
 			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
 			feed.stroke().speed().word().ifPresent(word -> draft.related(Location.of(word), "the speed"));
+		}
+		if (feed.stroke().feedOut().known() && tapping.method() == Tapping.Method.FEED && feed.stroke().feedOut().value() != feed.stroke().feed().value()) {
+			draft.programmed(Precedence.OTHER_FEED_OUT, Figures.number(feed.stroke().feedOut().value(), 4), feed.stroke().feedOut());
 		}
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("turns", Figures.turns(turns), "depth " + figures.length(Turns.engaged(tapping, feed.stroke())) + " / pitch");

@@ -61,12 +61,17 @@ public final class SpindleWrongWay extends TappingRule {
 		String code = stroke.turning() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
 		String under = word.map(Figures::written).orElse("");
 		String state = "the tap comes out " + (stopped ? "with the spindle stopped" + (said ? " by " + under : "") : "under " + under + ", turning as it went in");
-		boolean torn = said || tapping.method().synchronised() || tapping.wanted().holder().stated();
+		boolean torn = said || tapping.method().synchronised() || tapping.wanted().holder().stated() || tapping.strokes().typical().stream().anyMatch(SpindleWrongWay::turnedBack);
 		String message = state + ": " + (torn ? "it is torn out of the thread; " + code + " before the block"
 				: "right for a self-reversing tapping head alone; else " + code + " before the block");
 		return Optional.of(Draft.of(this, torn ? Severity.ERROR : Severity.INFORMATION, said && !stopped ? Location.of(word.get()) : Location.of(out.block()), message)
 				.from("direction in", way(stroke.turning()), "programmed").from("direction out", way(stroke.turningOut()), "programmed")
 				.related(stroke.block(), "the way in"));
+	}
+
+	/** Whether the program turns the spindle back before the tap comes out: no head does it there. */
+	private static boolean turnedBack(TapStroke stroke) {
+		return stroke.back().isPresent() && turns(stroke.turningOut()) && turns(stroke.turning()) && stroke.turningOut() != stroke.turning();
 	}
 
 	private static boolean turns(SpindleTurn turning) {
@@ -94,8 +99,9 @@ public final class SpindleWrongWay extends TappingRule {
 	private Draft spindle(Tapping tapping, TapStroke stroke, Hand hand, String needs) {
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String said = word.map(Figures::written).orElse("the spindle");
+		boolean byLead = word.filter(lead -> lead.address() != 'M').isPresent();
 		String message = said + " turns " + turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT) + ", " + needs
-				+ ": the tap is pushed into the hole without cutting; " + (hand == Hand.RIGHT ? "M3" : "M4");
+				+ ": the tap is pushed into the hole without cutting; " + (byLead ? "the lead " + (hand == Hand.RIGHT ? "without" : "with") + " a minus sign" : hand == Hand.RIGHT ? "M3" : "M4");
 		Location at = word.map(Location::of).orElse(Location.of(stroke.block()));
 		Draft draft = Draft.of(this, Severity.ERROR, at, message).from("direction", turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT), "programmed: " + said);
 		Hand other = hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT;

@@ -72,7 +72,7 @@ public final class TapInDrillingCycle extends TappingRule {
 	private static Optional<Fix> fix(Tapping tapping, TapStroke stroke, Cycle cycle) {
 		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
 		double lead = tapping.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
-		if (feed.isEmpty() || cycle.gWord().address() != 'G' || Double.isNaN(lead) || cycle.word('Q').isPresent() || stroke.staleFeed()) {
+		if (feed.isEmpty() || cycle.gWord().address() != 'G' || !cycle.gWord().literal() || Double.isNaN(lead) || cycle.word('Q').isPresent() || stroke.staleFeed()) {
 			return Optional.empty();
 		}
 		List<Edit> edits = new ArrayList<>();

@@ -42,6 +42,28 @@ class DrillTooShallowTest {
 				"G80").stream().anyMatch(f -> f.rule().equals("drill-too-shallow"));
 	}
 
+	/** Many shops leave between one and two pitches, and their programs run. */
+	@Test
+	void roomForOneToTwoPitchesIsWorthAWord() {
+		assertThat(tapped("COVER", "M8 TAP", "M5", "-10")).as("1.96 mm, 1.6 pitches").singleElement().satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.INFORMATION));
+		assertThat(tapped("COVER", "M8 TAP", "M5", "-11")).as("0.96 mm").singleElement().satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.WARNING));
+	}
+
+	@Test
+	void aDepthThatNobodyTapsIsTheSlip() {
+		assertThat(tapped("COVER", "M8 TAP", "M5", "-100")).singleElement().satisfies(finding -> {
+			assertThat(finding.message()).endsWith("and the tap breaks; see the depth of the tap");
+			assertThat(finding.fixes()).as("no drill that goes as deep").isEmpty();
+		});
+	}
+
+	@Test
+	void throughAsSaidOfTheDrill() {
+		String tap = "G84 Z-16.5 R5 F500";
+		assertThat(Samples.findings("G21 G90", "T1 M6 (6.8 DRILL THRU)", "S1400 M3", "G0 X0 Y0 Z5", "G81 Z-17 R3 F200", "G80", "T2 M6 (M8 TAP)", "S400 M3", "G0 X0 Y0 Z5", tap, "G80", "M30"))
+				.noneMatch(f -> f.rule().equals("drill-too-shallow"));
+	}
+
 	@Test
 	void chipsFallIntoAPilotThatGoesDeeper() {
 		assertThat(bored("Z-60", "Z-40", "Z-38")).as("2 mm below the tap, and 20 mm of pilot").isEmpty();

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
 
 /** Half of a pattern that is drilled again under a mirror or on another side, and never threaded there. */
 class HoleSkippedTest {
@@ -49,6 +50,26 @@ class HoleSkippedTest {
 	@Test
 	void otherHolesOfThatSizeInABlockOfTheirOwn() {
 		assertThat(skipped(again("G0 Z50", "G81 X-10 Y30 Z-25 R3", "X-40", "G0 Z50"), "M5")).isEmpty();
+	}
+
+	private static List<String> half(String title, String drill, String tapped) {
+		return Samples.findings("(" + title + ")", "G21 G90", "T1 M6 (DRILL " + drill + ")", "S1400 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-25 R3 F180", "X40", "X70", "X100", "G80", "T2 M6 (TAP " + tapped + ")",
+				"S400 M3", "G0 X10 Y10 Z50", "G84 X10 Y10 Z-12 R5 F" + (tapped.equals("M8") ? "500" : "400"), "X40", "G80", "M30").stream().filter(f -> f.severity() != Severity.INFORMATION)
+				.map(f -> f.rule() + " " + f.message()).toList();
+	}
+
+	@Test
+	void halfOfThePattern() {
+		assertThat(half("COVER", "6.8", "M8")).as("nobody drills 6.8 for anything else").singleElement().asString().startsWith("hole-skipped the hole at X70 Y10 is drilled with the 2");
+		assertThat(half("COVER", "5.0", "M6")).as("two of them may be plain holes").isEmpty();
+		assertThat(half("COVER, 4X M6", "5.0", "M6")).as("the title counts all four").singleElement().asString().startsWith("hole-skipped");
+	}
+
+	@Test
+	void whatALoopWithoutAnEndLeavesIsNotSkipped() {
+		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 6.8)", "S1400 M3", "G0 X0 Y10 Z50", "G81 X0 Z-25 R3 F180", "X20", "X40", "G80", "T2 M6 (M8 TAP)", "S400 M3", "G0 X0 Y10 Z50", "#1=0",
+				"WHILE [#1 LT 3] DO1", "G84 X[#1*20] Z-16 R5 F500", "END1", "G80", "M30")).filteredOn(f -> f.severity() != Severity.INFORMATION).extracting(Finding::rule)
+				.contains("not-followed").doesNotContain("hole-skipped");
 	}
 
 	@Test

@@ -1,0 +1,75 @@
+package truelead.checker.rule.tapping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import truelead.checker.hole.Cut;
+import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
+import truelead.checker.rule.BlockText;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.Work;
+
+/**
+ * The speed that was meant where F does not fit S, and S is the slip more likely: it is the one of the tool before, or of the drill, or too fast for any tap, and
+ * F fits another whole number of turns.
+ *
+ * @param word  the S that does not fit
+ * @param right what F fits, rev/min
+ * @param from  why S is the slip
+ */
+record MeantSpeed(WordRef word, double right, Why from) {
+
+	/** How far from a whole number a speed may come out, by the rounding of F, rev/min. */
+	private static final double WHOLE = 0.05;
+
+	/** Why S is the slip more likely. */
+	enum Why {
+		LEFT_OVER(" is left over from the tool before"), OF_THE_DRILL(", the drill's, is a slip"), TOO_FAST(", too fast for any tap, is a slip");
+
+		private final String words;
+
+		Why(String words) {
+			this.words = words;
+		}
+	}
+
+	/** The speed; empty where F is the slip as likely. */
+	static Optional<MeantSpeed> of(TapFeed feed, Tapping tapping, double lead) {
+		double right = feed.advance() * feed.speed() / lead;
+		if (feed.perTurn() || feed.stroke().speed().word().isEmpty() || Math.abs(right - Math.rint(right)) >= WHOLE || right < 1) {
+			return Optional.empty();
+		}
+		WordRef word = feed.stroke().speed().word().get();
+		boolean before = tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line() && change.caller().isEmpty())
+				.isPresent();
+		boolean drill = feed.stroke().hole().makingBefore(feed.stroke().order()).stream().map(Cut::step).anyMatch(cut -> cut.modal().speed().value() == feed.speed());
+		boolean fast = SpeedOverLimit.inAnyStock(tapping.wanted().statedThread().orElseThrow().value().diameter(), feed.speed());
+		return Stream.of(before ? Why.LEFT_OVER : null, drill ? Why.OF_THE_DRILL : null, fast ? Why.TOO_FAST : null).flatMap(Stream::ofNullable).findFirst()
+				.map(why -> new MeantSpeed(word, Math.rint(right), why));
+	}
+
+	/** What to type, before the feed that fits the S as it stands. */
+	String said() {
+		return text() + ", if " + Figures.written(word) + from.words + ", else ";
+	}
+
+	/** The speed in place of the wrong one, or in the tapping block where another tool's was left in force; empty where others turn at the same word. */
+	Optional<Fix> fix(TapFeed feed, Tapping tapping, Work work) {
+		if (from == Why.LEFT_OVER) {
+			return Optional.of(new Fix("Add " + text() + " to the tapping block", false, "see that the tap was not meant to turn as the tool before",
+					List.of(BlockText.append(FeedFix.opening(feed.stroke()), text()))));
+		}
+		Location at = Location.of(word);
+		boolean shared = work.tappings().stream().anyMatch(other -> other != tapping && other.strokes().typical().stream()
+				.anyMatch(stroke -> stroke.speed().word().filter(same -> Location.of(same).equals(at)).isPresent()));
+		return shared ? Optional.empty() : Draft.change(word, right, 0, false, "see what else turns at this speed");
+	}
+
+	private String text() {
+		return "S" + Figures.number(right, 0);
+	}
+}
