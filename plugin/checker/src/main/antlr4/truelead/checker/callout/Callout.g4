@@ -31,6 +31,11 @@ tokens {
 		return (whole.equals("11") || whole.equals("4")) && _input.LT(at).getText().equals("1") && _input.LT(at + 2).getText().equals("2");
 	}
 
+	private boolean saidAgain() {
+		String text = _input.LT(1).getText().toUpperCase(java.util.Locale.ROOT).replace(".", "");
+		return text.equals("BSP") || text.equals("BSPP") || text.equals("BSPT") || text.equals("GAS");
+	}
+
 	/* Of whole numbers: STEP DRILL 5.0/6.6 has two diameters. */
 	private boolean fraction() {
 		String text = _input.LT(1).getText() + _input.LT(3).getText();
@@ -68,14 +73,17 @@ metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | P pitch=NUMBER
             | DASH pitch=NUMBER ;
 
-inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? extent? tail* after?
-     | SERIES_LETTER inchSize (DASH turns)? extent? pipeClass=LETTER? tail*
+inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? british? extent? tail* after?
+     | SERIES_LETTER inchSize (DASH turns)? british? extent? pipeClass=LETTER? tail*
      | inchSize DASH? series extent? tail* after?
      | inchSize (DASH | TIMES) turns TPI? (DASH? series)? extent? tail* after?
      | inchSize blankTurns=NUMBER DASH? series extent? tail* after?
      ;
 
 series : STUB? SERIES STUB? ;
+
+/* G 1/2 BSP: what G, R and RC say already */
+british : {saidAgain()}? SERIES ;
 
 /* threads an inch: 20, 11.5, 11 1/2 */
 turns : NUMBER ({half()}? DASH? NUMBER SLASH NUMBER)? ;

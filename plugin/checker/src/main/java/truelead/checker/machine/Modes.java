@@ -148,7 +148,7 @@ final class Modes {
 	private void lengthOffset(Words words, int index) {
 		if (words.has('H')) {
 			lengthOffset(words.setting('H'));
-		} else if (!state.lengthOffset.isSet()) {
+		} else if (!state.lengthOffset.isSet() || state.lengthOffset.word().filter(word -> word.address() == 'G').isPresent()) {
 			lengthOffset(new Setting(state.tool.value(), Optional.of(words.gRef(index)), "no H word: the tool's own"));
 		}
 	}

@@ -2,9 +2,11 @@ package truelead.checker.rule;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.Limits;
+import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 
@@ -31,16 +33,21 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	 */
 	public static Optional<AnotherThread> of(double advance, Optional<Double> drill, ThreadSpec called) {
 		boolean far = Math.abs(advance - called.lead()) > FAR * called.lead();
-		if (drill.isEmpty() || !far || called.system().taper() || suits(drill.get(), called)) {
+		if (drill.isEmpty() || !far || suits(drill.get(), called)) {
 			return Optional.empty();
 		}
-		List<ThreadSpec> suiting = ThreadTable.standard().threadsFor(advance, NEAR * advance, drill.get()).stream()
-				.filter(other -> !other.system().taper() && suits(drill.get(), other)).toList();
+		ThreadTable table = ThreadTable.standard();
+		List<ThreadSpec> usual = called.system().taper() ? List.of() : table.threadsFor(advance, NEAR * advance, drill.get());
+		List<ThreadSpec> suiting = Stream.concat(usual.stream(), table.threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
+				.filter(other -> other.system().taper() == called.system().taper() && suits(drill.get(), other)).toList();
 		return suiting.stream().filter(other -> other.system() == called.system()).findFirst().or(() -> suiting.stream().findFirst())
 				.map(other -> new AnotherThread(other, drill.get()));
 	}
 
 	private static boolean suits(double drill, ThreadSpec thread) {
+		if (thread.system().taper()) {
+			return TapDrill.cutting(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= thread.pitch() / 4).isPresent();
+		}
 		Optional<Limits> limits = ThreadTable.standard().limits(thread);
 		return limits.isPresent() && limits.get().minorMinMm().orElse(Double.MAX_VALUE) - WRITTEN <= drill
 				&& drill <= limits.get().minorMaxMm().orElse(0) + WRITTEN;

@@ -54,6 +54,10 @@ public final class Precedence {
 	public static final String OTHER_FEED_OUT = "feed out";
 	/** Evidence of arcs that keep the lead where they are turned round. */
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
+	/** Evidence of a wrong radius in I, J or K that takes the circle's centre off the hole with it. */
+	public static final String CENTRE_FOLLOWS = "centre beside the hole by as much";
+	/** Evidence of a helix that goes much farther in a turn than the thread, as to a level with its decimals lost. */
+	public static final String LEVEL_FAR_OFF = "times the lead";
 	/** Evidence of heights that are read under G91. */
 	public static final String DISTANCE_MODE = "distance mode";
 
@@ -87,8 +91,8 @@ public final class Precedence {
 					List.of("not-followed", "hole-missing", "hole-off-position", "plane-heights-wrong", "drill-too-shallow", "thread-too-short", "not-through",
 							"drill-in-tapping-cycle", "threaded-twice", "count-differs", "cycle-left-on"),
 					"along another axis no depth and no place is right"),
-			new Order("plane-wrong", Scope.PROGRAM, List.of("helix-too-short", "helix-uneven", "helix-off-pitch", "helix-off-size", "entry-straight", "exit-scars-thread"),
-					"arcs of another plane make no helix"),
+			new Order("plane-wrong", Scope.PROGRAM, List.of("helix-too-short", "helix-uneven", "helix-off-pitch", "helix-off-size", "entry-straight", "exit-scars-thread",
+					"arc-not-closed"), "arcs of another plane make no helix"),
 			new Order("plane-heights-wrong", Scope.OPERATION,
 					List.of("drill-too-shallow", "thread-too-short", "not-through", "start-too-close", "deep-thread", "tap-through-fixture", "threaded-twice"),
 					"the depth itself is misread, and repeats with it under the wrong distance mode"),
@@ -126,22 +130,25 @@ public final class Precedence {
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped", "count-differs"), "the thread that missed its hole leaves one over"),
 			new Order("hole-skipped", Scope.OPERATION, List.of("count-differs"), "the hole that is left over makes up the count"),
 			new Order("hole-missing", Scope.BLOCK, List.of("hole-off-position"), "steps that add up are off by little at first"),
+			new Order("helix-off-size", Scope.OPERATION, List.of("hole-off-position", "entry-off-pitch", "exit-scars-thread"), "the wrong radius takes the circle's centre with it", Optional.of(CENTRE_FOLLOWS)),
 			new Order("hole-off-position", Scope.OPERATION, List.of("hole-skipped"), "the place was meant for the hole that is left over"),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("speed-over-limit"), "S is typed wrong, and the feed says what was meant"),
+			new Order("not-followed", Scope.PROGRAM, List.of("hole-skipped", "count-differs"), "a hole may be threaded in what was not followed"),
 			new Order("hole-skipped", Scope.OPERATION, List.of("threaded-twice"), "a position that is left out makes a later block repeat one", Optional.of(MORE_SKIPPED)),
-			new Order("hole-off-position", Scope.OPERATION, List.of("entry-straight"), "a lead-in to another centre meets the wall at an angle"),
+			new Order("hole-off-position", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread"), "a circle about another centre is met and left at an angle"),
 			new Order("hole-missing", Scope.OPERATION, List.of("entry-straight"), "a circle about another centre meets the wall at an angle"),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
 			new Order("arc-not-closed", Scope.OPERATION,
-					List.of("hole-off-position", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "entry-straight", "exit-scars-thread",
-							"count-differs"),
+					List.of("hole-off-position", "hole-missing", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "helix-wrong-hand", "entry-straight",
+							"exit-scars-thread", "count-differs"),
 					"an arc that does not close has no one centre and no one radius"),
 			new Order("drill-too-shallow", Scope.OPERATION, List.of("wall-too-thin"), "the depth is to be changed anyway"),
 			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
 			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high"), "a cutter that does not go in has no way in or out"),
+			new Order("helix-off-pitch", Scope.OPERATION, List.of("helix-wrong-hand", "cutter-hits-bottom"), "a level far off makes the helix long, and turns it round", Optional.of(LEVEL_FAR_OFF)),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch", "helix-too-short"), "the lead-in keeps the helix's lead, and so many turns of it reach another level"),
 			new Order("cutter-hits-bottom", Scope.OPERATION, List.of("helix-too-short"), "a helix that begins too deep ends too deep"),
-			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "entry-off-pitch", "exit-scars-thread", "comp-missing", "cutter-hits-bottom", "helix-too-short"),
+			new Order("helix-wrong-hand", Scope.OPERATION, List.of("entry-straight", "entry-off-pitch", "exit-scars-thread", "comp-missing", "cutter-hits-bottom", "helix-too-short", "hole-off-position"),
 					"a path turned round is left at an angle, with compensation on its other side; one that goes the other way along the axis ends at another level"),
 			new Order("helix-uneven", Scope.OPERATION, List.of("helix-off-pitch"), "an uneven helix has no one lead to judge"),
 			new Order("hand-mirrored", Scope.OPERATION, List.of("helix-wrong-hand", "spindle-wrong-way"), "the mirror explains the hand"),

@@ -50,9 +50,10 @@ final class HoleReader {
 	List<HoleSheet> milled(ThreadMilling milling) {
 		Map<Place, HoleSheet> holes = new LinkedHashMap<>();
 		for (MillPass pass : milling.passes()) {
-			double low = Math.min(pass.startLevel(), pass.endLevel());
-			double high = Math.max(pass.startLevel(), pass.endLevel());
-			holes.putIfAbsent(pass.place(), sheet(pass.hole(), pass.block(), pass.order(), depth(low, -1), -depth(high, -1)));
+			int into = pass.direction();
+			double one = depth(pass.startLevel(), into);
+			double other = depth(pass.endLevel(), into);
+			holes.putIfAbsent(pass.place(), sheet(pass.hole(), pass.block(), pass.order(), Math.max(one, other), -Math.min(one, other)));
 		}
 		return new ArrayList<>(holes.values());
 	}

@@ -1,6 +1,8 @@
 package truelead.checker.work;
 
 import java.util.List;
+import java.util.Optional;
+import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.machine.Compensation;
@@ -30,6 +32,8 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 	private static final double COMPUTED = 0.001;
 	/** Half of the third decimal of an inch, mm: who writes fewer decimals means the value (common practice, no source). */
 	private static final double COARSEST = 0.0127;
+	/** A move that goes less than this in the plane goes along the axis alone, mm. */
+	private static final double JOINED = 1e-4;
 	/** Turns of a helix that goes round, but for rounding. */
 	private static final double WHOLE = 0.99;
 
@@ -148,6 +152,25 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 	/** The axis of the helix: 0 X, 1 Y, 2 Z. */
 	public int axis() {
 		return place().plane().axis();
+	}
+
+	/** -1 where the tool goes into the hole towards smaller numbers along the axis, the usual way; +1 where it comes from the other side, as in an angle head. */
+	public int direction() {
+		Optional<Cut> deepest = hole.deepestBefore(order);
+		if (deepest.isPresent()) {
+			return deepest.get().direction();
+		}
+		for (Step step : exit) {
+			if (step instanceof Step.Move move && move.from().distanceInPlane(move.to(), place().plane()) < JOINED) {
+				return move.to().along(axis()) < move.from().along(axis()) ? 1 : -1;
+			}
+		}
+		return -1;
+	}
+
+	/** How far a level lies in the hole below another one, seen the way the tool goes, mm; below 0 where it lies above. */
+	public double below(double level, double surface) {
+		return direction() * (level - surface);
 	}
 
 	/** Cutter radius compensation on the helix. */

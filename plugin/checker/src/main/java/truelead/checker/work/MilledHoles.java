@@ -14,6 +14,10 @@ import truelead.checker.hole.Hole;
 /** The holes of a thread milling operation in the order first reached, and which of its passes are at each. */
 final class MilledHoles {
 
+	/** Leads between the levels of two bites; the passes of one bite follow each other more closely (common practice, no source). */
+	private static final double APART = 2.5;
+	/** As many kinds of passes as are compared with each other at one hole. */
+	private static final int MOST_KINDS = 1_000;
 	/** How much smaller in radius a pass is than the widest, if it is for roughing, mm. */
 	private static final double ROUGHING = 0.001;
 
@@ -92,14 +96,14 @@ final class MilledHoles {
 		return new MillPasses(table, passes(hole));
 	}
 
-	/** The passes of the largest radius at a hole; a radius that no number holds is neither larger nor smaller than another. */
+	/** The passes of the largest radius at a hole, at each of its levels; a radius that no number holds is neither larger nor smaller than another. */
 	MillPasses finishing(int hole) {
 		return new MillPasses(table, finishing().get(hole));
 	}
 
-	/** The first finishing pass at each hole. */
-	MillPasses firstFinishing() {
-		return new MillPasses(table, finishing().stream().mapToInt(passes -> passes[0]).toArray());
+	/** All finishing passes. */
+	MillPasses allFinishing() {
+		return new MillPasses(table, finishing().stream().flatMapToInt(Arrays::stream).sorted().toArray());
 	}
 
 	/** The first hole of each kind: at those of a kind the finishing passes are of the same kinds; and which holes are of each. */
@@ -136,17 +140,22 @@ final class MilledHoles {
 		if (here.length < 2) {
 			return here;
 		}
-		double largest = 0;
-		for (int pass : here) {
-			largest = Math.max(largest, radius(pass));
-		}
-		double roughing = largest - ROUGHING;
-		int[] widest = Arrays.stream(here).filter(pass -> radius(pass) > roughing).toArray();
+		int[] kinds = Arrays.stream(here).map(table::kind).distinct().limit(MOST_KINDS).toArray();
+		int[] widest = Arrays.stream(here).filter(pass -> Arrays.stream(kinds).noneMatch(other -> roughing(table.kind(pass), other))).toArray();
 		return widest.length == 0 ? here : widest;
 	}
 
-	private double radius(int pass) {
-		return table.typical(table.kind(pass)).radius();
+	private boolean roughing(int kind, int other) {
+		MillPass pass = table.typical(kind);
+		MillPass wider = table.typical(other);
+		return wider.radius() - ROUGHING >= pass.radius() && !apart(pass, wider);
+	}
+
+	/** Whether two passes lie so far from each other along the axis that neither is for roughing the other: two bites of a cutter with many teeth. */
+	private static boolean apart(MillPass here, MillPass there) {
+		double gap = Math.max(Math.min(here.startLevel(), here.endLevel()) - Math.max(there.startLevel(), there.endLevel()),
+				Math.min(there.startLevel(), there.endLevel()) - Math.max(here.startLevel(), here.endLevel()));
+		return gap > APART * Math.abs(here.lead());
 	}
 
 	private int[] passes(int hole) {

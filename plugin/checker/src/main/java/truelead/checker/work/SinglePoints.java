@@ -33,7 +33,7 @@ final class SinglePoints {
 	private static final int PARTS = 100;
 
 	/**
-	 * The first pass of a lead, where along the lead it and those behind it start, whether a word may turn them by an angle, between what
+	 * The first pass of a lead, where along the lead it and those behind it start, whether a word may turn them by an angle (Q, SF=), between what
 	 * distances from the axis they end, between what levels, and whether the tool went away from the axis to begin the last of them.
 	 */
 	private static final class Pass {
@@ -64,7 +64,9 @@ final class SinglePoints {
 			List<Element.Word> words = pass.block().file().text().block(pass.block().line()).words();
 			boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
 			boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
-			phases.set(ANGLE, phases.get(ANGLE) || !minimum && words.stream().anyMatch(word -> word.address() == 'Q'));
+			boolean named = pass.block().file().text().block(pass.block().line()).elements().stream()
+					.anyMatch(element -> element instanceof Element.Assignment || element instanceof Element.Opaque || element instanceof Element.Statement);
+			phases.set(ANGLE, phases.get(ANGLE) || named || !minimum && words.stream().anyMatch(word -> word.address() == 'Q'));
 		}
 
 		/**

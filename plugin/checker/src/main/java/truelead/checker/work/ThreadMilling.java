@@ -101,9 +101,9 @@ public final class ThreadMilling implements ThreadingOperation {
 		return places.number(hole).<List<MillPass>>map(places::finishing).orElse(List.of());
 	}
 
-	/** The first finishing pass at each of the {@link #holes()}, in their order. */
-	public MillPasses firstFinishing() {
-		return places.firstFinishing();
+	/** The {@link #finishing(Hole) finishing passes} at all holes, in order. */
+	public MillPasses allFinishing() {
+		return places.allFinishing();
 	}
 
 	/** The {@link #finishing(Hole) finishing passes} at each of the holes whose kind is as asked; those of holes of one kind are alike. */

@@ -49,7 +49,7 @@ class CopiedHelicesTest {
 		assertThat(one.lastOrder()).isEqualTo(other.lastOrder());
 		assertSame(one.passes(), other.passes());
 		assertSame(one.firstPasses(), other.firstPasses());
-		assertSame(one.firstFinishing(), other.firstFinishing());
+		assertSame(one.allFinishing(), other.allFinishing());
 		assertThat(one.cutAtOnce().size()).isEqualTo(other.cutAtOnce().size());
 	}
 

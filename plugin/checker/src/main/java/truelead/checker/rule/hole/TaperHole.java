@@ -18,7 +18,7 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 
 /**
- * A drilled hole that is parallel, for a taper thread. It can be right between the thread's minor diameter at the gauge plane and the one at the
+ * A drilled hole that is parallel, for a taper thread, tapped or milled; a mill takes a narrower hole than a tap. It can be right between the thread's minor diameter at the gauge plane and the one at the
  * end of what is screwed in, a sixteenth of that length less (ASME B1.20.1, ISO 7-1).
  *
  * @param cut       the cut that gave the hole its diameter
@@ -42,12 +42,16 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	private static final double LOW = 75;
 	private static final double TOO_LOW = 45;
 
-	/** The hole of the first visit whose diameter is stated; empty for parallel threads, milled ones, and holes that are reamed, which may be a cone. */
+	/** The hole of the first visit whose diameter is stated; empty for parallel threads and for holes that are reamed or milled, which may be a cone. */
 	static Optional<TaperHole> of(ThreadingOperation operation, List<Visit> visits) {
-		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().system().taper() && operation instanceof Tapping);
-		return thread.flatMap(t -> visits.stream().filter(v -> v.hole().makingBefore(v.order()).stream().noneMatch(c -> c.kind() == Cut.Kind.REAM))
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().system().taper());
+		return thread.flatMap(t -> visits.stream().filter(v -> v.hole().makingBefore(v.order()).stream().noneMatch(TaperHole::mayBeCone))
 				.flatMap(v -> v.hole().sizedBefore(v.order()).stream()).filter(c -> c.diameter().filter(Fact::stated).isPresent())
 				.findFirst().flatMap(c -> of(c, t)));
+	}
+
+	private static boolean mayBeCone(Cut cut) {
+		return cut.kind() == Cut.Kind.REAM || cut.kind() == Cut.Kind.MILL;
 	}
 
 	private static Optional<TaperHole> of(Cut cut, Fact<ThreadSpec> thread) {
@@ -70,11 +74,12 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	Optional<Draft> small(HoleRule rule, ThreadingOperation operation, Figures figures) {
 		double missing = end - drill.value();
 		double pitch = thread.value().pitch();
-		if (missing <= SMALL * pitch) {
+		boolean tapped = operation instanceof Tapping;
+		if (missing <= (tapped ? SMALL : FAR) * pitch) {
 			return Optional.empty();
 		}
 		return Optional.of(draft(rule, operation, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
-				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and the tap may break", figures));
+				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and " + (tapped ? "the tap may break" : "the crests are not cut"), figures));
 	}
 
 	/** The finding of a drill that is too big; empty where it is not. */

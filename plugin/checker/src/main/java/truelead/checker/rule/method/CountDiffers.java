@@ -1,10 +1,12 @@
 package truelead.checker.rule.method;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -17,6 +19,11 @@ import truelead.checker.work.Work;
 
 /** A callout names a count of holes, {@code 4X M6}, and another number of holes is threaded under it. */
 public final class CountDiffers extends OperationRule {
+
+	/** As many places as are compared with each other. */
+	private static final int MOST_COMPARED = 2_000;
+	/** Places that lie within this of each other are one, mm. */
+	private static final double SAME = 0.01;
 
 	public CountDiffers() {
 		super("count-differs");
@@ -34,6 +41,9 @@ public final class CountDiffers extends OperationRule {
 		}
 		boolean open = counted.stream().anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
 		long threaded = counted.stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
+		if (!open && threaded != count.value() && threaded <= MOST_COMPARED) {
+			threaded = apart(operation, counted);
+		}
 		if (open || threaded == count.value() || threaded == 0 || count.source() == FactSource.TITLE && mayBePart(threaded, count.value())) {
 			return;
 		}
@@ -61,6 +71,18 @@ public final class CountDiffers extends OperationRule {
 		private static Optional<ThreadSpec> thread(ThreadingOperation operation) {
 			return operation.wanted().thread().map(fact -> fact.value().withoutClass());
 		}
+	}
+
+	/** How many places lie farther from each other than half the thread's diameter: a turn about another centre makes no other hole. */
+	private static long apart(ThreadingOperation operation, List<ThreadingOperation> counted) {
+		double reach = operation.wanted().thread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
+		List<Place> places = new ArrayList<>();
+		counted.stream().flatMap(one -> one.holes().stream()).map(Hole::place).forEach(place -> {
+			if (places.stream().noneMatch(other -> other.comparable(place) && other.distance(place) < Math.max(reach, SAME))) {
+				places.add(place);
+			}
+		});
+		return places.size();
 	}
 
 	/** A title counts the holes of the part: several parts have more of them, and one side of it, or one of its faces, a whole share. */

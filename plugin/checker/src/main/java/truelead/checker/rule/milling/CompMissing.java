@@ -40,7 +40,7 @@ public final class CompMissing implements Rule {
 			MillFacts.cutThread(operation).map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			if (thread.isPresent() && cutter.isPresent()) {
-				operation.firstFinishing().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
+				operation.passes().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
 						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
 			}
 		}

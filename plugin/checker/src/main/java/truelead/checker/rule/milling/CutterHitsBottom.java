@@ -32,33 +32,34 @@ public final class CutterHitsBottom implements Rule {
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Finding> found) {
 		int axis = pass.axis();
+		int into = pass.direction();
 		Step.Arc lowest = pass.helix().get(0);
 		double level = pass.startLevel();
 		for (Step.Arc arc : pass.helix()) {
-			if (arc.to().along(axis) < level) {
+			if (into * (arc.to().along(axis) - level) > 0) {
 				level = arc.to().along(axis);
 				lowest = arc;
 			}
 		}
 		for (Step step : pass.entry()) {
 			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
-			level = Math.min(level, to);
+			level = into * (to - level) > 0 ? to : level;
 		}
 		boolean pointed = Double.isNaN(drilled.shoulder());
 		double bottom = pointed ? drilled.tip() : drilled.shoulder();
-		double below = bottom - level;
+		double below = into * (level - bottom);
 		if (!(below > 2 * HelixForm.of(pass).open() + 2 * HelixForm.open(drilled.step(), drilled.resolution()) + 1e-6)) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
-				"the cutter's end goes " + figures.length(surface - level) + " deep, "
-						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(surface - bottom) + ": " + figures.length(below)
-						+ " into the bottom; drill " + figures.length(below) + " deeper or stay above "
+				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
+						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)
+						+ " into the bottom; drill " + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
 						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
-				.programmed("depth of the cutter", figures.length(surface - level), lowest.block())
-				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(surface - bottom), drilled.block())
+				.programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
+				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(into * (bottom - surface)), drilled.block())
 				.related(drilled.block(), "the drill block").finding());
 	}
 }

@@ -10,6 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.MillPass;
@@ -29,6 +30,8 @@ public final class CutterTooBig implements Rule {
 	private static final double FINE = 0.8;
 	/** Beyond this part of the diameter no cutter is made for a thread (common practice, no source). */
 	private static final double LARGEST = 0.84;
+	/** A hole this much below the smallest, in pitches, is an error by itself (common practice, no source). */
+	private static final double FAR = 0.05;
 
 	@Override
 	public String name() {
@@ -54,6 +57,9 @@ public final class CutterTooBig implements Rule {
 			Optional<Cut> drilled = first.hole().sizedBefore(operation.firstOrder());
 			if (drilled.isPresent() && cutter >= drilled.get().diameter().orElseThrow().value() - 1e-6) {
 				Fact<Double> size = drilled.get().diameter().orElseThrow();
+				if (holeTooSmall(thread.value(), cutter, size)) {
+					return;
+				}
 				found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), "the cutter, " + figures.length(cutter)
 						+ ", does not go into the hole, " + figures.length(size.value()) + ": it hits the edge on the way down; a cutter of at most "
 						+ figures.length(limit(thread.value()) * thread.value().diameter())).on(operation)
@@ -73,6 +79,12 @@ public final class CutterTooBig implements Rule {
 					.known("cutter diameter", figures.length(cutter), said).known("the callout", thread.value().designation(), thread)
 					.from("overcut", figures.fine(overcut), "geometry of the cutter in the helix").finding());
 		}
+	}
+
+	/** Whether the cutter goes into the hole that the thread needs, and the drill is far from making it: what is wrong is the hole, not the cutter. */
+	private static boolean holeTooSmall(ThreadSpec thread, double cutter, Fact<Double> hole) {
+		OptionalDouble least = ThreadTable.standard().limits(thread).map(Limits::minorMinMm).orElse(OptionalDouble.empty());
+		return thread.taperOnDiameter() == 0 && hole.stated() && least.isPresent() && cutter < least.getAsDouble() && hole.value() < least.getAsDouble() - FAR * thread.pitch();
 	}
 
 	/** What the flanks take off too much, worth on the pitch diameter; mm. */

@@ -69,7 +69,7 @@ public final class EntryStraight implements Rule {
 	private void look(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
 		double surface = operation.wanted().surface().value();
 		// a pass that begins above the surface and works down meets the wall from above, without an entry at depth
-		boolean atDepth = !pass.external() && HelixForm.of(pass).deepest() < surface && pass.startLevel() < surface - 1e-6;
+		boolean atDepth = !pass.external() && HelixForm.of(pass).deepest(surface) > 0 && pass.below(pass.startLevel(), surface) > 1e-6;
 		Optional<Step> last = Approach.last(pass);
 		// with a path of a few hundredths the angle is rounding
 		if (!atDepth || last.isEmpty() || pass.radius() < 10 * HelixForm.of(pass).open()) {

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
@@ -54,6 +55,10 @@ public final class ExitScarsThread implements Rule {
 		return last;
 	}
 
+	private static Place at(MillPass pass, Point point) {
+		return pass.place().at(point.along(pass.place().plane().first()), point.along(pass.place().plane().second()));
+	}
+
 	private static Point leaves(MillPass pass) {
 		Step last = lastInTheHole(pass);
 		return last instanceof Step.Arc arc ? arc.to() : last instanceof Step.Move move ? move.to() : pass.last().to();
@@ -64,12 +69,13 @@ public final class ExitScarsThread implements Rule {
 		Point leaves = leaves(pass);
 		double level = leaves.along(pass.axis());
 		double surface = operation.wanted().surface().value();
-		if (!(level < surface) || !(HelixForm.of(pass).fromAxis(leaves) > pass.radius() - OFF_THE_WALL) || work.cutsAtUnknownPlaces()) {
+		double below = pass.below(level, surface);
+		if (MillFacts.cutOff(work, pass) || !(below > 0) || !(HelixForm.of(pass).fromAxis(leaves) > pass.radius() - OFF_THE_WALL) || work.cutsAtUnknownPlaces()) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		Step last = lastInTheHole(pass);
-		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"), "the cutter leaves along the axis " + figures.length(surface - level)
+		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"), "the cutter leaves along the axis " + figures.length(below)
 				+ " below the surface from the wall that it has cut: it scars the thread all the way up; lead out to the centre first").on(operation)
 				.programmed("radius of the path there", figures.length(HelixForm.of(pass).fromAxis(leaves)), last.block()).finding());
 	}
@@ -78,12 +84,15 @@ public final class ExitScarsThread implements Rule {
 		Step last = lastInTheHole(pass);
 		Point leaves = leaves(pass);
 		HelixForm form = HelixForm.of(pass);
-		double level = leaves.along(pass.axis());
-		double surface = operation.wanted().surface().value();
+		double below = pass.below(leaves.along(pass.axis()), operation.wanted().surface().value());
 		boolean contour = form.onContour(thread.value().diameter(), cutter) && last.modal().compensation() == pass.compensation();
 		double reach = 2 * form.fromAxis(leaves) + (contour ? 0 : cutter);
 		double minor = MillFacts.minor(thread.value());
-		if (Double.isNaN(reach) || level >= surface || reach <= minor + form.diameterRounding() || work.cutsAtUnknownPlaces()) {
+		if (Double.isNaN(reach) || !(below > 0) || reach <= minor + form.diameterRounding() || work.cutsAtUnknownPlaces()) {
+			return;
+		}
+		// what leaves in the middle of the hole leaves rightly: the circle before lies beside it
+		if (MillFacts.cutOff(work, pass) || pass.besideHole() > 0 && 2 * pass.place().distance(at(pass, leaves)) + (contour ? 0 : cutter) <= minor) {
 			return;
 		}
 		// a cutter as wide as the smallest hole scars wherever it leaves, or the hole is wider than that: what is wrong is the cutter
@@ -92,7 +101,7 @@ public final class ExitScarsThread implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
-				"the cutter leaves along the axis " + figures.length(surface - level) + " below the surface while its teeth still reach a diameter of "
+				"the cutter leaves along the axis " + figures.length(below) + " below the surface while its teeth still reach a diameter of "
 						+ figures.length(reach) + ", the hole is " + figures.length(minor) + ": it scars " + figures.length((reach - minor) / 2)
 						+ " of the thread; lead out to the centre first").on(operation)
 				.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)

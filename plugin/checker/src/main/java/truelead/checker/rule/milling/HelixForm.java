@@ -106,14 +106,14 @@ final class HelixForm {
 		return onContour(wanted, cutter) ? pathDiameter() : pathDiameter() + cutter;
 	}
 
-	/** The lower of the helix's two ends along the axis seen from where the tool comes, mm. */
-	double deepest() {
-		return Math.min(pass.startLevel(), pass.endLevel());
+	/** How far the helix's deeper end lies below a level, mm. */
+	double deepest(double surface) {
+		return Math.max(pass.below(pass.startLevel(), surface), pass.below(pass.endLevel(), surface));
 	}
 
-	/** The higher of the helix's two ends. */
-	double highest() {
-		return Math.max(pass.startLevel(), pass.endLevel());
+	/** How far the helix's end next to the surface lies below a level, mm. */
+	double highest(double surface) {
+		return Math.min(pass.below(pass.startLevel(), surface), pass.below(pass.endLevel(), surface));
 	}
 
 	/** Distance of a point from the hole's axis, mm. */

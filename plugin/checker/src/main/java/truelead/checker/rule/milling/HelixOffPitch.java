@@ -25,6 +25,10 @@ public final class HelixOffPitch implements Rule {
 
 	/** Under this part of the tolerance no gauge tells. */
 	private static final double UNFELT = 0.1;
+	/** Leads that no thread with the diameter has: its level is wrong. */
+	private static final double FAR_OFF = 5;
+	/** Less than a turn that makes the other hand is a lead-in or a part that goes the wrong way round, no helix to measure. */
+	private static final double PART = 0.95;
 
 	@Override
 	public String name() {
@@ -44,6 +48,9 @@ public final class HelixOffPitch implements Rule {
 		double lead = form.lead();
 		double error = lead - thread.lead();
 		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
+			return;
+		}
+		if (form.turns() < PART && HelixWrongHand.wrong(pass, thread) && !pass.modal().mirrored()) {
 			return;
 		}
 		boolean comb = MillFacts.comb(operation);
@@ -68,14 +75,17 @@ public final class HelixOffPitch implements Rule {
 				.programmed("advance a turn", figures.fine(lead), pass.block()).known("the callout", thread.designation(), wanted.orElseThrow())
 				.from("turns", Figures.number(form.turns(), 2), "geometry: angle about the hole's centre")
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
+		if (lead > FAR_OFF * thread.lead()) {
+			draft.from(Precedence.LEVEL_FAR_OFF, Figures.number(lead / thread.lead(), 1), "geometry");
+		}
 		another.ifPresent(other -> other.tell(draft, Precedence.HELIX_AND_DRILL, wanted.orElseThrow(), operation.block().file()));
 		found.accept(draft.finding());
 	}
 
-	/** Another thread of the diameter that is cut. */
+	/** Another thread of the diameter that is cut; of a taper thread the diameter depends on how deep it is cut. */
 	private static Optional<AnotherThread> another(ThreadMilling operation, MillPass pass, double lead, ThreadSpec thread) {
 		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		return operation.wanted().wireInsert() ? Optional.empty()
-				: AnotherThread.of(lead, drill, thread).filter(other -> Math.abs(other.made().diameter() - thread.diameter()) < 1e-6);
+				: AnotherThread.of(lead, drill, thread).filter(other -> thread.system().taper() || Math.abs(other.made().diameter() - thread.diameter()) < 1e-6);
 	}
 }

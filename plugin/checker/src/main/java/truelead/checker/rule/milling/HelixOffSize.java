@@ -4,9 +4,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
+import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Limits;
@@ -25,6 +27,8 @@ public final class HelixOffSize implements Rule {
 
 	/** A sharp tip instead of the flat of P/8 cuts this much of the pitch more on the major diameter for the same pitch diameter: 1.732 / 8. */
 	private static final double SHARP = Math.sqrt(3) / 8;
+	/** What computed numbers leave open, mm. */
+	private static final double FOLLOWS = 0.002;
 
 	@Override
 	public String name() {
@@ -36,7 +40,7 @@ public final class HelixOffSize implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
-				MillFacts.look(operation.firstFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
+				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
 						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), found);
 			}
 		}
@@ -78,8 +82,17 @@ public final class HelixOffSize implements Rule {
 				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
+		if (pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * form.open() + FOLLOWS) {
+			draft.from(Precedence.CENTRE_FOLLOWS, figures.fine(pass.besideHole()), "geometry");
+		}
 		flat.ifPresent(f -> draft.known("tip flat", figures.fine(f.value()), f));
 		found.accept(draft.finding());
+	}
+
+	/** How far from the hole's middle the helix starts, mm. */
+	private static double startFromHole(MillPass pass) {
+		Plane plane = pass.place().plane();
+		return Math.hypot(pass.first().from().along(plane.first()) - pass.place().u(), pass.first().from().along(plane.second()) - pass.place().v());
 	}
 
 	/** Half of the last decimal a shop writes of a cutter's diameter, mm; inch fractions are exact. */

@@ -57,7 +57,7 @@ public final class HelixTooShort implements Rule {
 		double turns = passes.stream().mapToDouble(pass -> HelixForm.of(pass).turns()).max().orElse(1);
 		Optional<Boolean> comb = operation.tool().facts().comb().map(Fact::value);
 		MillPass pass = passes.get(0);
-		if (work.turnedOver(pass)) {
+		if (work.turnedOver(pass) || MillFacts.cutOff(work, pass)) {
 			return;
 		}
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
@@ -76,19 +76,19 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		double surface = operation.wanted().surface().value();
-		double deepest = passes.stream().mapToDouble(p -> HelixForm.of(p).deepest()).min().orElse(Double.NaN);
-		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
+		double deepest = passes.stream().mapToDouble(p -> HelixForm.of(p).deepest(surface)).max().orElse(Double.NaN);
+		double travel = deepest - passes.stream().mapToDouble(p -> HelixForm.of(p).highest(surface)).min().orElse(Double.NaN);
 		double wanted = depth.get().value();
 		double open = 2 * HelixForm.of(pass).open() + 1e-6;
-		if (highest - deepest + pitch < wanted - open) {
+		if (travel + pitch < wanted - open) {
 			// wherever the surface lies, this helix is shorter than the thread
-			found.accept(draft(operation, pass, "the helix travels " + figures.length(highest - deepest) + ", the thread is " + figures.length(wanted)
-					+ " deep: " + figures.length(wanted - (highest - deepest)) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
+			found.accept(draft(operation, pass, "the helix travels " + figures.length(travel) + ", the thread is " + figures.length(wanted)
+					+ " deep: " + figures.length(wanted - travel) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
 					figures).known("depth", figures.length(wanted), depth.get()).finding());
-		} else if (surface - deepest < wanted - open) {
-			found.accept(draft(operation, pass, "the helix reaches " + figures.length(surface - deepest) + " deep, the thread is called out "
-					+ figures.length(wanted) + ": " + figures.length(wanted - (surface - deepest)) + " too short; "
-					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface - wanted) / figures.unit().mm(), 4), figures)
+		} else if (deepest < wanted - open) {
+			found.accept(draft(operation, pass, "the helix reaches " + figures.length(deepest) + " deep, the thread is called out "
+					+ figures.length(wanted) + ": " + figures.length(wanted - deepest) + " too short; "
+					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface + pass.direction() * wanted) / figures.unit().mm(), 4), figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
 		} else {
 			top(work, operation, passes, turns, figures).ifPresent(found);
@@ -100,15 +100,15 @@ public final class HelixTooShort implements Rule {
 		MillPass pass = passes.get(0);
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		double surface = operation.wanted().surface().value();
-		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest()).max().orElse(Double.NaN);
+		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest(surface)).min().orElse(Double.NaN);
 		boolean stated = operation.wanted().surface().stated();
 		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && work.once(name(), () -> holesAlone(work)) && fromTheTop(operation, pass, surface);
-		double missing = surface - highest - (stated ? pitch : 2 * pitch);
+		double missing = highest - (stated ? pitch : 2 * pitch);
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(surface - highest) + " below the surface: the first "
-				+ Figures.number((surface - highest) / pitch, 1) + " threads are not cut; go on to the surface", figures)
+		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(highest) + " below the surface: the first "
+				+ Figures.number(highest / pitch, 1) + " threads are not cut; go on to the surface", figures)
 				.known("surface", figures.length(surface), operation.wanted().surface()).finding());
 	}
 

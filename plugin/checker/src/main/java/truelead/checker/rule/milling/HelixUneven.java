@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -14,7 +15,8 @@ import truelead.checker.work.Work;
 
 /**
  * The arcs of one pass advance at different leads. Every arc must advance its share of the lead, P times its angle about the hole over a full
- * turn; half a tenth of the pitch is allowed beside what the decimals leave open, since real programs share a turn in uneven decimals.
+ * turn; half a tenth of the pitch is allowed beside what the decimals leave open, since real programs share a turn in uneven decimals. Passes of one hole
+ * run in one groove.
  */
 public final class HelixUneven implements Rule {
 
@@ -35,6 +37,8 @@ public final class HelixUneven implements Rule {
 				MillFacts.look(operation.passes().where(pass -> pass.helix().size() > 1), (pass, wrong) -> (stated.isPresent() ? stated : kept(pass))
 						.ifPresent(lead -> look(work, operation, pass, lead, wrong)), found);
 			}
+			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> SharedGroove.beside(this, operation, passes, thread).isPresent())
+					.forEach(passes -> SharedGroove.beside(this, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
 		}
 	}
 

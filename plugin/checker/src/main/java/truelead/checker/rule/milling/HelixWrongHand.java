@@ -42,11 +42,11 @@ public final class HelixWrongHand implements Rule {
 
 	private Finding finding(ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
 		String sense = pass.counterclockwise() ? "counter-clockwise" : "clockwise";
-		String way = pass.lead() > 0 ? "up" : "down";
+		String way = way(pass, pass.lead() > 0);
 		String cut = pass.rightHand() ? "right" : "left";
 		String needed = pass.rightHand() ? "left" : "right";
 		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
-				+ needed + "-hand; cut it " + sense + " and " + (pass.lead() > 0 ? "down" : "up") + ", or turn the arcs round";
+				+ needed + "-hand; cut it " + sense + " and " + way(pass, pass.lead() < 0) + ", or turn the arcs round";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
 		double other = turnedRound(pass);
@@ -54,6 +54,11 @@ public final class HelixWrongHand implements Rule {
 			draft.from(Precedence.TURNED_ROUND, new Figures(pass.modal().unit()).fine(other), "geometry");
 		}
 		return draft.finding();
+	}
+
+	/** Up and down along Z, along X and Y by the axis. */
+	private static String way(MillPass pass, boolean positive) {
+		return pass.axis() == 2 ? positive ? "up" : "down" : "towards " + MillFacts.axisLetter(pass.axis()) + (positive ? "+" : "-");
 	}
 
 	/** The advance a turn where every arc went the other way between its ends, mm: three quarters of a turn are one then. */

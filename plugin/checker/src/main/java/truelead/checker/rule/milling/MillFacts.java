@@ -17,6 +17,7 @@ import truelead.checker.thread.ToolKind;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -83,6 +84,11 @@ final class MillFacts {
 			rule.accept(pass, wrong::add);
 			return !wrong.isEmpty();
 		}).forEach(pass -> rule.accept(pass, found));
+	}
+
+	/** Whether a pass is the last thing that could be followed, as in a loop without an end: what leads out, and how far it goes, is not known. */
+	static boolean cutOff(Work work, MillPass pass) {
+		return pass.exit().isEmpty() && work.trouble().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
 	/** The first word of a block with one of the addresses, in the order of the addresses; the block where it has none. */

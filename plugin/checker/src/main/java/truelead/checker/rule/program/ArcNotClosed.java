@@ -1,5 +1,10 @@
 package truelead.checker.rule.program;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
@@ -15,6 +20,9 @@ import truelead.checker.work.Work;
 /** Start and end of an arc lie at different distances from its centre, by more than the control takes and the written decimals explain. */
 public final class ArcNotClosed implements Rule {
 
+	/** As many other blocks as a person looks through. */
+	private static final int MOST_PLACES = 200;
+
 	@Override
 	public String name() {
 		return "arc-not-closed";
@@ -22,29 +30,45 @@ public final class ArcNotClosed implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		Map<Object, List<Step.Arc>> open = new LinkedHashMap<>();
 		for (Step.Arc arc : work.trouble().openArcs()) {
-			double difference = Math.abs(arc.startRadius() - arc.endRadius());
-			double tolerance = work.shop().profile().arcTolerance(arc.modal().unit());
-			if (difference > tolerance + 3 * Written.open(arc.resolution()) && !SidewaysArc.is(arc, work)) {
-				found.accept(draft(work, arc, difference, tolerance));
+			if (difference(arc) > tolerance(work, arc) + 3 * Written.open(arc.resolution()) && !SidewaysArc.is(arc, work)) {
+				Optional<ThreadMilling> milling = work.threadMillings().stream().filter(one -> uses(one, arc)).findFirst();
+				open.computeIfAbsent(milling.<Object>map(ThreadMilling::index).orElse(arc), one -> new ArrayList<>()).add(arc);
 			}
 		}
+		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream().filter(one -> one.index() == index).findFirst().orElseThrow())
+				.finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
 			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 		}
 	}
 
-	private Finding draft(Work work, Step.Arc arc, double difference, double tolerance) {
+	private static double difference(Step.Arc arc) {
+		return Math.abs(arc.startRadius() - arc.endRadius());
+	}
+
+	private static double tolerance(Work work, Step.Arc arc) {
+		return work.shop().profile().arcTolerance(arc.modal().unit());
+	}
+
+	/** The first of the arcs of a thread that do not close: one slip leaves those behind it open too. */
+	private Draft draft(Work work, List<Step.Arc> arcs) {
+		Step.Arc arc = arcs.get(0);
+		double tolerance = tolerance(work, arc);
+		Optional<ArcReading> meant = ArcReading.closing(arcs, tolerance);
+		long more = arcs.stream().map(one -> one.block().line()).distinct().count() - 1;
 		Figures figures = new Figures(arc.modal().unit());
 		String message = "the arc starts " + figures.fine(arc.startRadius()) + " from its centre and ends " + figures.fine(arc.endRadius()) + " from it: "
-				+ figures.fine(difference) + " apart, the control takes " + figures.fine(tolerance) + " and stops or cuts a spiral; see the end point and I, J, K";
+				+ figures.fine(difference(arc)) + " apart, the control takes " + figures.fine(tolerance) + " and stops or cuts a spiral" + (more > 0 ? ", and so do " + more + " more" : "")
+				+ meant.map(reading -> ": " + reading.fact() + "; " + reading.remedy()).orElse("; see the end point and I, J, K");
 		Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message)
 				.programmed("radius at the start", figures.fine(arc.startRadius()), arc.block())
 				.programmed("radius at the end", figures.fine(arc.endRadius()), arc.block())
 				.from("tolerance of arcs", figures.fine(tolerance), "machine profile " + work.shop().profile().name());
-		work.threadMillings().stream().filter(milling -> uses(milling, arc)).findFirst().ifPresent(draft::on);
-		return draft.finding();
+		arcs.stream().skip(1).limit(MOST_PLACES).forEach(one -> draft.related(one.block(), "does not close either"));
+		return draft;
 	}
 
 	private static boolean uses(ThreadMilling milling, Step.Arc arc) {

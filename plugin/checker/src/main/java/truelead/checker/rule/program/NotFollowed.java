@@ -3,6 +3,7 @@ package truelead.checker.rule.program;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Related;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.NotEvaluated;
@@ -21,6 +23,10 @@ import truelead.checker.work.Work;
 
 /** A value, a branch or a call that could not be followed; a warning where a thread may depend on it, else information, once. */
 public final class NotFollowed implements Rule {
+
+	private static final String NOT_SET = " is not set in the program";
+	/** As many other blocks as a person looks through. */
+	private static final int MOST_PLACES = 200;
 
 	@Override
 	public String name() {
@@ -51,10 +57,31 @@ public final class NotFollowed implements Rule {
 				}
 			}
 		}
-		byLine.values().forEach(draft -> found.accept(draft.finding()));
+		byCause(byLine.values().stream().map(Draft::finding).toList()).forEach(found);
 		if (!minor.isEmpty()) {
 			found.accept(minor(minor).finding());
 		}
+	}
+
+	/** One finding for a variable that nothing sets, whatever depends on it; the other places stay as related ones. */
+	private static List<Finding> byCause(List<Finding> all) {
+		Map<String, List<Finding>> causes = new LinkedHashMap<>();
+		for (Finding one : all) {
+			int end = one.message().indexOf(NOT_SET);
+			int from = end < 0 ? -1 : one.message().lastIndexOf(": ", end);
+			causes.computeIfAbsent(from < 0 ? one.message() + one.at().line() + one.at().file().name() : one.message().substring(from, end), cause -> new ArrayList<>()).add(one);
+		}
+		return causes.values().stream().map(NotFollowed::first).toList();
+	}
+
+	private static Finding first(List<Finding> same) {
+		Finding first = same.get(0);
+		if (same.size() == 1) {
+			return first;
+		}
+		Set<Related> related = new LinkedHashSet<>(first.related());
+		same.stream().skip(1).limit(MOST_PLACES).forEach(other -> related.add(new Related(other.at(), "depends on it too")));
+		return new Finding(first.rule(), first.severity(), first.message(), first.at(), List.copyOf(related), first.fixes(), first.evidence(), first.operation(), first.accepted());
 	}
 
 	private Draft draft(truelead.checker.work.NotFollowed trouble) {

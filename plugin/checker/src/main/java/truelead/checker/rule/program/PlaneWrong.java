@@ -73,7 +73,8 @@ public final class PlaneWrong implements Rule {
 				String message = code(plane) + " is in force, the arc is written for " + words(right) + ": the control takes it for an arc about " + axis(plane)
 						+ ", stops or cuts sideways; " + code(right) + " before the tool goes in";
 				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
-				arc.modal().toolChange().ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
+				boolean alone = work.holes().stream().noneMatch(hole -> hole.made() && hole.place().plane() == plane);
+				arc.modal().toolChange().filter(change -> alone || right == Plane.XY).ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
 						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, code(right))))));
 				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst().ifPresent(draft::on);
 				found.accept(draft.finding());

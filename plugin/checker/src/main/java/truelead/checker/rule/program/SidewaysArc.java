@@ -23,7 +23,7 @@ final class SidewaysArc {
 
 	/** The plane that the arc was written for: that of its centre words. */
 	static Plane written(Step.Arc arc) {
-		return arc.modal().plane() != Plane.XY ? Plane.XY : centre(arc, 'J') ? Plane.YZ : Plane.ZX;
+		return !centre(arc, 'K') ? Plane.XY : centre(arc, 'J') ? Plane.YZ : Plane.ZX;
 	}
 
 	private static boolean centre(Step.Arc arc, char address) {

@@ -22,6 +22,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -50,7 +51,11 @@ public final class FeedOffPitch extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
-		work.course().singlePoints().forEach(turned -> SinglePointFeed.check(this, turned).map(Draft::finding).ifPresent(found));
+		List<SinglePoint> turned = work.course().singlePoints();
+		for (SinglePoint one : turned) {
+			boolean alone = turned.stream().filter(other -> other.tool().index() == one.tool().index()).count() == 1;
+			SinglePointFeed.check(this, one, alone).map(Draft::finding).ifPresent(found);
+		}
 	}
 
 	@Override

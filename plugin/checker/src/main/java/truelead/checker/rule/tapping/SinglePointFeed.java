@@ -23,8 +23,8 @@ final class SinglePointFeed {
 	private SinglePointFeed() {
 	}
 
-	/** The finding on a pass whose F is neither the lead nor a whole multiple of it. */
-	static Optional<Draft> check(Rule rule, SinglePoint turned) {
+	/** The finding on a pass whose F is neither the lead nor a whole multiple of it, or, of the only lead of its tool, on starts that are all one. */
+	static Optional<Draft> check(Rule rule, SinglePoint turned, boolean alone) {
 		Setting feed = turned.pass().lead();
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		if (thread.isEmpty() || !feed.known() || feed.value() == 0) {
@@ -36,7 +36,7 @@ final class SinglePointFeed {
 		double starts = Math.max(1, Math.rint(cut / lead));
 		boolean one = starts > 1 && turned.starts() == 1;
 		if (!one && Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
-			return Optional.empty();
+			return alone && turned.starts() == 1 && thread.get().value().starts() > 1 ? Optional.of(oneGroove(rule, turned, thread.get())) : Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
 		String right = (feed.word().isPresent() ? "F" : "") + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
@@ -46,5 +46,15 @@ final class SinglePointFeed {
 				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right)
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
+	}
+
+	/** The lead is right, but every pass runs in the groove of the first start. */
+	private static Draft oneGroove(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread) {
+		Figures figures = new Figures(turned.pass().modal().unit());
+		int starts = thread.value().starts();
+		return Draft.of(rule, Severity.ERROR, turned.pass().lead(), turned.pass().block(), "all passes start at one place: one groove is cut, " + thread.value().withoutClass().designation()
+				+ " has " + starts + " starts; begin each start " + figures.advance(thread.value().pitch()) + " farther along Z, or a turn's part later")
+				.programmed("lead", figures.advance(thread.value().lead()) + " " + figures.symbol(), turned.pass().lead())
+				.known("starts", String.valueOf(starts), thread);
 	}
 }

@@ -1,0 +1,173 @@
+package truelead.checker.rule.milling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import truelead.checker.Samples;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Severity;
+
+/** Milled threads of shops: along X in an angle head, by a comb in two bites, by two D offsets, in turns of one block. A slip is one finding. */
+class OneSlipMilledTest {
+
+	private static final String ANGLE_HEAD = text("133-angle-head-along-x.nc");
+	private static final String BITES = text("135-comb-in-two-bites.nc");
+	private static final String SUBPROGRAM = """
+			G21 G90 G17
+			T1 M6 (DRILL 25)
+			G54 G0 X50 Y0 S600 M3
+			G43 H1 Z10
+			G81 Z-36 R2 F100
+			G80
+			T2 M6 (M27X2 THREAD MILL D20 SINGLE)
+			G0 X50 Y0 S1800 M3
+			G43 H2 Z10
+			G0 Z-28
+			G91 G3 X3.5 Y0 Z.5 I1.75 J0 F180
+			M98 P52 L14
+			G3 X-3.5 Y0 Z.5 I-1.75 J0
+			G90 G0 Z10
+			M30
+			O52
+			G3 I-3.5 J0 Z2
+			M99
+			""";
+
+	private static String text(String name) {
+		try (InputStream in = Objects.requireNonNull(OneSlipMilledTest.class.getResourceAsStream("/truelead/checker/programs/" + name))) {
+			return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+		} catch (IOException unreadable) {
+			throw new UncheckedIOException(unreadable);
+		}
+	}
+
+	private static List<Finding> loud(String program) {
+		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
+	}
+
+	private static void one(String program, String rule, String message) {
+		List<Finding> loud = loud(program);
+		assertThat(loud).extracting(f -> f.rule() + ": " + f.message()).singleElement().asString().startsWith(rule + ": ").contains(message);
+	}
+
+	@Test
+	void aToolThatComesFromTheOtherSideGoesDeepTowardsLargerNumbers() {
+		assertThat(loud(ANGLE_HEAD)).isEmpty();
+		one(ANGLE_HEAD.replace("X-25. Y-20. Z-30.", "X-35. Y-20. Z-30."), "cutter-hits-bottom", "the cutter's end goes 16.63 mm deep, the hole has its full diameter down to 7.64 mm");
+		one(ANGLE_HEAD.replace("G2 Y", "G3 Y"), "helix-wrong-hand", "the helix goes counter-clockwise and towards X-");
+	}
+
+	@Test
+	void ofAnArcWrittenForAnotherPlaneItsCentreWordsTellWhich() {
+		one(ANGLE_HEAD.replace("N30 G19", "N30 G18"), "plane-wrong", "G18 is in force, the arc is written for Y, Z, J and K");
+	}
+
+	@Test
+	void everyBiteOfACombIsMeasured() {
+		assertThat(loud(BITES)).isEmpty();
+		one(BITES.replace("X21. Y0 Z-32.25 R10.5", "X20.7 Y0 Z-32.25 R10.35").replace("X21. Y0 Z-29.25 I-21.", "X20.7 Y0 Z-29.25 I-20.7").replace("Z-28.5 R10.5", "Z-28.5 R10.35"),
+				"helix-off-size", "2 x R20.7 mm + cutter 22 mm cuts 63.4 mm");
+	}
+
+	/** 27 below the first bite is 9 pitches of 3; 26 leaves the second groove a millimetre beside the first. */
+	@Test
+	void theSecondBiteRunsInTheGrooveOfTheFirst() {
+		one(BITES.replace("Z-33.", "Z-34.").replace("Z-32.25", "Z-33.25").replace("Z-29.25", "Z-30.25").replace("Z-28.5", "Z-29.5"), "helix-uneven",
+				"this pass runs 1 mm beside the groove of the pass before");
+	}
+
+	@Test
+	void aFinishingPassWithoutItsCompensationIsCutTooBig() {
+		String program = text("137-rough-and-finish-by-d.nc");
+
+		assertThat(loud(program)).isEmpty();
+		one(program.replace("G41 D32 ", ""), "comp-missing", "the cutter, 12 mm, cuts 32 mm");
+	}
+
+	@Test
+	void g43WithoutHTakesEachToolsOwnLength() {
+		assertThat(loud(text("134-turns-in-one-block.ngc"))).isEmpty();
+	}
+
+	@Test
+	void arcsThatWereWrittenForAnotherReadingAreOneFindingThatSaysWhich() {
+		one(text("136-centres-as-places.ngc").replace("G90 G90.1", "G90"), "arc-not-closed", "I, J and K close it read as places; G90.1 before it");
+		one(SUBPROGRAM.replace("G91 G3", "G3"), "arc-not-closed", "its end closes it counted from its start; G91 before it");
+	}
+
+	@Test
+	void aWrongRadiusTakesTheCentreWithIt() {
+		assertThat(loud(SUBPROGRAM)).isEmpty();
+		one(SUBPROGRAM.replace("I-3.5 J0 Z2", "I-3 J0 Z2"), "helix-off-size", "2 x R3 mm + cutter 20 mm cuts 26 mm");
+	}
+
+	@Test
+	void aLevelWithItsPointLostIsNoOtherHand() {
+		one(BITES.replace("Z-56.25 I-21.", "Z-562.5 I-21."), "helix-off-pitch", "the helix advances 503.250 mm a turn");
+	}
+
+	@Test
+	void theHoleOfAMilledTaperThreadIsMeasured() {
+		String program = text("138-npt-growing-radius.nc");
+
+		assertThat(loud(program)).isEmpty();
+		one(program.replace("1-5/32", "1-1/32"), "drill-too-small", "and the crests are not cut");
+		one(program.replace("1-5/32", "1-7/32"), "drill-too-big", "% of thread left there");
+		one(program.replace("(1-11.5 NPT)", "(3/4-14 NPT)"), "helix-off-pitch", "helix and the drill of 1.1563 in make 1-11.5 NPT");
+	}
+
+	@Test
+	void ofAHoleFarTooSmallTheCutterIsNotAccused() {
+		one(SUBPROGRAM.replace("DRILL 25", "DRILL 20"), "drill-too-small", "the hole is drilled 20 mm");
+	}
+
+	@Test
+	void aLoopWithoutEndIsSaidAlone() {
+		one("""
+				G21 G90 G17
+				T1 M6 (DRILL 5.0)
+				G54 G0 X0 Y0 S3500 M3
+				G43 H1 Z20
+				G81 Z-14 R2 F350
+				X15
+				G80
+				T2 M6 (2X M6X1 9 DEEP, THREAD MILL D4.5)
+				G0 X0 Y0 S6000 M3
+				G43 H2 Z20
+				G0 Z-10
+				G3 X.75 Y0 Z-9.5 R.375 F90
+				#2=-9.5
+				WHILE [#2 LT 0] DO1
+				G3 X.75 Y0 I-.75 Z#2
+				END1
+				M30
+				""", "not-followed", "has no end");
+	}
+
+	@Test
+	void aVariableThatNothingSetsIsOneFinding() {
+		one("""
+				G21 G90 G17
+				T1 M6 (DRILL 5.0)
+				G54 G0 X0 Y0 S3500 M3
+				G43 H1 Z20
+				G81 Z-14 R2 F350
+				G80
+				T2 M6 (M6X1 THREAD MILL D4.5)
+				G0 X0 Y0 S6000 M3
+				G43 H2 Z20
+				G0 Z[-9-#2]
+				G3 X.75 Y0 Z[-9-#2/2] R.375 F90
+				G3 X.75 Y0 I-.75 Z[-9+#2/2]
+				G3 X0 Y0 Z[-9+#2] R.375
+				G0 Z20
+				M30
+				""", "not-followed", "#2 is not set in the program");
+	}
+}
