@@ -4,7 +4,7 @@ import truelead.grammar.BlockCursor;
 
 /**
  * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at another
- * place. Taken from the first arc on; a chunk without one has none.
+ * place. Taken from an arc on, up to a block that no refrain has in it; a chunk without an arc has none.
  */
 final class BlockPrints {
 
@@ -20,7 +20,7 @@ final class BlockPrints {
 	private static final long WITH_Y = 0x1F3L;
 
 	private final int lines;
-	private boolean begun;
+	private boolean going;
 	private long[] prints = {};
 	private byte[] flags = {};
 	private byte[] decimals = {};
@@ -34,7 +34,12 @@ final class BlockPrints {
 
 	/** Number of lines; 0 where there is no arc. */
 	int lines() {
-		return begun ? lines : 0;
+		return prints.length;
+	}
+
+	/** Whether the next block is taken although it is no arc. */
+	boolean going() {
+		return going;
 	}
 
 	/** The print of a block. */
@@ -78,11 +83,10 @@ final class BlockPrints {
 	 * @param arc whether the block is plain and says G2 or G3
 	 */
 	void read(BlockCursor block, boolean arc) {
-		if (!begun && !arc) {
+		if (!going && !arc) {
 			return;
 		}
-		if (!begun) {
-			begun = true;
+		if (prints.length == 0) {
 			prints = new long[lines];
 			flags = new byte[lines];
 			decimals = new byte[lines];
@@ -92,6 +96,7 @@ final class BlockPrints {
 		if (block.plain()) {
 			plain(block, block.line());
 		}
+		going = prints[block.line()] != NONE;
 	}
 
 	private void plain(BlockCursor block, int line) {

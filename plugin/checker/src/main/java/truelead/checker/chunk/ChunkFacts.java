@@ -44,7 +44,7 @@ public final class ChunkFacts {
 			} else {
 				read(block.line(), block.block());
 			}
-			if (lines.other(block) || prints.lines() > 0) {
+			if (arc && lines.other(block) || prints.going()) {
 				prints.read(block, arc);
 			}
 		}

@@ -29,11 +29,15 @@ public record Hole(Place place, List<Cut> cuts) {
 	public List<Cut> makingBefore(int order) {
 		List<Cut> making = new ArrayList<>(cuts.size());
 		for (Cut cut : cuts) {
-			if (cut.kind().makesHole() && cut.order() < order) {
+			if (makes(cut, order)) {
 				making.add(cut);
 			}
 		}
 		return making;
+	}
+
+	private static boolean makes(Cut cut, int order) {
+		return cut.kind().makesHole() && cut.order() < order;
 	}
 
 	/** Whether anything made a hole. */
@@ -44,7 +48,7 @@ public record Hole(Place place, List<Cut> cuts) {
 	/** Whether anything made a hole before a step. */
 	public boolean madeBefore(int order) {
 		for (Cut cut : cuts) {
-			if (cut.kind().makesHole() && cut.order() < order) {
+			if (makes(cut, order)) {
 				return true;
 			}
 		}
@@ -67,8 +71,8 @@ public record Hole(Place place, List<Cut> cuts) {
 	 */
 	public Optional<Cut> sizedBefore(int order, double level) {
 		Cut widest = null;
-		for (Cut cut : makingBefore(order)) {
-			if (cut.direction() * (cut.tip() - level) >= 0) {
+		for (Cut cut : cuts) {
+			if (makes(cut, order) && cut.direction() * (cut.tip() - level) >= 0) {
 				if (cut.diameter().isEmpty()) {
 					return Optional.empty();
 				}
@@ -81,7 +85,10 @@ public record Hole(Place place, List<Cut> cuts) {
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
 	public Optional<Cut> deepestBefore(int order) {
 		Cut deepest = null;
-		for (Cut cut : makingBefore(order)) {
+		for (Cut cut : cuts) {
+			if (!makes(cut, order)) {
+				continue;
+			}
 			if (Double.isNaN(cut.tip())) {
 				return Optional.empty();
 			}

@@ -15,6 +15,8 @@ import truelead.checker.work.ThreadingOperation;
 /** A finding while a rule writes it: the message first, then where every number of it comes from, the other blocks that matter, the fixes. */
 public final class Draft {
 
+	private static final String THREADING_BLOCK = "the threading block";
+
 	private final String rule;
 	private final Severity severity;
 	private final Location at;
@@ -44,7 +46,7 @@ public final class Draft {
 	/** Says which operation it is about; its block and its tool change become related places. */
 	public Draft on(ThreadingOperation about) {
 		operation = about.index();
-		related(about.block(), "the threading block");
+		related(about.block(), THREADING_BLOCK);
 		callers(about.block());
 		about.tool().change().ifPresent(change -> related(change, Related.TOOL_CHANGE + about.tool().name()));
 		return this;
@@ -101,7 +103,12 @@ public final class Draft {
 
 	/** The finding. */
 	public Finding finding() {
-		List<Related> others = related.stream().filter(r -> !r.at().equals(at) || r.what().equals("the threading block")).toList();
+		List<Related> others = new ArrayList<>(related.size());
+		for (Related one : related) {
+			if (one.what().equals(THREADING_BLOCK) || !one.at().equals(at)) {
+				others.add(one);
+			}
+		}
 		return new Finding(rule, severity, message, at, others, fixes, evidence, operation, Optional.empty());
 	}
 

@@ -35,8 +35,13 @@ final class Stays {
 				begins.add(Math.max(before, tool.behind().map(end -> commentary.mainLine(end) + 1).orElse(0)));
 			}
 		}
-		this.changes = tools.stream().mapToInt(tool -> tool.change().map(commentary::mainLine).filter(line -> line >= 0).orElse(begins.get(tool.part()))).toArray();
-		this.froms = tools.stream().mapToInt(this::firstLine).toArray();
+		this.changes = new int[tools.size()];
+		this.froms = new int[tools.size()];
+		for (ToolLog tool : tools) {
+			int line = tool.change().isPresent() ? commentary.mainLine(tool.change().get()) : -1;
+			changes[tool.index()] = line >= 0 ? line : begins.get(tool.part());
+			froms[tool.index()] = firstLine(tool);
+		}
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);

@@ -108,7 +108,7 @@ final class WantedReader {
 			Optional<TitleThreads.Titled> titled, Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
 		Optional<Note.OfThread> thread = first(all, Note.OfThread.class);
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
-		all.stream().filter(Note.OfThread.class::isInstance).map(n -> ((Note.OfThread) n).thread()).flatMap(Optional::stream).forEach(named::add);
+		of(all, Note.OfThread.class).forEach(note -> note.thread().ifPresent(named::add));
 		called.forEach(c -> named.add(fact(c, c.callout().spec())));
 		draft.tool.facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
 		Optional<Called> nearest = called.stream().findFirst();
@@ -131,7 +131,7 @@ final class WantedReader {
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
-		notes.stream().filter(Note.OfAllowance.class::isInstance).forEach(n -> allowances.addAll(((Note.OfAllowance) n).allowances()));
+		of(notes, Note.OfAllowance.class).forEach(note -> allowances.addAll(note.allowances()));
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
@@ -176,7 +176,7 @@ final class WantedReader {
 	}
 
 	private static <T> Optional<T> first(List<Called> called, Function<Called, Optional<T>> item) {
-		return called.stream().map(item).flatMap(Optional::stream).findFirst();
+		return said(called, item);
 	}
 
 	/** Notes in the subprogram that holds the operation. */
@@ -237,15 +237,32 @@ final class WantedReader {
 
 	/** An item from the first of several notes that has it. */
 	private static <N, T> Optional<T> said(List<N> notes, Function<N, Optional<T>> item) {
-		return notes.stream().map(item).flatMap(Optional::stream).findFirst();
+		for (N note : notes) {
+			Optional<T> said = item.apply(note);
+			if (said.isPresent()) {
+				return said;
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static <N extends Note> List<N> of(List<Note> notes, Class<N> kind) {
-		return notes.stream().filter(kind::isInstance).map(kind::cast).toList();
+		List<N> found = new ArrayList<>();
+		for (Note note : notes) {
+			if (kind.isInstance(note)) {
+				found.add(kind.cast(note));
+			}
+		}
+		return found;
 	}
 
 	private static <N extends Note> Optional<N> first(List<Note> notes, Class<N> kind) {
-		return notes.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+		for (Note note : notes) {
+			if (kind.isInstance(note)) {
+				return Optional.of(kind.cast(note));
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static List<Note> reversed(List<Note> notes) {

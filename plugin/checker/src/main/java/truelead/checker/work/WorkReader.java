@@ -168,7 +168,11 @@ public final class WorkReader {
 			Set<ToolUse> idle = Collections.newSetFromMap(new IdentityHashMap<>());
 			boolean named = operations.isEmpty() && commentary.main().comments().stream()
 					.anyMatch(comment -> CalloutReader.readComment(comment.said()).tool().filter(tool -> tool.kind().threading()).isPresent());
-			uses.values().stream().filter(use -> use.facts().kind().filter(kind -> kind.value().threading()).isPresent() || named && !use.tool().known()).forEach(idle::add);
+			for (ToolUse use : tools) {
+				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known()) {
+					idle.add(use);
+				}
+			}
 			operations.forEach(operation -> idle.remove(operation.tool()));
 			return idle;
 		}
@@ -189,10 +193,13 @@ public final class WorkReader {
 		}
 
 		private Work.Course course(Holes holes) {
-			return new Work.Course(recorder.events.stream().map(e -> new TimedEvent(e.order(), e.event(), uses.get(e.tool()))).toList(),
-					CompensationLog.with(recorder.compensation.entries(), tools),
-					recorder.events.stream().noneMatch(e -> e.event().kind() == Step.EventKind.PROGRAM_END),
-					recorder.singlePoints.named(uses, commentary, stays, book, holes));
+			List<TimedEvent> events = new ArrayList<>(recorder.events.size());
+			boolean ends = false;
+			for (Recorder.LoggedEvent recorded : recorder.events) {
+				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
+				ends |= recorded.event().kind() == Step.EventKind.PROGRAM_END;
+			}
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !ends, recorder.singlePoints.named(uses, commentary, stays, book, holes));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

@@ -1,5 +1,6 @@
 package truelead.checker.rule.hole;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +76,7 @@ public final class ThreadedTwice implements Rule {
 		double tolerance = work.shop().profile().positionTolerance();
 		Map<Place, Tapping> first = new HashMap<>();
 		Map<Place, Double> bottoms = new HashMap<>();
-		for (Tapping tapping : work.tappings().size() < 2 ? List.<Tapping>of() : work.tappings()) {
+		for (Tapping tapping : several(work.tappings()) ? work.tappings() : List.<Tapping>of()) {
 			Optional<ThreadSpec> thread = tapping.wanted().statedThread().map(Fact::value).filter(t -> tapping.method().taps());
 			for (TapStroke stroke : thread.isEmpty() ? List.<TapStroke>of() : tapping.strokes()) {
 				Tapping before = stroke.place().known() ? first.putIfAbsent(stroke.place(), tapping) : null;
@@ -88,6 +89,18 @@ public final class ThreadedTwice implements Rule {
 				}
 			}
 		}
+	}
+
+	/** Whether there are threads of one size that differ, wherever they are. */
+	private static boolean several(List<Tapping> tappings) {
+		List<ThreadSpec> threads = new ArrayList<>();
+		for (Tapping tapping : tappings) {
+			ThreadSpec thread = tapping.wanted().statedThread().map(Fact::value).orElse(null);
+			if (thread != null && !threads.contains(thread)) {
+				threads.add(thread);
+			}
+		}
+		return threads.stream().anyMatch(one -> threads.stream().anyMatch(other -> another(one, other)));
 	}
 
 	private static boolean another(ThreadSpec one, ThreadSpec other) {

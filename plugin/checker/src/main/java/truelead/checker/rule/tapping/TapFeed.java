@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -58,8 +59,11 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 
 	/** The first feed of an operation that is as asked, and those of the same value and speed; one of each kind of strokes. */
 	static List<TapFeed> alike(Tapping tapping, Predicate<TapFeed> asked) {
-		List<TapFeed> feeds = tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream).filter(asked).toList();
-		return feeds.stream().filter(feed -> feed.said().equals(feeds.get(0).said())).toList();
+		List<TapFeed> feeds = new ArrayList<>(1);
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			of(tapping, stroke).filter(asked).filter(feed -> feeds.isEmpty() || feed.said().equals(feeds.get(0).said())).ifPresent(feeds::add);
+		}
+		return feeds;
 	}
 
 	/** Advance less the lead wanted, mm a turn: negative where the tap is held back. */

@@ -36,7 +36,13 @@ abstract class TappingRule implements Rule {
 
 	/** Hands out the finding of the first stroke that has one; what is true of a typical stroke is true of all of its kind. */
 	static void first(Tapping tapping, Function<TapStroke, Optional<Draft>> judged, Consumer<Draft> found) {
-		tapping.strokes().typical().stream().map(judged).flatMap(Optional::stream).findFirst().ifPresent(found);
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			Optional<Draft> draft = judged.apply(stroke);
+			if (draft.isPresent()) {
+				found.accept(draft.get());
+				return;
+			}
+		}
 	}
 
 	/** Where a finding about a stroke stands that is about no word: the operation's first block for its first stroke. */
