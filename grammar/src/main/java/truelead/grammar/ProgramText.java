@@ -70,11 +70,6 @@ public final class ProgramText {
 		return toString().getBytes(charset);
 	}
 
-	/** The encoding it was read in. */
-	public Charset charset() {
-		return charset;
-	}
-
 	/** Number of characters. */
 	public int length() {
 		return offsets[chunks.length];

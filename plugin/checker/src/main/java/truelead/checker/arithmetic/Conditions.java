@@ -19,6 +19,7 @@ public final class Conditions {
 	private final Map<Expression, Last> before = new IdentityHashMap<>();
 	private Value value = Value.ZERO;
 
+	/** @param evaluator works out what is compared */
 	public Conditions(Evaluator evaluator) {
 		this.evaluator = evaluator;
 	}

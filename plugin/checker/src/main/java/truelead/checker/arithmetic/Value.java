@@ -28,6 +28,7 @@ public record Value(double number, String why, boolean vacant) {
 		return condition ? ONE : ZERO;
 	}
 
+	/** Whether the number is known. */
 	public boolean known() {
 		return !Double.isNaN(number);
 	}

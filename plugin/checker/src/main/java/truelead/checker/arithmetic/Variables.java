@@ -119,6 +119,7 @@ public final class Variables {
 		}
 	}
 
+	/** Sets a numbered one; #0 stays vacant. */
 	public void set(int number, Value value) {
 		Map<Integer, Value> variables = local(number) ? levels.peek().numbered : common;
 		if (number != 0 && (variables.size() < MOST || variables.containsKey(number))) {
@@ -126,6 +127,7 @@ public final class Variables {
 		}
 	}
 
+	/** Sets a named one; {@code bare} without the marks of RS-274. */
 	public void set(String name, boolean bare, Value value) {
 		Map<String, Value> variables = common(name, bare) ? global : levels.peek().named;
 		if (variables.size() < MOST || variables.containsKey(name)) {

@@ -15,9 +15,6 @@ final class CalloutTokens extends CalloutLexer {
 	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
 
 	private boolean inString;
-	/** Words cut short, with a point that is no decimal one: PROF.20. English has none: DP.5 is half an inch deep. */
-	private static final Set<String> CUT_SHORT = Set.of("PROF", "PROFUND", "GL", "HL", "TF", "GLEB");
-
 	private int numberEnd = -1;
 	private String wordBefore = "";
 	private int wordEnd = -1;
@@ -46,7 +43,7 @@ final class CalloutTokens extends CalloutLexer {
 			default -> { }
 		}
 		if (token.getType() == NUMBER) {
-			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && CUT_SHORT.contains(wordBefore)) {
+			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && DepthWords.cutShort(wordBefore)) {
 				token.setText(token.getText().substring(1));
 			}
 			numberEnd = token.getStopIndex() + 1;

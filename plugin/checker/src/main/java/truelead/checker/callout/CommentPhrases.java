@@ -3,7 +3,6 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -22,8 +21,6 @@ import org.antlr.v4.runtime.misc.ParseCancellationException;
 final class CommentPhrases {
 	/** No callout has as many tokens; a longer run of numbers and signs is cut. */
 	private static final int LONGEST = 20;
-
-	private static final Set<String> NOUNS = Set.of("DEPTH", "TIEFE", "GEWINDETIEFE", "PROFON", "PROFUN", "GANGDJUP", "DRAADDIEPTE");
 
 	private CommentPhrases() {
 	}
@@ -125,7 +122,7 @@ final class CommentPhrases {
 
 	/** BOHRTIEFE 20 GEWINDETIEFE 15: a depth named by a noun is the number behind it, where one stands there. */
 	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
-		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && NOUNS.stream().anyMatch(TradeWords.fold(phrase.get(to - 1).getText())::startsWith);
+		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && DepthWords.noun(TradeWords.fold(phrase.get(to - 1).getText()));
 		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
 	}
 

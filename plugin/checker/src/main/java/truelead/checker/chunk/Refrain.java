@@ -75,6 +75,7 @@ public final class Refrain {
 
 		public static final int LAST = 2;
 
+		/** First line of the turn. */
 		public int from() {
 			return refrain.line(number);
 		}

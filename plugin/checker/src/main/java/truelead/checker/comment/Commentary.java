@@ -41,6 +41,7 @@ public final class Commentary {
 	private final Map<String, Read> files = new LinkedHashMap<>();
 	private final List<Remark> remarks = new ArrayList<>();
 
+	/** Reads the comments of a program; {@code unit} is that of bare lengths in them. */
 	public Commentary(ProgramFile program, LengthUnit unit, MachineProfile profile) {
 		this.unit = unit;
 		this.profile = profile;

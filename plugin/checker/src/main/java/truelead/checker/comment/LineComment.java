@@ -14,6 +14,7 @@ import truelead.checker.job.ProgramComment;
  */
 public record LineComment(ProgramComment comment, int line, int tool, boolean name, boolean code, Optional<ToolListLine> bare) {
 
+	/** The text of the comment. */
 	public String text() {
 		return comment.text();
 	}

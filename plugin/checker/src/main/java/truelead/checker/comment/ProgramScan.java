@@ -64,6 +64,7 @@ public final class ProgramScan {
 		return threadingCode;
 	}
 
+	/** The file that was looked through. */
 	public ProgramFile file() {
 		return file;
 	}

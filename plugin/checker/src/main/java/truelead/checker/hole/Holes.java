@@ -25,6 +25,7 @@ public final class Holes {
 		this.crowded = crowded;
 	}
 
+	/** Number of holes. */
 	public int count() {
 		return grid.count();
 	}
@@ -60,6 +61,7 @@ public final class Holes {
 		};
 	}
 
+	/** All of them, in the order of their numbers. */
 	public List<Hole> all() {
 		return new AbstractList<>() {
 
@@ -90,6 +92,7 @@ public final class Holes {
 		return pairs;
 	}
 
+	/** Whether a cut that makes a hole is at a place that is not known. */
 	public boolean unknownPlaces() {
 		return unknownPlaces;
 	}

@@ -56,11 +56,6 @@ public enum ToolColumn {
 		return words;
 	}
 
-	/** The headers it may have, the preferred one first. */
-	public List<String> headers() {
-		return headers;
-	}
-
 	/** The column of a header; empty for one that is none of ours and is left alone. */
 	static Optional<ToolColumn> of(String header) {
 		String wanted = header.strip().toUpperCase(Locale.ROOT).replace('_', ' ');

@@ -51,11 +51,6 @@ public record Exercise(String lesson, int number, String task) {
 		return lesson + "-" + number + ".nc";
 	}
 
-	/** The exercise that a file is of. */
-	public static Optional<Exercise> named(String file) {
-		return ALL.stream().filter(exercise -> exercise.file().equals(file)).findFirst();
-	}
-
 	/** The program to mend. */
 	public String program() {
 		try (InputStream in = Exercise.class.getResourceAsStream(file())) {

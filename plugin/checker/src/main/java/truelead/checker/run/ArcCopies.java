@@ -53,6 +53,7 @@ public final class ArcCopies {
 		return order;
 	}
 
+	/** The stay of the tool that cuts them. */
 	public ToolLog tool() {
 		return tool;
 	}

@@ -30,6 +30,7 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 		return new ArcRun(order, last, other.tool, before, arcs, after).equals(other);
 	}
 
+	/** The plane of its arcs. */
 	public Plane plane() {
 		return arcs.get(0).modal().plane();
 	}

@@ -41,10 +41,12 @@ public final class ArcRuns {
 	private record Open(ArcRun run, List<Step> after) {
 	}
 
+	/** @param found gets each run when it has ended */
 	public ArcRuns(Consumer<ArcRun> found) {
 		this.found = found;
 	}
 
+	/** An arc, the step of that number. */
 	public void arc(Step.Arc arc, ToolLog inSpindle, int number) {
 		if (unknown(arc.from(), arc.modal().plane())) {
 			lost();
@@ -61,6 +63,7 @@ public final class ArcRuns {
 		last = number;
 	}
 
+	/** Any other motion. */
 	public void move(Step step) {
 		if (step instanceof Step.Move move && unknown(move.from(), move.modal().plane())) {
 			lost();

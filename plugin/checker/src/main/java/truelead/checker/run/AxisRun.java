@@ -39,6 +39,7 @@ public record AxisRun(int order, ToolLog tool, Place place, Step in, Optional<St
 		return step instanceof Step.Move move && move.rapid();
 	}
 
+	/** Half of the last decimal written in a step of a run, mm. */
 	public static double resolution(Step step) {
 		return step instanceof Step.Move move ? move.resolution() : ((Step.Synchronised) step).resolution();
 	}

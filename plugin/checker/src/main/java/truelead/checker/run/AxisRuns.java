@@ -35,6 +35,7 @@ public final class AxisRuns {
 	private final List<Step> steps = new ArrayList<>();
 	private boolean beforeWasRapid = true;
 
+	/** @param found gets each run when it has ended */
 	public AxisRuns(Consumer<AxisRun> found) {
 		this.found = found;
 	}

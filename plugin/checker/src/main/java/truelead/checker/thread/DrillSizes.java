@@ -93,13 +93,6 @@ public final class DrillSizes {
 		return Optional.ofNullable(nearest);
 	}
 
-	/** The name of a diameter in mm, where a drill of it is made: {@code #7} for 5.105. */
-	public static Optional<String> name(double diameter, LengthUnit unit) {
-		double tolerance = unit == LengthUnit.MM ? 1e-6 : SAME_INCH * LengthUnit.INCH.mm();
-		Drill nearest = nearest(diameter, unit);
-		return Math.abs(nearest.diameter() - diameter) <= tolerance ? Optional.of(nearest.name()) : Optional.empty();
-	}
-
 	/** Sizes in hundredths of a millimetre. */
 	private static void steps(Map<Double, Drill> made, int from, int to, int step) {
 		for (int size = from; size <= to; size += step) {

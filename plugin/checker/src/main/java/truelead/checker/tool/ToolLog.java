@@ -57,6 +57,7 @@ public final class ToolLog {
 		this.lastOrder = order;
 	}
 
+	/** Number of the stay in the program, from 0. */
 	public int index() {
 		return index;
 	}
@@ -66,10 +67,12 @@ public final class ToolLog {
 		return part;
 	}
 
+	/** The T number as programmed; NONE before the first change. */
 	public Setting tool() {
 		return tool;
 	}
 
+	/** The block that changes to it; empty before the first change. */
 	public Optional<BlockRef> change() {
 		return change;
 	}
@@ -79,10 +82,12 @@ public final class ToolLog {
 		return behind;
 	}
 
+	/** Number of its first step in the order of execution. */
 	public int firstOrder() {
 		return firstOrder;
 	}
 
+	/** Number of its last step so far. */
 	public int lastOrder() {
 		return lastOrder;
 	}
@@ -98,6 +103,7 @@ public final class ToolLog {
 				&& feed.word().map(w -> !w.block().sameBlock(change.get())).orElse(true);
 	}
 
+	/** Any motion, of which {@code order} is the number. */
 	public void motion(Step step, int order) {
 		lastOrder = order;
 		if (step instanceof Step.Move move && home(move)) {
@@ -127,6 +133,7 @@ public final class ToolLog {
 		return move.rapid() && lost;
 	}
 
+	/** Anything that is no motion. */
 	public void event(Step.Event event, int order) {
 		lastOrder = order;
 		if (event.kind() == Step.EventKind.OPTIONAL_STOP || event.kind() == Step.EventKind.STOP) {
@@ -194,6 +201,7 @@ public final class ToolLog {
 		return lastMotion().map(BlockRef::line).equals(other.lastMotion().map(BlockRef::line)) && change.map(BlockRef::line).equals(other.change.map(BlockRef::line));
 	}
 
+	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
 		return new ToolUse.Summary(cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
 	}

@@ -7,23 +7,16 @@ import truelead.checker.machine.Rotary;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Rule;
+import truelead.checker.rule.NamedRule;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** A rule that looks at the holes of each threading operation; every finding names the operation's block and tool change. */
-abstract class HoleRule implements Rule {
-
-	private final String name;
+abstract class HoleRule extends NamedRule {
 
 	HoleRule(String name) {
-		this.name = name;
-	}
-
-	@Override
-	public final String name() {
-		return name;
+		super(name);
 	}
 
 	@Override

@@ -4,24 +4,17 @@ import java.util.function.Consumer;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Rule;
+import truelead.checker.rule.NamedRule;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** A rule that looks at each threading operation by itself; every finding names the operation's block and tool change. */
-abstract class OperationRule implements Rule {
-
-	private final String name;
+abstract class OperationRule extends NamedRule {
 
 	OperationRule(String name) {
-		this.name = name;
-	}
-
-	@Override
-	public final String name() {
-		return name;
+		super(name);
 	}
 
 	@Override

@@ -6,23 +6,16 @@ import java.util.function.Function;
 import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Rule;
+import truelead.checker.rule.NamedRule;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /** A rule that looks at each tapping operation by itself; every finding names the operation's block and tool change. */
-abstract class TappingRule implements Rule {
-
-	private final String name;
+abstract class TappingRule extends NamedRule {
 
 	TappingRule(String name) {
-		this.name = name;
-	}
-
-	@Override
-	public final String name() {
-		return name;
+		super(name);
 	}
 
 	@Override
