@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
+import truelead.checker.rulebook.Rules;
 
 /** The guide: chapters made from the README, then the page of every rule as the checker has it. Nothing is written twice. */
 public final class HelpBook {

@@ -9,8 +9,8 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
+import truelead.checker.rulebook.Rules;
 
 /** The severity of every rule, for the workspace or for one project. */
 public final class SeveritiesPage extends ScopedPage {

@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage;
+import truelead.checker.rulebook.Rules;
 
 /** The rules of the checker as SARIF describes them, with the whole page as help. */
 final class SarifRules {

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage.Heading;
+import truelead.checker.rulebook.Rules;
 
 /** All messages read alike: a phrase in small letters, unless its first word is the program's own (F500, CYCLE84, M6x1), and without a full stop. */
 class MessageStyleTest {

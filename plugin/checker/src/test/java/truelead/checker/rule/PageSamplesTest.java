@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import truelead.checker.rulebook.Rules;
 import truelead.checker.rule.RulePage.Heading;
+import truelead.checker.rulebook.Rules;
 
 /** Every sample of every page is run: found where it says so and nothing else there, silent where it is right, silent after the fix. */
 class PageSamplesTest {

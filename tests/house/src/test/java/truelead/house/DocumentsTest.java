@@ -1,0 +1,48 @@
+package truelead.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What README.md and DEVELOPERS.md name is there. */
+class DocumentsTest {
+
+	private static final Pattern TYPE = Pattern.compile("\\b(?:class|record|interface|enum|grammar) (\\w+)");
+	private static final Pattern NAMED = Pattern.compile("`(?:[a-z]+\\.)*([A-Z][a-z]\\w*)[^`\\s]*`");
+	private static final Pattern FOLDER = Pattern.compile("(?:^|[ `(])((?:grammar|plugin|feature|tests)/[\\w./-]*\\w)", Pattern.MULTILINE);
+
+	@Test
+	void everyClassThatTheDevelopersPageNamesIsThere() {
+		Set<String> types = new HashSet<>(List.of("Double", "Comparator")); // Java's own
+		House.JAVA.forEach(source -> source.code().lines().forEach(line -> TYPE.matcher(line).results().forEach(found -> types.add(found.group(1)))));
+		House.files().stream().filter(file -> file.endsWith(".g4")).forEach(file -> types.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
+		Set<String> gone = new TreeSet<>();
+		for (Matcher found = NAMED.matcher(House.text("DEVELOPERS.md")); found.find();) {
+			if (!types.contains(found.group(1))) {
+				gone.add(found.group());
+			}
+		}
+		assertThat(gone).as("DEVELOPERS.md names a class that is no longer there: tell what is there now").isEmpty();
+	}
+
+	@Test
+	void everyPlaceThatThePagesNameIsThere() {
+		Set<String> gone = new TreeSet<>();
+		List<String> files = House.files();
+		for (String page : List.of("README.md", "DEVELOPERS.md")) {
+			for (Matcher found = FOLDER.matcher(House.text(page)); found.find();) {
+				String place = found.group(1);
+				if (!place.contains("/target") && files.stream().noneMatch(file -> file.equals(place) || file.startsWith(place + "/"))) {
+					gone.add(page + " names " + place);
+				}
+			}
+		}
+		assertThat(gone).as("a path in a page leads nowhere").isEmpty();
+	}
+}
