@@ -45,4 +45,16 @@ class DocumentsTest {
 		}
 		assertThat(gone).as("a path in a page leads nowhere").isEmpty();
 	}
+
+	@Test
+	void theNoticesNameTheVersionsThatTravel() {
+		String pom = House.text("pom.xml");
+		String notices = House.text("feature/notices/THIRD-PARTY.txt");
+		Set<String> versions = new TreeSet<>();
+		for (String pattern : List.of("<artifactId>[\\w-]+</artifactId><version>([\\d.]+)</version></dependency>", "<antlr.version>([\\d.]+)<")) {
+			Pattern.compile(pattern).matcher(pom).results().forEach(found -> versions.add(found.group(1)));
+		}
+		assertThat(versions).hasSizeGreaterThan(4);
+		assertThat(versions).as("feature/notices/THIRD-PARTY.txt travels with every jar and names what is in it").allSatisfy(version -> assertThat(notices).contains(" " + version));
+	}
 }
