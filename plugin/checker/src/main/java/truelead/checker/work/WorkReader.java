@@ -18,7 +18,6 @@ import truelead.checker.job.Allowance;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
-import truelead.checker.lesson.Reading;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.ForeignLanguage;
 import truelead.checker.machine.Interpreter;
