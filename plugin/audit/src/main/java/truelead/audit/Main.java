@@ -14,6 +14,7 @@ import truelead.audit.terminal.Complaint;
 import truelead.audit.terminal.ExitStatus;
 import truelead.audit.terminal.Printable;
 import truelead.audit.terminal.Terminal;
+import truelead.audit.terminal.WrongUse;
 
 /** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
 @Command(name = "truelead", version = "Truelead 0.1.0", description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",
@@ -77,7 +78,7 @@ public final class Main {
 	}
 
 	private static int wrongUse(ParameterException fault, Terminal terminal) {
-		terminal.complain(fault.getMessage());
+		terminal.complain(WrongUse.sentence(fault));
 		terminal.complain("see: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
 		return ExitStatus.TROUBLE;
 	}

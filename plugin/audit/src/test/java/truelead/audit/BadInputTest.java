@@ -3,8 +3,11 @@ package truelead.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -67,7 +70,37 @@ class BadInputTest {
 
 	@Test
 	void unknownOption() {
-		assertComplaint(Recorded.run("check", "--frobnicate", "a.nc"), "Unknown option: '--frobnicate'");
+		assertComplaint(Recorded.run("check", "--frobnicate", "a.nc"), "no option \"--frobnicate\"");
+		assertComplaint(Recorded.run("check"), "PATH is missing");
+		assertComplaint(Recorded.run("plan", "M8", "M10"), "\"M10\" is one name too many");
+	}
+
+	@Test
+	void aValueThatIsNone() {
+		assertComplaint(Recorded.run("check", "a.nc", "--gauge-every", "some"), "--gauge-every takes a whole number, not \"some\"");
+		assertComplaint(Recorded.run("check", "a.nc", "--gauge-every", "-5"), "--gauge-every takes a number of holes from 1, not -5");
+		assertComplaint(Recorded.run("thread", "M8", "--depth", "deep"), "--depth takes a number, not \"deep\"");
+		assertComplaint(Recorded.run("thread", "M8", "--report", "pdf"), "--report takes text, json, not \"pdf\"");
+		assertComplaint(Recorded.run("plan", "M8", "--count"), "--count needs a value: N");
+	}
+
+	@Test
+	void aProgramNamedTwiceIsCheckedOnce() throws IOException {
+		Path program = Files.writeString(folder.resolve("b.nc"), "G21\nM30\n");
+		assertThat(Recorded.run("check", folder, program, program).out()).contains("1 program, ");
+	}
+
+	@Test
+	void aProgramFromStandardInput() {
+		InputStream before = System.in;
+		try {
+			System.setIn(new ByteArrayInputStream("G21\nT3 M6 (M6X1 TAP)\nG84 Z-12 R5 F520 (S MISSING)\nM30\n".getBytes(StandardCharsets.US_ASCII)));
+			Recorded run = Recorded.run("check", "-");
+			assertThat(run.status()).isEqualTo(1);
+			assertThat(run.out()).contains("stdin:3:").contains("1 program, ");
+		} finally {
+			System.setIn(before);
+		}
 	}
 
 	@Test

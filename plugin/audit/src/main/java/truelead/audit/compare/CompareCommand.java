@@ -75,7 +75,7 @@ public final class CompareCommand implements Callable<Integer> {
 			whole.writer().write(bytes.toString(StandardCharsets.UTF_8));
 			whole.finish();
 		} catch (IOException failed) {
-			throw new Complaint("cannot write " + file.get() + ": " + failed.getMessage());
+			throw WholeFile.complaint(file.get(), failed);
 		}
 	}
 

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import truelead.audit.report.WholeFile;
 import truelead.audit.run.JobOptions;
 import truelead.audit.run.ProgramLine;
-import truelead.audit.terminal.Complaint;
 import truelead.checker.CheckResult;
 import truelead.checker.Checker;
 import truelead.checker.job.Job;
@@ -38,7 +37,7 @@ final class Programs {
 			file.writer().write(content);
 			file.finish();
 		} catch (IOException failed) {
-			throw new Complaint(path + " cannot be written: " + failed.getMessage());
+			throw WholeFile.complaint(path.toString(), failed);
 		}
 	}
 }

@@ -5,13 +5,16 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import truelead.audit.terminal.Complaint;
 
 /**
  * A file that is there whole or not at all: written under a temporary name beside its place and moved there at the end. An interrupt removes
@@ -100,6 +103,13 @@ public final class WholeFile implements AutoCloseable {
 			remove(written);
 			UNFINISHED.remove(written);
 		}
+	}
+
+	/** What is said where a file cannot be written: its name as it was typed, and why. */
+	public static Complaint complaint(String name, IOException why) {
+		String reason = why instanceof AccessDeniedException ? "not allowed"
+				: !(why instanceof FileSystemException system) ? why.getMessage() : system.getReason() == null ? "no such place" : system.getReason();
+		return new Complaint("cannot write " + name + ": " + reason);
 	}
 
 	private static void remove(Path file) {

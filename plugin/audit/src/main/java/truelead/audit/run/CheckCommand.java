@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import truelead.audit.report.ReportRequest;
 import truelead.audit.result.Examination;
 import truelead.audit.source.NamePatterns;
+import truelead.audit.terminal.Complaint;
 import truelead.audit.terminal.Terminal;
 import truelead.checker.rule.Severity;
 
@@ -25,7 +26,7 @@ public final class CheckCommand implements Callable<Integer> {
 	/** The severity from which findings count where {@code --fail-on} says nothing. */
 	static final String USUAL_LIMIT = "warning";
 
-	@Parameters(paramLabel = "PATH", arity = "1..*", description = "Programs and folders.")
+	@Parameters(paramLabel = "PATH", arity = "1..*", description = "Programs and folders; - is a program from standard input.")
 	private List<String> paths = new ArrayList<>();
 
 	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = {"What to write, and where; may be given several times.",
@@ -53,7 +54,7 @@ public final class CheckCommand implements Callable<Integer> {
 	private Optional<String> accept = Optional.empty();
 
 	@Option(names = "--gauge-every", paramLabel = "N", description = "Gauge sheets ask for a check every so many holes. Default by the way of threading.")
-	private int gaugeEvery;
+	private Optional<Integer> gaugeEvery = Optional.empty();
 
 	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")
 	private List<String> include = new ArrayList<>();
@@ -79,9 +80,12 @@ public final class CheckCommand implements Callable<Integer> {
 	@Override
 	public Integer call() {
 		Ahead.start();
+		if (gaugeEvery.orElse(1) < 1) {
+			throw new Complaint("--gauge-every takes a number of holes from 1, not " + gaugeEvery.get());
+		}
 		Severity limit = RuleOptions.severity("--fail-on", failOn);
 		List<ReportRequest> requests = ReportRequest.all(reports);
 		Examination examination = new Examination(job.job(), job.profile(), RuleOptions.settings(rules));
-		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery).run(paths, requests, accept, baseline);
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery.orElse(0)).run(paths, requests, accept, baseline);
 	}
 }

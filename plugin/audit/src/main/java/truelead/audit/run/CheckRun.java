@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import truelead.audit.report.ReportRequest;
@@ -12,6 +14,7 @@ import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
 import truelead.audit.source.NamePatterns;
 import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.ProgramSearch;
 import truelead.audit.source.Source;
 import truelead.audit.standing.AcceptFile;
@@ -22,6 +25,9 @@ import truelead.checker.rule.Severity;
 
 /** One run over files and folders: finds the programs, has them checked, and passes what comes of them to the reports in order. */
 final class CheckRun {
+
+	/** What messages call the program that comes from standard input. */
+	private static final String STANDARD_INPUT = "stdin";
 
 	private final Terminal terminal;
 	private final Function<Source, Audited> examination;
@@ -59,20 +65,25 @@ final class CheckRun {
 	}
 
 	private List<Source> sources(List<String> paths) {
-		List<Source> sources = new ArrayList<>();
+		Map<Path, Source> sources = new LinkedHashMap<>();
 		for (String typed : paths) {
 			Path path = Paths.of(typed);
 			if (!Files.isDirectory(path)) {
-				sources.add(new Source(path, typed, size(path)));
+				take(ProgramBytes.isStandardInput(path) ? new Source(path, STANDARD_INPUT, 0) : new Source(path, typed, size(path)), sources);
 				continue;
 			}
 			List<Source> found = new ProgramSearch(patterns, this::trouble).search(path, typed);
 			if (found.isEmpty()) {
 				trouble(typed, "no programs in this folder");
 			}
-			sources.addAll(found);
+			found.forEach(source -> take(source, sources));
 		}
-		return sources;
+		return new ArrayList<>(sources.values());
+	}
+
+	/** A program that is named twice, or by its folder too, is checked once. */
+	private static void take(Source source, Map<Path, Source> sources) {
+		sources.putIfAbsent(source.path().toAbsolutePath().normalize(), source);
 	}
 
 	private void trouble(String shown, String why) {

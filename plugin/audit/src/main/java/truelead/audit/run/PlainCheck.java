@@ -24,7 +24,7 @@ public final class PlainCheck {
 		String failOn = CheckCommand.USUAL_LIMIT;
 		for (int i = 1; i < arguments.size(); i++) {
 			String argument = arguments.get(i);
-			if (!argument.startsWith("-")) {
+			if (!argument.startsWith("-") || argument.length() == 1) {
 				paths.add(argument);
 				continue;
 			}

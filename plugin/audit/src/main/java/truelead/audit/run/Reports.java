@@ -6,8 +6,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.List;
 import truelead.audit.report.Report;
@@ -16,7 +14,6 @@ import truelead.audit.report.WholeFile;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
 import truelead.audit.source.Paths;
-import truelead.audit.terminal.Complaint;
 
 /** All reports of a run, filled side by side. A report that cannot be written ends the command with a complaint that names its file. */
 public final class Reports implements AutoCloseable {
@@ -59,7 +56,7 @@ public final class Reports implements AutoCloseable {
 				open.add(new Open(name, plan.report(request.format(), file.writer()), file.writer(), file));
 			}
 		} catch (IOException failed) {
-			throw cannotWrite(name, failed);
+			throw WholeFile.complaint(name, failed);
 		}
 	}
 
@@ -69,7 +66,7 @@ public final class Reports implements AutoCloseable {
 			try {
 				one.report.add(audited);
 			} catch (IOException failed) {
-				throw cannotWrite(one.name, failed);
+				throw WholeFile.complaint(one.name, failed);
 			}
 		}
 	}
@@ -84,7 +81,7 @@ public final class Reports implements AutoCloseable {
 					one.file.finish();
 				}
 			} catch (IOException failed) {
-				throw cannotWrite(one.name, failed);
+				throw WholeFile.complaint(one.name, failed);
 			}
 		}
 	}
@@ -102,11 +99,5 @@ public final class Reports implements AutoCloseable {
 				one.file.close();
 			}
 		}
-	}
-
-	private static Complaint cannotWrite(String name, IOException why) {
-		String reason = why instanceof AccessDeniedException ? "not allowed"
-				: !(why instanceof FileSystemException system) ? why.getMessage() : system.getReason() == null ? "no such place" : system.getReason();
-		return new Complaint("cannot write " + name + ": " + reason);
 	}
 }

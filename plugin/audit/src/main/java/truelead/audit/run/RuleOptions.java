@@ -31,7 +31,7 @@ final class RuleOptions {
 			if (value.equalsIgnoreCase("off")) {
 				off.add(name);
 			} else {
-				severities.put(name, severity("--rule " + name, value));
+				severities.put(name, severity("--rule " + name, "off, ", value));
 			}
 		}
 		return new RuleSettings(severities, off);
@@ -39,10 +39,14 @@ final class RuleOptions {
 
 	/** A severity by its name. */
 	static Severity severity(String option, String written) {
+		return severity(option, "", written);
+	}
+
+	private static Severity severity(String option, String further, String written) {
 		try {
 			return Severity.valueOf(written.toUpperCase(Locale.ROOT));
 		} catch (IllegalArgumentException unknown) {
-			throw new Complaint(option + " takes error, warning or information, not \"" + written + "\"");
+			throw new Complaint(option + " takes " + further + "error, warning or information, not \"" + written + "\"");
 		}
 	}
 }

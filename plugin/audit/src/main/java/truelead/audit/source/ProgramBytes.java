@@ -23,9 +23,17 @@ public final class ProgramBytes {
 	private ProgramBytes() {
 	}
 
-	/** Reads a file; never throws for anything the file does. */
+	/** Whether a path as it was typed is the sign for standard input. A file of that name is {@code ./-}. */
+	public static boolean isStandardInput(Path path) {
+		return path.toString().equals("-");
+	}
+
+	/** Reads a file, or standard input; never throws for anything the file does. */
 	public static Reading read(Path path) {
 		try {
+			if (isStandardInput(path)) {
+				return judge("stdin", System.in.readAllBytes());
+			}
 			if (Files.isDirectory(path)) {
 				return new Reading.Refused("is a folder");
 			}
