@@ -78,7 +78,7 @@ part
     | NAME EQUALS expression                                # namedAssignment
     | NAME list (EQUALS expression)?                        # namedAssignment
     | NAME call                                             # statement
-    | IF expression (THEN | GOTO expression)?               # condition
+    | IF expression (THEN | GOTO expression | blockOfJump)? # condition
     | WHILE expression (DO expression)?                     # loop
     | DO operand?                                           # loopAlone
     | END operand?                                          # loopEnd
@@ -98,7 +98,7 @@ part
     | MISSING                                               # gap
     | (NAME | THEN | TO | OF | O_KEYWORD | CONTROL)         # keyword
     | (NUMBER | DOT | RBRACK | LPAREN | RPAREN | EQUALS | PLUS | MINUS | STAR | POWER | SIGN_COMPARE | WORD_COMPARE | LOGIC | MOD | NOT
-      | FUNCTION | ATAN | MANY_POINTS | EXPONENT | OTHER)                     # stray
+      | FUNCTION | ATAN | MANY_POINTS | EXPONENT | JOIN | OTHER)              # stray
     ;
 
 oTarget
@@ -120,6 +120,11 @@ oKeyword
 blockName
     : NAME
     | {_input.LT(1).getText().equalsIgnoreCase("N")}? LETTER NUMBER
+    ;
+
+/* IF [VC1 GE 10] NEND, IF [VC1 EQ 1] N100: some controls jump without a word for it. */
+blockOfJump
+    : {_input.LT(1).getText().toUpperCase(java.util.Locale.ROOT).startsWith("N")}? (NAME | LETTER NUMBER)
     ;
 
 /* A value and where to go where the CASE has it. */
@@ -166,12 +171,13 @@ group
 
 /* RS-274: signs, powers, products, sums, comparisons, logic; operators of one rank from left to right. */
 expression
-    : (PLUS | MINUS | NOT) expression                       # signed
+    : (PLUS | MINUS | NOT | JOIN) expression                # signed
     | expression POWER expression                           # binary
     | expression (STAR | SLASH | MOD) expression            # binary
     | expression (PLUS | MINUS) expression                  # binary
     | expression (SIGN_COMPARE | WORD_COMPARE | EQUALS) expression  # binary
     | expression LOGIC expression                           # binary
+    | expression JOIN expression                            # binary
     | atom                                                  # value
     | LPAREN expression RPAREN?                             # parenthesized
     | NAME (list | call)?                                   # name
@@ -230,11 +236,16 @@ O             : 'O' ;
 LETTER        : [A-Z] ;
 NAME          : ( [A-Z] (NAME_START | [A-Z]) | NAME_START ) (NAME_START | [A-Z] | DIGIT)* { name(); } ;
 
+/* Variables of some controls have points in their names: V.P.COUNT, P.HOLES. */
+DOTTED        : ( 'V' '.' [A-Z] | 'P' ) '.' [A-Z_] [A-Z_0-9.]* -> type(NAME) ;
+
 POWER         : '**' ;
 STAR          : '*' { star(); } ;
 SLASH         : '/' ;
 PLUS          : '+' ;
 MINUS         : '-' ;
+/* Puts texts together: "HOLE "<<R1 */
+JOIN          : '<<' ;
 SIGN_COMPARE  : '==' | '<>' | '!=' | '>=' | '<=' | '>' | '<' ;
 EQUALS        : '=' ;
 HASH          : '#' ;

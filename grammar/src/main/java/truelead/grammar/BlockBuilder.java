@@ -108,6 +108,10 @@ final class BlockBuilder {
 			}
 			return takeKeyword(new Part.Keyword(statement.text(), part.span()), index, end);
 		}
+		if (part instanceof Part.Keyword keyword && names(keyword, index, end)) {
+			elements.add(new Element.Label(keyword.text().toUpperCase(Locale.ROOT), keyword.span()));
+			return index;
+		}
 		if (part instanceof Part.Keyword keyword) {
 			return repeatedCall(keyword, index, end) ? end - 1 : takeKeyword(keyword, index, end);
 		}
@@ -115,6 +119,12 @@ final class BlockBuilder {
 			return opaque(index, end);
 		}
 		return takeDamage(part, index);
+	}
+
+	/** NLAP1 G0 X20, NEND M2: some controls name blocks by letters behind the N (from memory). */
+	private boolean names(Part.Keyword keyword, int index, int end) {
+		boolean name = keyword.text().length() > 2 && (keyword.text().charAt(0) == 'N' || keyword.text().charAt(0) == 'n') && leading(index) && end > index + 1;
+		return name && parts.subList(index + 1, end).stream().allMatch(part -> word(part) != null);
 	}
 
 	private int takeKeyword(Part.Keyword keyword, int index, int end) {

@@ -27,7 +27,7 @@ final class Parentheses {
 			case GCodeLexer.NAME -> adjacent ? !Damage.looksLikeWord(before.getText()) : line.LA(1) == '"';
 			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> adjacent;
 			case GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE -> true;
-			case GCodeLexer.TO, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
+			case GCodeLexer.TO, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE, GCodeLexer.JOIN, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
 					GCodeLexer.NOT, GCodeLexer.MOD, GCodeLexer.POWER -> assigned;
 			default -> false;
 		};

@@ -173,6 +173,9 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (tree.GOTO() != null) {
 			return whole(new Element.Jump(Optional.of(condition), statements.target(tree.expression(1), tree.GOTO()), span(tree)));
 		}
+		if (tree.blockOfJump() != null) {
+			return whole(new Element.Jump(Optional.of(condition), StatementReader.block(tree.blockOfJump()), span(tree)));
+		}
 		if (tree.THEN() == null && !(condition instanceof Expression.Group && tree.expression(0).getStart().getType() == GCodeLexer.LBRACK)) {
 			return statements.condition(Element.ControlKeyword.IF, condition, tree);
 		}

@@ -67,6 +67,12 @@ final class StatementReader {
 		return leading(new Element.Repetition(block(tree.blockName(0)), last, count, span), tree);
 	}
 
+	/** The block that an IF jumps to without a word for it. */
+	static Expression block(GCodeParser.BlockOfJumpContext tree) {
+		return tree.NUMBER() != null ? Numbers.read(tree.NUMBER().getSymbol())
+				: new Expression.NamedVariable(tree.NAME().getText().toLowerCase(Locale.ROOT), true, ExpressionReader.span(tree));
+	}
+
 	/** A block by its number or its label, as jumps name it. */
 	private static Expression block(GCodeParser.BlockNameContext tree) {
 		return tree.NUMBER() != null ? Numbers.read(tree.NUMBER().getSymbol())

@@ -213,6 +213,14 @@ final class CannedCycles {
 	 */
 	private boolean heightsByDepthWord(Words words, int axis) {
 		char letter = LETTERS[axis];
+		if (state.absolute && cycle.kind() == Cycle.Kind.PECK_DRILL && words.has(letter) && words.has('I') && words.value('I') < 0 && wholeCount(words, 'J') && !words.has('R') && !words.has('Q')) {
+			// so deep a peck, and so many (from memory)
+			rLevel = state.mm(words, letter);
+			bottom = rLevel + state.mm(words, 'I') * words.value('J');
+			hasR = true;
+			hasBottom = true;
+			return true;
+		}
 		boolean other = words.has('R') && !rigidFlag(words, letter) || hasR && !depthWord || words.has('Q') || words.has('J');
 		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
 		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter) || !(words.value('I') < Math.min(0, words.value(letter)))) {
@@ -233,6 +241,10 @@ final class CannedCycles {
 		depthWord = true;
 		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
 		return true;
+	}
+
+	private static boolean wholeCount(Words words, char letter) {
+		return words.has(letter) && words.value(letter) >= 1 && words.value(letter) == Math.rint(words.value(letter));
 	}
 
 	/** Whether R says how a tap is held, 0 or 1, since a plane that it could be would lie below the axis word. */

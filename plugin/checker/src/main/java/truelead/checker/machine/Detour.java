@@ -112,7 +112,7 @@ final class Detour {
 
 	/** What neither moves nor leads elsewhere. */
 	private static boolean passive(Element element) {
-		return element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete
+		return element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete || element instanceof Element.Label
 				|| element instanceof Element.Assignment assignment && !offset(assignment.target());
 	}
 

@@ -1,8 +1,10 @@
 package truelead.checker.machine;
 
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import truelead.checker.arithmetic.Conditions;
 import truelead.checker.arithmetic.Evaluator;
@@ -22,6 +24,11 @@ final class EndlessLoops {
 	private static final int IDLE = 10_000;
 	private static final int STOP_WITHIN = 2_000;
 
+	/** Where a jump out stands. */
+	private record WayOut(Source source, int line) {
+	}
+
+	private final Set<WayOut> waysOut = new HashSet<>();
 	private final Deque<CallFrame> frames;
 	private final Conditions conditions;
 	private final Standstill standstill = new Standstill();
@@ -96,6 +103,16 @@ final class EndlessLoops {
 
 	private static String lines(int first, int last) {
 		return "the loop from line " + (first + 1) + " to " + last;
+	}
+
+	/** A jump to an end of the program was left out, since its condition is not known: a loop about it has an end. */
+	void wayOut(CallFrame frame) {
+		waysOut.add(new WayOut(frame.source, frame.line - 1));
+	}
+
+	/** Whether such a jump stands between a line and the place where a program stands. */
+	boolean leads(CallFrame frame, int line) {
+		return waysOut.stream().anyMatch(out -> out.source() == frame.source && out.line() >= line && out.line() < frame.line);
 	}
 
 	/** Whether the machine stops for the operator between a line and the place where a program stands. */

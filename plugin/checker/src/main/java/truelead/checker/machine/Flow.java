@@ -304,6 +304,9 @@ final class Flow {
 		if (why.isPresent() && EndlessLoops.stops(frame, line, state.profile)) {
 			out.remark(block, "endless", why.get() + " but by the operator, for whom it stops", Optional.empty());
 			end(Optional.empty());
+		} else if (why.isPresent() && endless.leads(frame, line)) {
+			out.remark(block, "endless", why.get() + " but by a condition that is not known", Optional.empty());
+			end(Optional.empty());
 		} else if (why.isPresent()) {
 			out.stopped(block, why.get(), Optional.empty());
 			ended = true;

@@ -55,8 +55,9 @@ final class Jumps {
 	}
 
 	private static OptionalInt target(Flow flow, CallFrame frame, Expression target) {
-		if (target instanceof Expression.NamedVariable label) {
-			OptionalInt line = frame.source.outline().label(label.name().toUpperCase(Locale.ROOT), frame.line, true);
+		Optional<String> label = target instanceof Expression.NamedVariable named ? Optional.of(named.name()) : target instanceof Expression.Text text ? Optional.of(text.text()) : Optional.empty();
+		if (label.isPresent()) {
+			OptionalInt line = frame.source.outline().label(label.get().toUpperCase(Locale.ROOT), frame.line, true);
 			if (line.isPresent()) {
 				return line;
 			}
@@ -79,6 +80,7 @@ final class Jumps {
 			frame.line = line.getAsInt();
 		} else if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {
 			flow.out().remark(flow.block(), message, message, Optional.empty());
+			flow.endless().wayOut(frame);
 			if (!Detour.deadEnd(frame.source, line.getAsInt(), Integer.MAX_VALUE, profile)) {
 				Detour.variables(frame.source, frame.line, line.getAsInt()).forEach(variable -> flow.assign(variable, Value.unknown(why)));
 				frame.line = line.getAsInt();

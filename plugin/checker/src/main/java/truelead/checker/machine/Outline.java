@@ -85,6 +85,10 @@ final class Outline {
 				statements.add(call.name());
 			} else if (element instanceof Element.Opaque opaque) {
 				statements.add(opaque.name());
+				if (element == block.elements().get(0) && opaque.name().startsWith("N")) {
+					// NLAP1 G0 X20: some controls name blocks by letters behind the N
+					labels.computeIfAbsent(opaque.name(), fresh -> new TreeSet<>()).add(line);
+				}
 			}
 		}
 		if (calls > 0 && target >= 0) {

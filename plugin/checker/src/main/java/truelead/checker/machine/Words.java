@@ -62,9 +62,18 @@ final class Words {
 				load(word);
 			} else if (element instanceof Element.Corner corner) {
 				synchronous |= corner.address() == 'R' && corner.value() instanceof Expression.Number number && number.value() == 1;
-			} else if (element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equalsIgnoreCase("TURN")) {
-				turns = evaluator.value(given.value()).number();
+			} else if (element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name) {
+				load(given, name.name());
 			}
+		}
+	}
+
+	/** Words of more than one letter: the turns of an arc, and its radius, {@code CR=8}. */
+	private void load(Element.Assignment given, String name) {
+		if (name.equalsIgnoreCase("TURN")) {
+			turns = evaluator.value(given.value()).number();
+		} else if (name.equalsIgnoreCase("CR")) {
+			load(new Element.Word('R', -1, given.value(), given.span()));
 		}
 	}
 

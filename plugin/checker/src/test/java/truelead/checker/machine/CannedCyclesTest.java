@@ -210,6 +210,14 @@ class CannedCyclesTest {
 		assertThat(run.places()).containsExactly("10,0");
 	}
 
+	/** Of these the deep hole cycle has in I how deep a peck goes, and in J how many there are (from memory). */
+	@Test
+	void pecksByDepthAndNumber() {
+		Step.Stroke drill = Followed.milling("G0 X10 Y10 Z50", "G83 G99 Z2 I-5 J4 F250", "G80").stroke(0);
+		assertThat(drill.rLevel()).isEqualTo(2);
+		assertThat(drill.bottom()).isEqualTo(-18);
+	}
+
 	/** Some controls have the R plane in Z and the bottom in I; I above zero is the first peck of others. */
 	@Test
 	void thePlaneInTheAxisWordAndTheBottomInI() {

@@ -51,6 +51,15 @@ class EndlessLoopsTest {
 		assertThat(Followed.milling("G90 G0 X0", "G91", "o1 repeat [20000]", "X1.", "o1 endrepeat").end().x()).isEqualTo(20_000);
 	}
 
+	/** Parts are counted in a variable that the machine keeps: whether this one is the last nobody knows. */
+	@Test
+	void aLoopThatACounterOfPartsLeavesHasAnEnd() {
+		for (String out : List.of("IF [#500 GE 10] GOTO 9", "IF [#500 GE 10] N9", "IF [VC1 GE 10] NEND")) {
+			Followed run = Followed.milling("N5 G0 X1.", out, "#500=#500+1", "GOTO 5", "N9 M9", "NEND M2");
+			assertThat(run.lost()).isEmpty();
+		}
+	}
+
 	/** The way out may lie in a subprogram, whichever way it goes there. */
 	@Test
 	void aLoopLeftThroughASubprogramIsFollowed() {

@@ -73,6 +73,7 @@ class MotionTest {
 
 	@Test
 	void aRadiusTakesTheShortWayAndANegativeOneTheLong() {
+		assertThat(Followed.milling("G0 X0 Y0 Z0", "G3 X10. Y10. CR=10.").arcs().get(0).sweep()).isEqualTo(Math.PI / 2, within(1e-9));
 		Step.Arc shorter = Followed.milling("G0 X0 Y0 Z0", "G3 X10. Y10. R10.").arcs().get(0);
 		assertThat(shorter.sweep()).isEqualTo(Math.PI / 2, within(1e-9));
 		assertThat(Followed.text(shorter.centre())).isEqualTo("0,10,0");

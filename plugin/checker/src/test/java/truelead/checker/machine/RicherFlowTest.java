@@ -23,6 +23,11 @@ class RicherFlowTest {
 	}
 
 	@Test
+	void aJumpToALabelInQuotes() {
+		assertThat(Followed.milling("GOTOF \"LAST\"", "G0 X1", "LAST: G0 X2", "M30").ends()).containsExactly("2,?,?");
+	}
+
+	@Test
 	void branchesStandInsideBranches() {
 		Followed run = Followed.milling("R1=1 R2=2", "IF R1 == 1", "IF R2 == 1", "G0 X1", "ELSE", "G0 X2", "ENDIF", "ELSE", "G0 X3", "ENDIF", "M30");
 		assertThat(run.ends()).containsExactly("2,?,?");
