@@ -135,7 +135,7 @@ word : TYPED | WORD | DEPTH | DIA | LETTER_WORD | NO | SERIES | TPI | LEFT | RIG
 
 other : ~(TYPED | WORD) ;
 
-NUMBER        : [0-9]+ ([.,] [0-9]*)? | '.' [0-9]+ | ',' [0-9]+ {apart()}? ;
+NUMBER        : [0-9]+ ('.' [0-9]* | ',' [0-9]+)? | '.' [0-9]+ | ',' [0-9]+ {apart()}? ;
 /* The number of D.10.25, or D.6,8: the first point belongs to the D. */
 MARKED        : '.' [0-9]+ '.' [0-9]+ | '.' [0-9]+ ',' [0-9]+ {_tokenStartCharIndex > 0 && Character.isLetter(_input.getText(Interval.of(_tokenStartCharIndex - 1, _tokenStartCharIndex - 1)).charAt(0))}? ;
 METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input.LA(1))}? ;

@@ -29,7 +29,19 @@ final class CalloutJudge {
 		this.parts = parts;
 		this.said = said(parts);
 		this.threadWords = said.stream().anyMatch(Meaning::threading);
-		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading());
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach();
+	}
+
+	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads before it, ask for the thread too. */
+	private boolean depthOfEach() {
+		int thread = OwnParts.first(parts);
+		boolean word = thread > 0 && is(thread - 1, Meaning.THREAD);
+		boolean before = parts.subList(0, thread).stream().anyMatch(CalloutJudge::deep);
+		return word && before && parts.subList(thread, parts.size()).stream().anyMatch(CalloutJudge::deep);
+	}
+
+	private static boolean deep(Part part) {
+		return part instanceof Part.Amount a && a.role() == Part.Role.DEPTH;
 	}
 
 	/** The threads to be cut. */

@@ -41,10 +41,26 @@ final class CommentParts {
 				CommentPhrases.items(phrase, reading.behindDrill()).forEach(reading::item);
 			}
 		}
+		reading.parted();
 		Phrases.join(reading.parts);
 		Abbreviations.name(reading.parts);
 		new SlovenlyInch(reading.parts, reading.fractions).read();
 		return reading.parts;
+	}
+
+	/** DRL_6_8: in names a point may be written so, or two numbers stand there, and nobody knows which. */
+	private void parted() {
+		for (int i = 0; i + 1 < parts.size(); i++) {
+			if (parts.get(i) instanceof Part.Amount one && parts.get(i + 1) instanceof Part.Amount two && two.start() == one.end() + 1 && text.charAt(one.end()) == '_'
+					&& digits(one.end() - 1) && text.substring(one.start(), one.end()).indexOf('.') < 0 && two.end() - two.start() <= 2) {
+				parts.set(i, new Part.Other(text.substring(one.start(), one.end()), one.start(), one.end()));
+				parts.set(i + 1, new Part.Other(text.substring(two.start(), two.end()), two.start(), two.end()));
+			}
+		}
+	}
+
+	private boolean digits(int at) {
+		return Character.isDigit(text.charAt(at));
 	}
 
 	private boolean behindDrill() {
@@ -93,10 +109,12 @@ final class CommentParts {
 		return code.letter().P() != null && (code.letter().getText().length() > 1 || decimals) && ParsedNumbers.value(code.NUMBER().getSymbol()) <= COARSEST;
 	}
 
-	/** In H5 D5 the D is the number of an offset. */
+	/** In H5 D5, and in the columns H5 | D5, the D is the number of an offset. */
 	private boolean offsetNumber(CalloutParser.DiameterContext diameter) {
 		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
-		return bareLetter && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Code before && !before.letter().equalsIgnoreCase("P")
+		int last = parts.size() - 1;
+		boolean column = last > 0 && parts.get(last) instanceof Part.Other o && "|;,-".contains(o.text()) && parts.get(last - 1) instanceof Part.Code length && length.letter().equalsIgnoreCase("H");
+		return bareLetter && last >= 0 && (column || parts.get(last) instanceof Part.Code before && !before.letter().equalsIgnoreCase("P"))
 				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
 	}
 
@@ -120,7 +138,8 @@ final class CommentParts {
 
 	private void multiplied(CalloutParser.MultipliedContext m) {
 		double count = ParsedNumbers.value(m.NUMBER().getSymbol());
-		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT;
+		boolean number3 = m.DASH() != null && parts.isEmpty() && m.NUMBER().getSymbol().getStopIndex() + 1 < m.DASH().getSymbol().getStartIndex();
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !number3;
 		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
 		if (m.thread() != null) {
 			thread(m.thread(), number);

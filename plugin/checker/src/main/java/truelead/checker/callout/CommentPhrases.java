@@ -111,9 +111,10 @@ final class CommentPhrases {
 		return items;
 	}
 
-	/** G 3/4 - 16 DEEP: what stands behind the dash is the depth, no threads an inch. */
+	/** G 3/4 - 16 DEEP, DRILL 8.5 X 30 DEEP: what stands behind the dash is the depth, no threads an inch. */
 	private static boolean depthBehindDash(List<Token> phrase, int from, int to) {
-		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to - 2).getType() == CalloutParser.DASH;
+		boolean size = phrase.get(from).getType() == CalloutParser.NUMBER && to - 2 > from && phrase.get(to - 2).getType() == CalloutParser.TIMES;
+		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER && (size || phrase.get(to - 2).getType() == CalloutParser.DASH);
 		int unit = to < phrase.size() && (phrase.get(to).getType() == CalloutParser.MM || phrase.get(to).getType() == CalloutParser.INCH
 				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
 		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;

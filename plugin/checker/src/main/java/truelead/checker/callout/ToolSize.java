@@ -82,7 +82,7 @@ final class ToolSize {
 			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
 				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
 						&& a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
-				if (counts(i) || pitch(i) || timesDiameter(i)) {
+				if (counts(i) || pitch(i) || timesDiameter(i) || step < 0 && numbered(i, at)) {
 					continue;
 				}
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
@@ -126,6 +126,12 @@ final class ToolSize {
 	private boolean counts(int i) {
 		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** 1. DRILL 5.0: the number of a step, where another number is the size. */
+	private boolean numbered(int i, int at) {
+		boolean whole = i == 0 && parts.get(i) instanceof Part.Amount a && a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().unit().isEmpty();
+		return whole && at + 1 < parts.size() && parts.get(at + 1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN;
 	}
 
 	/** 5XD: how long the drill is. */

@@ -113,6 +113,12 @@ final class BlockExecutor {
 		if (cycles.on() && words.gCount() > 0 && cycles.pattern(words)) {
 			return;
 		}
+		if (words.machineAxes() && has(words, Meaning.TAP_LEFT)) {
+			// G74 X1=0: in richer languages the way to the reference points of the machine's axes (from memory)
+			words.hide(Motion.AXES);
+			motion.home(words);
+			return;
+		}
 		Meaning taker = words.gCount() == 0 ? Meaning.NONE : modes.before(words);
 		if (machine && motion.linearWords(words)) {
 			taker = Meaning.MACHINE_COORDINATES;

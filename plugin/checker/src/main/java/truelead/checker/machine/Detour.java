@@ -39,6 +39,16 @@ final class Detour {
 		return to >= from && ends(source, from, Math.min(to, from + MOST_LINES), profile);
 	}
 
+	/** Whether a jump back leads to where nothing is done yet, as to make a further part. */
+	static boolean anew(Source source, int from, int to) {
+		for (int line = 0; line < Math.min(to, MOST_LINES); line++) {
+			if (source.file().text().block(line).words().stream().anyMatch(word -> "XYZABCUVWTFS".indexOf(word.address()) >= 0)) {
+				return false;
+			}
+		}
+		return to < from && to < MOST_LINES;
+	}
+
 	/** The variables that are set in the blocks which the jump leaves out. */
 	static List<Expression> variables(Source source, int from, int to) {
 		List<Expression> variables = new ArrayList<>();

@@ -41,7 +41,10 @@ final class Jumps {
 	private static void go(Flow flow, CallFrame frame, Expression to, Value condition, MachineProfile profile) {
 		OptionalInt line = target(flow, frame, to);
 		Optional<String> doubt = line.isPresent() ? flow.doubts().leaving(frame, line.getAsInt()) : Optional.empty();
-		if (!condition.known() || doubt.isPresent()) {
+		if (!condition.known() && line.isPresent() && Detour.anew(frame.source, frame.line, line.getAsInt())) {
+			String message = "whether the program begins again here is not known: " + condition.why();
+			flow.out().remark(flow.block(), message, message, Optional.empty());
+		} else if (!condition.known() || doubt.isPresent()) {
 			unknown(flow, frame, line, condition.known() ? "it depends on " + doubt.get() + ", which is not followed" : condition.why(), profile);
 		} else if (line.isPresent()) {
 			flow.goTo(frame, line.getAsInt());

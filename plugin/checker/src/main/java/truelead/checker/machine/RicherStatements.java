@@ -57,7 +57,8 @@ final class RicherStatements {
 	private void follow(String name, List<Expression> arguments, Optional<Expression> repeats, Span span, String text) {
 		String written = text.substring(span.start(), span.end());
 		if (FRAMES.contains(name)) {
-			boolean off = written.chars().noneMatch(c -> c >= '1' && c <= '9');
+			boolean mirror = name.equals("MIRROR") && written.length() > name.length();
+			boolean off = !mirror && written.chars().noneMatch(c -> c >= '1' && c <= '9');
 			state.place.tilt(off ? List.of() : List.of(written));
 		} else if (ADDED_FRAMES.contains(name)) {
 			state.place.tiltFurther(written);

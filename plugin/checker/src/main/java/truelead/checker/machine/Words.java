@@ -35,6 +35,7 @@ final class Words {
 	private int incremental;
 	private int absolute;
 	private boolean synchronous;
+	private boolean machineAxes;
 	private double turns;
 	private Setting nextTool = Setting.NONE;
 	private BlockRef block;
@@ -55,6 +56,7 @@ final class Words {
 		incremental = 0;
 		absolute = 0;
 		synchronous = false;
+		machineAxes = false;
 		turns = 0;
 		nextTool = Setting.NONE;
 		for (Element element : elements) {
@@ -87,6 +89,11 @@ final class Words {
 		return synchronous;
 	}
 
+	/** Whether an axis is named with its number, {@code X1=0}, as those of the machine are. */
+	boolean machineAxes() {
+		return machineAxes;
+	}
+
 	/** Whole turns beyond the arc of the block, {@code TURN=4}; NaN where not known. */
 	double turns() {
 		return turns;
@@ -101,6 +108,7 @@ final class Words {
 		if (value != null && value.vacant()) {
 			return;
 		}
+		machineAxes |= word.extension() == 1 && address >= 'X';
 		double number = value == null ? ((Expression.Number) word.value()).value() : value.number();
 		if (address == 'G') {
 			addG(MachineProfile.tenfold(number), word);

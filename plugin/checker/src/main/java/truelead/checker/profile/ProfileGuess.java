@@ -10,7 +10,7 @@ import truelead.grammar.ProgramText;
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
  * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 (unless
  * the tools are a turret's alone, where M6 is the machine's own) or a length offset G43. A Y word or
- * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together say that it is a lathe with live tools.
+ * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, or X by the diameter (DIAMON), say that it is a lathe with live tools.
  *
  * @param profile the profile to use
  * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
@@ -38,7 +38,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		}
 		return new ProfileGuess(MachineProfile.named("turning"),
 				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
-						+ (evidence.across ? " and turret tools" : " and has no Y word")));
+						+ (!evidence.across ? " and has no Y word" : evidence.diameters ? "" : " and turret tools")));
 	}
 
 	/** What the words of a program have told so far. */
@@ -54,10 +54,11 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean spindle;
 		private boolean perTurn;
 		private boolean lathePlane;
+		private boolean diameters;
 		private String first = "";
 
 		boolean turns() {
-			return !milling && !(early && !stations) && turning >= ENOUGH && (!across || turret && spindle);
+			return !milling && !(early && !stations) && turning >= ENOUGH && (!across || turret && spindle || diameters);
 		}
 
 		void look(Block block) {
@@ -100,9 +101,22 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 					}
 				}
 			}
+			statements(block);
 			milling |= change && magazine;
 			early |= change;
 			weigh(code, speed, contour, axes, increments, feed, tool);
+		}
+
+		/** Words of richer languages that lathes alone have: X by the diameter, and the limit of a constant surface speed. */
+		private void statements(Block block) {
+			for (Element element : block.elements()) {
+				boolean lathe = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON") || opaque.name().equals("DIAM90"))
+						|| element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equals("lims");
+				if (lathe && !diameters) {
+					say(element instanceof Element.Opaque opaque ? opaque.name() : "LIMS", 2);
+				}
+				diameters |= lathe;
+			}
 		}
 
 		/** Feed per revolution and the plane of lathes: each speaks once, however often it is said, for mills have both at times. */

@@ -22,6 +22,28 @@ class RicherFlowTest {
 		}
 	}
 
+	/** X1 and Z1 are axes of the machine: the block leads to its reference points, and taps nothing. */
+	@Test
+	void theWayToTheReferencePointsIsNoTapping() {
+		Followed run = Followed.milling("G0 X1 Y1 Z1", "G74 X1=0 Z1=0", "G0 Y5");
+		assertThat(run.strokes()).isEmpty();
+		assertThat(run.ends()).endsWith("?,5,?");
+	}
+
+	/** The number beside the axis of a mirror means nothing. */
+	@Test
+	void aMirrorIsAFrameOfItsOwnWhateverItsNumber() {
+		assertThat(Followed.milling("G0 X1 Y1", "MIRROR X0", "G0 X1", "MIRROR", "G0 X1").ends()).containsExactly("1,1,?", "1,?,?", "1,?,?");
+	}
+
+	/** Whether another part is made is known at the machine alone. */
+	@Test
+	void aJumpBackToWhereNothingIsDoneYetIsAnotherPart() {
+		Followed run = Followed.milling("G21 G90", "N1 #500=#500+1", "G0 X1.", "IF [#500 LT 20] GOTO 1", "G0 X2.", "M30");
+		assertThat(run.lost()).isEmpty();
+		assertThat(run.ends()).containsExactly("1,?,?", "2,?,?");
+	}
+
 	@Test
 	void aJumpToALabelInQuotes() {
 		assertThat(Followed.milling("GOTOF \"LAST\"", "G0 X1", "LAST: G0 X2", "M30").ends()).containsExactly("2,?,?");

@@ -39,6 +39,13 @@ class ProfileGuessTest {
 		assertThat(guess("T123\nG0 X42. Z2.\n").assumed()).hasValue("no machine is named: generic milling is assumed");
 	}
 
+	/** DIAMON and LIMS are words of lathes, in whatever plane their live tools work. */
+	@Test
+	void diametersAndTheLimitOfSurfaceSpeedTellTurning() {
+		assertThat(guess("G18 G71 G90 G95 DIAMON\nT5 D1\nS2500 M3\nG17\nG0 X40 Z5\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("LIMS=2500\nT5 D1\nG17\nG0 X40 Y5 Z5\n").profile().name()).isEqualTo("turning");
+	}
+
 	@Test
 	void aLatheWithLiveToolsAndAYAxisIsALathe() {
 		String live = "G28 U0\nT0505\nG98 G97 S2500 M13\nG17\nG0 X40. Y0 Z5.\nG83 X40. Y15. Z-24. R-3. Q5000 F250\n";
