@@ -118,6 +118,18 @@ final class BlockBuilder {
 		if (anyKeyword(index, end) || pathMark(part, index, end)) {
 			return opaque(index, end);
 		}
+		if (variableBehind(index)) {
+			Element.Word address = ((Part.Bare) part).word();
+			Element.Word variable = word(parts.get(index + 1));
+			String name = ExpressionReader.plainName("L" + line.substring(variable.span().start() + 1, variable.span().end()));
+			elements.add(new Element.Word(address.address(), -1, new Expression.NamedVariable(name, true, variable.span()), part.span().to(variable.span())));
+			return index + 1;
+		}
+		if (comparesForJump(part, index)) {
+			elements.add(new Element.Opaque("G79", part.span().to(parts.get(end - 1).span())));
+			problems.removeIf(problem -> problem.span().start() >= part.span().start());
+			return end - 1;
+		}
 		return takeDamage(part, index);
 	}
 
@@ -188,6 +200,19 @@ final class BlockBuilder {
 	/** A dollar sign and a digit alone: which path of a machine with several the blocks behind it are for. */
 	private boolean pathMark(Part part, int index, int end) {
 		return part.span().length() == 2 && line.charAt(part.span().start()) == '$' && leading(index) && end == index + 1;
+	}
+
+	/** XL1: some controls have their variables in L, and no sign before them (from memory). */
+	private boolean variableBehind(int index) {
+		Element.Word behind = index + 1 < parts.size() ? word(parts.get(index + 1)) : null;
+		return parts.get(index) instanceof Part.Bare && behind != null && behind.address() == 'L' && behind.extension() < 0 && behind.value() instanceof Expression.Number number && !number.point()
+				&& behind.span().start() == parts.get(index).span().end();
+	}
+
+	/** G79 L1<100 N35: their jump on a condition. */
+	private boolean comparesForJump(Part part, int index) {
+		return part instanceof Part.Misfit && part.span().start() < line.length() && "<>=".indexOf(line.charAt(part.span().start())) >= 0
+				&& parts.subList(0, index).stream().anyMatch(before -> word(before) != null && word(before).address() == 'G' && word(before).value() instanceof Expression.Number number && number.value() == 79);
 	}
 
 	private boolean anyKeyword(int from, int to) {

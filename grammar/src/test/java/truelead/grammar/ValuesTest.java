@@ -119,6 +119,8 @@ class ValuesTest {
 		"IF [VC1 GE 10] N100             | jump([(<vc1> GE 10)]->100)",
 		"NLAP1 G0 X20                    | NLAP1: G0 X20",
 		"NEND M2                         | NEND: M2",
+		"G0 XL1 YL12 Z5                  | G0 X<l1> Y<l12> Z5",
+		"G79 L1<100 N35                  | G79 L1 opaque{G79}",
 		"NOTE M8 IS ON                   | opaque{NOTE}",
 		"GOTOF \"ENDE\"                  | jump(->'ENDE')",
 		"SETVN101[DEPTH]                 | opaque{SETVN101}",

@@ -85,10 +85,10 @@ final class CalloutJudge {
 		if (!threadWords && is(i - 1, Meaning.FOR)) {
 			return false;
 		}
-		if (foreign(i - 1) || foreign(i + 1)) {
+		if (foreign(i - 1) || foreign(i + 1) || !metric && is(i - 1, Meaning.DATE) && chained(i)) {
 			return false;
 		}
-		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && has(Meaning.STOCK))) {
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
 		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {

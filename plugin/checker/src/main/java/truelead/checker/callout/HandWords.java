@@ -27,8 +27,13 @@ final class HandWords {
 
 	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
 	private boolean meant(int i, Part.Word word) {
-		return word.text().length() == 2 || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
+		return word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' ' || dash(i + 1) && speaksOfThread(i + 2) || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
 				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && (speaksOfThread(i - 2) || pitch(i - 2));
+	}
+
+	/** LEFT-HAND. */
+	private boolean dash(int i) {
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals("-");
 	}
 
 	/** PAS A GAUCHE. */

@@ -1,10 +1,13 @@
 package truelead.checker.machine;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
 /**
@@ -57,11 +60,11 @@ final class RicherStatements {
 	private void follow(String name, List<Expression> arguments, Optional<Expression> repeats, Span span, String text) {
 		String written = text.substring(span.start(), span.end());
 		if (FRAMES.contains(name)) {
-			boolean mirror = name.equals("MIRROR") && written.length() > name.length();
-			boolean off = !mirror && written.chars().noneMatch(c -> c >= '1' && c <= '9');
-			state.place.tilt(off ? List.of() : List.of(written));
+			List<Object> frame = name.equals("CYCLE800") ? written.chars().noneMatch(c -> c >= '1' && c <= '9') ? List.of() : List.of(written) : frame(name, written);
+			boolean off = !name.equals("MIRROR") && frame.stream().allMatch(part -> part.equals(0.0) || part instanceof Character);
+			state.place.tilt(off || frame.isEmpty() ? List.of() : List.of(name, frame));
 		} else if (ADDED_FRAMES.contains(name)) {
-			state.place.tiltFurther(written);
+			state.place.tiltFurther(name + frame(name, written));
 		} else if (RETURNS.contains(name)) {
 			calls.returned();
 		} else if (calls.named().follow(name, arguments, span, text)) {
@@ -71,6 +74,21 @@ final class RicherStatements {
 		} else if (!SILENT.contains(name) && !calls.richer().call(name, arguments, repeats)) {
 			notFollowed(name);
 		}
+	}
+
+	/** What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not, TRANS X=R1*50. */
+	private List<Object> frame(String name, String written) {
+		List<Object> parts = new ArrayList<>();
+		for (Element element : ProgramText.of(written.substring(Math.min(name.length(), written.length()))).block(0).elements()) {
+			Value value = element instanceof Element.Word word ? flow.evaluator().value(word.value()) : Value.unknown("");
+			if (element instanceof Element.Word word && value.known()) {
+				parts.add(word.address());
+				parts.add(value.number());
+			} else {
+				parts.add(written);
+			}
+		}
+		return parts;
 	}
 
 	private void modal(Element.ModalCall call, String text) {

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import truelead.checker.profile.MachineProfile;
@@ -28,6 +29,15 @@ class RicherFlowTest {
 		Followed run = Followed.milling("G0 X1 Y1 Z1", "G74 X1=0 Z1=0", "G0 Y5");
 		assertThat(run.strokes()).isEmpty();
 		assertThat(run.ends()).endsWith("?,5,?");
+	}
+
+	/** A frame is told by its values: in a loop the same words shift elsewhere each time, and for the next tool to the same places again. */
+	@Test
+	void aFrameIsToldByItsValues() {
+		Followed run = Followed.milling("R1=0", "FOR R1=0 TO 2", "TRANS X=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR", "TRANS", "FOR R1=0 TO 2", "TRANS X=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR");
+		List<Integer> frames = run.strokes().stream().map(stroke -> stroke.modal().frame()).toList();
+		assertThat(frames.subList(0, 3)).doesNotHaveDuplicates();
+		assertThat(frames.subList(3, 6)).isEqualTo(frames.subList(0, 3));
 	}
 
 	/** The number beside the axis of a mirror means nothing. */
