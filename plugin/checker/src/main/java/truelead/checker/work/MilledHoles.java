@@ -22,6 +22,7 @@ final class MilledHoles {
 	private static final double ROUGHING = 0.001;
 
 	private final PassTable table;
+	private final MillPasses all;
 	private final int count;
 	/** The first pass of each hole; of each pass the next one at the same hole, -1 behind the last. */
 	private final int[] first;
@@ -29,8 +30,10 @@ final class MilledHoles {
 	private final Map<Object, Integer> numbers = new HashMap<>();
 	private List<int[]> finishing;
 
-	MilledHoles(PassTable table) {
+	/** @param all the passes of the table */
+	MilledHoles(PassTable table, MillPasses all) {
 		this.table = table;
+		this.all = all;
 		int[] firsts = new int[table.size()];
 		int[] last = new int[table.size()];
 		next = new int[table.size()];
@@ -88,7 +91,7 @@ final class MilledHoles {
 
 	/** The first pass at each hole. */
 	MillPasses firstPasses() {
-		return new MillPasses(table, first);
+		return count == all.size() ? all : new MillPasses(table, first);
 	}
 
 	/** The passes at a hole, in order. */
@@ -103,7 +106,8 @@ final class MilledHoles {
 
 	/** All finishing passes. */
 	MillPasses allFinishing() {
-		return new MillPasses(table, finishing().stream().flatMapToInt(Arrays::stream).sorted().toArray());
+		int[] passes = finishing().stream().flatMapToInt(Arrays::stream).sorted().toArray();
+		return passes.length == all.size() ? all : new MillPasses(table, passes);
 	}
 
 	/** The first hole of each kind: at those of a kind the finishing passes are of the same kinds; and which holes are of each. */

@@ -73,9 +73,8 @@ final class Operations {
 		Strokes strokes = sorting.strokes(draft.strokes);
 		PassTable table = sorting.passes(draft.passes);
 		MillPasses passes = table.all();
-		Optional<Hole> first = strokes.typical().stream().map(TapStroke::hole).findFirst().or(() -> passes.typical().stream().map(MillPass::hole).findFirst());
-		Optional<Double> drill = first.flatMap(h -> h.making().stream().filter(c -> c.order() < draft.firstOrder()).map(Cut::diameter)
-				.flatMap(Optional::stream).map(Fact::value).max(Double::compare));
+		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty() : Optional.of(passes.typical().get(0).hole());
+		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder())));
 		Fact<Double> surface = surface(strokes, passes);
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
@@ -87,6 +86,17 @@ final class Operations {
 		Strokes strays = sorting.strokes(draft.strays);
 		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
+	}
+
+	/** The largest of the known diameters of cuts, mm. */
+	private static Optional<Double> widest(List<Cut> cuts) {
+		Optional<Double> widest = Optional.empty();
+		for (Cut cut : cuts) {
+			if (cut.diameter().isPresent() && (widest.isEmpty() || Double.compare(cut.diameter().get().value(), widest.get()) > 0)) {
+				widest = Optional.of(cut.diameter().get().value());
+			}
+		}
+		return widest;
 	}
 
 	private Fact<Double> surface(Strokes strokes, MillPasses passes) {

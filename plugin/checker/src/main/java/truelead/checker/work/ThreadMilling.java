@@ -32,7 +32,7 @@ public final class ThreadMilling implements ThreadingOperation {
 		this.wanted = wanted;
 		this.lastOrder = lastOrder;
 		this.notEvaluated = List.copyOf(notEvaluated);
-		this.places = new MilledHoles(passes);
+		this.places = new MilledHoles(passes, this.passes);
 		this.holes = places.holes();
 	}
 

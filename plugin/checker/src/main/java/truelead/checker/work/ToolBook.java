@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
@@ -109,8 +110,8 @@ final class ToolBook {
 			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
-		List<ProgramComment> comments = commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).stream()
-				.map(LineComment::comment).toList();
+		List<ProgramComment> comments = new ArrayList<>();
+		commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).forEach(comment -> comments.add(comment.comment()));
 		return new Known(defaults(facts), comments);
 	}
 
@@ -128,7 +129,11 @@ final class ToolBook {
 			}
 		}
 		notes.sort((one, other) -> Integer.compare(one.comment().at().line(), other.comment().at().line()));
-		return notes.stream().map(Note.OfTool::facts).reduce(ToolFacts.NONE, ToolFacts::or);
+		ToolFacts facts = ToolFacts.NONE;
+		for (Note.OfTool note : notes) {
+			facts = facts.or(note.facts());
+		}
+		return facts;
 	}
 
 	/** Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut; a title last. */
@@ -141,7 +146,11 @@ final class ToolBook {
 		if (named >= 0 && named != change) {
 			commentary.free(main, named, named).stream().filter(LineComment::name).forEach(own::add);
 		}
-		commentary.free(main, change, change).stream().filter(c -> mine(c, number) && (named < 0 || named == change || !c.name())).forEach(own::add);
+		for (LineComment comment : commentary.free(main, change, change)) {
+			if (mine(comment, number) && (named < 0 || named == change || !comment.name())) {
+				own.add(comment);
+			}
+		}
 		List<LineComment> above = new ArrayList<>();
 		List<LineComment> before = commentary.free(main, stays.freeFrom(log), change - 1);
 		for (LineComment comment : listsSeveral(before) ? List.<LineComment>of() : before) {
@@ -151,10 +160,14 @@ final class ToolBook {
 		}
 		List<LineComment> titles = titles(log, above);
 		above.removeAll(titles);
-		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)).stream()
-				.filter(c -> mine(c, number) && !c.code()).toList();
+		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12));
+		below.removeIf(comment -> comment.code() || !mine(comment, number));
 		for (int part : log.part() == 0 ? new int[] {0} : new int[] {log.part(), 0}) {
-			byToolWord.getOrDefault(new Pocket(part, number), List.of()).stream().filter(c -> !own.contains(c) && mine(c, number)).forEach(own::add);
+			for (LineComment comment : byToolWord.getOrDefault(new Pocket(part, number), List.of())) {
+				if (!own.contains(comment) && mine(comment, number)) {
+					own.add(comment);
+				}
+			}
 		}
 		if (log.change().isPresent()) {
 			own.addAll(above);
@@ -172,7 +185,7 @@ final class ToolBook {
 	 */
 	private List<LineComment> titles(ToolLog log, List<LineComment> above) {
 		int change = stays.changeLine(log);
-		if (stays.firstChange(log.part()) != change) {
+		if (above.isEmpty() || stays.firstChange(log.part()) != change) {
 			return List.of();
 		}
 		ProgramText text = commentary.main().file().text();
@@ -192,8 +205,11 @@ final class ToolBook {
 
 	/** Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of them is told. */
 	private boolean listsSeveral(List<LineComment> before) {
+		if (before.isEmpty()) {
+			return false;
+		}
 		List<ToolFacts> named = new ArrayList<>();
-		int line = before.isEmpty() ? 0 : before.get(before.size() - 1).line();
+		int line = before.get(before.size() - 1).line();
 		for (int i = before.size() - 1; i >= 0 && line - before.get(i).line() <= 1 && !before.get(i).code(); i--) {
 			LineComment comment = before.get(i);
 			line = comment.line();
@@ -216,7 +232,8 @@ final class ToolBook {
 		if (comment.ofAnotherTool(number)) {
 			return false;
 		}
-		return commentary.listLine(comment).map(line -> line.number() == number).orElse(true);
+		Optional<ToolListLine> line = commentary.listLine(comment);
+		return line.isEmpty() || line.get().number() == number;
 	}
 
 	private static ToolFacts join(ToolFacts nearer, ToolFacts farther) {

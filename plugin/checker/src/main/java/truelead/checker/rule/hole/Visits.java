@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.AbstractList;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import truelead.checker.work.MillPasses;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.Tapping;
@@ -52,8 +52,10 @@ final class Visits extends AbstractList<Visit> {
 		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL ? Optional.of(tapping.strokes()) : Optional.empty();
 		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external() || work.turnedOver(pass))) : Optional.empty();
 		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
-		typical = strokes.map(made -> made.typical().stream().map(Visit::of)).or(() -> passes.map(made -> made.typical().stream().map(Visit::of)))
-				.orElse(Stream.empty()).toList();
+		List<Visit> kinds = new ArrayList<>(2);
+		strokes.ifPresent(made -> made.typical().forEach(stroke -> kinds.add(Visit.of(stroke))));
+		passes.ifPresent(made -> made.typical().forEach(pass -> kinds.add(Visit.of(pass))));
+		typical = List.copyOf(kinds);
 	}
 
 	/** The visits of an operation of the work. */
