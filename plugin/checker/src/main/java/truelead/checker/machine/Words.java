@@ -206,7 +206,7 @@ final class Words {
 		return (incremental & bit) != 0 || otherwise && (absolute & bit) == 0;
 	}
 
-	/** Decimals written, -1 where the value is no plain number; 0 and no point is told by {@link #point}. */
+	/** Decimals written, -1 where the value is no plain number; 0 for a whole one. */
 	int decimals(char address) {
 		return written[address - FIRST].value() instanceof Expression.Number number ? number.decimals() : -1;
 	}
