@@ -10,9 +10,10 @@ import truelead.checker.tool.ToolUse;
  * @param lead  advance in a turn, mm; NaN where it is not known
  * @param drill diameter of the hole before it is threaded, mm, where it is known
  * @param drilledBy the tool that made the hole deepest before it is threaded, where there is one
+ * @param milled diameter that a thread mill's edge reaches, mm, where it is known
  * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
  */
-record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, double full) {
+record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full) {
 
 	/** How far a thread's lead may be from the advance, a part of it. */
 	private static final double FITS = 0.05;
@@ -31,6 +32,11 @@ record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, d
 	/** Whether the lead is that of a thread, or a little beside it, as a wrong feed is. */
 	boolean suitsLead(ThreadSpec thread) {
 		return Math.abs(thread.lead() - lead) <= FITS * thread.lead();
+	}
+
+	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is. */
+	boolean suitsMilled(ThreadSpec thread) {
+		return suitsLead(thread) && milled.filter(d -> Math.abs(d - thread.diameter()) <= AMISS * thread.pitch()).isPresent();
 	}
 
 	/** Whether the hole is known, and is between one for a full thread and one for half of it, or a little beyond, as a wrong drill is. */

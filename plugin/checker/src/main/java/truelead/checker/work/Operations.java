@@ -11,6 +11,7 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
@@ -78,7 +79,7 @@ final class Operations {
 		Fact<Double> surface = surface(strokes, passes);
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
-		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), full), surface);
+		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), milled(passes), full), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());
@@ -97,6 +98,19 @@ final class Operations {
 			}
 		}
 		return widest;
+	}
+
+	/** The diameter that the edge reaches in the widest pass, mm: the path's own where the control puts the cutter beside it; empty where the cutter's is not known. */
+	private static Optional<Double> milled(MillPasses passes) {
+		MillPass widest = null;
+		for (MillPass pass : passes.typical()) {
+			widest = widest == null || pass.radius() > widest.radius() ? pass : widest;
+		}
+		if (widest == null) {
+			return Optional.empty();
+		}
+		double path = 2 * widest.radius();
+		return widest.compensation() != Compensation.OFF ? Optional.of(path) : widest.tool().facts().diameter().map(cutter -> path + cutter.value());
 	}
 
 	private Fact<Double> surface(Strokes strokes, MillPasses passes) {

@@ -40,12 +40,12 @@ final class TitleThreads {
 	record Titled(Fact<ThreadSpec> thread, LineComment comment, Callout callout) {
 	}
 
-	/** The one thread that suits the hole of an operation; where the hole is not known, its lead. */
+	/** The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. */
 	Optional<Titled> of(AsCut cut) {
 		Map<String, Titled> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
 			for (Callout callout : Callouts.read(comment, cut)) {
-				if (cut.drill().isEmpty() ? cut.suitsLead(callout.spec()) : cut.suitsHole(callout.spec())) {
+				if (cut.drill().isEmpty() ? cut.suitsLead(callout.spec()) : cut.suitsHole(callout.spec()) || cut.suitsMilled(callout.spec())) {
 					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
 				}
 			}

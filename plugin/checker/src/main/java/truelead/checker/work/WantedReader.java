@@ -120,12 +120,12 @@ final class WantedReader {
 		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
-		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
-				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut));
-		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
-				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
 				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, c.callout().mm(d, commentary.unit())))));
+		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
+				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut, depth));
+		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
+				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> first(sized, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
@@ -145,9 +145,9 @@ final class WantedReader {
 				.map(comment -> Fact.of(true, FactSource.TOOL_COMMENT, comment.at(), comment.text().strip()));
 	}
 
-	/** A hole that is drilled through all of a part whose thickness the title says. */
-	private Optional<Fact<Boolean>> throughPart(Draft draft, AsCut cut) {
-		return Double.isNaN(cut.full()) ? Optional.empty() : title(draft.log.part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value())
+	/** A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in the part. */
+	private Optional<Fact<Boolean>> throughPart(Draft draft, AsCut cut, Optional<Fact<Double>> depth) {
+		return Double.isNaN(cut.full()) ? Optional.empty() : title(draft.log.part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
 				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
 	}
 

@@ -1,7 +1,6 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
-import truelead.checker.hole.Cut;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -40,7 +39,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double missing = least - size.d();
 		Figures figures = figures();
 		return missing <= CRESTS * pitch() ? Optional.empty() : Optional.of(draft(rule, missing > FAR * pitch(), "the smallest minor diameter of " + name() + " is " + figures.fine(least) + ": "
-				+ figures.fine(missing) + " too small, and the screw does not go in or the point cuts crests that it has no edge for; bore " + right(figures)));
+				+ figures.fine(missing) + " too small, and the screw does not go in or the point cuts crests that it has no edge for; " + size.right(figures)));
 	}
 
 	/** The finding of a bore that leaves too little thread; empty where it does not. */
@@ -49,7 +48,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double over = size.d() - most;
 		Figures figures = figures();
 		return over <= DrilledSize.WRITTEN ? Optional.empty() : Optional.of(draft(rule, over > WIDE * pitch(), "the largest minor diameter of " + name() + " is " + figures.fine(most) + ": "
-				+ figures.fine(over) + " too big, " + Figures.number(size.percent(), 0) + " % of thread left; bore " + right(figures)));
+				+ figures.fine(over) + " too big, " + Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)));
 	}
 
 	/** The finding of a thread that goes on where its bore has ended; empty where it does not. */
@@ -66,7 +65,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 	private Draft draft(Rule rule, boolean error, String what) {
 		boolean depth = what.startsWith("ends");
 		Draft draft = Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(turned.pass().block()),
-				(depth ? "the bore of " + figures().fine(size.d()) + " " : "the hole is " + (bore.cut().kind() == Cut.Kind.BORE ? "bored " : "drilled ") + figures().fine(size.d()) + ", ") + what);
+				(depth ? "the bore of " + figures().fine(size.d()) + " " : "the hole is " + size.made() + " " + figures().fine(size.d()) + ", ") + what);
 		return size.evidence(draft, figures());
 	}
 
@@ -80,13 +79,6 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 
 	private String name() {
 		return size.thread().value().withoutClass().designation() + size.inClass();
-	}
-
-	private String right(Figures figures) {
-		Limits limits = size.limits().orElseThrow();
-		String least = limits.minorMinMm().isPresent() ? figures.fine(limits.minorMinMm().getAsDouble()) : "";
-		String most = limits.minorMaxMm().isPresent() ? figures.fine(limits.minorMaxMm().getAsDouble()) : "";
-		return least.isEmpty() || most.isEmpty() ? least + most : least + " to " + most;
 	}
 
 	private static String level(double mm, Figures figures) {

@@ -57,9 +57,9 @@ public final class DrillTooBig extends HoleRule {
 			return Optional.empty();
 		}
 		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
-		String message = "the hole is drilled " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
+		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
-				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures.unit())
+				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
 		return Optional.of(size.evidence(Draft.of(this, over > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
@@ -70,8 +70,8 @@ public final class DrillTooBig extends HoleRule {
 		if (size.percent() >= LOW - shift) {
 			return Optional.empty();
 		}
-		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
-				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures.unit());
+		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() < TOO_LOW - shift ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
 	}

@@ -51,9 +51,9 @@ public final class DrillTooSmall extends HoleRule {
 		if (missing <= DrilledSize.WRITTEN) {
 			return Optional.empty();
 		}
-		String message = "the hole is drilled " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
+		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
 				+ size.inClass() + " is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
-				+ Figures.number(size.percent(), 0) + " % of thread, and " + (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures.unit());
+				+ Figures.number(size.percent(), 0) + " % of thread, and " + (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
 	}
@@ -63,8 +63,8 @@ public final class DrillTooSmall extends HoleRule {
 		if (size.percent() <= HIGH + shift) {
 			return Optional.empty();
 		}
-		String message = "the hole is drilled " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
-				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures.unit());
+		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() > TOO_HIGH + shift ? Severity.ERROR : Severity.WARNING,
 				Location.of(operation.block()), message), figures));
 	}

@@ -79,8 +79,32 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return thread.value().threadClass().orElse(usual.isEmpty() ? "" : usual + ", assumed");
 	}
 
-	/** The drill that is right, as a name: {@code drill 5.0}; empty where none is known. */
-	String right(LengthUnit unit) {
+	/** How the hole got its diameter: {@code drilled}, {@code bored}. */
+	String made() {
+		return made(cut);
+	}
+
+	/** How a cut makes a hole. */
+	static String made(Cut cut) {
+		return switch (cut.kind()) {
+			case BORE -> "bored";
+			case MILL -> "milled";
+			case REAM -> "reamed";
+			default -> "drilled";
+		};
+	}
+
+	/** What is right: {@code drill 5.0}, or between what limits a hole is to be bored or milled; empty where none is known. */
+	String right(Figures figures) {
+		Optional<Limits> range = cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.MILL ? limits().filter(l -> l.minorMinMm().isPresent() && l.minorMaxMm().isPresent()) : Optional.empty();
+		if (range.isPresent() && !forming) {
+			return (cut.kind() == Cut.Kind.BORE ? "bore " : "mill ") + figures.fine(range.get().minorMinMm().getAsDouble()) + " to " + figures.fine(range.get().minorMaxMm().getAsDouble());
+		}
+		return drill(figures.unit());
+	}
+
+	/** The drill that is right, as a name. */
+	private String drill(LengthUnit unit) {
 		if (forming) {
 			return FormHole.drill(thread.value()).map(x -> "drill " + name(x.name(), x.unit(), x.diameter(), unit)).orElse("");
 		}

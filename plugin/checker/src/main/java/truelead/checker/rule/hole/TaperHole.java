@@ -94,7 +94,7 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 
 	private Draft draft(HoleRule rule, ThreadingOperation operation, boolean error, String what, Figures figures) {
 		String right = TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(), figures.unit())).orElse("");
-		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(operation.block()), "the hole is drilled " + figures.fine(drill.value()) + ", " + what + right)
+		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(operation.block()), "the hole is " + DrilledSize.made(cut) + " " + figures.fine(drill.value()) + ", " + what + right)
 				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread).related(cut.block(), "the drill block")
 				.from("minor diameter of the taper thread", figures.fine(end) + " to " + figures.fine(gauge), ThreadTable.standard().limits(thread.value()).map(Limits::source).orElse("")
 						+ "; pitch diameter at the gauge plane less the height of the thread, a sixteenth of the length that is screwed in less at its end");
