@@ -97,6 +97,22 @@ public record Hole(Place place, List<Cut> cuts) {
 		return Optional.ofNullable(deepest);
 	}
 
+	/** Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a drilled hole; empty where none is known. */
+	public Optional<Cut> fullBefore(int order) {
+		Optional<Cut> deepest = deepestBefore(order);
+		if (deepest.isEmpty() || deepest.get().diameter().isEmpty() || Double.isNaN(deepest.get().shoulder())) {
+			return deepest;
+		}
+		Cut full = deepest.get();
+		double wide = full.diameter().get().value();
+		for (Cut cut : makingBefore(order)) {
+			if (cut.diameter().filter(d -> d.value() >= wide).isPresent() && cut.direction() * (cut.shoulder() - full.shoulder()) > 0) {
+				full = cut;
+			}
+		}
+		return Optional.of(full);
+	}
+
 	/** The countersink or spot cuts before a step. */
 	public List<Cut> edgeBefore(int order) {
 		return cuts.stream().filter(c -> !c.kind().makesHole() && c.order() < order).toList();

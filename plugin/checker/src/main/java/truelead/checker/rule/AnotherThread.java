@@ -44,6 +44,20 @@ public record AnotherThread(ThreadSpec made, double drill) {
 				.map(other -> new AnotherThread(other, drill.get()));
 	}
 
+	/**
+	 * The thread of the same lead that a milled path and the drill make; empty where the drill suits the thread called out, or the two do not agree on another.
+	 *
+	 * @param cut   the major diameter that the path cuts, mm
+	 * @param drill the stated diameter of the hole, mm
+	 */
+	public static Optional<AnotherThread> ofDiameter(double cut, Optional<Double> drill, ThreadSpec called) {
+		if (drill.isEmpty() || called.system().taper() || suits(drill.get(), called)) {
+			return Optional.empty();
+		}
+		return ThreadTable.standard().threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - called.pitch()) <= NEAR * called.pitch())
+				.filter(other -> other.cutBy(cut) && suits(drill.get(), other)).findFirst().map(other -> new AnotherThread(other, drill.get()));
+	}
+
 	private static boolean suits(double drill, ThreadSpec thread) {
 		if (thread.system().taper()) {
 			return TapDrill.cutting(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= thread.pitch() / 4).isPresent();

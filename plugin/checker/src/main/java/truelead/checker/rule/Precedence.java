@@ -56,6 +56,8 @@ public final class Precedence {
 	public static final String TURNED_ROUND = "lead with the arcs turned round";
 	/** Evidence of a wrong radius in I, J or K that takes the circle's centre off the hole with it. */
 	public static final String CENTRE_FOLLOWS = "centre beside the hole by as much";
+	/** Evidence of a way out that is written in increments. */
+	public static final String IN_INCREMENTS = "way out in increments";
 	/** Evidence of a helix that goes much farther in a turn than the thread, as to a level with its decimals lost. */
 	public static final String LEVEL_FAR_OFF = "times the lead";
 	/** Evidence of heights that are read under G91. */
@@ -122,7 +124,7 @@ public final class Precedence {
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "length-offset-missing"), "feed and drill agree on another thread than the callout",
 					Optional.of(FEED_AND_DRILL)),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("override-open"), "the way out is right, and the way in is not", Optional.of(OTHER_FEED_OUT)),
-			new Order("helix-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "cutter-pitch-mismatch"), "helix and drill agree on another thread than the callout",
+			new Order("helix-off-pitch", Scope.OPERATION, List.of("drill-too-small", "drill-too-big", "cutter-pitch-mismatch", "helix-off-size"), "helix and drill agree on another thread than the callout",
 					Optional.of(HELIX_AND_DRILL)),
 			new Order("helix-wrong-hand", Scope.OPERATION, List.of("helix-off-pitch", "helix-uneven", "helix-too-short"), "turned round, the arcs go round the short way and keep the lead",
 					Optional.of(TURNED_ROUND)),
@@ -130,7 +132,7 @@ public final class Precedence {
 			new Order("hole-missing", Scope.OPERATION, List.of("hole-skipped", "count-differs"), "the thread that missed its hole leaves one over"),
 			new Order("hole-skipped", Scope.OPERATION, List.of("count-differs"), "the hole that is left over makes up the count"),
 			new Order("hole-missing", Scope.BLOCK, List.of("hole-off-position"), "steps that add up are off by little at first"),
-			new Order("helix-off-size", Scope.OPERATION, List.of("hole-off-position", "entry-off-pitch", "exit-scars-thread"), "the wrong radius takes the circle's centre with it", Optional.of(CENTRE_FOLLOWS)),
+			new Order("helix-off-size", Scope.OPERATION, List.of("hole-off-position", "hole-missing", "entry-off-pitch", "exit-scars-thread", "helix-too-short", "count-differs"), "the wrong radius takes the circle's centre with it", Optional.of(CENTRE_FOLLOWS)),
 			new Order("hole-off-position", Scope.OPERATION, List.of("hole-skipped"), "the place was meant for the hole that is left over"),
 			new Order("feed-off-pitch", Scope.OPERATION, List.of("speed-over-limit"), "S is typed wrong, and the feed says what was meant"),
 			new Order("not-followed", Scope.PROGRAM, List.of("hole-skipped", "count-differs"), "a hole may be threaded in what was not followed"),
@@ -139,12 +141,15 @@ public final class Precedence {
 			new Order("hole-missing", Scope.OPERATION, List.of("entry-straight"), "a circle about another centre meets the wall at an angle"),
 			new Order("tap-through-fixture", Scope.OPERATION, List.of("deep-thread"), "what is hit below counts more"),
 			new Order("arc-not-closed", Scope.OPERATION,
-					List.of("hole-off-position", "hole-missing", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "helix-wrong-hand", "entry-straight",
+					List.of("hole-off-position", "hole-missing", "helix-off-size", "helix-uneven", "helix-off-pitch", "helix-too-short", "helix-wrong-hand", "entry-straight", "entry-off-pitch",
 							"exit-scars-thread", "count-differs"),
 					"an arc that does not close has no one centre and no one radius"),
 			new Order("drill-too-shallow", Scope.OPERATION, List.of("wall-too-thin"), "the depth is to be changed anyway"),
 			new Order("callout-conflict", Scope.OPERATION, List.of("pitch-not-standard"), "the sources say which threads they name"),
-			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high"), "a cutter that does not go in has no way in or out"),
+			new Order("cutter-too-big", Scope.OPERATION, List.of("entry-straight", "exit-scars-thread", "edge-feed-high", "helix-off-size"), "a cutter that does not go in has no way in or out"),
+			new Order("helix-uneven", Scope.OPERATION, List.of("cutter-hits-bottom", "helix-wrong-hand"), "one level far off takes the cutter where it does not belong", Optional.of(LEVEL_FAR_OFF)),
+			new Order("exit-scars-thread", Scope.OPERATION, List.of("hole-off-position"), "in increments a lead-out that is left out takes all that follows with it", Optional.of(IN_INCREMENTS)),
+			new Order("helix-off-size", Scope.OPERATION, List.of("drill-too-small", "drill-too-big"), "path and drill agree on another thread than the callout", Optional.of(HELIX_AND_DRILL)),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("helix-wrong-hand", "cutter-hits-bottom"), "a level far off makes the helix long, and turns it round", Optional.of(LEVEL_FAR_OFF)),
 			new Order("helix-off-pitch", Scope.OPERATION, List.of("entry-off-pitch", "helix-too-short"), "the lead-in keeps the helix's lead, and so many turns of it reach another level"),
 			new Order("cutter-hits-bottom", Scope.OPERATION, List.of("helix-too-short"), "a helix that begins too deep ends too deep"),

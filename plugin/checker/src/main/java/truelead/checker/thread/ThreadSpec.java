@@ -97,6 +97,11 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);
 	}
 
+	/** Whether a cutter that reaches a diameter, mm, may cut it: from its own diameter up to what a sharp tip cuts deeper, 0.2165 P (ISO 68-1), and a little. */
+	public boolean cutBy(double reached) {
+		return reached >= diameter - 0.01 && reached <= diameter + 0.25 * pitch;
+	}
+
 	/** The same thread with a number of starts, at least 1. */
 	public ThreadSpec withStarts(int number) {
 		return new ThreadSpec(system, series, size, diameter, pitch, tpi, number, hand, threadClass);

@@ -24,7 +24,7 @@ public final class CutterHitsBottom implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (!operation.wanted().through().map(f -> f.value()).orElse(false)) {
-				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().deepestBefore(pass.order()).filter(drilled -> !pass.external())
+				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external())
 						.ifPresent(drilled -> look(work, operation, pass, drilled, wrong)), found);
 			}
 		}

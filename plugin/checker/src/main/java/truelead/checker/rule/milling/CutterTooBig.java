@@ -69,7 +69,9 @@ public final class CutterTooBig implements Rule {
 			}
 		}
 		double most = limit(thread.value()) * thread.value().diameter();
-		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0) {
+		boolean another = operation.allFinishing().typical().stream().allMatch(one -> HelixForm.of(one).cutDiameter(thread.value().diameter(), cutter) > thread.value().diameter() + thread.value().pitch());
+		// a path that is far too wide with the cutter says that the cutter is another one
+		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0 && !another) {
 			double overcut = overcut(thread.value(), cutter);
 			boolean suits = cutter <= LARGEST * thread.value().diameter() && overcut <= MillFacts.pitchTolerance(thread.value());
 			found.accept(Draft.of(this, suits ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(pass.block(), "G"),

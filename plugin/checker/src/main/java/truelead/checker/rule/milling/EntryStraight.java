@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -23,6 +24,8 @@ public final class EntryStraight implements Rule {
 	private static final double SMOOTH = Math.toRadians(10);
 	/** What a straight entry may take of the wall, in pitches, about two thirds of the height of a thread, as in loops that step the radius (common practice, no source). */
 	private static final double LIGHT = 0.36;
+	/** How much wider than its hole a cutter is that hits the edge, mm (common practice, no source). */
+	private static final double CLEAR = 0.1;
 	/** A straight move along the wall, as it is written to start compensation, is no plunge. */
 	private static final double ALONG = Math.toRadians(30);
 
@@ -55,6 +58,21 @@ public final class EntryStraight implements Rule {
 		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
 	}
 
+	/** The cutter comes down at the helix's start, where it does not fit into the hole. */
+	private void downTheWall(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
+		OptionalDouble cutter = MillFacts.cutter(operation);
+		Optional<Fact<Double>> hole = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated);
+		boolean followed = operation.passesAt(pass.hole()).stream().anyMatch(other -> other.order() < pass.order());
+		double reach = 2 * HelixForm.of(pass).fromAxis(pass.first().from()) + cutter.orElse(Double.NaN);
+		if (hole.isEmpty() || followed || pass.compensation() != Compensation.OFF || pass.besideHole() > 0 || !(reach > hole.get().value() + CLEAR)) {
+			return;
+		}
+		Figures figures = new Figures(pass.modal().unit());
+		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(pass.block(), "G"), "the cutter comes down at the wall: its teeth reach a diameter of " + figures.length(reach)
+				+ ", the hole is " + figures.length(hole.get().value()) + ": it hits the edge on the way down; go down in the middle and lead in on an arc").on(operation)
+				.programmed("reach of the teeth", figures.length(reach), pass.block()).known("hole diameter", figures.length(hole.get().value()), hole.get()).finding());
+	}
+
 	/** Whether the move's place is worked out, as in a macro, whose writer has thought of the way in. */
 	private static boolean computed(Step step) {
 		return step.block().file().text().block(step.block().line()).words().stream()
@@ -72,6 +90,9 @@ public final class EntryStraight implements Rule {
 		boolean atDepth = !pass.external() && HelixForm.of(pass).deepest(surface) > 0 && pass.below(pass.startLevel(), surface) > 1e-6;
 		Optional<Step> last = Approach.last(pass);
 		// with a path of a few hundredths the angle is rounding
+		if (atDepth && last.isEmpty()) {
+			downTheWall(operation, pass, found);
+		}
 		if (!atDepth || last.isEmpty() || pass.radius() < 10 * HelixForm.of(pass).open()) {
 			return;
 		}

@@ -10,6 +10,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
@@ -100,11 +101,14 @@ public final class ExitScarsThread implements Rule {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
-		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(last.block(), "XYZ"),
 				"the cutter leaves along the axis " + figures.length(below) + " below the surface while its teeth still reach a diameter of "
 						+ figures.length(reach) + ", the hole is " + figures.length(minor) + ": it scars " + figures.length((reach - minor) / 2)
-						+ " of the thread; lead out to the centre first").on(operation)
-				.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)
+						+ " of the thread; lead out to the centre first").on(operation);
+		if (!pass.modal().absolute()) {
+			draft.from(Precedence.IN_INCREMENTS, figures.length((reach - cutter) / 2), "geometry");
+		}
+		found.accept(draft.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)
 				.from("minor diameter", figures.length(minor), "table of the thread's limits").finding());
 	}
 }

@@ -20,6 +20,8 @@ final class HelixForm {
 	private final double[] centre;
 	/** Turns round the hole's centre; negative until they are asked for. */
 	private double turns = -1;
+	/** Which way it goes along the axis, 1 or -1; 0 until it is asked for. */
+	private double way;
 
 	private HelixForm(MillPass pass) {
 		this.pass = pass;
@@ -58,9 +60,17 @@ final class HelixForm {
 		return Math.abs(pass.advance()) / turns();
 	}
 
-	/** What an arc advances along the axis, mm, without sign. */
+	/** What an arc advances along the axis the way the helix does, mm; below 0 for one that goes back. */
 	double advance(Step.Arc arc) {
-		return Math.abs(arc.rise());
+		return rising() * arc.rise();
+	}
+
+	/** 1 where most arcs go towards larger numbers, else -1: one level that is far off does not turn the helix round. */
+	private double rising() {
+		if (way == 0) {
+			way = pass.helix().stream().mapToDouble(arc -> Math.signum(arc.rise())).sum() < 0 ? -1 : 1;
+		}
+		return way;
 	}
 
 	/**

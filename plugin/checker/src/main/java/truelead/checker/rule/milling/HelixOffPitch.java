@@ -27,7 +27,7 @@ public final class HelixOffPitch implements Rule {
 	private static final double UNFELT = 0.1;
 	/** Leads that no thread with the diameter has: its level is wrong. */
 	private static final double FAR_OFF = 5;
-	/** Less than a turn that makes the other hand is a lead-in or a part that goes the wrong way round, no helix to measure. */
+	/** Less than a turn whose circle is not known may be a lead-in or a lead-out, no helix to measure. */
 	private static final double PART = 0.95;
 
 	@Override
@@ -50,7 +50,7 @@ public final class HelixOffPitch implements Rule {
 		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
 			return;
 		}
-		if (form.turns() < PART && HelixWrongHand.wrong(pass, thread) && !pass.modal().mirrored()) {
+		if (form.turns() < PART && (Double.isNaN(pass.radius()) || HelixWrongHand.turnedLead(pass, thread))) {
 			return;
 		}
 		boolean comb = MillFacts.comb(operation);
@@ -86,6 +86,7 @@ public final class HelixOffPitch implements Rule {
 	private static Optional<AnotherThread> another(ThreadMilling operation, MillPass pass, double lead, ThreadSpec thread) {
 		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		return operation.wanted().wireInsert() ? Optional.empty()
-				: AnotherThread.of(lead, drill, thread).filter(other -> thread.system().taper() || Math.abs(other.made().diameter() - thread.diameter()) < 1e-6);
+				: AnotherThread.of(lead, drill, thread).filter(other -> thread.system().taper() || Math.abs(other.made().diameter() - thread.diameter()) < 1e-6
+						|| MillFacts.cutter(operation).isPresent() && other.made().cutBy(HelixForm.of(pass).cutDiameter(other.made().diameter(), MillFacts.cutter(operation).getAsDouble())));
 	}
 }

@@ -2,9 +2,12 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Point;
 import truelead.checker.program.Plane;
+import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -65,7 +68,7 @@ public final class HelixOffSize implements Rule {
 			largest = smallest + tolerance;
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
-		if (error == 0 || Double.isNaN(cut)) {
+		if (error == 0 || Double.isNaN(cut) || HelixWrongHand.turnedLead(pass, thread)) {
 			return;
 		}
 		boolean contour = form.onContour(wanted, cutter.value());
@@ -77,16 +80,31 @@ public final class HelixOffSize implements Rule {
 		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation) + (error < 0 ? " needs at least " : " allows at most ")
 				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ "; radius " + figures.fine(radius);
+		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<AnotherThread> another = operation.wanted().wireInsert() ? Optional.empty() : AnotherThread.ofDiameter(cut, drill, thread);
+		message += another.map(other -> other.said("path", "", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
 		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), "RIJK"), message).on(operation)
 				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
-		if (pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * form.open() + FOLLOWS) {
-			draft.from(Precedence.CENTRE_FOLLOWS, figures.fine(pass.besideHole()), "geometry");
+		another.ifPresent(other -> other.tell(draft, Precedence.HELIX_AND_DRILL, operation.wanted().statedThread().orElseThrow(), operation.block().file()));
+		if (centreFollows(operation, pass)) {
+			draft.from(Precedence.CENTRE_FOLLOWS, figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry");
 		}
 		flat.ifPresent(f -> draft.known("tip flat", figures.fine(f.value()), f));
 		found.accept(draft.finding());
+	}
+
+	/** Whether the helix starts where it should and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
+	private static boolean centreFollows(ThreadMilling operation, MillPass pass) {
+		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS;
+		return beside || operation.passes().stream().anyMatch(other -> !other.place().equals(pass.place())
+				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
+	}
+
+	private static boolean joined(Point one, Point other) {
+		return Math.abs(one.x() - other.x()) + Math.abs(one.y() - other.y()) + Math.abs(one.z() - other.z()) < FOLLOWS;
 	}
 
 	/** How far from the hole's middle the helix starts, mm. */

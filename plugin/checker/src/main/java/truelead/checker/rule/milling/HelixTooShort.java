@@ -62,7 +62,7 @@ public final class HelixTooShort implements Rule {
 		}
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
-		if (turns < CLOSED && passes.size() == 1) {
+		if (turns < CLOSED && passes.size() == 1 && !Double.isNaN(pass.radius())) {
 			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
 					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;

@@ -7,6 +7,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.MillPass;
@@ -23,6 +24,8 @@ public final class HelixUneven implements Rule {
 	private static final double ALLOWED = 0.05;
 	/** One arc in so many at most may be off where the lead is told by the others. */
 	private static final int FEW = 3;
+	/** Leads that an arc is off where its level has lost its point. */
+	private static final double FAR_OFF = 5;
 
 	@Override
 	public String name() {
@@ -79,6 +82,9 @@ public final class HelixUneven implements Rule {
 				+ " off, the thread is drunken; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
 				.programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
+		if (Math.abs(most) > FAR_OFF * lead) {
+			draft.from(Precedence.LEVEL_FAR_OFF, Figures.number(Math.abs(most) / lead, 1), "geometry");
+		}
 		operation.wanted().statedThread().ifPresentOrElse(thread -> draft.known("the callout", thread.value().designation(), thread),
 				() -> draft.from("lead", figures.advance(lead), "the other arcs of the pass, no thread is named"));
 		found.accept(draft.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn").finding());

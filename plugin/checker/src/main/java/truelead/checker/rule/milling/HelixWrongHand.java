@@ -20,6 +20,8 @@ public final class HelixWrongHand implements Rule {
 
 	/** How far a lead may be off and still be meant, a part of it. */
 	private static final double KEPT = 0.05;
+	/** Turns below which a pass is part of a turn, but for rounding. */
+	private static final double PART = 0.95;
 
 	@Override
 	public String name() {
@@ -38,6 +40,11 @@ public final class HelixWrongHand implements Rule {
 	/** Whether the pass cuts the hand that is not wanted; a pass without advance has no hand. */
 	static boolean wrong(MillPass pass, ThreadSpec thread) {
 		return Math.abs(pass.lead()) > 0.2 * thread.lead() && pass.rightHand() != (thread.hand() == Hand.RIGHT);
+	}
+
+	/** Whether less than a turn goes the wrong way round: a lead-in or a part of a path that is turned round, no helix to measure. */
+	static boolean turnedLead(MillPass pass, ThreadSpec thread) {
+		return pass.turns() < PART && wrong(pass, thread) && !pass.modal().mirrored();
 	}
 
 	private Finding finding(ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {

@@ -42,6 +42,8 @@ public final class ArcNotClosed implements Rule {
 		for (ThreadMilling milling : work.threadMillings()) {
 			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
+			milling.passes().where(pass -> !pass.tapered() && OddRadius.of(pass).isPresent())
+					.forEach(pass -> OddRadius.of(pass).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
 		}
 	}
 

@@ -74,7 +74,10 @@ public final class PlaneWrong implements Rule {
 						+ ", stops or cuts sideways; " + code(right) + " before the tool goes in";
 				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
 				boolean alone = work.holes().stream().noneMatch(hole -> hole.made() && hole.place().plane() == plane);
-				arc.modal().toolChange().filter(change -> alone || right == Plane.XY).ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
+				Optional<Location> set = arc.modal().toolChange().flatMap(change -> planeWord(arc.block(), plane).filter(at -> at.file().equals(change.file()) && at.line() >= change.line()));
+				set.ifPresent(at -> draft.fix(new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false, "see that nothing behind it needs " + code(plane),
+						List.of(new Edit(at, code(right))))));
+				arc.modal().toolChange().filter(change -> set.isEmpty() && (alone || right == Plane.XY)).ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
 						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, code(right))))));
 				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst().ifPresent(draft::on);
 				found.accept(draft.finding());

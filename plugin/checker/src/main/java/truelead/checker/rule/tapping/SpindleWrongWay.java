@@ -14,13 +14,16 @@ import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Edit;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /** A right-hand thread goes in clockwise and comes out the other way; the cycle, the spindle and the hand called out must agree. */
@@ -28,6 +31,28 @@ public final class SpindleWrongWay extends TappingRule {
 
 	public SpindleWrongWay() {
 		super("spindle-wrong-way");
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		work.threadMillings().forEach(milling -> backwards(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+	}
+
+	/** A thread mill that turns the other way than the tool that made its hole; under an angle head, along X or Y, and for left hand that may be right. */
+	private Optional<Draft> backwards(ThreadMilling milling) {
+		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE
+				&& pass.hole().makingBefore(pass.order()).stream().anyMatch(cut -> cut.tool().index() != milling.tool().index() && cut.step().modal().spindle() == SpindleTurn.CLOCKWISE)).findFirst();
+		Optional<Fact<ThreadSpec>> thread = milling.wanted().statedThread();
+		if (wrong.isEmpty() || thread.isEmpty() || thread.get().value().hand() == Hand.LEFT) {
+			return Optional.empty();
+		}
+		Optional<WordRef> word = wrong.get().modal().spindleWord();
+		Draft draft = Draft.of(this, Severity.ERROR, word.map(Location::of).orElse(Location.of(wrong.get().block())), word.map(Figures::written).orElse("the spindle") + " turns "
+				+ milling.tool().name() + " counter-clockwise, the drill turned clockwise: the backs of its teeth rub and it breaks; M3")
+				.from("direction", way(SpindleTurn.COUNTERCLOCKWISE), "programmed");
+		word.flatMap(at -> turned(at, Hand.RIGHT)).ifPresent(draft::fix);
+		return Optional.of(draft);
 	}
 
 	@Override

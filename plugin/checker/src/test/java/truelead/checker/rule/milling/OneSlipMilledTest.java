@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
@@ -169,5 +170,99 @@ class OneSlipMilledTest {
 				G0 Z20
 				M30
 				""", "not-followed", "#2 is not set in the program");
+	}
+
+	/** M10 up from 17.5 deep by quarters of R1.5 from a lead-in of R0.75. */
+	private static String quarters() {
+		StringBuilder text = new StringBuilder("G21 G90 G17\nT1 M6 (8.5 DRILL)\nG54 G0 X0 Y0 S2200 M3\nG43 H1 Z20\nG81 Z-28 R3 F300\nG80\nT2 M6 (M10X1.5 THREAD MILL D7 SINGLE)\n"
+				+ "G0 X0 Y0 S4200 M3\nG43 H2 Z20\nG0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180\n");
+		double z = -17.5;
+		for (int quarter = 0; z < 0; quarter++) {
+			z += 0.375;
+			text.append(List.of("X0 Y1.5", "X-1.5 Y0", "X0 Y-1.5", "X1.5 Y0").get(quarter % 4)).append(String.format(Locale.ROOT, " Z%.3f R1.5%n", z));
+		}
+		return text.append("X0 Y0 Z.875 R.75\nG0 Z20\nM30\n").toString();
+	}
+
+	@Test
+	void anRThatIsNotTheCirclesIsOneFindingWithItsFix() {
+		assertThat(loud(quarters())).isEmpty();
+		one(quarters().replace("Z-14.125 R1.5", "Z-14.125 R-1.5"), "arc-not-closed", "R with a minus takes the long way round, 270 degrees; R1.5");
+		one(quarters().replace("Z-17.125 R1.5", "Z-17.125 R-1.5"), "arc-not-closed", "R with a minus takes the long way round");
+		one(quarters().replace("Z-10.000 R1.5", "Z-10.000 R15"), "arc-not-closed", "R 15 mm, the circle has 1.5 mm; R1.5 mm");
+		assertThat(loud(quarters().replace("Z-14.125 R1.5", "Z-14.125 R-1.5"))).singleElement()
+				.satisfies(f -> assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.edits()).singleElement().satisfies(edit -> assertThat(edit.text()).isEqualTo("R1.5"))));
+	}
+
+	@Test
+	void allArcsTurnedRoundAreAHandAndNoSize() {
+		one(quarters().replace("G3 X1.5", "G2 X1.5"), "helix-wrong-hand", "the helix goes clockwise and up");
+	}
+
+	@Test
+	void oneLevelWithItsPointLostIsThatLevel() {
+		one(quarters().replace("X1.5 Y0 Z-10.000", "X1.5 Y0 Z-100.00"), "helix-uneven", "step Z 0.375 mm here");
+	}
+
+	@Test
+	void aCutterThatComesDownAtTheWallHitsTheEdge() {
+		one(quarters().replace("G0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180", "G0 X1.5\nG1 Z-17.5 F180\nG3"), "entry-straight", "the cutter comes down at the wall: its teeth reach a diameter of 10 mm, the hole is 8.5 mm");
+	}
+
+	@Test
+	void aThreadMillUnderM4RunsBackwards() {
+		one(quarters().replace("S4200 M3", "S4200 M4"), "spindle-wrong-way", "M4 turns T2 counter-clockwise, the drill turned clockwise");
+	}
+
+	@Test
+	void aPlaneCodeBehindTheToolChangeIsChangedItself() {
+		String program = SUBPROGRAM.replace("G0 X50 Y0 S1800 M3", "G18 G0 X50 Y0 S1800 M3");
+
+		assertThat(loud(program)).singleElement().satisfies(f -> assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.title()).isEqualTo("Change G18 in line 8 to G17")));
+	}
+
+	@Test
+	void aBoreInADrilledHoleIsFullDownToItsEnd() {
+		String program = SUBPROGRAM.replace("G81 Z-36", "G81 Z-32").replace("T2 M6", "T5 M6 (BORING HEAD 25.2)\nG0 X50 Y0 S500 M3\nG43 H5 Z10\nG85 Z-28.5 R2 F60\nG80\nT2 M6");
+
+		assertThat(loud(program)).isEmpty();
+		one(program.replace("G85 Z-28.5", "G85 Z-20"), "cutter-hits-bottom", "the hole has its full diameter down to 24.49 mm");
+	}
+
+	@Test
+	void oneCircleOfAnotherRadiusIsOneFinding() {
+		String program = quarters().replaceAll("(?m)^X0 Y1.5.*\\n^X-1.5 Y0.*\\n^X0 Y-1.5.*\\n^X1.5 Y0 (Z\\S+) R1.5", "G3 I-1.5 J0 $1");
+
+		assertThat(loud(program)).isEmpty();
+		one(program.replace("I-1.5 J0 Z-10.000", "I-15 J0 Z-10.000"), "helix-off-size", "2 x R15 mm + cutter 7 mm cuts 37 mm");
+	}
+
+	@Test
+	void anotherThreadOfTheSameLeadIsACalloutToMend() {
+		one(SUBPROGRAM.replace("M27X2", "M30X2"), "helix-off-size", "or mend the callout: path and the drill of 25 mm make M27x2");
+	}
+
+	@Test
+	void ofAThreadThatNobodyNamesTheCutterTellsTheLead() {
+		String program = """
+				G21 G90 G17
+				T1 M6 (DRILL 14.5)
+				G54 G0 X0 Y0 S1100 M3
+				G43 H1 Z20
+				G81 Z-30 R3 F150
+				G80
+				T3 M6 (THREAD MILL D12 P1.5)
+				G0 X0 Y0 S2600 M3
+				G43 H3 Z20
+				G0 Z-18.375
+				G3 X2 Y0 Z-18 R1 F130
+				G3 X2 Y0 Z-16.5 I-2 J0
+				G3 X0 Y0 Z-16.125 R1
+				G0 Z20
+				M30
+				""";
+
+		assertThat(loud(program)).isEmpty();
+		one(program.replace("Z-16.5 I", "Z-16.75 I"), "cutter-pitch-mismatch", "the helix advances 1.250 a turn, the cutter has a pitch of 1.500");
 	}
 }

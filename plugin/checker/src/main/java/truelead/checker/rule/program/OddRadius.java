@@ -1,0 +1,72 @@
+package truelead.checker.rule.program;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
+import truelead.checker.program.Plane;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Edit;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Fix;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.Written;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+import truelead.grammar.Element;
+
+/**
+ * An arc written with R that begins and ends on the circle of a helix and goes round another centre: a wrong R, or one with the sign of the long way round. A
+ * lead-in begins inside the circle, and a lead-out ends there.
+ *
+ * @param arc  the arc
+ * @param pass the helix before or behind it
+ */
+record OddRadius(Step.Arc arc, MillPass pass) {
+
+	/** What ends of arcs may lie beside their circle, as a part of the radius (common practice, no source). */
+	private static final double PART = 0.01;
+
+	/** The arc next to a helix that is one; empty where there is none. */
+	static Optional<OddRadius> of(MillPass pass) {
+		Optional<Step> behind = pass.exit().stream().findFirst();
+		Optional<Step> before = pass.entry().isEmpty() ? Optional.empty() : Optional.of(pass.entry().get(pass.entry().size() - 1));
+		return odd(before, pass).or(() -> odd(behind, pass));
+	}
+
+	private static Optional<OddRadius> odd(Optional<Step> step, MillPass pass) {
+		return step.filter(Step.Arc.class::isInstance).map(Step.Arc.class::cast)
+				.filter(arc -> arc.byRadius() && pass.first().byRadius() && arc.rise() != 0 && onCircle(arc.from(), pass) && onCircle(arc.to(), pass)).map(arc -> new OddRadius(arc, pass));
+	}
+
+	private static boolean onCircle(Point point, MillPass pass) {
+		Plane plane = pass.place().plane();
+		double[] centre = pass.centre();
+		double off = Math.hypot(point.along(plane.first()) - centre[0], point.along(plane.second()) - centre[1]) - pass.radius();
+		return Math.abs(off) <= Math.max(PART * pass.radius(), 0.01 + 3 * Written.open(pass.resolution()));
+	}
+
+	/** The finding; the R of the helix is typed where it is written so. */
+	Draft draft(ArcNotClosed rule, ThreadMilling milling) {
+		Figures figures = new Figures(arc.modal().unit());
+		boolean longWay = Math.abs(arc.sweep()) > Math.PI && Math.abs(arc.startRadius() - pass.radius()) <= PART * pass.radius();
+		Optional<Element.Word> own = radius(arc.block());
+		Optional<Element.Word> right = radius(pass.first().block());
+		Location at = own.map(word -> new Location(arc.block().file(), arc.block().line(), word.span())).orElse(Location.of(arc.block()));
+		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R " + (longWay ? "with a minus takes the long way round, "
+				+ Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0) + " degrees" : figures.fine(arc.startRadius()) + ", the circle has " + figures.fine(pass.radius()))
+				+ "; R" + figures.fine(pass.radius())).on(milling)
+				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(pass.radius()), "the arcs beside it");
+		if (own.isPresent() && right.isPresent()) {
+			String text = pass.first().block().file().text().line(pass.first().block().line()).substring(right.get().span().start(), right.get().span().end());
+			draft.fix(new Fix("Change R to " + text, false, "see that the arc is meant to go on round the helix", List.of(new Edit(at, text))));
+		}
+		return draft;
+	}
+
+	private static Optional<Element.Word> radius(BlockRef block) {
+		return block.file().text().block(block.line()).words().stream().filter(word -> word.address() == 'R').findFirst();
+	}
+}
