@@ -34,12 +34,13 @@ class SourcesTest {
 		for (JavaSource source : House.JAVA) {
 			Set<String> words = new HashSet<>(List.of(source.body().split("\\W+")));
 			for (JavaSource.Import one : source.imports()) {
-				if (!words.contains(one.name()) || !one.member() && one.from().equals(source.packageName())) {
+				boolean hidden = Pattern.compile("\\b(class|record|interface|enum) " + Pattern.quote(one.name()) + "\\b").matcher(source.code()).find();
+				if (hidden || !words.contains(one.name()) || !one.member() && one.from().equals(source.packageName())) {
 					idle.add(source.path() + " imports " + one.name());
 				}
 			}
 		}
-		assertThat(idle).as("take out imports that nothing uses, and name the classes instead of a *").isEmpty();
+		assertThat(idle).as("take out imports that nothing uses, or that a class of the file hides by its own name, and name the classes instead of a *").isEmpty();
 	}
 
 	@Test

@@ -2,7 +2,6 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.chunk.Contour;
 import truelead.checker.chunk.PlaceRun;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
