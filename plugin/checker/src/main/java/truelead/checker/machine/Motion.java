@@ -51,7 +51,7 @@ final class Motion {
 
 	/** Whether the block has words of linear axes. */
 	boolean linearWords(Words words) {
-		return words.any(AXES) || incrementWords && words.any(INCREMENTS) || polarWords(words);
+		return words.any(AXES) || incrementWords && words.any(INCREMENTS) || polarWords(words) || words.aboutPole();
 	}
 
 	/** Whether a radius or an angle leads somewhere; some old controls have commands that begin with the sign of a radius. */
@@ -90,6 +90,9 @@ final class Motion {
 			checkKnown(words, '@');
 			checkKnown(words, '^');
 			programmed = polar.turned(words, programmed);
+		}
+		if (words.aboutPole()) {
+			programmed = programmed.with(state.plane.first(), Double.NaN).with(state.plane.second(), Double.NaN);
 		}
 		double x = coordinate(words, 0, programmed.x());
 		double y = coordinate(words, 1, programmed.y());

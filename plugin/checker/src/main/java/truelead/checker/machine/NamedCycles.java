@@ -108,7 +108,7 @@ final class NamedCycles {
 		double bottom = frame.apply(programmed.with(2, call.bottom)).z();
 		double back = frame.apply(programmed.with(2, call.back)).z();
 		if (call.cycle.kind().taps() && (Double.isNaN(at.x()) || Double.isNaN(at.y()))) {
-			flow.out().notFollowed(flow.block(), "the place of the thread is not known", Optional.of(call.cycle.gWord()));
+			flow.out().notFollowed(flow.block(), "the place of the thread is not known", Optional.empty());
 		}
 		state.unfollowed().filter(statement -> call.cycle.kind().taps()).ifPresent(statement -> flow.out().notFollowed(flow.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(call.cycle.gWord())));

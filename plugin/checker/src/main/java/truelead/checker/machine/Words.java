@@ -36,6 +36,7 @@ final class Words {
 	private int absolute;
 	private boolean synchronous;
 	private boolean machineAxes;
+	private boolean pole;
 	private double turns;
 	private Setting nextTool = Setting.NONE;
 	private BlockRef block;
@@ -57,6 +58,7 @@ final class Words {
 		absolute = 0;
 		synchronous = false;
 		machineAxes = false;
+		pole = false;
 		turns = 0;
 		nextTool = Setting.NONE;
 		for (Element element : elements) {
@@ -74,6 +76,8 @@ final class Words {
 	private void load(Element.Assignment given, String name) {
 		if (name.equalsIgnoreCase("TURN")) {
 			turns = evaluator.value(given.value()).number();
+		} else if (name.equalsIgnoreCase("AP") || name.equalsIgnoreCase("RP")) {
+			pole = true;
 		} else if (name.equalsIgnoreCase("CR")) {
 			load(new Element.Word('R', -1, given.value(), given.span()));
 		}
@@ -87,6 +91,11 @@ final class Words {
 	/** Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F. */
 	boolean synchronous() {
 		return synchronous;
+	}
+
+	/** Whether the block leads to an angle and a radius about a pole, {@code AP=90 RP=30}; where that is, is not followed. */
+	boolean aboutPole() {
+		return pole;
 	}
 
 	/** Whether an axis is named with its number, {@code X1=0}, as those of the machine are. */

@@ -40,6 +40,12 @@ class RicherFlowTest {
 		assertThat(frames.subList(3, 6)).isEqualTo(frames.subList(0, 3));
 	}
 
+	/** Where the pole is is not followed: a thread there is said to be somewhere, never where the tool was before. */
+	@Test
+	void anAngleAboutAPoleLeadsToNoKnownPlace() {
+		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 RP=30 AP=90", "G0 Z5").ends()).containsExactly("1,1,1", "?,?,1", "?,?,5");
+	}
+
 	/** The number beside the axis of a mirror means nothing. */
 	@Test
 	void aMirrorIsAFrameOfItsOwnWhateverItsNumber() {
