@@ -22,7 +22,7 @@ import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 import truelead.grammar.ProgramText;
 
-/** Some seventy good programs in the hands and languages of many shops, and single slips of the keyboard put into them. */
+/** Some two hundred good programs in the hands and languages of many shops and controls, and single slips of the keyboard put into them. */
 class ShopProgramsTest {
 
 	static Stream<String> programs() {
