@@ -29,7 +29,7 @@ final class CalloutJudge {
 		this.parts = parts;
 		this.said = said(parts);
 		this.threadWords = said.stream().anyMatch(Meaning::threading);
-		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach();
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !drilledAsCalledOut(tools.get(0));
 	}
 
 	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads before it, ask for the thread too. */
@@ -42,6 +42,17 @@ final class CalloutJudge {
 
 	private static boolean deep(Part part) {
 		return part instanceof Part.Amount a && a.role() == Part.Role.DEPTH;
+	}
+
+	/** 8X M8-6H, DRILL 24 DEEP: a drawing's callout, with how its hole is made behind a comma. */
+	private boolean drilledAsCalledOut(ToolDescription drill) {
+		for (int i = 0; i < parts.size() && parts.get(i).end() <= drill.start(); i++) {
+			boolean called = parts.get(i) instanceof Part.Thread t && (t.count().isPresent() || !t.draft().spec().threadClass().isEmpty());
+			if (called) {
+				return parts.subList(i, parts.size()).stream().anyMatch(p -> p.end() <= drill.start() && p instanceof Part.Other o && o.text().equals(","));
+			}
+		}
+		return false;
 	}
 
 	/** The threads to be cut. */

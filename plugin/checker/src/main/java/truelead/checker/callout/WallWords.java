@@ -62,9 +62,11 @@ final class WallWords {
 		return is(i - 1, meaning) || is(i + 1, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && is(i - 2, meaning);
 	}
 
-	/** THRU 10 PLATE, .375 PLATE THRU. */
+	/** THRU 10 PLATE, .375 PLATE THRU, THRU, PLATE 10MM. */
 	private boolean plate(int i) {
-		return is(i + 1, Meaning.PLATE) && (is(i - 1, Meaning.THROUGH) || is(i + 2, Meaning.THROUGH));
+		boolean through = is(i + 1, Meaning.PLATE) && (is(i - 1, Meaning.THROUGH) || is(i + 2, Meaning.THROUGH));
+		boolean measured = parts.get(i) instanceof Part.Amount a && measured(a.dimension()) && (is(i - 1, Meaning.PLATE) || is(i + 1, Meaning.PLATE));
+		return through || measured && IntStream.range(0, parts.size()).anyMatch(j -> is(j, Meaning.THROUGH));
 	}
 
 	private boolean besideThrough(int i) {

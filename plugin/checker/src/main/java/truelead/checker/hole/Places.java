@@ -18,6 +18,9 @@ public final class Places {
 		if (modal.plane() == Plane.ZX && plane == Plane.XY && Double.isNaN(v)) {
 			v = 0;
 		}
+		if (modal.plane() == Plane.ZX && plane == Plane.YZ && Double.isNaN(u)) {
+			u = 0;
+		}
 		return new Place(part * Place.FRAMES + modal.frame(), modal.workOffset(), modal.rotary().turned(), plane, u, v);
 	}
 

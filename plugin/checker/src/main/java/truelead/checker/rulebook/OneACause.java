@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.rule.Edit;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Related;
@@ -27,6 +28,9 @@ final class OneACause {
 	private record Cause(String rule, Severity severity, String message, String file, int group) {
 	}
 
+	private record Change(String rule, Severity severity, List<Edit> edits) {
+	}
+
 	private OneACause() {
 	}
 
@@ -42,16 +46,27 @@ final class OneACause {
 						cause -> new ArrayList<>()).add(finding);
 			}
 		}
-		causes.values().forEach(same -> folded.add(same.size() == 1 ? same.get(0) : first(same)));
-		return folded;
+		causes.values().forEach(same -> folded.add(same.size() == 1 ? same.get(0) : first(same, " of this tool")));
+		return mendedTogether(folded);
 	}
 
-	private static Finding first(List<Finding> same) {
+	/** What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps. */
+	private static List<Finding> mendedTogether(List<Finding> found) {
+		Map<Object, List<Finding>> changes = new LinkedHashMap<>();
+		for (Finding finding : found) {
+			boolean elsewhere = finding.operation() >= 0 && !finding.fixes().isEmpty()
+					&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
+			changes.computeIfAbsent(elsewhere ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits()) : new Object(), change -> new ArrayList<>()).add(finding);
+		}
+		return changes.values().stream().map(same -> same.size() == 1 ? same.get(0) : first(same, "")).toList();
+	}
+
+	private static Finding first(List<Finding> same, String of) {
 		Finding first = same.get(0);
 		Set<Related> related = new LinkedHashSet<>(first.related());
 		same.stream().skip(1).limit(MOST_PLACES).forEach(finding -> related.add(new Related(finding.at(), AGAIN)));
 		int more = same.size() - 1;
-		return new Finding(first.rule(), first.severity(), first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + " of this tool",
+		return new Finding(first.rule(), first.severity(), first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + of,
 				first.at(), List.copyOf(related), fixes(same), first.evidence(), first.operation(), first.accepted());
 	}
 

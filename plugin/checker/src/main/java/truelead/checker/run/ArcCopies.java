@@ -27,7 +27,7 @@ public final class ArcCopies {
 	public static Optional<ArcCopies> of(Copies copies, ToolLog tool, int order) {
 		List<ArcRun> runs = new ArrayList<>();
 		List<AxisRun> plunges = new ArrayList<>();
-		AxisRuns axis = new AxisRuns(plunges::add);
+		AxisRuns axis = new AxisRuns(plunges::add, false);
 		boolean over = find(copies.steps(0), tool, order, axis, runs) && axis.idle() && plunges.isEmpty();
 		return over && !runs.isEmpty() ? Optional.of(new ArcCopies(order, tool, copies, runs)) : Optional.empty();
 	}
@@ -76,7 +76,7 @@ public final class ArcCopies {
 	/** The runs of a copy, from 0, as many as those of the first. */
 	public List<ArcRun> runs(int copy) {
 		List<ArcRun> runs = new ArrayList<>();
-		find(copies.steps(copy), tool, order + copy * stepsEach(), new AxisRuns(run -> { }), runs);
+		find(copies.steps(copy), tool, order + copy * stepsEach(), new AxisRuns(run -> { }, false), runs);
 		return runs;
 	}
 

@@ -59,6 +59,13 @@ public record AxisRun(int order, ToolLog tool, Place place, Step in, Optional<St
 		return in instanceof Step.Synchronised;
 	}
 
+	/** How often the tool is fed in: more than once is pecking, where it is a drill. */
+	public long feedsIn() {
+		int axis = place.plane().axis();
+		double way = bottom() - top;
+		return steps.stream().filter(step -> !rapid(step) && (to(step).along(axis) - from(step).along(axis)) * way > 0).count();
+	}
+
 	/** Whether the tool comes back in rapid. */
 	public boolean rapidOut() {
 		return out.filter(AxisRun::rapid).isPresent();

@@ -22,6 +22,8 @@ public final class AxisRuns {
 	private static final double SAME = 1e-6;
 
 	private final Consumer<AxisRun> found;
+	/** Whether tools drill along X too while the plane is the one that is turned in. */
+	private final boolean lathe;
 	private ToolLog tool;
 	private Modal modal;
 	private int axis;
@@ -35,9 +37,13 @@ public final class AxisRuns {
 	private final List<Step> steps = new ArrayList<>();
 	private boolean beforeWasRapid = true;
 
-	/** @param found gets each run when it has ended */
-	public AxisRuns(Consumer<AxisRun> found) {
+	/**
+	 * @param found gets each run when it has ended
+	 * @param lathe whether the machine turns
+	 */
+	public AxisRuns(Consumer<AxisRun> found, boolean lathe) {
 		this.found = found;
+		this.lathe = lathe;
 	}
 
 	/** A straight or synchronised motion. */
@@ -150,7 +156,7 @@ public final class AxisRuns {
 				|| now.workOffset() == modal.workOffset() && now.frame() == modal.frame() && now.rotary().equals(modal.rotary());
 	}
 
-	private static int axisOf(Step step) {
+	private int axisOf(Step step) {
 		Point from = AxisRun.from(step);
 		Point to = AxisRun.to(step);
 		boolean x = Double.compare(from.x(), to.x()) != 0;
@@ -160,6 +166,6 @@ public final class AxisRuns {
 			return 2;
 		}
 		Plane plane = step.modal().plane();
-		return x && !y && !z && plane.axis() == 0 ? 0 : y && !x && !z && plane.axis() == 1 ? 1 : -1;
+		return x && !y && !z && (plane.axis() == 0 || lathe && plane == Plane.ZX) ? 0 : y && !x && !z && plane.axis() == 1 ? 1 : -1;
 	}
 }

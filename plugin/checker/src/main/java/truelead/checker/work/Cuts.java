@@ -36,7 +36,7 @@ final class Cuts {
 
 	/** A plunge by moves. */
 	static Cut of(AxisRun run, ToolUse tool) {
-		Cut.Kind kind = kind(tool.facts(), tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() && run.steps().size() > 2
+		Cut.Kind kind = kind(tool.facts(), tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() && run.feedsIn() > 1
 				? Cut.Kind.PECK : Cut.Kind.PLUNGE);
 		return axial(run.order(), kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
 	}

@@ -57,7 +57,7 @@ final class Recorder implements StepSink {
 
 	final TurnedBores bores = new TurnedBores();
 	final SinglePoints singlePoints = new SinglePoints();
-	private final AxisRuns axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()));
+	private final AxisRuns axisTracker;
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
 	private ToolLog tool;
 	private Compensation lastCompensation = Compensation.OFF;
@@ -82,6 +82,7 @@ final class Recorder implements StepSink {
 		this.profile = profile;
 		// what turns is the part: a tool beside the axis bores or chases
 		this.lathe = WorkReader.turning(profile);
+		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
 		this.firstStay = 0;
 		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
 		this.compact = compact;
@@ -92,6 +93,7 @@ final class Recorder implements StepSink {
 	Recorder(MachineProfile profile, int stay, int order, Compensation before) {
 		this.profile = profile;
 		this.lathe = WorkReader.turning(profile);
+		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
 		this.firstStay = stay;
 		this.compact = true;
 		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);

@@ -11,9 +11,11 @@ import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.Plane;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.AxisRun;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
@@ -114,7 +116,9 @@ final class Sorting {
 
 	private void run(AxisRun run) {
 		ToolUse use = uses.get(run.tool());
-		if (!taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
+		// along X a lathe faces and grooves; what is called a drill or a tap there is driven, and makes a hole in the side
+		boolean turns = run.place().plane() == Plane.YZ && run.in().modal().plane() == Plane.ZX && use.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL || kind.value().tap()).isEmpty();
+		if (!turns && !taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
 			book.add(Cuts.of(run, use));
 		}
 	}

@@ -111,9 +111,19 @@ class CalloutReaderTest {
 	@CsvSource(delimiter = '|', textBlock = """
 			M6X1 THRU 10 PLATE           | 10
 			10-24 TAP / .375 PLATE THRU  | 0.375
+			4X M6 DURCHGANG, PLATTE 10MM | 10
 			""")
 	void aPlateThatIsDrilledThroughIsAWall(String comment, double wall) {
 		assertThat(CalloutReader.read(comment).get(0).wall().orElseThrow().value()).isEqualTo(wall);
+	}
+
+	@Test
+	void theDrillOfADrawingsCalloutIsNoTool() {
+		assertThat(CalloutReader.read("8X M8X1.25-6H, THREAD DEPTH 16 MIN, DRILL 24 DEEP")).singleElement().satisfies(callout -> {
+			assertThat(callout.count()).hasValue(8);
+			assertThat(callout.depth().orElseThrow().value()).isEqualTo(16);
+		});
+		assertThat(CalloutReader.read("4X M8 TAP DRILL 6.8")).as("a drill's own comment").isEmpty();
 	}
 
 	@ParameterizedTest

@@ -49,6 +49,83 @@ class LeftOutAndTwiceTest {
 		assertThat(said(title.replace("4X M6", "8X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).as("half of them from the other side").isEmpty();
 	}
 
+	/** Twelve holes round a ring, and one turn of the table too many. */
+	@Test
+	void aRepeatCountThatComesRoundAgain() {
+		String ring = """
+				G21 G90 G94 G17
+				T1 M6 (DRILL 3.3)
+				G54 G0 X0 Y0 A0 S4000 M3
+				G43 H1 Z60
+				G81 Z26 R42 F250
+				G91 A30 L11
+				G90 G80
+				T2 M6 (M4 TAP)
+				G0 X0 Y0 A0 S500 M3
+				G43 H2 Z60
+				G84 Z30 R44 F350
+				G91 A%s
+				G90 G80
+				M30
+				""";
+
+		assertThat(said(ring.formatted("30 L11"))).isEmpty();
+		assertThat(SampleCheck.loud(ring.formatted("30 L12"))).singleElement().satisfies(finding -> {
+			assertThat(finding.message()).contains("L12 repeats the thread").endsWith("; L11 comes up to it");
+			assertThat(finding.fixes().get(0).edits().get(0).text()).isEqualTo("L11");
+		});
+		assertThat(said(ring.formatted("36 L11"))).as("A360 is A0 again").containsExactly("12 hole-missing");
+	}
+
+	@Test
+	void aWrongOffsetLeavesItsHolesOver() {
+		String two = """
+				G21 G90 G94 G17
+				T1 M6 (DRILL 8.5)
+				G54 G0 X0 Y0 S1800 M3
+				G43 H1 Z20
+				G99 G83 Z-30 R3 Q6 F320
+				X30
+				G0 Z50
+				G55 X0 Y0
+				G99 G83 Z-30 R3 Q6 F320
+				X30
+				G80
+				T2 M6 (M10 TAP)
+				G54 G0 X0 Y0 S300 M3
+				G43 H2 Z20
+				G99 G84 Z-22 R5 F450
+				X30
+				G0 Z50
+				%s X0 Y0
+				G99 G84 Z-22 R5 F450
+				X30
+				G80
+				M30
+				""";
+
+		assertThat(said(two.formatted("G55"))).isEmpty();
+		assertThat(said(two.formatted("G56"))).containsExactly("19 hole-missing");
+	}
+
+	@Test
+	void aBlockThatCannotBeReadIsNoPlaceTypedTwice() {
+		assertThat(loud("G84 Z-14 R5 F520\nX50\nY4.0.\nX10\nG80\n")).containsExactly("15 not-understood");
+	}
+
+	/** The hole in the floor of a pocket: nothing says where the floor is, but the drill starts above it. */
+	@Test
+	void aTapThatStartsFarBelowTheDrill() {
+		String pocket = HEAD.replace("Z-18 R3", "Z-30 R-10");
+		assertThat(said(pocket + "G84 Z-24 R-7 F520\nX50\nY40\nX10\nG80\nM30\n")).isEmpty();
+		assertThat(said(pocket + "G84 Z-24 R-14 F520\nX50\nY40\nX10\nG80\nM30\n")).containsExactly("13 plane-heights-wrong");
+	}
+
+	@Test
+	void aDepthThatItsLeadIsLongerThan() {
+		assertThat(said(HEAD + "G84 Z-1.4 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).as("Z-14 was meant").containsExactly("13 thread-too-short");
+	}
+
 	@Test
 	void theWayOutWithoutItsG80() {
 		assertThat(loud("G84 Z-14 R5 F520\nX50\nY40\nX10\nZ100 M9\n")).as("Z100 is taken for a depth").containsExactly("17 cycle-left-on");

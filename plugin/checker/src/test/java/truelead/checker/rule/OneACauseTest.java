@@ -46,6 +46,35 @@ class OneACauseTest {
 	}
 
 	@Test
+	void oneDrillTooShallowForTwoTaps() {
+		List<Finding> found = SampleCheck.loud("""
+				G21 G90 G94 G17
+				T1 M6 (DRILL 14.0)
+				G54 G0 X25 Y0 S900 M3
+				G43 H1 Z30
+				G99 G83 Z-33 R3 Q7 F180
+				X-25
+				G80
+				T2 M6 (M16X2 RH TAP)
+				G0 X25 Y0 S200 M3
+				G43 H2 Z30
+				G99 G84 Z-32 R8 F400
+				G80
+				T3 M6 (M16X2 LH TAP)
+				G0 X-25 Y0 S200 M4
+				G43 H3 Z30
+				G99 G74 Z-32 R8 F400
+				G80
+				M30
+				""");
+
+		assertThat(found).singleElement().satisfies(finding -> {
+			assertThat(finding.rule()).isEqualTo("drill-too-shallow");
+			assertThat(finding.message()).endsWith("; drill to 40.3 mm; the same at 1 more block");
+		});
+	}
+
+	@Test
 	void otherNumbersAreAnotherFinding() {
 		List<Finding> all = SampleCheck.of(HEAD + hole(0, 1.2) + hole(50, 1.3) + hole(100, 1.3) + "M30\n").stream().filter(f -> f.rule().equals("helix-off-pitch")).toList();
 

@@ -86,7 +86,7 @@ public final class HoleSkipped extends HoleRule {
 			mirrored(elsewhere, visited, sides).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
-		if (!skipped.isEmpty() && ends(work) && skipped.size() > Math.max(again, Unread.from(operation.block(), work))) {
+		if (!skipped.isEmpty() && ends(work) && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
 		}
@@ -106,6 +106,11 @@ public final class HoleSkipped extends HoleRule {
 
 	private static boolean even(double diameter, double step) {
 		return Math.abs(diameter / step - Math.rint(diameter / step)) * step < EVEN;
+	}
+
+	/** How many places of the group have no hole: those were meant for as many of the holes that are left, and are named where they stand. */
+	private static long missed(ThreadingOperation operation, Work work) {
+		return work.group(operation).stream().flatMap(one -> Visits.of(one, work).stream()).filter(visit -> !visit.hole().madeBefore(visit.order())).count();
 	}
 
 	/** How often the tool comes back to a place that it has threaded: as many as are skipped, and the places of those are typed wrong. */

@@ -28,6 +28,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 	 */
 	private static final double CLEARANCE = 6;
 
+	/** A tap starts no more than this below the R of the drill, both below level 0: a drill starts as near to a pocket's floor, a tap further off (common practice, no source), mm. */
+	private static final double BELOW_DRILL = 3;
+
 	public PlaneHeightsWrong() {
 		super("plane-heights-wrong");
 	}
@@ -65,6 +68,11 @@ public final class PlaneHeightsWrong extends HoleRule {
 							+ ", where the drill starts").orElse("R above the surface"), figures), stroke, step, into, mouth.getAsDouble()));
 		}
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
+		if (cut.isPresent() && cut.get().step() instanceof Step.Stroke drill && belowTheDrill(stroke, step, into)) {
+			double start = drill.rLevel();
+			return Optional.of(draft(Severity.WARNING, step, 'R', levels + ": R is " + figures.length(Math.abs(step.rLevel() - start)) + " below " + axis + level(start, figures)
+					+ ", where the drill starts, and the tap is driven there in rapid; R" + level(start, figures) + " or above", figures).related(cut.get().block(), "the drill block"));
+		}
 		boolean stated = tapping.wanted().surface().stated();
 		double surface = stated ? tapping.wanted().surface().value() : 0;
 		boolean level = cut.isPresent() && into * (cut.get().start() - surface) <= 0 && into * (cut.get().tip() - surface) > 0
@@ -80,6 +88,12 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
 		}
 		return Optional.empty();
+	}
+
+	/** Whether a hole that opens below level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
+	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
+		return into * step.rLevel() > 0 && stroke.hole().makingBefore(stroke.order()).stream()
+				.allMatch(made -> into * made.start() > 0 && into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
 	}
 
 	/** A subprogram by itself, whose levels count from one that is not known: the signs alone. */
@@ -144,8 +158,12 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	private Draft draft(Step.Stroke step, char address, String message, Figures figures) {
+		return draft(Severity.ERROR, step, address, message, figures);
+	}
+
+	private Draft draft(Severity severity, Step.Stroke step, char address, String message, Figures figures) {
 		Setting word = step.cycle().word(address).orElse(Setting.NONE);
-		Draft draft = Draft.of(this, Severity.ERROR, word.word().map(Location::of).orElse(Location.of(step.block())), message)
+		Draft draft = Draft.of(this, severity, word.word().map(Location::of).orElse(Location.of(step.block())), message)
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
 				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
 		return step.modal().absolute() ? draft : draft.from(Precedence.DISTANCE_MODE, "G91", "programmed");

@@ -18,6 +18,9 @@ import truelead.checker.work.Work;
 /** The tip depth less the tap's lead is less than the depth of full thread called out. */
 public final class ThreadTooShort extends HoleRule {
 
+	/** Turns that hold no screw, and that no tap but its lead makes, whatever is wanted (common practice, no source). */
+	private static final double NO_THREAD = 2;
+
 	public ThreadTooShort() {
 		super("thread-too-short");
 	}
@@ -36,6 +39,14 @@ public final class ThreadTooShort extends HoleRule {
 				found.accept(draft(depth, wanted.get()));
 			}
 		});
+		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && d.surfaceKnown() && d.tip() < Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) - Written.open(d.stroke().resolution()))
+				.ifPresent(depth -> found.accept(leadAlone(depth)));
+	}
+
+	private Draft leadAlone(TapDepth depth) {
+		Figures figures = depth.figures();
+		return depth.evidence(Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), "the tap goes " + figures.length(depth.tip()) + " deep, " + Figures.turns(depth.tip() / depth.pitch())
+				+ " turns: its " + depth.lead().said() + " is longer, and no full turn is cut; see the depth"));
 	}
 
 	/** Levels that are not known, as in a subprogram by itself: the tap goes no deeper than it is fed. */

@@ -54,7 +54,9 @@ public final class ThreadedTwice implements Rule {
 			boolean said = !tapping.method().taps();
 			for (TapStroke stroke : tapping.strokes()) {
 				TapStroke before = stroke.place().known() ? earlier.put(stroke.place(), stroke) : null;
-				if (!said && before != null && !endless(work, stroke, before) && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance) {
+				if (!said && before != null && !endless(work, stroke, before) && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance
+						// a block that cannot be read may have been the way to another place
+						&& Unread.from(tapping.block(), work) == 0) {
 					found.accept(draft(stroke, before).on(tapping).finding());
 					said = true;
 				}
@@ -122,12 +124,13 @@ public final class ThreadedTwice implements Rule {
 		Optional<Setting> count = stroke.step() instanceof Step.Stroke s && s.repeat() > 1
 				? s.cycle().word('K').or(() -> s.cycle().word('L')).filter(c -> c.word().isPresent())
 				: Optional.empty();
+		boolean still = before.block().sameBlock(stroke.block()) && before.repeat() == stroke.repeat() - 1;
 		String by = count.flatMap(Setting::word).map(w -> Figures.written(w) + " repeats").orElse("this block repeats");
 		String message = by + " the thread at " + HoleRule.at(stroke.place(), figures) + ", cut before in line " + (before.block().line() + 1)
-				+ ": the tap may start a second thread across the first; once is enough";
+				+ ": the tap may start a second thread across the first; " + (count.isEmpty() || still ? "once is enough" : count.get().word().get().address() + String.valueOf(stroke.repeat() - 1) + " comes up to it");
 		Draft draft = Draft.of(this, Severity.WARNING, count.flatMap(Setting::word).map(Location::of).orElse(Location.of(stroke.block())), message)
 				.programmed("place", HoleRule.at(stroke.place(), figures), stroke.block()).related(before.block(), "the first time");
-		count.flatMap(Setting::word).flatMap(w -> Draft.change(w, 1, 0, false, "see that the repeats were not meant for incremental positions"))
+		count.flatMap(Setting::word).flatMap(w -> Draft.change(w, still ? 1 : stroke.repeat() - 1, 0, false, still ? "see that the repeats were not meant for incremental positions" : "see that no other position is wrong"))
 				.ifPresent(draft::fix);
 		return draft;
 	}

@@ -3,6 +3,8 @@ package truelead.checker.rule.hole;
 import java.util.Optional;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Plane;
 import truelead.checker.rule.ToolName;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -32,11 +34,17 @@ final class ThroughSigns {
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), level(sized)).flatMap(Optional::stream).findFirst();
+		return Stream.of(point(), passesAxis(sized), level(sized)).flatMap(Optional::stream).findFirst();
 	}
 
 	private Optional<String> point() {
 		return ToolName.spiralPoint(tapping.tool().facts()) ? Optional.of("a spiral point sends its chips ahead") : Optional.empty();
+	}
+
+	/** In the side of a turned part. */
+	private Optional<String> passesAxis(Cut sized) {
+		boolean side = work.shop().profile().is(ProfileKey.KIND, "turning") && sized.place().plane() == Plane.YZ;
+		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
 
 	private Optional<String> level(Cut sized) {

@@ -65,6 +65,17 @@ class HoleSkippedTest {
 		assertThat(half("COVER, 4X M6", "5.0", "M6")).as("the title counts all four").singleElement().asString().startsWith("hole-skipped");
 	}
 
+	/** The way up from the last of them goes on to the next tool's height. */
+	@Test
+	void holesThatAreDrilledByMoves() {
+		List<String> blocks = new ArrayList<>(List.of("G21 G90", "T1 M6 (4.2 MM DRILL)", "S2500 M3"));
+		for (String x : List.of("10", "30", "50")) {
+			blocks.addAll(List.of("G0 X" + x + " Y10", "G0 Z2", "G1 Z-14 F120", "G0 Z2"));
+		}
+		blocks.addAll(List.of("G0 Z40", "T2 M6 (M5X0.8 TAP)", "S300 M3", "G0 X10 Y10", "G84 Z-10 R4 F240", "X30", "G80", "M30"));
+		assertThat(Samples.findings(blocks.toArray(String[]::new))).filteredOn(f -> f.severity() != Severity.INFORMATION).extracting(Finding::rule).containsExactly("hole-skipped");
+	}
+
 	@Test
 	void whatALoopWithoutAnEndLeavesIsNotSkipped() {
 		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 6.8)", "S1400 M3", "G0 X0 Y10 Z50", "G81 X0 Z-25 R3 F180", "X20", "X40", "G80", "T2 M6 (M8 TAP)", "S400 M3", "G0 X0 Y10 Z50", "#1=0",
