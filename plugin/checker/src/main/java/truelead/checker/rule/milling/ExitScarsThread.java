@@ -35,13 +35,18 @@ public final class ExitScarsThread implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			MillPasses inside = operation.passes().where(pass -> !pass.external());
+			MillPasses inside = operation.passes().where(pass -> !pass.external() && !goesOn(pass));
 			if (thread.isEmpty() && MillFacts.calledThreadMill(operation)) {
 				MillFacts.look(inside, (pass, wrong) -> fromTheWall(work, operation, pass, wrong), found);
 			} else if (thread.isPresent() && cutter.isPresent()) {
 				MillFacts.look(inside, (pass, wrong) -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), wrong), found);
 			}
 		}
+	}
+
+	/** Whether the cutter stays in the hole for longer than its way is known, as for the next pass without coming up. */
+	private static boolean goesOn(MillPass pass) {
+		return pass.exit().size() >= MillPass.MOST_AROUND && pass.exit().stream().noneMatch(step -> step instanceof Step.Move move && move.from().along(pass.axis()) != move.to().along(pass.axis()));
 	}
 
 	/** The last step before the cutter moves away along the axis alone. */
