@@ -265,4 +265,20 @@ class OneSlipMilledTest {
 		assertThat(loud(program)).isEmpty();
 		one(program.replace("Z-16.5 I", "Z-16.75 I"), "cutter-pitch-mismatch", "the helix advances 1.250 a turn, the cutter has a pitch of 1.500");
 	}
+
+	/** Down by ten turns of R7.5, out to the middle, and up again at R8 without coming out of the hole. */
+	@Test
+	void roughingDownAndFinishingUpInOneGoLeavesAtTheTop() {
+		StringBuilder text = new StringBuilder("G21 G90 G17\nT1 M6 (DRILL 33.0)\nG54 G0 X0 Y0 S500 M3\nG43 H1 Z20\nG81 Z-45 R3 F80\nG80\nT2 M6 (M36X3-6H, THREAD MILL D20 SINGLE)\n"
+				+ "G0 X0 Y0 S1500 M3\nG43 H2 Z20\nG0 Z1.5\nG2 X7.5 Y0 Z.75 R3.75 F200\n");
+		for (int turn = 1; turn <= 10; turn++) {
+			text.append(String.format(Locale.ROOT, "G2 I-7.5 J0 Z%.2f%n", 0.75 - 3 * turn));
+		}
+		text.append("G2 X0 Y0 Z-30. R3.75\nG3 X8. Y0 Z-29.25 R4.\n");
+		for (int turn = 1; turn <= 10; turn++) {
+			text.append(String.format(Locale.ROOT, "G3 I-8. J0 Z%.2f%n", -29.25 + 3 * turn));
+		}
+
+		assertThat(loud(text + "G3 X0 Y0 Z1.5 R4.\nG0 Z20\nM30\n")).isEmpty();
+	}
 }
