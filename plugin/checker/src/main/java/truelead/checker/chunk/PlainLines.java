@@ -32,11 +32,6 @@ final class PlainLines {
 	/** The first Z behind a block that is not plain. */
 	static final byte FIRST = 2;
 
-	private static final int CENTRE_OR_RADIUS = letter('I') | letter('J') | letter('R');
-	private static final int PLAIN_LETTERS = letter('N') | letter('X') | letter('Y') | letter('Z') | letter('F') | CENTRE_OR_RADIUS;
-
-	/** The number read last for each letter. */
-	private final double[] words = new double[26];
 	final byte[] kinds;
 	final byte[] levels;
 	/** 0 for G0 and so on up to 3 for G3, -1 for none. */
@@ -130,31 +125,47 @@ final class PlainLines {
 	/** Takes the blocks in order. */
 	void read(BlockCursor block) {
 		int line = block.line();
+		double wordX = Double.NaN;
+		double wordY = Double.NaN;
+		double wordZ = Double.NaN;
+		double wordF = Double.NaN;
+		double wordI = Double.NaN;
+		double wordJ = Double.NaN;
+		double wordR = Double.NaN;
 		byte code = -1;
-		int letters = 0;
+		int decimalsX = 0;
+		int decimalsY = 0;
 		boolean plain = block.plain();
 		boolean otherCode = !plain;
 		boolean remarked = block.parts() == 0;
 		for (int part = 0; plain && part < block.parts(); part++) {
-			char mark = block.mark(part);
 			double value = block.number(part);
-			if (mark == 'G') {
-				plain = code < 0 && (value == 0 || value == 1 || value == 2 || value == 3);
-				otherCode |= !plain;
-				code = (byte) value;
-			} else if (mark >= 'A') {
-				words[mark - 'A'] = value;
-				letters |= 1 << mark - 'A';
-				plain = (PLAIN_LETTERS & 1 << mark - 'A') != 0;
-			} else {
-				plain = mark == '(' || mark == ';';
-				remarked = true;
+			switch (block.mark(part)) {
+				case 'X' -> {
+					wordX = value;
+					decimalsX = block.decimals(part);
+				}
+				case 'Y' -> {
+					wordY = value;
+					decimalsY = block.decimals(part);
+				}
+				case 'Z' -> wordZ = value;
+				case 'F' -> wordF = value;
+				case 'G' -> {
+					plain = code < 0 && (value == 0 || value == 1 || value == 2 || value == 3);
+					otherCode |= !plain;
+					code = (byte) value;
+				}
+				case 'I' -> wordI = value;
+				case 'J' -> wordJ = value;
+				case 'R' -> wordR = value;
+				case '(', ';' -> remarked = true;
+				case 'N' -> {
+					// moves nothing
+				}
+				default -> plain = false;
 			}
 		}
-		double wordX = word(letters, 'X');
-		double wordY = word(letters, 'Y');
-		double wordZ = word(letters, 'Z');
-		double wordF = word(letters, 'F');
 		x[line] = wordX;
 		y[line] = wordY;
 		z[line] = wordZ;
@@ -163,34 +174,17 @@ final class PlainLines {
 		doubt = otherCode || doubt && code < 0;
 		open &= code < 0 && !otherCode;
 		turn = otherCode || code == 0 || code == 1 ? 0 : code < 0 ? turn : code;
-		bare = plain && !remarked && (letters & letter('R')) == 0;
-		boolean bent = (letters & CENTRE_OR_RADIUS) != 0;
+		bare = plain && !remarked && !said(wordR);
+		boolean bent = said(wordI) || said(wordJ) || said(wordR);
 		boolean place = plain && !bent && turn == 0 && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
-		places[line] = place ? (byte) Math.max(decimals(block, 'X'), decimals(block, 'Y')) : NO_PLACE;
+		places[line] = place ? (byte) Math.max(decimalsX, decimalsY) : NO_PLACE;
 		if (plain && !doubt && turn != 0 && (bent || said(wordX) || said(wordY) || said(wordZ))) {
-			arc(line, word(letters, 'I'), word(letters, 'J'), word(letters, 'R'));
+			arc(line, wordI, wordJ, wordR);
 		} else if (plain && !doubt && !bent) {
 			place(line, said(wordX), said(wordY), said(wordZ));
 		} else {
 			otherwise(line);
 		}
-	}
-
-	private double word(int letters, char letter) {
-		return (letters & letter(letter)) == 0 ? Double.NaN : words[letter - 'A'];
-	}
-
-	private static int letter(char letter) {
-		return 1 << letter - 'A';
-	}
-
-	/** Decimals of the last word of a letter; 0 where there is none. */
-	private static int decimals(BlockCursor block, char letter) {
-		int part = block.parts() - 1;
-		while (part >= 0 && block.mark(part) != letter) {
-			part--;
-		}
-		return part < 0 ? 0 : block.decimals(part);
 	}
 
 	/** An arc; what is no flat one, or lacks its centre, is not plain. */
