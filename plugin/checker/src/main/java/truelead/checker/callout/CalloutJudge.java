@@ -90,7 +90,7 @@ final class CalloutJudge {
 
 	private boolean meant(int i, ThreadDraft draft) {
 		boolean metric = draft.spec().system().metric();
-		if (!threadWords && (spokenOf(i, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+		if (!threadWords && (spokenOf(i, Meaning.SCREW) || is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
 			return false;
 		}
 		if (!threadWords && is(i - 1, Meaning.FOR)) {

@@ -26,7 +26,7 @@ class CalloutReaderTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"19-02-22", "CCGT 3-1-AF", "TAPER", "M3 S200", "T5 M6", "DRILL FOR M8 TAP", "SPOT DRILL FOR 10-32 HOLES",
-			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "TORQUE M8 TO 25 NM", "PART 123-456-789", "M98 P1000"})
+			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "USE M10 T-NUTS", "RACCORD G1/4 EN FACE", "TORQUE M8 TO 25 NM", "PART 123-456-789", "M98 P1000"})
 	void isSilentAboutWhatOnlyLooksLikeAThread(String comment) {
 		assertThat(CalloutReader.read(comment)).isEmpty();
 	}
