@@ -64,7 +64,7 @@ final class CalledDepth {
 			if (part instanceof Part.Thread || part instanceof Part.Word w && w.meaning().threading()) {
 				return !printOut;
 			}
-			if (part instanceof Part.Word w && (w.meaning() == Meaning.DRILL || w.meaning() == Meaning.TAP_DRILL)) {
+			if (part instanceof Part.Word w && w.meaning().drills()) {
 				return false;
 			}
 		}

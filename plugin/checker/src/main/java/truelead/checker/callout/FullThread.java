@@ -14,7 +14,7 @@ final class FullThread {
 
 	/** The depth; empty where a comment says none so, or speaks of a drill besides, whose depth it may be. */
 	static Optional<Dimension> depth(List<Part> parts) {
-		if (parts.stream().anyMatch(p -> p instanceof Part.Word w && (w.meaning() == Meaning.DRILL || w.meaning() == Meaning.TAP_DRILL))) {
+		if (parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().drills())) {
 			return Optional.empty();
 		}
 		for (int i = 0; i < parts.size(); i++) {

@@ -112,7 +112,7 @@ final class ToolSize {
 	/** Another tool, or what the hole is for: numbers beyond belong to that. */
 	private static boolean ends(Meaning meaning) {
 		return switch (meaning) {
-			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
+			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, FLAT_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
 			default -> false;
 		};
 	}

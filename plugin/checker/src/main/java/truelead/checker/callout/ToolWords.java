@@ -79,7 +79,7 @@ final class ToolWords {
 				}
 			}
 			case DRILL -> nameDrill(i);
-			case TAP_DRILL -> add(ToolKind.DRILL, i);
+			case TAP_DRILL, FLAT_DRILL -> add(ToolKind.DRILL, i);
 			case CENTRE_DRILL -> add(ToolKind.CENTRE_DRILL, i);
 			case SPOT -> add(ToolKind.SPOT_DRILL, i);
 			case REAM -> add(ToolKind.REAMER, i);
@@ -101,7 +101,7 @@ final class ToolWords {
 
 	private void nameTap(int i) {
 		Optional<Meaning> next = meaning(nextWord(i));
-		if (next.filter(m -> m == Meaning.DRILL || m == Meaning.TAP_DRILL).isPresent()) {
+		if (next.filter(Meaning::drills).isPresent()) {
 			return;
 		}
 		ToolKind kind = forming() || has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
@@ -252,13 +252,14 @@ final class ToolWords {
 		});
 	}
 
+	/** The angle of the point; a drill with inserts leaves a floor that is all but flat (common practice, no source). */
 	private OptionalDouble angle() {
 		for (Part part : parts) {
 			if (part instanceof Part.Angle angle && angle.radians() >= SHARPEST - 1e-9 && angle.radians() <= FLATTEST + 1e-9) {
 				return OptionalDouble.of(angle.radians());
 			}
 		}
-		return OptionalDouble.empty();
+		return has(Meaning.FLAT_DRILL) ? OptionalDouble.of(FLATTEST) : OptionalDouble.empty();
 	}
 
 	/** FORM or ROLL as the way a tap works; FORM C is the form of its lead (DIN 2197). */

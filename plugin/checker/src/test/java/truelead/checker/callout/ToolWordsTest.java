@@ -101,6 +101,12 @@ class ToolWordsTest {
 	}
 
 	@Test
+	void aDrillWithInsertsLeavesAFlatFloor() {
+		assertThat(tool("T3 INSERT DRILL 22").pointAngle()).hasValue(Math.PI);
+		assertThat(tool("T3 DRILL 22").pointAngle()).isEmpty();
+	}
+
+	@Test
 	void pointAngleInRadians() {
 		assertThat(tool("T3 D=6.8 CR=0. TAPER=118DEG - DRILL").pointAngle()).hasValue(Math.toRadians(118));
 	}
