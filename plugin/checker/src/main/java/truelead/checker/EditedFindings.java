@@ -51,6 +51,9 @@ final class EditedFindings {
 
 	/** The findings after an edit; empty where they cannot be told without judging the whole work. */
 	Optional<EditedFindings> with(EditedWork.Part part, ChangedLines lines, Work whole) {
+		if (part.all()) {
+			return Optional.of(of(part.work(), settings));
+		}
 		BitSet judged = new BitSet();
 		for (ThreadingOperation operation : part.work().operations()) {
 			judged.set(operation.index());

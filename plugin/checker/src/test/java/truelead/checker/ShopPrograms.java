@@ -29,6 +29,52 @@ final class ShopPrograms {
 		return program.text.toString();
 	}
 
+	/** A program of some thousand blocks whose holes are all one tool's, or one tool's for each step, so that an edit is far from its changes. */
+	static String ofFewTools(Random random) {
+		ShopPrograms program = new ShopPrograms(random);
+		program.line("G21 G90 G17 G40 G49 G80");
+		if (program.oneIn(2)) {
+			program.surface();
+		}
+		int pitch = program.oneIn(4) ? 4 : 15;
+		if (program.oneIn(3)) {
+			program.plateOfThreads(200 + random.nextInt(150));
+		} else {
+			int holes = 1100 + random.nextInt(1400);
+			program.plate(2, "DRILL 5.0", program.oneIn(2) ? "G81 X0. Y0. Z-18. R2. F400." : "G83 X0. Y0. Z-18. R2. Q3. F200.", holes, pitch);
+			program.plate(3, "M6X1 TAP", program.oneIn(9) ? "G84 X0. Y0. Z-12. R4." : "G84 X0. Y0. Z-12. R4. F500.", holes, pitch);
+		}
+		if (program.oneIn(3)) {
+			program.part(-60);
+		}
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	private void plate(int number, String name, String cycle, int holes, int pitch) {
+		tool(number, name, 500);
+		line(cycle);
+		int row = 30 + random.nextInt(30);
+		int odd = 100 + random.nextInt(2000);
+		for (int i = 1; i < holes; i++) {
+			String more = i % odd == 0 ? random.nextBoolean() ? " Z-11." : " R3." : "";
+			line(i % row != 0 && random.nextInt(3) == 0 ? "X%d.%3$s" : "X%d. Y%d.%s", i % row * pitch, i / row * pitch, more);
+			if (oneIn(700)) {
+				line(oneIn(2) ? "M8" : "F%d.", 490 + random.nextInt(20));
+			}
+		}
+		line("G80");
+	}
+
+	private void plateOfThreads(int threads) {
+		plate(5, "DRILL 18.5", "G81 X0. Y0. Z-25. R2. F200.", threads, 30);
+		tool(4, "THREAD MILL 12, M20X1.5", 2500);
+		int row = 12 + random.nextInt(12);
+		for (int i = 0; i < threads; i++) {
+			helix(i % row * 30, i / row * 30);
+		}
+	}
+
 	/** The text with something typed, or with lines gone. */
 	static String edited(String before, Random random) {
 		int at = random.nextInt(before.length());

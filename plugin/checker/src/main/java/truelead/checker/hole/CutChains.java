@@ -91,6 +91,16 @@ final class CutChains {
 		return cuts;
 	}
 
+	/** The cuts at a hole, as rows and the numbers in them. */
+	List<Spot.Link> links(int hole) {
+		List<Spot.Link> links = new ArrayList<>(2);
+		for (int link = lastLink(hole); link != NONE; link = before[link]) {
+			links.add(new Spot.Link(rows.get(rowOf[link]), indexOf[link]));
+		}
+		Collections.reverse(links);
+		return links;
+	}
+
 	/** Hands out the number of the stay whose tool makes it, for each cut at a hole. */
 	void stays(int hole, IntConsumer stays) {
 		for (int link = lastLink(hole); link != NONE; link = before[link]) {
@@ -111,11 +121,15 @@ final class CutChains {
 	int history(int hole, int order, PairNumbers pairs) {
 		int history = 0;
 		for (int link = lastLink(hole); link != NONE; link = before[link]) {
-			CutRow row = rows.get(rowOf[link]);
-			int when = row.order(indexOf[link]) < order ? 1 : 0;
-			history = pairs.of(history, pairs.of(row.kind(), row.decimals(indexOf[link]) * 2 + when));
+			history = history(history, rows.get(rowOf[link]), indexOf[link], order, pairs);
 		}
 		return history;
+	}
+
+	/** The same for the cut before those that a history is of. */
+	static int history(int behind, CutRow row, int index, int order, PairNumbers pairs) {
+		int when = row.order(index) < order ? 1 : 0;
+		return pairs.of(behind, pairs.of(row.kind(), row.decimals(index) * 2 + when));
 	}
 
 	/** Lets go of what only gathering needs. */

@@ -10,10 +10,10 @@ import truelead.checker.machine.Step;
  * @param row   the row of strokes that makes them; empty for a cut by itself
  * @param kind  a number that it has in common with others of the same tool, cycle, levels and diameter
  */
-record CutRow(Cut first, Optional<Step.Row> row, int kind) {
+public record CutRow(Cut first, Optional<Step.Row> row, int kind) {
 
 	/** One of the cuts, from 0. */
-	Cut cut(int index) {
+	public Cut cut(int index) {
 		if (row.isEmpty()) {
 			return first;
 		}
@@ -22,13 +22,18 @@ record CutRow(Cut first, Optional<Step.Row> row, int kind) {
 				first.tip(), first.shoulder(), first.diameter(), strokes.resolution(index));
 	}
 
+	/** Where one of the cuts is made. */
+	public Place place(int index) {
+		return row.map(strokes -> first.place().at(strokes.x(index), strokes.y(index))).orElse(first.place());
+	}
+
 	/** When one of the cuts is made. */
-	int order(int index) {
+	public int order(int index) {
 		return first.order() + index;
 	}
 
 	/** What is left open of the decimals, as a number. */
-	int decimals(int index) {
+	public int decimals(int index) {
 		return row.isEmpty() ? 0 : row.get().decimals(index);
 	}
 }

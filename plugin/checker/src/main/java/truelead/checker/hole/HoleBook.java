@@ -13,7 +13,7 @@ public final class HoleBook {
 	private static final double COARSEST = 1.0;
 
 	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
-	private static final int REPEATED = 100;
+	static final int REPEATED = 100;
 
 	/** What makes two cuts alike. */
 	private record Likeness(Cut.Kind kind, int tool, double start, double tip) {
@@ -107,7 +107,7 @@ public final class HoleBook {
 	public Holes finish() {
 		grid.trim();
 		chains.trim(grid.count());
-		return new Holes(grid, chains, tolerance, unknownPlaces, !crowded.isEmpty());
+		return new Holes(grid, chains, kinds, tolerance, unknownPlaces, !crowded.isEmpty());
 	}
 
 	/** How far a hole may be from a place, mm. */

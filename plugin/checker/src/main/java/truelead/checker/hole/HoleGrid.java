@@ -66,6 +66,11 @@ final class HoleGrid {
 		return recent.has(place) ? recent.number() : frameNumbers.getOrDefault(place.at(0, 0), -1);
 	}
 
+	/** Whether all holes are in one frame. */
+	boolean inOneFrame() {
+		return frames.size() <= 1;
+	}
+
 	/** The planes that holes are in. */
 	Set<Plane> planes() {
 		Set<Plane> planes = EnumSet.noneOf(Plane.class);
@@ -129,12 +134,13 @@ final class HoleGrid {
 	int nearest(int frame, double u, double v, double within) {
 		int next = recent + 1;
 		boolean follows = next < count && us[next] == u && vs[next] == v && frameOf[next] == frame;
-		int found = follows ? next : search(frame, u, v, within);
+		int found = follows ? next : nearest(frame, u, v, within, Spots.NONE);
 		recent = found < 0 ? count : found;
 		return found;
 	}
 
-	private int search(int frame, double u, double v, double within) {
+	/** The same of those that no edit has changed. */
+	int nearest(int frame, double u, double v, double within, Spots changed) {
 		int best = -1;
 		double least = Double.MAX_VALUE;
 		long lastAcross = cell(u + within);
@@ -144,7 +150,7 @@ final class HoleGrid {
 				for (int hole = slots[slot(frame, across, along)]; hole >= 0; hole = before[hole]) {
 					double beside = us[hole] - u;
 					double behind = vs[hole] - v;
-					if (Math.abs(beside) <= within && Math.abs(behind) <= within && frameOf[hole] == frame) {
+					if (Math.abs(beside) <= within && Math.abs(behind) <= within && frameOf[hole] == frame && changed.get(hole) == null) {
 						if (beside == 0 && behind == 0) {
 							return hole;
 						}

@@ -73,19 +73,19 @@ final class BlockExecutor {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
 	}
 
-	/** Whether the modal state is all that later blocks depend on, but for {@link #rigidByCycle}. */
+	/** Whether the modal state and the cycle in force are all that later blocks depend on. */
 	boolean atRest() {
-		return !data && !cycles.on() && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory(), called.memory()));
+		return !data && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory(), called.memory()));
 	}
 
-	/** Whether the end of the next cycle ends rigid tapping. */
-	boolean rigidByCycle() {
-		return cycles.rigid();
+	/** The cycle in force. */
+	CannedCycles.Kept cycle() {
+		return cycles.kept();
 	}
 
 	/** Goes on with what was kept {@link #atRest}. */
-	void resume(boolean rigidByCycle) {
-		cycles.resume(rigidByCycle);
+	void resume(CannedCycles.Kept cycle) {
+		cycles.resume(cycle);
 	}
 
 	/** Whether one of the block's words may change the tool; {@code toolWordChanges} where the program has no change code. */

@@ -57,14 +57,30 @@ final class CannedCycles {
 		return cycle != null;
 	}
 
-	/** Whether the end of the cycle ends rigid tapping. */
-	boolean rigid() {
-		return rigidByCycle;
+	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
+	record Kept(Optional<Cycle> cycle, Meaning meaning, double initial, double rLevel, double bottom, int levelAxis, boolean hasR, boolean hasBottom,
+			boolean depthWord, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle) {
 	}
 
-	/** Goes on where no cycle is in force. */
-	void resume(boolean rigid) {
-		rigidByCycle = rigid;
+	Kept kept() {
+		return on() ? new Kept(Optional.of(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, pitchFeed, lead, rigidByCycle)
+				: new Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), rigidByCycle);
+	}
+
+	/** Goes on with what was kept. */
+	void resume(Kept kept) {
+		cycle = kept.cycle().orElse(null);
+		meaning = kept.meaning();
+		initial = kept.initial();
+		rLevel = kept.rLevel();
+		bottom = kept.bottom();
+		levelAxis = kept.levelAxis();
+		hasR = kept.hasR();
+		hasBottom = kept.hasBottom();
+		depthWord = kept.depthWord();
+		pitchFeed = kept.pitchFeed();
+		lead = kept.lead();
+		rigidByCycle = kept.rigidByCycle();
 	}
 
 	/** All that later blocks depend on. */

@@ -17,9 +17,13 @@ import truelead.checker.program.WordRef;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
 
 /** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
 final class Flow {
+
+	/** Lines of a chunk before one of which all has to be at rest, so that the tool's stay can be followed again from there. */
+	private static final int RESTING = 64;
 
 	private final MachineState state;
 	private final Output out;
@@ -45,6 +49,8 @@ final class Flow {
 	private Optional<BlockRef> lastJumpBack = Optional.empty();
 	private BlockRef block;
 	private boolean ended;
+	/** The line from which on the next place is looked for where all is at rest. */
+	private int rest = Integer.MAX_VALUE;
 
 	/** @param changes is told of changes of the tool, and whether the program winds */
 	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter, ToolChanges changes) {
@@ -102,10 +108,13 @@ final class Flow {
 		Source source = calls.main();
 		frames.push(new CallFrame(source, Optional.empty(), from, to, false, false, 1));
 		block = source.ref(from, Optional.empty(), false);
+		rest = changes.watched() ? nextChunk(from) : rest;
 		while (!ended && !frames.isEmpty()) {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
 				leave();
+			} else if (frame.line >= rest && rests(frame)) {
+				ended = true;
 			} else if (contours.beginsAt(frame) && contour(frame) || executor.onCycle() && row(frame)
 					|| refrains.beginsAt(frame) && refrain(frame)) {
 				continue;
@@ -121,9 +130,25 @@ final class Flow {
 		}
 	}
 
-	/** Goes on from a block that was reached with nothing in force but the state. */
+	/** Whether the run ends before the line at which the program stands, the first at rest in its chunk. */
+	private boolean rests(CallFrame frame) {
+		int chunk = calls.main().file().text().chunkOfLine(frame.line);
+		boolean still = frames.size() == 1 && changes.resting() && executor.atRest() && refrains.atRest() && !calls.modal() && state.place.oneFrame();
+		if (still || frame.line >= calls.main().file().text().firstLine(chunk) + RESTING) {
+			rest = nextChunk(frame.line);
+		}
+		return still && changes.rests(new Restart(frame.line, state, executor.cycle(), out.said()));
+	}
+
+	private int nextChunk(int line) {
+		ProgramText text = calls.main().file().text();
+		int next = text.chunkOfLine(line) + 1;
+		return next < text.chunks().size() ? text.firstLine(next) : Integer.MAX_VALUE;
+	}
+
+	/** Goes on from a block that was reached with nothing in force but the state and a cycle. */
 	void resume(Restart from, int to) {
-		executor.resume(from.rigidByCycle());
+		executor.resume(from.cycle());
 		run(from.line(), to);
 	}
 
@@ -269,8 +294,8 @@ final class Flow {
 			winds();
 			return;
 		}
-		if (changes.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && state.place.oneFrame()
-				&& changes.before(new Restart(block.line(), state, executor.rigidByCycle(), out.said()))) {
+		if (changes.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle() && state.place.oneFrame()
+				&& changes.before(new Restart(block.line(), state, executor.cycle(), out.said()))) {
 			ended = true;
 			return;
 		}

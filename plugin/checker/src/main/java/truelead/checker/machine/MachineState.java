@@ -112,6 +112,7 @@ final class MachineState {
 		motion = other.motion;
 		motionCode = other.motionCode;
 		unfollowed = other.unfollowed;
+		modal = other.modal();
 	}
 
 	/** Whether X, Y and Z words are lengths as they stand, by the profile: no diameters, no least increments, and no others that are increments. */

@@ -58,6 +58,11 @@ final class Refrains {
 		return true;
 	}
 
+	/** Whether no refrain has begun. */
+	boolean atRest() {
+		return begun.isEmpty();
+	}
+
 	/** Whether one of the first turns of a refrain begins at the line at which a program stands. */
 	boolean beginsAt(CallFrame frame) {
 		return possible && turns.beginsAt(frame);

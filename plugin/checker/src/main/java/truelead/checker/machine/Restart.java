@@ -3,22 +3,22 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Set;
 
-/** All that is in force before a block that changes the tool, so that a program can be followed from there on as at the machine. Immutable. */
+/** All that is in force before a block, so that a program can be followed from there on as at the machine. Immutable. */
 public final class Restart {
 
 	private final int line;
 	private final MachineState state;
-	private final boolean rigidByCycle;
+	private final CannedCycles.Kept cycle;
 	private final Set<List<Object>> said;
 	private final int saidBefore;
 
 	/** @param said what the run has said so far; it may say more */
-	Restart(int line, MachineState state, boolean rigidByCycle, Set<List<Object>> said) {
+	Restart(int line, MachineState state, CannedCycles.Kept cycle, Set<List<Object>> said) {
 		this.said = said;
 		this.saidBefore = said.size();
 		this.line = line;
 		this.state = new MachineState(state);
-		this.rigidByCycle = rigidByCycle;
+		this.cycle = cycle;
 	}
 
 	/** The line of the block. */
@@ -28,12 +28,12 @@ public final class Restart {
 
 	/** Whether whatever follows is the same from here as from there, their texts being the same. */
 	public boolean same(Restart other) {
-		return line == other.line && rigidByCycle == other.rigidByCycle && state.memory().equals(other.state.memory());
+		return line == other.line && cycle.equals(other.cycle) && state.memory().equals(other.state.memory());
 	}
 
-	/** Whether the end of the next cycle ends rigid tapping. */
-	boolean rigidByCycle() {
-		return rigidByCycle;
+	/** The cycle in force. */
+	CannedCycles.Kept cycle() {
+		return cycle;
 	}
 
 	/** What a run up to here has said. */

@@ -17,6 +17,16 @@ public interface ToolChanges {
 		}
 
 		@Override
+		public boolean resting() {
+			return false;
+		}
+
+		@Override
+		public boolean rests(Restart here) {
+			return false;
+		}
+
+		@Override
 		public void winds() {
 			// It may.
 		}
@@ -29,6 +39,12 @@ public interface ToolChanges {
 
 	/** A block is about to change the tool; true ends the run before it. */
 	boolean before(Restart here);
+
+	/** Whether whoever takes the steps has nothing under way either, so that they may begin anew here. */
+	boolean resting();
+
+	/** A tool's stay may be followed again from this block on, one of the first of a chunk; true ends the run before it. */
+	boolean rests(Restart here);
 
 	/** The program does not go straight on from its first block to its last: it jumps, calls, or sets variables. */
 	void winds();

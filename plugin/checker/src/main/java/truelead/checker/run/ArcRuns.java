@@ -97,6 +97,16 @@ public final class ArcRuns {
 		return arcs.isEmpty() && open.isEmpty();
 	}
 
+	/** The motions before the next one, as far as a run may name them. */
+	public List<Step> recent() {
+		return List.copyOf(recent);
+	}
+
+	/** Goes on idle behind some motions. */
+	public void resume(List<Step> before) {
+		recent.addAll(before);
+	}
+
 	private void remember(Step step) {
 		recent.addLast(step);
 		if (recent.size() > MOST_AROUND) {

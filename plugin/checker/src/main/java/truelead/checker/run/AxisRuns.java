@@ -79,6 +79,16 @@ public final class AxisRuns {
 		return steps.isEmpty();
 	}
 
+	/** Whether the last motion was a rapid one. */
+	public boolean beforeWasRapid() {
+		return beforeWasRapid;
+	}
+
+	/** Goes on idle behind such a motion. */
+	public void resume(boolean rapid) {
+		beforeWasRapid = rapid;
+	}
+
 	private void begin(Step step, int along, ToolLog inSpindle, int order) {
 		double from = AxisRun.from(step).along(along);
 		double to = AxisRun.to(step).along(along);

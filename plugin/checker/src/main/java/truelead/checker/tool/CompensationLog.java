@@ -15,6 +15,11 @@ public final class CompensationLog {
 	/** A change, or those in copies that come again. */
 	public record Entry(ToolLog tool, Compensations.Row row) {
 
+		/** Number of its first step. */
+		public int order() {
+			return row.order();
+		}
+
 		/** Whether another change is the same, but for the tool; of those in copies the first one, others being as the copies are. */
 		public boolean same(Entry other) {
 			return row.order() == other.row.order() && row.turns() == other.row.turns() && row.stepsEach() == other.row.stepsEach()

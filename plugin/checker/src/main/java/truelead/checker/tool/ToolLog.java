@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
@@ -55,6 +56,23 @@ public final class ToolLog {
 		this.feedAtChange = feedAtChange;
 		this.firstOrder = order;
 		this.lastOrder = order;
+	}
+
+	/** The same stay as far as it has gone, which goes on by itself from now on. */
+	public ToolLog(ToolLog other) {
+		this(other.index, other.part, other.tool, other.change, other.behind, other.feedAtChange, other.firstOrder);
+		lastOrder = other.lastOrder;
+		lastMotion = other.lastMotion;
+		motionBefore = other.motionBefore;
+		cutWithCoolant = other.cutWithCoolant;
+		cutDry = other.cutDry;
+		movedWithoutOffset = other.movedWithoutOffset;
+		optionalStops = other.optionalStops;
+		lengthOffsets.addAll(other.lengthOffsets);
+		feeds.putAll(other.feeds);
+		seen = other.seen;
+		tapping = other.tapping;
+		drilling = other.drilling;
 	}
 
 	/** Number of the stay in the program, from 0. */
@@ -193,7 +211,13 @@ public final class ToolLog {
 	/** Whether two stays of one number are the same for all that is known of them. */
 	public boolean same(ToolLog other) {
 		return firstOrder == other.firstOrder && lastOrder == other.lastOrder && tool.equals(other.tool) && change.equals(other.change)
-				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && summary().equals(other.summary());
+				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && tapping == other.tapping && drilling == other.drilling
+				&& summary().equals(other.summary());
+	}
+
+	/** Whether two stays that have come as far go on alike. */
+	public boolean goesOnAs(ToolLog other) {
+		return same(other) && Objects.equals(motionBefore, other.motionBefore);
 	}
 
 	/** Whether the comments behind it begin where they did in another text of the program. */

@@ -106,6 +106,16 @@ final class Draft {
 		this.cycle = cycle;
 	}
 
+	/** The same with other strokes. */
+	Draft with(List<Stroke> others) {
+		Draft draft = new Draft(method, log, tool, block, cycle);
+		draft.strokes.addAll(others);
+		draft.strays.addAll(strays);
+		draft.passes.addAll(passes);
+		draft.leftOn.addAll(leftOn);
+		return draft;
+	}
+
 	/** The first of the passes. */
 	Optional<Pass> firstPass() {
 		return passes.stream().findFirst().map(row -> row.pass(0));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import truelead.checker.comment.ChangedLines;
+import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
@@ -21,6 +22,8 @@ public final class EditedWork {
 
 	/** More holes and turns than these are not sorted by themselves. */
 	private static final int MOST = 10_000;
+	/** Where a tool's stay has fewer, it is sorted again as a whole, with others that have to do with it. */
+	private static final int LONG_STAY = 1_000;
 
 	/**
 	 * What an edit has changed.
@@ -35,13 +38,17 @@ public final class EditedWork {
 	 * A part of the work that may be judged by itself.
 	 *
 	 * @param lines those of the stays of its tools
+	 * @param all   whether it is the whole work, all of which may be another one
 	 */
-	public record Part(Work work, BitSet lines) {
+	public record Part(Work work, BitSet lines, boolean all) {
 	}
 
 	private final Trace trace;
 	private final WorkReader.Reading reading;
 	private Work work;
+	/** The holes after edits of single blocks, known when they are first needed; such edits and those of {@link #sections} are not mixed. */
+	private Optional<EditedHoles> holes = Optional.empty();
+	private boolean apart = true;
 	/** Known when they are first needed; of no use where a program has none. */
 	private Optional<Sections> sections = Optional.empty();
 	private boolean sectioned = true;
@@ -73,6 +80,24 @@ public final class EditedWork {
 			work = work.by(program);
 			return changed.map(lines -> new Changed(lines, Optional.empty()));
 		}
+		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
+		if (within.isPresent()) {
+			Recorded here = trace.part(within.get());
+			if (!within.get().recorded().names(changed.get()) && here.same(within.get().recorded())) {
+				trace.takeRests(within.get());
+				work = work.by(program);
+				return changed.map(lines -> new Changed(lines, Optional.empty()));
+			}
+			if (changed.get().numbersAlone(work.shop().program().text(), program.text()) && here.sameButStrokes(within.get().recorded())) {
+				Optional<Part> part = holes(program, within.get(), here);
+				if (part.isPresent()) {
+					return Optional.of(new Changed(changed.get(), part));
+				}
+			}
+		}
+		if (holes.isPresent()) {
+			return Optional.empty();
+		}
 		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
 		if (again.isEmpty()) {
 			return Optional.empty();
@@ -86,6 +111,28 @@ public final class EditedWork {
 		boolean apart = before.openArcs().isEmpty() && again.get().recorded().size() <= MOST
 				&& changed.get().numbersAlone(work.shop().program().text(), program.text());
 		return apart ? part(program, again.get()).map(part -> new Changed(changed.get(), Optional.of(part))) : Optional.empty();
+	}
+
+	/** The work with other holes where a part of a stay was followed again; it has all operations. */
+	private Optional<Part> holes(ProgramFile program, Trace again, Recorded before) {
+		if (apart && holes.isEmpty()) {
+			if (trace.recorded().stays(again.firstStay(), again.behind()).size() < LONG_STAY) {
+				return Optional.empty();
+			}
+			holes = EditedHoles.of(work, reading);
+			apart = holes.isPresent();
+		}
+		if (!apart || !holes.get().change(before, again.recorded(), work.tools().get(again.firstStay()))) {
+			return Optional.empty();
+		}
+		trace.takePart(again);
+		EditedHoles now = holes.get();
+		Recorded all = trace.recorded();
+		List<ToolUse> uses = work.tools();
+		work = work.by(program, new Later<>(() -> reading.sorted(all, uses).holes()), now.operations());
+		Holes places = now.holes();
+		List<Hole> open = now.unthreaded();
+		return Optional.of(new Part(work.at(places, () -> open), new BitSet(), true));
 	}
 
 	private boolean sound(Trace again) {
@@ -108,6 +155,7 @@ public final class EditedWork {
 		BitSet stays = new BitSet();
 		stays.set(again.firstStay(), again.behind());
 		sections.get().widen(stays);
+		apart = false;
 		trace.take(again);
 		return sort(program, again, stays, uses);
 	}
@@ -152,7 +200,7 @@ public final class EditedWork {
 		Recorded all = trace.recorded();
 		Supplier<Holes> holes = new Later<>(() -> reading.sorted(all, uses).holes());
 		work = work.by(program, List.copyOf(uses), holes, List.copyOf(operations), course(again, uses), sorting.holes().planes());
-		return Optional.of(new Part(work.part(made.get(), sorting.holes()), all.lines(stays)));
+		return Optional.of(new Part(work.part(made.get(), sorting.holes()), all.lines(stays), false));
 	}
 
 	/** The course with the events of the stays that were followed again. */

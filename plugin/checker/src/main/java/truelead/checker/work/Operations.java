@@ -28,14 +28,24 @@ final class Operations {
 	private final Sorting sorting;
 	private final WantedReader wanted;
 	private final boolean turning;
-	private final Map<Group, Integer> groups = new HashMap<>();
+	private final Map<Group, Integer> groups;
 	/** The levels of each hole's cuts, worked out once: thousands of operations may come back to one hole. */
 	private final Map<Place, Surfaces> levels = new HashMap<>();
 
 	Operations(Sorting sorting, WantedReader wanted, boolean turning) {
+		this(sorting, wanted, turning, new HashMap<>());
+	}
+
+	private Operations(Sorting sorting, WantedReader wanted, boolean turning, Map<Group, Integer> groups) {
+		this.groups = groups;
 		this.sorting = sorting;
 		this.wanted = wanted;
 		this.turning = turning;
+	}
+
+	/** The same groups, for operations whose holes have changed. */
+	Operations again() {
+		return new Operations(sorting, wanted, turning, new HashMap<>(groups));
 	}
 
 	List<ThreadingOperation> all() {
@@ -71,8 +81,11 @@ final class Operations {
 	}
 
 	private ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before) {
-		Strokes strokes = sorting.strokes(draft.strokes);
-		PassTable table = sorting.passes(draft.passes);
+		return operation(index, freshGroup, draft, before, sorting.strokes(draft.strokes), sorting.passes(draft.passes));
+	}
+
+	/** The operation of a draft whose strokes and passes have their holes. */
+	ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before, Strokes strokes, PassTable table) {
 		MillPasses passes = table.all();
 		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty() : Optional.of(passes.typical().get(0).hole());
 		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder())));

@@ -37,6 +37,13 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(), firstLine, lineBehind));
 	}
 
+	/** The stretches that are from one step up to another, that one left out, and from one line up to another, with the stays that they are of. */
+	Recorded part(int from, int to, int fromLine, int lineBehind, List<ToolLog> of) {
+		return new Recorded(of, stays(strokes, Recorder.TimedStroke::order, from, to), stays(axisRuns, AxisRun::order, from, to), stays(arcRuns, ArcRun::order, from, to),
+				stays(arcCopies, ArcCopies::order, from, to), stays(events, Recorder.LoggedEvent::order, from, to),
+				stays(compensation, CompensationLog.Entry::order, from, to), stays(openArcs, one -> one.block().line(), fromLine, lineBehind));
+	}
+
 	/** What was recorded of some stays, and behind each of them the event that begins the next one. */
 	Recorded of(BitSet stays) {
 		Recorded some = new Recorded(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
@@ -80,8 +87,15 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 
 	/** The same with others in the place of the stays from one up to another, that one left out. */
 	Recorded with(Recorded others, int from, int to) {
-		Recorded before = stays(0, from);
-		Recorded behind = stays(to, tools.size());
+		return joined(stays(0, from), others, stays(to, tools.size()));
+	}
+
+	/** The same with others in the place of a {@link #part}; the stays are as they were. */
+	Recorded with(Recorded others, int from, int to, int fromLine, int lineBehind) {
+		return joined(part(0, from, 0, fromLine, tools), others.part(0, Integer.MAX_VALUE, 0, Integer.MAX_VALUE, List.of()), part(to, Integer.MAX_VALUE, lineBehind, Integer.MAX_VALUE, List.of()));
+	}
+
+	private static Recorded joined(Recorded before, Recorded others, Recorded behind) {
 		return new Recorded(join(before.tools, others.tools, behind.tools), join(before.strokes, others.strokes, behind.strokes),
 				join(before.axisRuns, others.axisRuns, behind.axisRuns), join(before.arcRuns, others.arcRuns, behind.arcRuns),
 				join(before.arcCopies, others.arcCopies, behind.arcCopies), join(before.events, others.events, behind.events),
@@ -105,6 +119,12 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
 				&& same(compensation, other.compensation, CompensationLog.Entry::same)
 				&& openArcs.equals(other.openArcs);
+	}
+
+	/** Whether the same was recorded but for strokes. */
+	boolean sameButStrokes(Recorded other) {
+		return new Recorded(tools, List.of(), axisRuns, arcRuns, arcCopies, events, compensation, openArcs)
+				.same(new Recorded(other.tools, List.of(), other.axisRuns, other.arcRuns, other.arcCopies, other.events, other.compensation, other.openArcs));
 	}
 
 	/** Whether anything that was recorded names a block among some lines, so that rules may read its text. */

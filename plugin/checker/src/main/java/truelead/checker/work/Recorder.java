@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.chunk.Contour;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Copies;
 import truelead.checker.machine.Modal;
@@ -59,7 +60,12 @@ final class Recorder implements StepSink {
 	final SinglePoints singlePoints = new SinglePoints();
 	private final AxisRuns axisTracker;
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
+	/** The stay that what is recorded belongs to. */
 	private ToolLog tool;
+	/** What gathers its steps: itself, unless it was gathered before and only a part of it is followed again. */
+	private ToolLog log;
+	/** The stay that is followed again, where it is known. */
+	private Optional<ToolLog> known = Optional.empty();
 	private Compensation lastCompensation = Compensation.OFF;
 	private Modal firstLengthModal;
 	private int order;
@@ -85,6 +91,7 @@ final class Recorder implements StepSink {
 		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
 		this.firstStay = 0;
 		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
+		this.log = tool;
 		this.compact = compact;
 		tools.add(tool);
 	}
@@ -97,8 +104,57 @@ final class Recorder implements StepSink {
 		this.firstStay = stay;
 		this.compact = true;
 		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);
+		this.log = tool;
 		this.order = order;
 		this.lastCompensation = before;
+	}
+
+	/**
+	 * Goes on from a change of the tool for its stay alone.
+	 *
+	 * @param whole the whole stay as it was, which what is recorded belongs to
+	 */
+	Recorder(MachineProfile profile, ToolLog whole, int order, Compensation before) {
+		this(profile, whole.index(), order, before);
+		known = Optional.of(whole);
+	}
+
+	/**
+	 * Goes on in the middle of a tool's stay.
+	 *
+	 * @param whole the whole stay as it was, which what is recorded belongs to
+	 */
+	Recorder(MachineProfile profile, ToolLog whole, int order, Halt before) {
+		this(profile, whole.index(), order, before.compensated());
+		tool = whole;
+		log = new ToolLog(before.log());
+		tools.add(tool);
+		axisTracker.resume(before.rapid());
+		arcTracker.resume(before.recent());
+	}
+
+	/** What a recorder with nothing under way remembers in the middle of a tool's stay. */
+	record Halt(ToolLog log, Compensation compensated, boolean rapid, List<Step> recent) {
+
+		/** Whether another one goes on alike. */
+		boolean same(Halt other) {
+			return compensated == other.compensated && rapid == other.rapid && recent.equals(other.recent) && log.goesOnAs(other.log);
+		}
+	}
+
+	/** The stay so far. */
+	ToolLog stay() {
+		return log;
+	}
+
+	/** What it remembers. */
+	Halt halt() {
+		return new Halt(new ToolLog(log), lastCompensation, axisTracker.beforeWasRapid(), arcTracker.recent());
+	}
+
+	/** Whether nothing is under way. */
+	boolean resting() {
+		return axisTracker.idle() && arcTracker.idle() && ended.isEmpty();
 	}
 
 	/** The next step has this number, unless it is behind it already. */
@@ -178,7 +234,7 @@ final class Recorder implements StepSink {
 		}
 		if (!move.rapid()) {
 			int axis = move.modal().plane().axis();
-			tool.cut(move, move.from().along(axis) != move.to().along(axis), true);
+			log.cut(move, move.from().along(axis) != move.to().along(axis), true);
 		}
 	}
 
@@ -187,14 +243,14 @@ final class Recorder implements StepSink {
 		motion(contour, number);
 		axisTracker.contour(contour.rapid());
 		arcTracker.interrupt();
-		contour.cutting().forEach(modal -> tool.cut(modal, contour.first(), contour.levels(), true));
+		contour.cutting().forEach(modal -> log.cut(modal, contour.first(), contour.levels(), true));
 	}
 
 	private void arc(Step.Arc arc, int number) {
 		motion(arc, number);
 		axisTracker.interrupt();
 		arcTracker.arc(arc, tool, number);
-		tool.cut(arc, false, true);
+		log.cut(arc, false, true);
 		if (open(arc)) {
 			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
 		}
@@ -210,8 +266,8 @@ final class Recorder implements StepSink {
 	private void stroke(Step.Stroke stroke, int number) {
 		motion(stroke, number);
 		interrupt();
-		tool.cycle(stroke.cycle().kind().taps());
-		tool.cut(stroke, true, !stroke.cycle().kind().taps());
+		log.cycle(stroke.cycle().kind().taps());
+		log.cut(stroke, true, !stroke.cycle().kind().taps());
 		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
 	}
 
@@ -219,8 +275,8 @@ final class Recorder implements StepSink {
 		motion(row.first(), number);
 		motion(row, number + row.count() - 1);
 		interrupt();
-		tool.cycle(row.first().cycle().kind().taps());
-		tool.cut(row.first(), true, !row.first().cycle().kind().taps());
+		log.cycle(row.first().cycle().kind().taps());
+		log.cut(row.first(), true, !row.first().cycle().kind().taps());
 		int room = strokes.size() < MOST_STROKES ? Math.min(row.count(), MOST_IN_ROWS - inRows) : 0;
 		if (room > 0) {
 			strokes.add(new TimedStroke(number, tool, row.first(), Optional.of(room < row.count() ? row.head(room) : row)));
@@ -250,7 +306,7 @@ final class Recorder implements StepSink {
 		motion(move, number);
 		arcTracker.move(move);
 		axisTracker.motion(move, tool, number);
-		tool.cut(move, true, false);
+		log.cut(move, true, false);
 		if (lathe) {
 			singlePoints.motion(move, tool, number);
 		}
@@ -260,9 +316,11 @@ final class Recorder implements StepSink {
 		if (event.kind() == EventKind.TOOL_CHANGE) {
 			interrupt();
 			tool = ToolLog.changed(firstStay + tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
+			log = tool;
+			tool = tools.isEmpty() ? known.orElse(log) : log;
 			tools.add(tool);
 		}
-		tool.event(event, number);
+		log.event(event, number);
 		if (event.kind() == EventKind.PROGRAM_END) {
 			interrupt();
 			ended = Optional.of(event.block());
@@ -276,13 +334,14 @@ final class Recorder implements StepSink {
 	private void begin(int number) {
 		part++;
 		tool = ToolLog.unknown(tools.size(), part, ended, number);
+		log = tool;
 		ended = Optional.empty();
 		tools.add(tool);
 		lastCompensation = Compensation.OFF;
 	}
 
 	private void motion(Step step, int number) {
-		tool.motion(step, number);
+		log.motion(step, number);
 		Compensation now = step.modal().compensation();
 		if (now != lastCompensation) {
 			compensation.add(number, tool, step, lastCompensation);

@@ -1,8 +1,8 @@
 package truelead.checker.work;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.Map;
+import truelead.checker.hole.Alike;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
@@ -15,17 +15,23 @@ final class StrokeKinds {
 	}
 
 	private final Map<Kind, Integer> numbers = new HashMap<>();
-	private final Map<Cycle, Integer> cycles = new IdentityHashMap<>();
-	private final Map<Modal, Integer> modals = new IdentityHashMap<>();
+	private final Alike<Cycle> cycles = new Alike<>();
+	private final Alike<Modal> modals = new Alike<>();
 	private int count;
+
+	/** From now on the strokes of an edit are asked for, whose cycles and states are equal to those before. */
+	void edited() {
+		cycles.edited();
+		modals.edited();
+	}
 
 	/** The kind of a stroke, or of a row, whose decimals tell apart further; a stroke made by moves is always of a kind of its own. */
 	int of(Draft.Stroke made) {
 		if (!(made.step() instanceof Step.Stroke stroke)) {
 			return another();
 		}
-		int cycle = cycles.computeIfAbsent(stroke.cycle(), c -> cycles.size());
-		int modal = modals.computeIfAbsent(stroke.modal(), m -> modals.size());
+		int cycle = cycles.of(stroke.cycle());
+		int modal = modals.of(stroke.modal());
 		return numbers.computeIfAbsent(new Kind(cycle, modal, made.start(), made.bottom(), made.initial(), made.staleFeed(), made.positioned(), made.repeat(),
 				made.row().isPresent() ? -1 : made.resolution()), fresh -> count++);
 	}

@@ -4,15 +4,17 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.RandomAccess;
+import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
-import truelead.checker.hole.PairNumbers;
 import truelead.checker.hole.Place;
 
 /**
@@ -21,33 +23,58 @@ import truelead.checker.hole.Place;
  */
 public final class Strokes extends AbstractList<TapStroke> implements RandomAccess {
 
-	private static final int UNKNOWN = -1;
-
 	private final Holes holes;
-	private final List<Draft.Stroke> rows;
-	/** The holes of each row, by number; -1 for one that is at no known place. */
-	private final int[][] holesOf;
+	private final List<StrokeRow> rows;
 	/** Number of strokes before each row. */
 	private final int[] starts;
 	private final int size;
+	private final StrokeKinds alike;
+	/** How many strokes go into a hole that one before them has gone into; below 0 where it is not known. */
+	private int repeats;
 	private Kinds kinds;
 	private List<Hole> places;
 
 	/** @param known the holes of some of the rows, by number, where they are known already */
 	Strokes(List<Draft.Stroke> rows, Holes holes, Map<Draft.Stroke, int[]> known) {
+		this(rows(rows, holes, known), holes, new StrokeKinds(), -1);
+	}
+
+	private Strokes(List<StrokeRow> rows, Holes holes, StrokeKinds alike, int repeats) {
 		this.holes = holes;
 		this.rows = List.copyOf(rows);
-		this.holesOf = new int[rows.size()][];
+		this.alike = alike;
+		this.repeats = repeats;
 		this.starts = new int[rows.size()];
 		int count = 0;
 		for (int row = 0; row < starts.length; row++) {
-			Draft.Stroke first = rows.get(row);
 			starts[row] = count;
-			count += first.count();
-			int[] numbers = known.get(first);
-			holesOf[row] = numbers != null ? numbers : first.row().map(r -> holes.at(first.place(), r)).orElseGet(() -> new int[] {holes.at(first.place(), 0)});
+			count += rows.get(row).count();
 		}
 		size = count;
+	}
+
+	private static List<StrokeRow> rows(List<Draft.Stroke> rows, Holes holes, Map<Draft.Stroke, int[]> known) {
+		List<StrokeRow> made = new ArrayList<>(rows.size());
+		for (Draft.Stroke first : rows) {
+			int[] numbers = known.get(first);
+			made.add(new StrokeRow(first, numbers != null ? numbers : first.row().map(r -> holes.at(first.place(), r)).orElseGet(() -> new int[] {holes.at(first.place(), 0)})));
+		}
+		return made;
+	}
+
+	/**
+	 * The same with other rows, after an edit.
+	 *
+	 * @param more how many strokes more go into a hole that one before them has gone into
+	 */
+	Strokes with(List<StrokeRow> others, Holes edited, int more) {
+		alike.edited();
+		return new Strokes(others, edited, alike, repeats() + more);
+	}
+
+	/** The rows, in the order of execution. */
+	List<StrokeRow> rows() {
+		return rows;
 	}
 
 	@Override
@@ -61,10 +88,8 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	}
 
 	private TapStroke made(int index) {
-		int found = Arrays.binarySearch(starts, index);
-		int row = found >= 0 ? found : -found - 2;
-		int hole = holesOf[row][index - starts[row]];
-		return rows.get(row).at(index - starts[row], hole == UNKNOWN ? Hole.untouched(rows.get(row).place()) : holes.hole(hole));
+		int row = row(index);
+		return rows.get(row).stroke(index - starts[row], holes);
 	}
 
 	/**
@@ -97,17 +122,66 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	/** The holes that are threaded, in the order first reached. */
 	public synchronized List<Hole> holes() {
-		if (places == null) {
+		if (places == null && repeats == 0) {
+			places = new AbstractList<>() {
+
+				@Override
+				public Hole get(int index) {
+					return hole(index);
+				}
+
+				@Override
+				public int size() {
+					return size;
+				}
+			};
+		} else if (places == null) {
 			int[] distinct = distinct();
+			repeats = distinct == null ? repeats : size - distinct.length;
 			places = distinct == null ? unknown() : holes.holes(distinct);
 		}
 		return places;
 	}
 
+	private Hole hole(int index) {
+		int row = row(index);
+		return holes.hole(rows.get(row).hole(index - starts[row]));
+	}
+
+	private int row(int index) {
+		int found = Arrays.binarySearch(starts, index);
+		return found >= 0 ? found : -found - 2;
+	}
+
+	/** Whether each is at a known place. */
+	boolean placed() {
+		return repeats() >= 0;
+	}
+
+	/** How many go into a hole that one before them has gone into; below 0 where the place of one is not known. */
+	private int repeats() {
+		if (repeats < 0) {
+			holes();
+		}
+		return repeats;
+	}
+
+	/** Whether one of them goes into the hole at a place. */
+	public boolean at(Place place) {
+		int wanted = holes.at(place, 0);
+		boolean found = false;
+		for (int row = 0; row < starts.length && !found && wanted >= 0; row++) {
+			for (int hole : rows.get(row).holes()) {
+				found |= hole == wanted;
+			}
+		}
+		return found;
+	}
+
 	/** Hands out the number of each stroke's hole; below 0 for one that is at no known place. */
 	void numbers(IntConsumer numbers) {
-		for (int[] row : holesOf) {
-			for (int hole : row) {
+		for (StrokeRow row : rows) {
+			for (int hole : row.holes()) {
 				numbers.accept(hole);
 			}
 		}
@@ -116,7 +190,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	/** Marks the numbers of the holes that are threaded. */
 	void mark(BitSet threaded) {
 		numbers(hole -> {
-			if (hole != UNKNOWN) {
+			if (hole != StrokeRow.UNKNOWN) {
 				threaded.set(hole);
 			}
 		});
@@ -127,9 +201,9 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		BitSet met = new BitSet();
 		int[] distinct = new int[size];
 		int count = 0;
-		for (int[] row : holesOf) {
-			for (int hole : row) {
-				if (hole == UNKNOWN) {
+		for (StrokeRow row : rows) {
+			for (int hole : row.holes()) {
+				if (hole == StrokeRow.UNKNOWN) {
 					return null;
 				}
 				if (!met.get(hole)) {
@@ -138,7 +212,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 				}
 			}
 		}
-		return holesOf.length == 1 && count == size ? holesOf[0] : Arrays.copyOf(distinct, count);
+		return rows.size() == 1 && count == size ? rows.get(0).holes() : Arrays.copyOf(distinct, count);
 	}
 
 	private List<Hole> unknown() {
@@ -149,108 +223,103 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	private synchronized Kinds kinds() {
 		if (kinds == null) {
-			kinds = new Kinds();
+			synchronized (holes.pairs()) {
+				kinds = new Kinds();
+			}
 		}
 		return kinds;
 	}
 
-	/** The kinds of strokes, and which stretches of the strokes are of which. */
+	/** The kinds of strokes. */
 	private final class Kinds {
 
 		private final List<TapStroke> typical = new ArrayList<>();
-		private final Map<Integer, Integer> numbers = new LinkedHashMap<>();
-		private int[] from = new int[4];
-		private int[] kindFrom = new int[4];
-		private int stretches;
-		private int lastNumber;
-		private final int[] counts;
+		/** By the numbers that tell them. */
+		private final Map<Integer, Integer> numbers = new HashMap<>();
+		private int[] counts = new int[4];
 
 		Kinds() {
-			synchronized (holes.pairs()) {
-				sort(holes.pairs());
-			}
-			from = Arrays.copyOf(from, stretches);
-			kindFrom = Arrays.copyOf(kindFrom, stretches);
-			numbers.clear();
-			counts = new int[typical.size()];
-			for (int stretch = 0; stretch < stretches; stretch++) {
-				counts[kindFrom[stretch]] += end(stretch) - from[stretch];
-			}
-		}
-
-		/** Behind the last stroke of a stretch. */
-		private int end(int stretch) {
-			return stretch + 1 < stretches ? from[stretch + 1] : size;
-		}
-
-		private void sort(PairNumbers pairs) {
-			StrokeKinds alike = new StrokeKinds();
-			int at = 0;
-			for (int row = 0; row < holesOf.length; row++) {
-				Draft.Stroke first = rows.get(row);
-				int kind = alike.of(first);
-				for (int i = 0; i < holesOf[row].length; i++, at++) {
-					int hole = holesOf[row][i];
-					int decimals = first.row().isEmpty() ? 0 : first.row().get().decimals(i);
-					add(at, hole == UNKNOWN ? pairs.of(alike.another(), 0) : pairs.of(kind, pairs.of(holes.history(hole, first.order() + i), decimals)));
+			int lastKey = -1;
+			int last = -1;
+			for (StrokeRow row : rows) {
+				row.sort(alike, holes);
+				for (int i = 0; i < row.kinds(); i++) {
+					last = row.key(i) == lastKey ? last : kind(row, i);
+					lastKey = row.key(i);
+					counts[last] += row.count(i);
 				}
 			}
 		}
 
-		private void add(int at, int number) {
-			if (stretches > 0 && number == lastNumber) {
-				return;
+		private int kind(StrokeRow row, int kind) {
+			Integer known = numbers.putIfAbsent(row.key(kind), typical.size());
+			if (known != null) {
+				return known;
 			}
-			lastNumber = number;
-			Integer known = numbers.get(number);
-			int kind = known == null ? typical.size() : known;
-			if (known == null) {
-				numbers.put(number, kind);
-				typical.add(made(at));
+			if (typical.size() == counts.length) {
+				counts = Arrays.copyOf(counts, counts.length * 2);
 			}
-			if (stretches == 0 || kindFrom[stretches - 1] != kind) {
-				if (stretches == from.length) {
-					from = Arrays.copyOf(from, stretches * 2);
-					kindFrom = Arrays.copyOf(kindFrom, stretches * 2);
-				}
-				from[stretches] = at;
-				kindFrom[stretches++] = kind;
-			}
+			typical.add(row.stroke(row.first(kind), holes));
+			return typical.size() - 1;
 		}
 	}
 
 	/** The strokes of some kinds. */
 	private final class Chosen extends AbstractList<TapStroke> implements RandomAccess {
 
-		/** Numbers of the stretches that are of these kinds, and how many strokes come before each. */
+		/** The numbers that tell the kinds. */
+		private final Set<Integer> keys = new HashSet<>();
+		/** The rows that have strokes of them, and how many come before each. */
 		private final int[] chosen;
 		private final int[] counts;
-		private final Kinds known;
 		private final int all;
+		/** The row asked for last: most go through them in order. */
+		private Row last = new Row(-1, new StrokeRow.Part(new int[0], new int[0]));
+
+		private record Row(int number, StrokeRow.Part part) {
+		}
 
 		Chosen(Kinds known, BitSet wanted) {
-			this.known = known;
-			int[] stretches = new int[known.stretches];
-			int[] before = new int[known.stretches];
+			known.numbers.forEach((key, kind) -> {
+				if (wanted.get(kind)) {
+					keys.add(key);
+				}
+			});
+			int[] some = new int[starts.length];
+			int[] before = new int[starts.length];
 			int found = 0;
 			int count = 0;
-			for (int stretch = 0; stretch < stretches.length; stretch++) {
-				if (wanted.get(known.kindFrom[stretch])) {
-					stretches[found] = stretch;
+			for (int row = 0; row < some.length; row++) {
+				int here = of(rows.get(row));
+				if (here > 0) {
+					some[found] = row;
 					before[found++] = count;
-					count += known.end(stretch) - known.from[stretch];
+					count += here;
 				}
 			}
-			chosen = Arrays.copyOf(stretches, found);
+			chosen = Arrays.copyOf(some, found);
 			counts = Arrays.copyOf(before, found);
 			all = count;
+		}
+
+		private int of(StrokeRow row) {
+			int count = 0;
+			for (int kind = 0; kind < row.kinds(); kind++) {
+				count += keys.contains(row.key(kind)) ? row.count(kind) : 0;
+			}
+			return count;
 		}
 
 		@Override
 		public TapStroke get(int index) {
 			int found = Arrays.binarySearch(counts, index);
 			int at = found >= 0 ? found : -found - 2;
-			return Strokes.this.get(known.from[chosen[at]] + index - counts[at]);
+			Row here = last;
+			if (here.number() != chosen[at]) {
+				here = new Row(chosen[at], rows.get(chosen[at]).part(keys::contains));
+				last = here;
+			}
+			return rows.get(chosen[at]).stroke(here.part().index(index - counts[at]), holes);
 		}
 
 		@Override

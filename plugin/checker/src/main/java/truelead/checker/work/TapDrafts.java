@@ -133,7 +133,7 @@ final class TapDrafts {
 	}
 
 	/** Whether a tool that nobody calls anything advances in a turn just what the thread in its comments does, as no drill would. */
-	private static boolean turnsLikeATap(Draft.Stroke stroke) {
+	static boolean turnsLikeATap(Draft.Stroke stroke) {
 		double advance = Implied.lead(stroke);
 		return advance > DRILLS_FEED && stroke.tool().facts().kind().isEmpty() && stroke.tool().comments().stream()
 				.flatMap(comment -> CalloutReader.read(comment.text()).stream())
@@ -187,7 +187,8 @@ final class TapDrafts {
 						.anyMatch(l -> l.number() == tool.number());
 	}
 
-	private static Draft.Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
+	/** Strokes of a cycle, before their holes are known. */
+	static Draft.Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
 		Step.Stroke stroke = timed.stroke();
 		Modal modal = stroke.modal();
 		return new Draft.Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),

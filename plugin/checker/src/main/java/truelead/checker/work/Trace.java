@@ -14,6 +14,7 @@ import truelead.checker.machine.ToolChanges;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
+import truelead.checker.tool.ToolLog;
 
 /** The steps of a program as they were recorded, and at which changes of the tool it may be followed again from there. */
 final class Trace implements StepSink, ToolChanges {
@@ -29,14 +30,32 @@ final class Trace implements StepSink, ToolChanges {
 		}
 	}
 
+	/** A block in the middle of a tool's stay where nothing is under way. */
+	private record Rest(Restart restart, int order, Recorder.Halt halt) {
+
+		boolean same(Rest other) {
+			return order == other.order && restart.same(other.restart) && halt.same(other.halt);
+		}
+	}
+
 	private final Recorder recorder;
 	/** In order. */
 	private final List<Beginning> beginnings = new ArrayList<>();
+	/** In order. */
+	private final List<Rest> rests = new ArrayList<>();
 	/** What was recorded of the text before; empty for the steps of a whole program. */
 	private final Optional<Trace> before;
 	private final int firstStay;
 	private final int unchanged;
 	private Optional<Beginning> pending = Optional.empty();
+	/** Whether it ends in the stay that it begins in. */
+	private boolean within;
+	/** Whether it ends where the stay goes on as before. */
+	private boolean asBefore;
+	private int fromOrder;
+	private int fromLine;
+	private int orderBehind = Integer.MAX_VALUE;
+	private int lineBehind = Integer.MAX_VALUE;
 	private boolean winds;
 	private int behind = -1;
 	/** What the recorder has, once it is finished; afterwards with the stays in it that were followed again. */
@@ -81,19 +100,44 @@ final class Trace implements StepSink, ToolChanges {
 		return all ? Optional.of(trace) : Optional.empty();
 	}
 
+	/**
+	 * The steps of a part of one stay that may differ in another text of the program: from the last block before the first changed line where nothing was under
+	 * way on, up to one behind them where all is as before. Empty where the stay as a whole is another one.
+	 */
+	Optional<Trace> within(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, Budget budget) {
+		int change = at(changed.first());
+		int rest = restAt(changed.first());
+		if (winds || change < 0 && rest < 0) {
+			return Optional.empty();
+		}
+		boolean mid = rest >= 0 && (change < 0 || rests.get(rest).restart().line() > beginnings.get(change).restart().line());
+		Restart from = mid ? rests.get(rest).restart() : beginnings.get(change).restart();
+		int order = mid ? rests.get(rest).order() : beginnings.get(change).order();
+		ToolLog whole = recorded.tools().get(mid ? rests.get(rest).halt().log().index() : beginnings.get(change).stay());
+		Recorder anew = mid ? new Recorder(profile, whole, order, rests.get(rest).halt()) : new Recorder(profile, whole, order, beginnings.get(change).compensated());
+		Trace trace = new Trace(anew, Optional.of(this), whole.index(), changed.last() + 1);
+		trace.within = true;
+		trace.fromOrder = order;
+		trace.fromLine = from.line();
+		if (!Interpreter.resume(program, folder, from, budget, trace, trace)) {
+			return Optional.empty();
+		}
+		trace.recorder.finish();
+		trace.recorded = Recorded.of(trace.recorder);
+		boolean one = !trace.winds && trace.recorder.tools.size() == 1 && !budget.cancelled().getAsBoolean();
+		trace.behind = whole.index() + 1;
+		boolean all = trace.asBefore || trace.orderBehind == Integer.MAX_VALUE && trace.behind == recorded.tools().size() && trace.recorder.stay().same(whole);
+		return one && all ? Optional.of(trace) : Optional.empty();
+	}
+
 	/** Index of the last beginning up to a line; -1 for none. */
 	private int at(int line) {
-		int low = 0;
-		int high = beginnings.size() - 1;
-		while (low <= high) {
-			int middle = (low + high) >>> 1;
-			if (beginnings.get(middle).restart().line() <= line) {
-				low = middle + 1;
-			} else {
-				high = middle - 1;
-			}
-		}
-		return high;
+		return Recorded.before(beginnings, beginning -> beginning.restart().line(), line + 1) - 1;
+	}
+
+	/** The same of the blocks in the middle of stays. */
+	private int restAt(int line) {
+		return Recorded.before(rests, rest -> rest.restart().line(), line + 1) - 1;
 	}
 
 	Recorder recorder() {
@@ -129,17 +173,25 @@ final class Trace implements StepSink, ToolChanges {
 
 	/** Index of the last beginning up to a stay; -1 for none. */
 	private int last(int stay) {
-		int low = 0;
-		int high = beginnings.size() - 1;
-		while (low <= high) {
-			int middle = (low + high) >>> 1;
-			if (beginnings.get(middle).stay() <= stay) {
-				low = middle + 1;
-			} else {
-				high = middle - 1;
-			}
-		}
-		return high;
+		return Recorded.before(beginnings, Beginning::stay, stay + 1) - 1;
+	}
+
+	/** What was recorded here of the part of a stay that was followed again {@link #within} it. */
+	Recorded part(Trace again) {
+		return recorded.part(again.fromOrder, again.orderBehind, again.fromLine, again.lineBehind, again.recorded.tools());
+	}
+
+	/** Takes a part of a stay that was followed again {@link #within} it, with all that was recorded of it, in place of that before. */
+	void takePart(Trace again) {
+		recorded = recorded.with(again.recorded, again.fromOrder, again.orderBehind, again.fromLine, again.lineBehind);
+		takeRests(again);
+	}
+
+	/** Takes the blocks where nothing is under way in a part of a stay that was followed again. */
+	void takeRests(Trace again) {
+		List<Rest> place = rests.subList(Recorded.before(rests, Rest::order, again.fromOrder + 1), Recorded.before(rests, Rest::order, again.orderBehind));
+		place.clear();
+		place.addAll(again.rests);
 	}
 
 	/** Takes stays that were followed again, with all that was recorded of them, in place of those before. */
@@ -158,6 +210,10 @@ final class Trace implements StepSink, ToolChanges {
 		List<Beginning> place = beginnings.subList(from, to);
 		place.clear();
 		place.addAll(again.beginnings);
+		List<Rest> inside = rests.subList(Recorded.before(rests, rest -> rest.halt().log().index(), again.firstStay),
+				Recorded.before(rests, rest -> rest.halt().log().index(), again.behind));
+		inside.clear();
+		inside.addAll(again.rests);
 	}
 
 	@Override
@@ -180,6 +236,13 @@ final class Trace implements StepSink, ToolChanges {
 		if (winds) {
 			return false;
 		}
+		if (within && !recorder.tools.isEmpty()) {
+			recorder.skipTo(STEPS_A_LINE * here.line());
+			Beginning next = new Beginning(firstStay + 1, here, recorder.steps(), recorder.compensated());
+			int known = before.get().at(here.line());
+			boolean same = here.line() >= unchanged && known >= 0 && before.get().beginnings.get(known).same(next);
+			return ends(same && recorder.stay().same(recorder.tools.get(0)), next.restart(), next.order());
+		}
 		recorder.skipTo(STEPS_A_LINE * here.line());
 		Beginning next = new Beginning(firstStay + recorder.tools.size(), here, recorder.steps(), recorder.compensated());
 		pending = Optional.of(next);
@@ -190,6 +253,32 @@ final class Trace implements StepSink, ToolChanges {
 		boolean same = known >= 0 && before.get().beginnings.get(known).same(next);
 		behind = same ? next.stay() : behind;
 		return same;
+	}
+
+	/** Ends the part of a stay before a block. */
+	private boolean ends(boolean same, Restart here, int order) {
+		asBefore = same;
+		orderBehind = order;
+		lineBehind = here.line();
+		return true;
+	}
+
+	@Override
+	public boolean resting() {
+		return !winds && recorder.resting();
+	}
+
+	@Override
+	public boolean rests(Restart here) {
+		recorder.skipTo(STEPS_A_LINE * here.line());
+		Rest next = new Rest(here, recorder.steps(), recorder.halt());
+		int known = within && here.line() >= unchanged ? before.get().restAt(here.line()) : -1;
+		boolean same = known >= 0 && before.get().rests.get(known).same(next);
+		if (same) {
+			return ends(true, here, next.order());
+		}
+		rests.add(next);
+		return false;
 	}
 
 	@Override

@@ -173,6 +173,27 @@ public final class Work {
 		return new Work(shop(text), uses, places, made, made, trouble, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
+	/** The same work with other holes and operations, of which there are as many and in the same groups. */
+	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made) {
+		return new Work(shop(text), tools, places, made, made, trouble, course, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+	}
+
+	/** The same work with its holes as edits have left them, and those of these that are never threaded. */
+	Work at(Holes places, Supplier<List<Hole>> open) {
+		return new Work(shop, tools, Later.known(places), operations, all, trouble, course, planes, open, evaluated, groups);
+	}
+
+	/** The numbers of the holes that are made and never threaded. */
+	BitSet unthreadedNumbers() {
+		Holes known = holes.get();
+		BitSet threaded = threaded(known, operations);
+		BitSet open = new BitSet(known.count());
+		for (int number = threaded.nextClearBit(0); number < known.count(); number = threaded.nextClearBit(number + 1)) {
+			open.set(number, known.made(number));
+		}
+		return open;
+	}
+
 	/** A part of the work: some of the operations with the holes that they are at, and all those beside them. Of what went wrong it knows what could not be read. */
 	Work part(List<ThreadingOperation> some, Holes places) {
 		return new Work(shop, tools, Later.known(places), some, all, new Trouble(trouble.problems(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), course, planes,
@@ -269,6 +290,11 @@ public final class Work {
 		return planes.get().stream().allMatch(one -> one == plane);
 	}
 
+	/** Whether all places of the program are in one frame, so that each can be compared with each. */
+	public boolean inOneFrame() {
+		return holes.get().inOneFrame();
+	}
+
 	/** Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit has all judged anew. */
 	public void dependsOnAll() {
 		dependsOnAll = true;
@@ -291,17 +317,19 @@ public final class Work {
 
 	/** The holes that are made and never threaded, the operations having the numbers of the holes. */
 	private static Supplier<List<Hole>> unthreaded(Holes holes, List<ThreadingOperation> operations) {
-		return new Later<>(() -> {
-			BitSet threaded = new BitSet(holes.count());
-			for (ThreadingOperation operation : operations) {
-				if (operation instanceof Tapping tapping) {
-					tapping.strokes().mark(threaded);
-				} else if (operation instanceof ThreadMilling milling) {
-					milling.mark(threaded);
-				}
+		return new Later<>(() -> unthreaded(holes, threaded(holes, operations)));
+	}
+
+	private static BitSet threaded(Holes holes, List<ThreadingOperation> operations) {
+		BitSet threaded = new BitSet(holes.count());
+		for (ThreadingOperation operation : operations) {
+			if (operation instanceof Tapping tapping) {
+				tapping.strokes().mark(threaded);
+			} else if (operation instanceof ThreadMilling milling) {
+				milling.mark(threaded);
 			}
-			return unthreaded(holes, threaded);
-		});
+		}
+		return threaded;
 	}
 
 	/** The same where the operations have numbers of their own. */

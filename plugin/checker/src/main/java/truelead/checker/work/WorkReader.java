@@ -75,6 +75,8 @@ public final class WorkReader {
 		private final WantedReader wanted;
 		private final Map<ToolLog, ToolUse> uses = new HashMap<>();
 		private final List<ToolUse> tools = new ArrayList<>();
+		private Operations made;
+		private List<Draft> drafts = List.of();
 
 		Reading(ProgramFile program, Job job, MachineProfile profile, Recorder recorder) {
 			this.program = program;
@@ -92,6 +94,16 @@ public final class WorkReader {
 				tools.add(use);
 			}
 			this.wanted = new WantedReader(commentary, stays, book, job, profile);
+		}
+
+		/** What the operations of the work were made of, by their numbers. */
+		List<Draft> drafts() {
+			return drafts;
+		}
+
+		/** Makes operations of the work anew. */
+		Operations again() {
+			return made.again();
 		}
 
 		/** A stay that may have been followed in another text of the program, with all that is known of its tool. */
@@ -114,7 +126,9 @@ public final class WorkReader {
 		Work work() {
 			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), uses, commentary, stays, profile);
 			Holes holes = sorting.holes();
-			List<ThreadingOperation> operations = operations(sorting).all();
+			made = operations(sorting);
+			drafts = sorting.drafts();
+			List<ThreadingOperation> operations = made.all();
 			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course(holes));
 		}

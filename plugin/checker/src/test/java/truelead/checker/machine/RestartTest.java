@@ -12,10 +12,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
 import truelead.checker.program.Setting;
 
 /** A program is followed from a tool change as if it had come there from its first block: nothing that was in force may be left behind. */
 class RestartTest {
+
+	private static final CannedCycles.Kept NO_CYCLE = new CannedCycles.Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), false);
 
 	/** Made anew from the other fields when asked for; the state that a place belongs to. */
 	private static final Set<String> MADE_ANEW = Set.of("modal", "faceModal", "sideModal", "lockedModal", "pitchModal", "place", "state");
@@ -33,12 +36,12 @@ class RestartTest {
 	@Test
 	void whatFollowsAToolChangeDoesNotReachBackToTheRestart() {
 		MachineState state = new MachineState(MachineProfile.generic(), false);
-		Restart restart = new Restart(7, state, false, Output.memory());
+		Restart restart = new Restart(7, state, NO_CYCLE, Output.memory());
 		state.place.moveTo(new Point(1, 2, 3));
 		state.coolant = true;
 		state.changed();
-		assertThat(restart.same(new Restart(7, state, false, Output.memory()))).isFalse();
-		assertThat(restart.same(new Restart(7, restart.state(), false, Output.memory()))).isTrue();
+		assertThat(restart.same(new Restart(7, state, NO_CYCLE, Output.memory()))).isFalse();
+		assertThat(restart.same(new Restart(7, restart.state(), NO_CYCLE, Output.memory()))).isTrue();
 	}
 
 	private static void assertSame(Object one, Object other) throws ReflectiveOperationException {

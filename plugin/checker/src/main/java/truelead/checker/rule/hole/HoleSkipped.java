@@ -65,25 +65,19 @@ public final class HoleSkipped extends HoleRule {
 		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
 		List<Hole> alike = unthreaded.made(threaded.keySet());
 		List<Hole> elsewhere = unthreaded.made(ways);
-		Set<Place> visited = new HashSet<>();
-		for (ThreadingOperation one : elsewhere.isEmpty() ? List.<ThreadingOperation>of() : work.group(operation)) {
-			Visits.of(one, work).forEach(visit -> visited.add(visit.hole().place()));
-		}
 		for (Hole hole : alike) {
-			if (!beside(work, hole, visited, diameter(operation))) {
+			if (!beside(work, hole, operation)) {
 				skipped.add(hole.making().get(0));
 			}
 		}
-		Map<Numbers, Set<Side>> sides = new HashMap<>();
-		visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
 		if (skipped.isEmpty() || count == 1 && !meant(operation, skipped, count) || skipped.size() >= count && !meant(operation, skipped, count)) {
 			skipped.clear();
-			List<Hole> twins = elsewhere.stream().filter(hole -> twin(hole.place(), sides)).toList();
+			List<Hole> twins = twins(operation, elsewhere, work);
 			boolean counted = operation.wanted().count().filter(all -> all.value() == count + elsewhere.size()).isPresent();
 			(twins.isEmpty() && counted ? elsewhere : twins).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		if (skipped.isEmpty()) {
-			mirrored(elsewhere, visited, sides).forEach(hole -> skipped.add(hole.making().get(0)));
+			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && ends(work) && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
@@ -110,11 +104,35 @@ public final class HoleSkipped extends HoleRule {
 
 	/** How many places of the group have no hole: those were meant for as many of the holes that are left, and are named where they stand. */
 	private static long missed(ThreadingOperation operation, Work work) {
-		return work.group(operation).stream().flatMap(one -> Visits.of(one, work).stream()).filter(visit -> !visit.hole().madeBefore(visit.order())).count();
+		return work.group(operation).stream().mapToLong(one -> Visits.of(one, work).where(visit -> !visit.hole().madeBefore(visit.order())).size()).sum();
+	}
+
+	private static Set<Place> visited(ThreadingOperation operation, Work work) {
+		Set<Place> visited = new HashSet<>();
+		work.group(operation).forEach(one -> Visits.of(one, work).forEach(visit -> visited.add(visit.hole().place())));
+		return visited;
+	}
+
+	private static Map<Numbers, Set<Side>> sides(Set<Place> visited) {
+		Map<Numbers, Set<Side>> sides = new HashMap<>();
+		visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
+		return sides;
+	}
+
+	/** Of holes made in the way of the threaded ones those that the same part has on another side or under another work offset, where these are threaded. */
+	private static List<Hole> twins(ThreadingOperation operation, List<Hole> holes, Work work) {
+		if (holes.isEmpty() || work.inOneFrame()) {
+			return List.of();
+		}
+		Map<Numbers, Set<Side>> sides = sides(visited(operation, work));
+		return holes.stream().filter(hole -> twin(hole.place(), sides)).toList();
 	}
 
 	/** How often the tool comes back to a place that it has threaded: as many as are skipped, and the places of those are typed wrong. */
 	private static int again(ThreadingOperation operation, Work work) {
+		if (operation instanceof Tapping tapping && work.group(operation).size() == 1) {
+			return tapping.method().taps() ? tapping.strokes().size() - tapping.holes().size() : 0;
+		}
 		int strokes = 0;
 		Set<Place> places = new HashSet<>();
 		for (ThreadingOperation one : work.group(operation)) {
@@ -198,9 +216,14 @@ public final class HoleSkipped extends HoleRule {
 	}
 
 	/** Of the holes that a mirror in force has made all, where each is the image of a threaded one at the same line; else none. */
-	private static List<Hole> mirrored(List<Hole> holes, Set<Place> threaded, Map<Numbers, Set<Side>> sides) {
+	private static List<Hole> mirrored(ThreadingOperation operation, List<Hole> holes, Work work) {
 		List<Hole> images = holes.stream().filter(hole -> hole.making().get(0).step().modal().mirrored()).toList();
-		for (Place first : images.isEmpty() ? Set.<Place>of() : threaded) {
+		if (images.isEmpty()) {
+			return List.of();
+		}
+		Set<Place> threaded = visited(operation, work);
+		Map<Numbers, Set<Side>> sides = sides(threaded);
+		for (Place first : threaded) {
 			Place image = images.get(0).place();
 			double u = first.u() + image.u();
 			double v = first.v() + image.v();
@@ -217,9 +240,10 @@ public final class HoleSkipped extends HoleRule {
 		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
 	}
 
-	private static boolean beside(Work work, Hole hole, Set<Place> visited, double diameter) {
-		return work.holesNear(hole.place(), diameter / 2).stream()
-				.anyMatch(near -> visited.contains(near.place()) && near.place().distance(hole.place()) < diameter / 2);
+	private static boolean beside(Work work, Hole hole, ThreadingOperation operation) {
+		double reach = diameter(operation) / 2;
+		return work.holesNear(hole.place(), reach).stream().map(Hole::place).filter(near -> !near.equals(hole.place()) && near.distance(hole.place()) < reach)
+				.anyMatch(near -> work.group(operation).stream().anyMatch(one -> Visits.of(one, work).at(near)));
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {

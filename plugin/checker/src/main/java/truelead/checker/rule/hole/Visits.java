@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import truelead.checker.hole.Place;
 import truelead.checker.work.MillPasses;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.Tapping;
@@ -87,6 +88,11 @@ final class Visits extends AbstractList<Visit> {
 	@Override
 	public int size() {
 		return all.size();
+	}
+
+	/** Whether one of them is at the place of a hole. */
+	boolean at(Place place) {
+		return strokes.map(made -> made.at(place)).orElseGet(() -> all.stream().anyMatch(visit -> visit.hole().place().equals(place)));
 	}
 
 	/** The different sizes that the operation finds, as {@link DrilledSize#all} gives them. */

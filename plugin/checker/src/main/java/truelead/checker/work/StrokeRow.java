@@ -1,0 +1,117 @@
+package truelead.checker.work;
+
+import java.util.Arrays;
+import java.util.function.IntPredicate;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.Place;
+
+/** A stroke of a tapping operation, or a row of them, with their holes and kinds. */
+final class StrokeRow {
+
+	static final int UNKNOWN = -1;
+
+	private final Draft.Stroke first;
+	/** The hole of each, by number; {@link #UNKNOWN} for one that is at no known place. */
+	private final int[] holes;
+	private boolean sorted;
+	/** The number that tells the kind of all of them, where they are of one. */
+	private int key;
+	/** The kinds where they are of several; null where they are not. */
+	private RowKinds kinds;
+
+	StrokeRow(Draft.Stroke first, int[] holes) {
+		this.first = first;
+		this.holes = holes;
+	}
+
+	/** The first of the strokes. */
+	Draft.Stroke first() {
+		return first;
+	}
+
+	int count() {
+		return holes.length;
+	}
+
+	/** The number of the hole of one, from 0. */
+	int hole(int index) {
+		return holes[index];
+	}
+
+	/** The numbers of the holes, not to be changed. */
+	int[] holes() {
+		return holes;
+	}
+
+	/** Where one is. */
+	Place place(int index) {
+		return first.row().map(row -> first.place().at(row.x(index), row.y(index))).orElse(first.place());
+	}
+
+	/** One of them, from 0, in its hole. */
+	TapStroke stroke(int index, Holes all) {
+		return first.at(index, holes[index] == UNKNOWN ? Hole.untouched(first.place()) : all.hole(holes[index]));
+	}
+
+	/** Tells the kinds apart, once, by numbers that the rows of an operation have in common; whoever asks holds the monitor of {@link Holes#pairs}. */
+	void sort(StrokeKinds alike, Holes all) {
+		if (sorted) {
+			return;
+		}
+		int kind = alike.of(first);
+		for (int i = 0; i < holes.length; i++) {
+			int decimals = first.row().isEmpty() ? 0 : first.row().get().decimals(i);
+			int now = holes[i] == UNKNOWN ? all.pairs().of(alike.another(), 0)
+					: all.pairs().of(kind, all.pairs().of(all.history(holes[i], first.order() + i), decimals));
+			if (i == 0) {
+				key = now;
+			} else if (kinds != null || now != key) {
+				kinds = kinds == null ? new RowKinds(key, holes.length) : kinds;
+				kinds.add(i, now);
+			}
+		}
+		sorted = true;
+	}
+
+	/** Number of kinds; below they are told in the order of their first strokes. */
+	int kinds() {
+		return kinds == null ? 1 : kinds.count();
+	}
+
+	/** The number that tells a kind. */
+	int key(int kind) {
+		return kinds == null ? key : kinds.key(kind);
+	}
+
+	/** The first stroke of a kind. */
+	int first(int kind) {
+		return kinds == null ? 0 : kinds.first(kind);
+	}
+
+	/** How many strokes are of a kind. */
+	int count(int kind) {
+		return kinds == null ? holes.length : kinds.strokes(kind);
+	}
+
+	/** The strokes of the kinds whose numbers are as wanted. */
+	Part part(IntPredicate wanted) {
+		return kinds == null ? new Part(new int[] {0}, new int[] {0}) : kinds.part(wanted);
+	}
+
+	/**
+	 * Some stretches of the strokes.
+	 *
+	 * @param from   where each begins
+	 * @param before how many strokes come before each
+	 */
+	record Part(int[] from, int[] before) {
+
+		/** One of them among all. */
+		int index(int index) {
+			int found = Arrays.binarySearch(before, index);
+			int at = found >= 0 ? found : -found - 2;
+			return from[at] + index - before[at];
+		}
+	}
+}
