@@ -33,7 +33,7 @@ public final class DrillTooShallow extends HoleRule {
 	private static final double ROOM_FORMING = 1;
 	private static final double ROOM_CUTTING = 2;
 	/** Less than so many pitches are a warning (common practice, no source: many shops leave no more for a cutting tap). */
-	private static final double ROOM_NEEDED = 1;
+	private static final double ROOM_NEEDED = 1.25;
 	/** Nobody taps deeper than so many diameters: the depth itself is a slip (common practice, no source). */
 	private static final double DEEPEST = 8;
 	/** The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common practice, no source). */
