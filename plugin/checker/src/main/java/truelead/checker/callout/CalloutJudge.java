@@ -96,7 +96,7 @@ final class CalloutJudge {
 		if (!threadWords && is(i - 1, Meaning.FOR)) {
 			return false;
 		}
-		if (foreign(i - 1) || foreign(i + 1) || !metric && is(i - 1, Meaning.DATE) && chained(i)) {
+		if (foreign(i - 1) || foreign(i + 1) || !metric && is(i - 1, Meaning.DATE) && chained(i) || atAnotherTime(i) || !metric && glued(i, Meaning.MM)) {
 			return false;
 		}
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
@@ -109,6 +109,16 @@ final class CalloutJudge {
 			return false;
 		}
 		return !codeInProse(parts, i) || beside(i, Meaning.TAP) || threadWords && behindPitch(i);
+	}
+
+	/** WAS M10, M8 LATER. */
+	private boolean atAnotherTime(int i) {
+		return is(i - 1, Meaning.APART) && parts.get(i - 1).end() - parts.get(i - 1).start() > 2 || is(i + 1, Meaning.APART) && i + 2 == parts.size();
+	}
+
+	/** COLLET 1/2-20MM: a size in another unit than the thread's. */
+	private boolean glued(int i, Meaning unit) {
+		return is(i + 1, unit) && parts.get(i).end() == parts.get(i + 1).start();
 	}
 
 	/** THREAD MILL P4 M36. */

@@ -125,9 +125,10 @@ public final class Work {
 	 * @param events        all but calls and returns, in the order of execution; at most 100,000
 	 * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
 	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
+	 * @param toItsEnd      whether the program is followed to where it ends, so that nothing may come behind what is known
 	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead; at most 1,000
 	 */
-	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, List<SinglePoint> singlePoints) {
+	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd, List<SinglePoint> singlePoints) {
 
 		public Course {
 			singlePoints = List.copyOf(singlePoints);

@@ -212,7 +212,7 @@ public final class WorkReader {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 				ends |= recorded.event().kind() == Step.EventKind.PROGRAM_END;
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !ends, recorder.singlePoints.named(uses, commentary, stays, book, holes));
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !ends, recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.singlePoints.named(uses, commentary, stays, book, holes));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

@@ -21,7 +21,6 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.NotFollowed;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -80,16 +79,10 @@ public final class HoleSkipped extends HoleRule {
 			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
-		if (!skipped.isEmpty() && ends(work) && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
+		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
 		}
-	}
-
-	/** Whether the program is followed to its end: else what is left may be threaded behind. */
-	private static boolean ends(Work work) {
-		work.dependsOnAll();
-		return work.trouble().notFollowed().stream().noneMatch(NotFollowed::stops);
 	}
 
 	/** Whether holes are meant for threads, however many are left: a callout counts them, or they are drilled in a size that nobody drills for anything else. */
