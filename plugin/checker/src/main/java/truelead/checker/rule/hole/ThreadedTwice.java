@@ -17,7 +17,6 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.NotFollowed;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -66,11 +65,7 @@ public final class ThreadedTwice implements Rule {
 
 	/** Whether the same block is run again by a loop that cannot be followed to its end. */
 	private static boolean endless(Work work, TapStroke stroke, TapStroke before) {
-		if (stroke.repeat() > 1 || !stroke.block().sameBlock(before.block())) {
-			return false;
-		}
-		work.dependsOnAll();
-		return work.trouble().notFollowed().stream().anyMatch(NotFollowed::stops);
+		return stroke.repeat() <= 1 && stroke.block().sameBlock(before.block()) && !work.course().toItsEnd();
 	}
 
 	/** Taps of the same size and another lead or hand go into the same hole one after the other, none of them deeper. */
