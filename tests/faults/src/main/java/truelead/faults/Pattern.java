@@ -46,7 +46,7 @@ record Pattern(Shape shape, List<Place> places, double x, double y, double step,
             case LOOSE -> {
                 int n = dice.whole(2, 6);
                 for (int i = 0; i < n; i++) {
-                    places.add(new Place(x + i * step + grain * dice.whole(0, 3), y + grain * dice.whole(-20, 20)));
+                    places.add(new Place(x + i * (step + 3 * grain) + grain * dice.whole(0, 3), y + grain * dice.whole(-20, 20)));
                 }
             }
         }

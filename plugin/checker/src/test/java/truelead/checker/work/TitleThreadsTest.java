@@ -24,6 +24,12 @@ class TitleThreadsTest {
 		assertThat(tapped("PLATE 12 THICK, 4X M8")).as("drilled through the plate").isEmpty();
 	}
 
+	@Test
+	void aCountIsWarnedOfWhereMostOfItIsThreaded() {
+		assertThat(tapped("PLATE 12 THICK, 5X M8")).singleElement().asString().startsWith("count-differs 4 holes are threaded, the title says 5: 1 missing");
+		assertThat(tapped("PLATE 12 THICK, 9X M8")).as("the others may be made in another setting").isEmpty();
+	}
+
 	private static List<String> milled(String radius) {
 		return loud("(BODY, 4X 1-11.5 NPT AND M42X1.5)\nG21 G17 G40 G90 G94\nT5 M6 (20 MM END MILL)\nG54 G0 X0 Y0 S3000 M3\nG43 H5 Z30\nG0 Z0.5\nG1 X" + radius + " F500\nG3 I-" + radius + " Z-6 F900\nG3 I-" + radius
 				+ " Z-12\nG3 I-" + radius + " Z-18\nG3 I-" + radius + "\nG1 X0\nG0 Z30\nT6 M6 (THREAD MILL D16, SINGLE)\nG54 G0 X0 Y0 S2200 M3\nG43 H6 Z30\nG0 Z-16\nG41 D6 G1 X11 Y-10 F600\n"

@@ -38,7 +38,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double least = size.limits().map(Limits::minorMinMm).map(limit -> limit.orElse(0)).orElse(0.0);
 		double missing = least - size.d();
 		Figures figures = figures();
-		return missing <= CRESTS * pitch() ? Optional.empty() : Optional.of(draft(rule, missing > FAR * pitch(), "the smallest minor diameter of " + name() + " is " + figures.fine(least) + ": "
+		return size.usual() || missing <= CRESTS * pitch() ? Optional.empty() : Optional.of(draft(rule, missing > FAR * pitch(), "the smallest minor diameter of " + name() + " is " + figures.fine(least) + ": "
 				+ figures.fine(missing) + " too small, and the screw does not go in or the point cuts crests that it has no edge for; " + size.right(figures)));
 	}
 
@@ -47,7 +47,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double most = size.limits().map(Limits::minorMaxMm).map(limit -> limit.orElse(Double.MAX_VALUE)).orElse(Double.MAX_VALUE);
 		double over = size.d() - most;
 		Figures figures = figures();
-		return over <= DrilledSize.WRITTEN ? Optional.empty() : Optional.of(draft(rule, over > WIDE * pitch(), "the largest minor diameter of " + name() + " is " + figures.fine(most) + ": "
+		return size.usual() || over <= DrilledSize.WRITTEN ? Optional.empty() : Optional.of(draft(rule, over > WIDE * pitch(), "the largest minor diameter of " + name() + " is " + figures.fine(most) + ": "
 				+ figures.fine(over) + " too big, " + Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)));
 	}
 

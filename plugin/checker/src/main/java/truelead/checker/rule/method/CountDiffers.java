@@ -47,11 +47,12 @@ public final class CountDiffers extends OperationRule {
 		if (open || threaded == count.value() || threaded == 0 || count.source() == FactSource.TITLE && mayBePart(threaded, count.value())) {
 			return;
 		}
-		found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
+		boolean elsewhere = count.source() == FactSource.TITLE && 2 * threaded < count.value();
+		found.accept(Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
 				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the " + (count.source() == FactSource.TITLE ? "title" : "callout")
 						+ " says " + count.value() + ": "
 						+ Math.abs(threaded - count.value()) + (threaded < count.value() ? " missing" : " too many")
-						+ "; compare the positions with the drawing, or mend the callout")
+						+ (elsewhere ? ": made in another setting?" : "; compare the positions with the drawing, or mend the callout"))
 				.known("holes called out", count.value().toString(), count)
 				.programmed("holes threaded", Long.toString(threaded), operation.block()));
 	}
