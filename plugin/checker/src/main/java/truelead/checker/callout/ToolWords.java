@@ -60,8 +60,9 @@ final class ToolWords {
 	private void name(int i) {
 		Optional<Meaning> meaning = meaning(i);
 		if (meaning.isEmpty() || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
+				|| i > 0 && meaning(0).filter(m -> m == Meaning.VERB).isPresent()
 				|| i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
-			// BEFORE TAPPING, TAPPING FLUID, TAP IS DEAR, NO TAP HERE: no tool that works here
+			// BEFORE TAPPING, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
 			return;
 		}
 		switch (meaning.get()) {
