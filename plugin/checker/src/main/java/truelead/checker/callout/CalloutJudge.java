@@ -227,17 +227,18 @@ final class CalloutJudge {
 	private Callout callout(int i, Part.Thread t, boolean certain) {
 		ThreadDraft draft = t.draft();
 		List<Part> own = OwnParts.of(parts, i);
+		Set<Meaning> ofIt = said(own);
 		ThreadSpec pitched = withPitchBehind(i, draft);
 		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand(own).map(pitched::withHand).orElse(pitched);
 		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts(own));
 		// in 3 5/16-18 TAP the 3 may be the tool's number
 		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
 		OptionalInt written = counted ? draft.count() : t.count();
-		boolean deep = draft.extent().isPresent() || own.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
-		Optional<HoleEnd> end = end(said(own)).or(() -> deep ? Optional.empty() : end(said));
+		boolean deep = draft.extent().isPresent() || own.stream().anyMatch(CalloutJudge::deep);
+		Optional<HoleEnd> end = end(ofIt).or(() -> deep ? Optional.empty() : end(said));
 		Optional<Dimension> wall = new WallWords(own).wall(spec).or(() -> deep ? Optional.empty() : new WallWords(parts).wall(spec));
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, own), end, wall,
-				written.isPresent() ? written : count(own), said(own).contains(Meaning.WIRE_INSERT) || insert(own), certain);
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, own, end(ofIt)), end, wall,
+				written.isPresent() ? written : count(own), ofIt.contains(Meaning.WIRE_INSERT) || insert(own), certain);
 	}
 
 	private static Set<Meaning> said(List<Part> parts) {
@@ -286,9 +287,9 @@ final class CalloutJudge {
 		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(before, Meaning.P));
 	}
 
-	private Optional<Dimension> depth(int i, ThreadDraft draft, List<Part> own) {
+	private Optional<Dimension> depth(int i, ThreadDraft draft, List<Part> own, Optional<HoleEnd> end) {
 		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
-		return extent ? draft.extent() : new CalledDepth(parts, own).of(i, end(said(own)).equals(Optional.of(HoleEnd.THROUGH)));
+		return extent ? draft.extent() : new CalledDepth(parts, own).of(i, end.equals(Optional.of(HoleEnd.THROUGH)));
 	}
 
 	/** INSERT TAP M8, TAP M8 FOR WIRE INSERTS: not the inserts of a cutter. */

@@ -52,14 +52,14 @@ final class CommentParts {
 	private void parted() {
 		for (int i = 0; i + 1 < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount one && parts.get(i + 1) instanceof Part.Amount two && two.start() == one.end() + 1 && text.charAt(one.end()) == '_'
-					&& digits(one.end() - 1) && text.substring(one.start(), one.end()).indexOf('.') < 0 && two.end() - two.start() <= 2) {
+					&& digit(one.end() - 1) && text.substring(one.start(), one.end()).indexOf('.') < 0 && two.end() - two.start() <= 2) {
 				parts.set(i, new Part.Other(text.substring(one.start(), one.end()), one.start(), one.end()));
 				parts.set(i + 1, new Part.Other(text.substring(two.start(), two.end()), two.start(), two.end()));
 			}
 		}
 	}
 
-	private boolean digits(int at) {
+	private boolean digit(int at) {
 		return Character.isDigit(text.charAt(at));
 	}
 
@@ -138,8 +138,8 @@ final class CommentParts {
 
 	private void multiplied(CalloutParser.MultipliedContext m) {
 		double count = ParsedNumbers.value(m.NUMBER().getSymbol());
-		boolean number3 = m.DASH() != null && parts.isEmpty() && m.NUMBER().getSymbol().getStopIndex() + 1 < m.DASH().getSymbol().getStartIndex();
-		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !number3;
+		boolean step = m.DASH() != null && parts.isEmpty() && m.NUMBER().getSymbol().getStopIndex() + 1 < m.DASH().getSymbol().getStartIndex();
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step;
 		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
 		if (m.thread() != null) {
 			thread(m.thread(), number);

@@ -110,8 +110,7 @@ final class PassTable {
 	}
 
 	private int row(int index) {
-		int found = Arrays.binarySearch(starts, index);
-		return found >= 0 ? found : -found - 2;
+		return RowStarts.row(starts, index);
 	}
 
 	private synchronized Kinds kinds() {

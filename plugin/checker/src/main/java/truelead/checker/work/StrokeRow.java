@@ -1,6 +1,5 @@
 package truelead.checker.work;
 
-import java.util.Arrays;
 import java.util.function.IntPredicate;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
@@ -109,8 +108,7 @@ final class StrokeRow {
 
 		/** One of them among all. */
 		int index(int index) {
-			int found = Arrays.binarySearch(before, index);
-			int at = found >= 0 ? found : -found - 2;
+			int at = RowStarts.row(before, index);
 			return from[at] + index - before[at];
 		}
 	}

@@ -149,8 +149,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	}
 
 	private int row(int index) {
-		int found = Arrays.binarySearch(starts, index);
-		return found >= 0 ? found : -found - 2;
+		return RowStarts.row(starts, index);
 	}
 
 	/** Whether each is at a known place. */
@@ -312,8 +311,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 		@Override
 		public TapStroke get(int index) {
-			int found = Arrays.binarySearch(counts, index);
-			int at = found >= 0 ? found : -found - 2;
+			int at = RowStarts.row(counts, index);
 			Row here = last;
 			if (here.number() != chosen[at]) {
 				here = new Row(chosen[at], rows.get(chosen[at]).part(keys::contains));

@@ -38,7 +38,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double least = size.limits().map(Limits::minorMinMm).map(limit -> limit.orElse(0)).orElse(0.0);
 		double missing = least - size.d();
 		Figures figures = figures();
-		return size.usual() || missing <= CRESTS * pitch() ? Optional.empty() : Optional.of(draft(rule, missing > FAR * pitch(), "the smallest minor diameter of " + name() + " is " + figures.fine(least) + ": "
+		return size.usual() || missing <= CRESTS * pitch() ? Optional.empty() : Optional.of(draft(rule, missing > FAR * pitch(), made(figures) + "the smallest minor diameter of " + name() + " is " + figures.fine(least) + ": "
 				+ figures.fine(missing) + " too small, and the screw does not go in or the point cuts crests that it has no edge for; " + size.right(figures)));
 	}
 
@@ -47,7 +47,7 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		double most = size.limits().map(Limits::minorMaxMm).map(limit -> limit.orElse(Double.MAX_VALUE)).orElse(Double.MAX_VALUE);
 		double over = size.d() - most;
 		Figures figures = figures();
-		return size.usual() || over <= DrilledSize.WRITTEN ? Optional.empty() : Optional.of(draft(rule, over > WIDE * pitch(), "the largest minor diameter of " + name() + " is " + figures.fine(most) + ": "
+		return size.usual() || over <= DrilledSize.WRITTEN ? Optional.empty() : Optional.of(draft(rule, over > WIDE * pitch(), made(figures) + "the largest minor diameter of " + name() + " is " + figures.fine(most) + ": "
 				+ figures.fine(over) + " too big, " + Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)));
 	}
 
@@ -58,15 +58,16 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 			return Optional.empty();
 		}
 		Figures figures = figures();
-		return Optional.of(draft(rule, true, "ends at Z" + level(bore.floor(), figures) + ", the thread at Z" + level(bore.end(), figures) + ": " + figures.length(beyond)
+		return Optional.of(draft(rule, true, "the bore of " + figures.fine(size.d()) + " ends at Z" + level(bore.floor(), figures) + ", the thread at Z" + level(bore.end(), figures) + ": " + figures.length(beyond)
 				+ " of it are cut into the full, and the point breaks; bore on behind the thread, or end it before"));
 	}
 
-	private Draft draft(Rule rule, boolean error, String what) {
-		boolean depth = what.startsWith("ends");
-		Draft draft = Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(turned.pass().block()),
-				(depth ? "the bore of " + figures().fine(size.d()) + " " : "the hole is " + size.made() + " " + figures().fine(size.d()) + ", ") + what);
-		return size.evidence(draft, figures());
+	private String made(Figures figures) {
+		return "the hole is " + size.made() + " " + figures.fine(size.d()) + ", ";
+	}
+
+	private Draft draft(Rule rule, boolean error, String message) {
+		return size.evidence(Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(turned.pass().block()), message), figures());
 	}
 
 	private Figures figures() {

@@ -69,7 +69,7 @@ public final class HoleSkipped extends HoleRule {
 				skipped.add(hole.making().get(0));
 			}
 		}
-		if (skipped.isEmpty() || count == 1 && !meant(operation, skipped, count) || skipped.size() >= count && !meant(operation, skipped, count)) {
+		if (skipped.isEmpty() || (count == 1 || skipped.size() >= count) && !meant(operation, skipped, count)) {
 			skipped.clear();
 			List<Hole> twins = twins(operation, elsewhere, work);
 			boolean counted = operation.wanted().count().filter(all -> all.value() == count + elsewhere.size()).isPresent();

@@ -57,7 +57,7 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 		Location at = own.map(word -> new Location(arc.block().file(), arc.block().line(), word.span())).orElse(Location.of(arc.block()));
 		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R " + (longWay ? "with a minus takes the long way round, "
 				+ Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0) + " degrees" : figures.fine(arc.startRadius()) + ", the circle has " + figures.fine(pass.radius()))
-				+ "; R" + figures.fine(pass.radius())).on(milling)
+				+ "; R" + Figures.number(pass.radius() / figures.unit().mm(), 4)).on(milling)
 				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(pass.radius()), "the arcs beside it");
 		if (own.isPresent() && right.isPresent()) {
 			String text = pass.first().block().file().text().line(pass.first().block().line()).substring(right.get().span().start(), right.get().span().end());

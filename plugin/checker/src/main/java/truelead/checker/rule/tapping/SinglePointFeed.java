@@ -53,7 +53,7 @@ final class SinglePointFeed {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		int starts = thread.value().starts();
 		return Draft.of(rule, Severity.ERROR, turned.pass().lead(), turned.pass().block(), "all passes start at one place: one groove is cut, " + thread.value().withoutClass().designation()
-				+ " has " + starts + " starts; begin each start " + figures.advance(thread.value().pitch()) + " farther along Z, or a turn's part later")
+				+ " has " + starts + " starts; begin each start " + figures.advance(thread.value().pitch()) + " farther along Z, or 1/" + starts + " of a turn later")
 				.programmed("lead", figures.advance(thread.value().lead()) + " " + figures.symbol(), turned.pass().lead())
 				.known("starts", String.valueOf(starts), thread);
 	}
