@@ -141,8 +141,10 @@ final class ChunkScan {
 				} else if (word.address() == 'G') {
 					gCodes.add(word.value() instanceof Expression.Number number ? (int) Math.round(number.value() * 10) : -1);
 				}
-			} else if (element instanceof Element.OStatement) {
-				programStarts.add(line);
+			} else if (element instanceof Element.OStatement statement) {
+				if (statement.keyword() == Element.OKeyword.SUB) {
+					programStarts.add(line);
+				}
 			} else if (!(element instanceof Element.Comment) && !(element instanceof Element.Percent)) {
 				code |= !name(element, block);
 				statement(line, element);

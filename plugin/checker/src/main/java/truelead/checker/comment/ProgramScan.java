@@ -110,6 +110,13 @@ public final class ProgramScan {
 		return before < 0 ? 0 : starts.get(before);
 	}
 
+	/** The line at which the next program or subprogram behind a line begins; the number of lines where none does. */
+	public int nextStart(int line) {
+		int place = Collections.binarySearch(starts, line);
+		int next = place >= 0 ? place + 1 : -place - 1;
+		return next < starts.size() ? starts.get(next) : file.text().lineCount();
+	}
+
 	/** Lines with code. */
 	public int blocks() {
 		return blocks;

@@ -126,8 +126,12 @@ final class Flow {
 			}
 		}
 		if (!ended) {
-			out.event(block, Step.EventKind.PROGRAM_END, Optional.empty(), Setting.NONE);
+			out.event(block, end(), Optional.empty(), Setting.NONE);
 		}
+	}
+
+	private Step.EventKind end() {
+		return state.alone && state.toolChange.isEmpty() ? Step.EventKind.SUB_END : Step.EventKind.PROGRAM_END;
 	}
 
 	/** Whether the run ends before the line at which the program stands, the first at rest in its chunk. */
@@ -343,7 +347,7 @@ final class Flow {
 	void beginAgain(CallFrame frame, int line, WordRef word) {
 		winds();
 		if (forEver(frame, line).isPresent()) {
-			end(Optional.of(word));
+			end(Step.EventKind.PROGRAM_END, Optional.of(word));
 		}
 		frame.line = line;
 	}
@@ -359,7 +363,11 @@ final class Flow {
 
 	/** The end of the program, wherever it is called from. */
 	void end(Optional<WordRef> word) {
-		out.event(block, Step.EventKind.PROGRAM_END, word, Setting.NONE);
+		end(end(), word);
+	}
+
+	private void end(Step.EventKind kind, Optional<WordRef> word) {
+		out.event(block, kind, word, Setting.NONE);
 		ended = true;
 	}
 

@@ -18,7 +18,7 @@ public final class Interpreter {
 		run(program, folder, profile, Budget.of(profile), sink);
 	}
 
-	/** The same within a budget. Each program of the file ends with a {@link Step.EventKind#PROGRAM_END}. */
+	/** The same within a budget. Each program of the file ends with an event that {@linkplain Step.Event#ends() ends} it. */
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink) {
 		run(program, folder, profile, budget, sink, ToolChanges.UNWATCHED);
 	}

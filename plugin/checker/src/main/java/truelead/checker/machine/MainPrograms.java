@@ -51,7 +51,7 @@ final class MainPrograms {
 		if (parts.isEmpty()) {
 			parts.add(part(outline, 0, outline.programEnd(0)));
 		}
-		outline.uncalledSubs().forEach(sub -> parts.add(new Part(sub.line() + 1, outline.programEnd(sub.line()), true)));
+		outline.uncalledSubs().forEach(sub -> parts.add(new Part(sub.line() + 1, outline.subEnd(sub.line()), true)));
 		return parts;
 	}
 

@@ -213,6 +213,12 @@ final class Outline {
 		return next == null ? lines : next;
 	}
 
+	/** Line behind the end of the o-word subprogram that begins at a line; behind the program's where its end is missing. */
+	int subEnd(int line) {
+		return marks.tailMap(line).values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.ENDSUB)
+				.findFirst().map(mark -> mark.line() + 1).orElse(programEnd(line));
+	}
+
 	/** Whether a program end stands in a range of lines. */
 	boolean hasEnd(int from, int to) {
 		return !ends.subSet(from, to).isEmpty();

@@ -190,14 +190,19 @@ public sealed interface Step {
 			implements Step {
 	}
 
-	/** Kinds of events without motion. */
+	/** Kinds of events without motion; {@code SUB_END} is the end of a subprogram that nothing here calls and that has no tool of its own: its caller goes on. */
 	enum EventKind {
 		TOOL_CHANGE, TOOL_SELECTED, SPINDLE, STOP, OPTIONAL_STOP, DWELL, CYCLE_CANCELLED, RIGID_ON, RIGID_OFF, COOLANT, WORK_OFFSET, SUB_CALL,
-		SUB_RETURN, PROGRAM_END
+		SUB_RETURN, SUB_END, PROGRAM_END
 	}
 
 	/** Something other than motion; the word that says it is first in {@code words}. */
 	record Event(BlockRef block, Modal modal, EventKind kind, List<WordRef> words, Setting value) implements Step {
+
+		/** Whether the program, or the subprogram that nothing here calls, ends with it. */
+		public boolean ends() {
+			return kind == EventKind.PROGRAM_END || kind == EventKind.SUB_END;
+		}
 	}
 
 	/**

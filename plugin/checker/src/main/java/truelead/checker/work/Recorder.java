@@ -321,7 +321,7 @@ final class Recorder implements StepSink {
 			tools.add(tool);
 		}
 		log.event(event, number);
-		if (event.kind() == EventKind.PROGRAM_END) {
+		if (event.ends()) {
 			interrupt();
 			ended = Optional.of(event.block());
 		}

@@ -93,8 +93,12 @@ final class Stays {
 		return Math.max(from(tool), changeLine(tool) - ABOVE);
 	}
 
-	/** The last line before the comments of the next tool begin. */
+	/** The last line before the comments of the next tool begin, or a subprogram that stands behind the program: its title says what it does, whoever calls it. */
 	int to(ToolLog tool) {
+		return Math.min(toNext(tool), commentary.main().nextStart(changeLine(tool)) - 1);
+	}
+
+	private int toNext(ToolLog tool) {
 		int change = changeLine(tool);
 		for (int i = tool.index() + 1; i < Math.min(tools.size(), tool.index() + SIGHT); i++) {
 			int next = changes[i];

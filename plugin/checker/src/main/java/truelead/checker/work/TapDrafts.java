@@ -104,7 +104,7 @@ final class TapDrafts {
 	/** A cycle is over, or something is met while it is on. */
 	void event(Step.Event event, int order, ToolLog log) {
 		switch (event.kind()) {
-			case CYCLE_CANCELLED -> cycleDraft = null;
+			case CYCLE_CANCELLED, SUB_END -> cycleDraft = null;
 			case TOOL_CHANGE -> leftOn(Tapping.Met.TOOL_CHANGE, event, order);
 			case PROGRAM_END -> {
 				leftOn(Tapping.Met.PROGRAM_END, event, order);

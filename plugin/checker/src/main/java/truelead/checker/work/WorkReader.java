@@ -210,7 +210,7 @@ public final class WorkReader {
 			boolean ends = false;
 			for (Recorder.LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
-				ends |= recorded.event().kind() == Step.EventKind.PROGRAM_END;
+				ends |= recorded.event().ends();
 			}
 			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !ends, recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.singlePoints.named(uses, commentary, stays, book, holes));
 		}

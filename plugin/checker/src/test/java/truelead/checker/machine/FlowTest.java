@@ -258,6 +258,13 @@ class FlowTest {
 	}
 
 	@Test
+	void aSubprogramThatNothingCallsEndsAtItsEndsubAndTheMainProgramIsRunOnce() {
+		Followed run = Followed.on(RS274, "o<spare> sub", "G81 X1 Y1 Z-9 R2", "o<spare> endsub", "T1 M6", "G81 X5 Y5 Z-4 R2", "M2");
+		assertThat(run.strokes()).hasSize(2);
+		assertThat(run.events(Step.EventKind.TOOL_CHANGE)).hasSize(1);
+	}
+
+	@Test
 	void anOWordSubprogramThatNothingCallsIsRunAlone() {
 		Followed run = Followed.on(RS274, "o<tap> sub", "G84 X1 Y1 Z#1 R2", "o<tap> endsub");
 		assertThat(run.lost()).contains("Z is not known: #1 is not set in the program");

@@ -42,4 +42,16 @@ class SubprogramAloneTest {
 	void absoluteDepthsFromAnUnknownShiftSayNothingOfTheWay() {
 		assertThat(found("G90 G52 Z#500\nG84 X10. Z-15. R3. F600.")).doesNotContain("thread-too-short ERROR");
 	}
+
+	@Test
+	void theCycleIsEndedByItsCaller() {
+		assertThat(SampleCheck.of("O1001 (M8X1.25 TAP)\nG21 M3 S500\nG84 X10. Y0 Z-17. R3. F625.\nX20.\nM99\n")).noneMatch(f -> f.rule().equals("cycle-left-on"));
+	}
+
+	@Test
+	void itsTitleDoesNotNameTheToolChangedToLastInTheTextBefore() {
+		String program = "O1\nG21 G90 G54\nT1 M6 (D6.8)\nG0 X0 Y0 S2000 M3\nG43 H1 Z20. M98 P1001\nG28 Z20.\nT2 M6 (M8)\nG90 G0 X0 Y0 S500 M3\nG43 H2 Z20.\n"
+				+ "G84 X0 Y0 Z-17. R3. F625.\nG80\nM30\nO1001 (DRILL SUB)\nG81 X0 Y0 Z-24. R3. F300.\nG80\nM99\n";
+		assertThat(SampleCheck.of(program)).noneMatch(f -> f.severity() != Severity.INFORMATION);
+	}
 }
