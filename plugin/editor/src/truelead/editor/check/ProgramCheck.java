@@ -96,7 +96,7 @@ public record ProgramCheck(String name, String shown, ProgramFolder folder, Job 
 	private static Finding failed(ProgramFile program, Throwable failure) {
 		return new Finding("not-followed", Severity.WARNING, "the check failed on this program (" + failure.getClass().getSimpleName()
 				+ "): a fault of the checker, not of the program; nothing in it is checked", new Location(program, 0, new Span(0, program.text().line(0).length())),
-				List.of(), List.of(), List.of(), -1, Optional.empty());
+				List.of(), List.of(), List.of(), -1);
 	}
 
 	private CheckResult judged(ProgramFile program, CheckResult result) {

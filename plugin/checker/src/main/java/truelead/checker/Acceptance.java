@@ -30,7 +30,6 @@ final class Acceptance {
 		if (reason.isEmpty() || finding.accepted().isPresent()) {
 			return finding;
 		}
-		return new Finding(finding.rule(), finding.severity(), finding.message(), finding.at(), finding.related(), finding.fixes(),
-				finding.evidence(), finding.operation(), reason);
+		return finding.acceptedFor(reason.get());
 	}
 }

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import truelead.checker.comment.ChangedLines;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rulebook.Rules;
 import truelead.checker.work.EditedWork;
@@ -67,7 +66,7 @@ final class EditedFindings {
 				if (Rules.failed(finding) || pointedAt && places(finding).anyMatch(place -> lines.has(place.line()))) {
 					return Optional.empty();
 				}
-				apart &= !part.lines().get(finding.at().line()) && !Precedence.speaksForAll(finding.rule());
+				apart &= !part.lines().get(finding.at().line()) && !finding.reachesAll();
 				kept.add(finding);
 			}
 		}
@@ -76,7 +75,7 @@ final class EditedFindings {
 			if (part.work().isWhole() || finding.operation() < 0 || !judged.get(finding.operation())) {
 				return Optional.empty();
 			}
-			apart &= part.lines().get(finding.at().line()) && !Precedence.speaksForAll(finding.rule());
+			apart &= part.lines().get(finding.at().line()) && !finding.reachesAll();
 		}
 		kept.addAll(anew);
 		if (!apart) {

@@ -164,8 +164,7 @@ public final class AcceptFile implements Standing {
 			Finding found = one.finding();
 			Optional<String> reason = found.accepted().or(() -> byFingerprint.getOrDefault(one.fingerprint(), List.of()).stream()
 					.filter(entry -> entry.speaksOf(program.name(), programShown) && entry.accepts(one)).map(entry -> entry.acceptance.reason()).findFirst());
-			judged.add(reason.equals(found.accepted()) ? found : new Finding(found.rule(), found.severity(), found.message(), found.at(), found.related(),
-					found.fixes(), found.evidence(), found.operation(), reason));
+			judged.add(reason.equals(found.accepted()) ? found : found.acceptedFor(reason.get()));
 		}
 		return judged;
 	}

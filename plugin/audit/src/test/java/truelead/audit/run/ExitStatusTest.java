@@ -3,7 +3,6 @@ package truelead.audit.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
@@ -51,8 +50,7 @@ class ExitStatusTest {
 	@Test
 	void anAcceptedFindingDoesNotCount() {
 		Finding error = found("hole-missing", Severity.ERROR);
-		Finding accepted = new Finding(error.rule(), error.severity(), error.message(), error.at(), error.related(), error.fixes(), error.evidence(),
-				error.operation(), Optional.of("cast hole"));
+		Finding accepted = error.acceptedFor("cast hole");
 		assertThat(status(Severity.WARNING, bracket.with(accepted))).isZero();
 	}
 

@@ -59,7 +59,7 @@ public final class Sample {
 	}
 
 	public Finding finding(String rule, Severity severity, String message, String words) {
-		return new Finding(rule, severity, message, at(words), List.of(), List.of(), List.of(), -1, Optional.empty());
+		return new Finding(rule, severity, message, at(words), List.of(), List.of(), List.of(), -1);
 	}
 
 	/** A finding with all that a finding can have. */
@@ -70,7 +70,7 @@ public final class Sample {
 				List.of(new Fix("Change F500 to F520", true, "the pitch is called out and S stands", List.of(new Edit(feed, "F520")))),
 				List.of(new Evidence("feed", "500 mm/min", "programmed, N30", Optional.of(feed)),
 						new Evidence("pitch", "1 mm", "called out, TAP M6", Optional.of(at("TAP M6")))),
-				0, Optional.empty());
+				0);
 	}
 
 	/** As if the checker had found these. */

@@ -6,7 +6,6 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.Recorded;
@@ -24,8 +23,7 @@ class SarifReportTest {
 	@Test
 	void isValidAgainstThePublishedSchema() throws IOException {
 		Finding plain = bracket.finding("hole-missing", Severity.WARNING, "<&>\u2028 \u00fc", "X30.");
-		Finding accepted = new Finding("edge-not-broken", Severity.INFORMATION, "m", plain.at(), plain.related(), plain.fixes(), plain.evidence(), 0,
-				Optional.of("no burr wanted"));
+		Finding accepted = bracket.finding("edge-not-broken", Severity.INFORMATION, "m", "X30.").acceptedFor("no burr wanted");
 		SarifLog full = SarifLog.of(bracket.with(bracket.feedOffPitch(), plain, accepted),
 				new Audited.Refused(new Source(Path.of("x"), "b \u00e4/x.nc", 0), "binary"));
 		assertThat(full.schemaProblems()).isEmpty();
@@ -105,6 +103,6 @@ class SarifReportTest {
 
 	private static Finding moved(Sample edited) {
 		Finding old = Sample.of("bracket.nc", Sample.BRACKET).feedOffPitch();
-		return new Finding(old.rule(), old.severity(), old.message(), edited.at("F500"), old.related(), old.fixes(), old.evidence(), 0, Optional.empty());
+		return new Finding(old.rule(), old.severity(), old.message(), edited.at("F500"), old.related(), old.fixes(), old.evidence(), 0);
 	}
 }

@@ -77,12 +77,12 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	}
 
 	/**
-	 * Makes the finding speak for the drill too: the fix is in the callout, where it stands in the program.
+	 * Adds it to a finding: the fix is in the callout, where it stands in the program.
 	 *
-	 * @param by the name of the evidence, one of those in {@link Precedence}
+	 * @param what what makes the thread with the drill: {@code feed}, {@code helix}
 	 */
-	public void tell(Draft draft, String by, Fact<ThreadSpec> called, ProgramFile program) {
-		draft.from(by, made.designation(), "pitch and drill of the tables");
+	public void tell(Draft draft, String what, Fact<ThreadSpec> called, ProgramFile program) {
+		draft.from("what " + what + " and drill make", made.designation(), "pitch and drill of the tables");
 		String text = made.withHand(called.value().hand()).designation();
 		called.at().filter(at -> at.file().equals(program) && at.span().end() > at.span().start()).ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
 				"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));

@@ -1,6 +1,7 @@
 package truelead.checker.rule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,10 +25,12 @@ public final class Draft {
 	private final Set<Related> related = new LinkedHashSet<>();
 	private final List<Fix> fixes = new ArrayList<>();
 	private final List<Evidence> evidence = new ArrayList<>();
+	private final Set<Slip> tells = EnumSet.noneOf(Slip.class);
 	private int operation = -1;
 
-	private Draft(String rule, Severity severity, Location at, String message) {
-		this.rule = rule;
+	private Draft(Rule rule, Severity severity, Location at, String message) {
+		this.rule = rule.name();
+		tells.addAll(rule.tells());
 		this.severity = severity;
 		this.at = at;
 		this.message = message;
@@ -35,7 +38,7 @@ public final class Draft {
 
 	/** Starts a finding at a place of the program. */
 	public static Draft of(Rule rule, Severity severity, Location at, String message) {
-		return new Draft(rule.name(), severity, at, message);
+		return new Draft(rule, severity, at, message);
 	}
 
 	/** Starts a finding at the word that set a number, or at the block where no word did. */
@@ -95,6 +98,12 @@ public final class Draft {
 		return this;
 	}
 
+	/** A slip that this finding is sure of, beside those that its rule always tells of. */
+	public Draft tells(Slip slip) {
+		tells.add(slip);
+		return this;
+	}
+
 	/** A change that removes the finding; the best comes first. */
 	public Draft fix(Fix fix) {
 		fixes.add(fix);
@@ -109,7 +118,7 @@ public final class Draft {
 				others.add(one);
 			}
 		}
-		return new Finding(rule, severity, message, at, others, fixes, evidence, operation, Optional.empty());
+		return new Finding(rule, severity, message, at, others, fixes, evidence, operation, tells, Optional.empty());
 	}
 
 	/** Replaces the number of a word, where it is a plain number; empty where it is computed. */

@@ -1,5 +1,6 @@
 package truelead.checker.rule;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.work.Work;
 
@@ -8,6 +9,16 @@ public interface Rule {
 
 	/** The name in messages, reports, notes and settings; says what is wrong: {@code feed-off-pitch}. */
 	String name();
+
+	/** The slips that every finding of it is sure of; a single finding may tell of more ({@link Draft#tells}). */
+	default Set<Slip> tells() {
+		return Set.of();
+	}
+
+	/** The slips that already explain what it would say: where a finding no less severe tells of one, this rule's is left out. */
+	default Set<Slip> silentWhere() {
+		return Set.of();
+	}
 
 	/** Looks through the work and hands out what it finds. */
 	void check(Work work, Consumer<Finding> found);

@@ -66,8 +66,7 @@ final class OneACause {
 		Set<Related> related = new LinkedHashSet<>(first.related());
 		same.stream().skip(1).limit(MOST_PLACES).forEach(finding -> related.add(new Related(finding.at(), AGAIN)));
 		int more = same.size() - 1;
-		return new Finding(first.rule(), first.severity(), first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + of,
-				first.at(), List.copyOf(related), fixes(same), first.evidence(), first.operation(), first.accepted());
+		return first.forAll(first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + of, related, fixes(same));
 	}
 
 	/** The first, second, ... fix of all of them as one; none where not all have as many. */

@@ -48,7 +48,6 @@ final class OneAPlace {
 		for (Finding finding : same) {
 			related.addAll(finding.related());
 		}
-		return new Finding(worst.rule(), worst.severity(), worst.message(), worst.at(), List.copyOf(related), worst.fixes(), worst.evidence(),
-				worst.operation(), worst.accepted());
+		return worst.forAll(worst.message(), related, worst.fixes());
 	}
 }

@@ -9,7 +9,6 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;
 import truelead.checker.rule.RuleSettings;
@@ -225,7 +224,7 @@ public final class Rules {
 	public static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		List<Finding> findings = new ArrayList<>();
 		for (Finding finding : OneACause.fold(OneAPlace.merge(Precedence.apply(found)), work)) {
-			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(at(finding, severity)));
+			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(finding.with(severity)));
 		}
 		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);
@@ -249,13 +248,7 @@ public final class Rules {
 			String place = broken.getStackTrace().length == 0 ? "not known" : broken.getStackTrace()[0].toString();
 			found.add(new Finding(rule.name(), Severity.WARNING, FAILED + " on this program and has not checked all of it ("
 					+ broken.getClass().getSimpleName() + "): a fault of the checker, not of the program", first, List.of(), List.of(),
-					List.of(new Evidence("failed at", place, "the checker", Optional.empty())), -1, Optional.empty()));
+					List.of(new Evidence("failed at", place, "the checker", Optional.empty())), -1));
 		}
-	}
-
-	private static Finding at(Finding finding, Severity severity) {
-		return severity == finding.severity() ? finding
-				: new Finding(finding.rule(), severity, finding.message(), finding.at(), finding.related(), finding.fixes(), finding.evidence(),
-						finding.operation(), finding.accepted());
 	}
 }

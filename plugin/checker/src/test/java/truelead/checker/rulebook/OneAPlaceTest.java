@@ -3,7 +3,6 @@ package truelead.checker.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
@@ -33,6 +32,6 @@ class OneAPlaceTest {
 
 	private Finding finding(Severity severity, int line) {
 		return new Finding("feed-off-pitch", severity, "in line " + line, feed, List.of(new Related(new Location(file, line, new Span(0, 4)), "the threading block")),
-				List.of(), List.of(), 0, Optional.empty());
+				List.of(), List.of(), 0);
 	}
 }

@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -10,6 +11,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadingOperation;
@@ -23,6 +25,11 @@ public final class CountersinkTooSmall extends HoleRule {
 
 	public CountersinkTooSmall() {
 		super("countersink-too-small");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD);
 	}
 
 	@Override

@@ -1,11 +1,13 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -22,6 +24,11 @@ public final class DeepThread extends HoleRule {
 
 	public DeepThread() {
 		super("deep-thread");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.HITS_BELOW);
 	}
 
 	@Override

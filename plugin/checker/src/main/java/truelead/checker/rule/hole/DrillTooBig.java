@@ -2,11 +2,13 @@ package truelead.checker.rule.hole;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
@@ -27,6 +29,11 @@ public final class DrillTooBig extends HoleRule {
 
 	public DrillTooBig() {
 		super("drill-too-big");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL);
 	}
 
 	@Override

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -14,6 +15,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.Written;
 import truelead.checker.thread.DrillPoint;
@@ -45,6 +47,16 @@ public final class DrillTooShallow extends HoleRule {
 
 	public DrillTooShallow() {
 		super("drill-too-shallow");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HOLE_SHALLOW);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE);
 	}
 
 	@Override

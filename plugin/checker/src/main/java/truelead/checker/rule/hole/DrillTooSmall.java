@@ -2,11 +2,13 @@ package truelead.checker.rule.hole;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -23,6 +25,11 @@ public final class DrillTooSmall extends HoleRule {
 
 	public DrillTooSmall() {
 		super("drill-too-small");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -10,6 +11,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -18,6 +20,11 @@ public final class DrilledAfterThreading extends HoleRule {
 
 	public DrilledAfterThreading() {
 		super("drilled-after-threading");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.LEFT_ON);
 	}
 
 	@Override

@@ -9,7 +9,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
-import truelead.checker.rule.Precedence;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.FormHole;
@@ -127,7 +127,7 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		draft.known("drill", figures.fine(d()), drill).known("thread", thread.value().designation(), thread)
 				.related(cut.block(), "the drill block");
 		if (ofAnother()) {
-			draft.from(Precedence.ANOTHER_HOLE, figures.fine(d()), "the drill");
+			draft.from("hole of another thread", figures.fine(d()), "the drill").tells(Slip.OTHER_THREADS_HOLE);
 		}
 		if (forming) {
 			return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");

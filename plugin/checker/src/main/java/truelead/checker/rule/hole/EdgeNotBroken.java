@@ -1,10 +1,12 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -13,6 +15,11 @@ public final class EdgeNotBroken extends HoleRule {
 
 	public EdgeNotBroken() {
 		super("edge-not-broken");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.NO_TAP);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
@@ -11,6 +12,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -21,6 +23,16 @@ public final class HoleMissing extends HoleRule {
 
 	public HoleMissing() {
 		super("hole-missing");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HOLE_MISSED, Slip.STEPS_ADD_UP);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Hole;
 import truelead.checker.program.BlockRef;
@@ -8,6 +9,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -16,6 +18,16 @@ public final class HoleOffPosition extends HoleRule {
 
 	public HoleOffPosition() {
 		super("hole-off-position");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.BESIDE_HOLE);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING);
 	}
 
 	@Override

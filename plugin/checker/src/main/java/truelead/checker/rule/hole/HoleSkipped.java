@@ -19,8 +19,8 @@ import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -39,6 +39,16 @@ public final class HoleSkipped extends HoleRule {
 
 	public HoleSkipped() {
 		super("hole-skipped");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HOLE_LEFT_OVER);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.PART_UNKNOWN, Slip.DISTANCE_MODE, Slip.OTHER_THREADS_HOLE, Slip.HOLE_MISSED, Slip.BESIDE_HOLE);
 	}
 
 	@Override
@@ -81,7 +91,7 @@ public final class HoleSkipped extends HoleRule {
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
 			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
-			found.accept(again > 0 ? draft.from(Precedence.MORE_SKIPPED, String.valueOf(again), "counted") : draft);
+			found.accept(again > 0 ? draft.from("places threaded again", String.valueOf(again), "counted").tells(Slip.POSITION_LEFT_OUT) : draft);
 		}
 	}
 

@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
@@ -8,6 +9,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -18,6 +20,11 @@ public final class NotThrough extends HoleRule {
 
 	public NotThrough() {
 		super("not-through");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD);
 	}
 
 	@Override

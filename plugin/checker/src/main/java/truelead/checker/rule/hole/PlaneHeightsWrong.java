@@ -2,6 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -12,8 +13,8 @@ import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -33,6 +34,16 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	public PlaneHeightsWrong() {
 		super("plane-heights-wrong");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HEIGHTS_MISREAD);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT);
 	}
 
 	@Override
@@ -166,6 +177,6 @@ public final class PlaneHeightsWrong extends HoleRule {
 		Draft draft = Draft.of(this, severity, word.word().map(Location::of).orElse(Location.of(step.block())), message)
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
 				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
-		return step.modal().absolute() ? draft : draft.from(Precedence.DISTANCE_MODE, "G91", "programmed");
+		return step.modal().absolute() ? draft : draft.from("distance mode", "G91", "programmed").tells(Slip.DISTANCE_MODE);
 	}
 }

@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
@@ -9,6 +10,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -23,6 +25,11 @@ public final class ThreadTooShort extends HoleRule {
 
 	public ThreadTooShort() {
 		super("thread-too-short");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD);
 	}
 
 	@Override

@@ -1,12 +1,14 @@
 package truelead.checker.rule.hole;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -15,6 +17,11 @@ public final class ThreadedBeforeDrilled extends HoleRule {
 
 	public ThreadedBeforeDrilled() {
 		super("threaded-before-drilled");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.DRILLED_LATE);
 	}
 
 	@Override

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
@@ -16,6 +17,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -33,6 +35,16 @@ public final class ThreadedTwice implements Rule {
 	@Override
 	public String name() {
 		return "threaded-twice";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.PLACE_AGAIN);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.HEIGHTS_MISREAD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.POSITION_LEFT_OUT);
 	}
 
 	@Override

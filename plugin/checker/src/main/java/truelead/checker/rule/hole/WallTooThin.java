@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -8,6 +9,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -19,6 +21,11 @@ public final class WallTooThin extends HoleRule {
 
 	public WallTooThin() {
 		super("wall-too-thin");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.HOLE_SHALLOW);
 	}
 
 	@Override

@@ -2,12 +2,14 @@ package truelead.checker.rule.method;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -22,6 +24,11 @@ public final class CalloutConflict extends OperationRule {
 
 	public CalloutConflict() {
 		super("callout-conflict");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.SOURCES_DIFFER);
 	}
 
 	@Override

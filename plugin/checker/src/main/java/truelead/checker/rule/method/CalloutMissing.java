@@ -1,10 +1,12 @@
 package truelead.checker.rule.method;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -14,6 +16,11 @@ public final class CalloutMissing extends OperationRule {
 
 	public CalloutMissing() {
 		super("callout-missing");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.NO_TAP, Slip.LEFT_ON);
 	}
 
 	@Override

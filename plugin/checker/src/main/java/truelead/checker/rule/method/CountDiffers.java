@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import truelead.checker.hole.Hole;
@@ -13,6 +14,7 @@ import truelead.checker.job.FactSource;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -27,6 +29,11 @@ public final class CountDiffers extends OperationRule {
 
 	public CountDiffers() {
 		super("count-differs");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.PART_UNKNOWN, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.HOLE_MISSED, Slip.HOLE_LEFT_OVER, Slip.PLACE_AGAIN, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.method;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import truelead.checker.job.Fact;
@@ -8,6 +9,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
@@ -19,6 +21,11 @@ public final class PitchNotStandard extends OperationRule {
 
 	public PitchNotStandard() {
 		super("pitch-not-standard");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.SOURCES_DIFFER);
 	}
 
 	@Override

@@ -1,12 +1,14 @@
 package truelead.checker.rule.method;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -17,6 +19,11 @@ public final class ReachTooShort extends OperationRule {
 
 	public ReachTooShort() {
 		super("reach-too-short");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD);
 	}
 
 	@Override

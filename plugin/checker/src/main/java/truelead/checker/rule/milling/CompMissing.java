@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
@@ -11,6 +12,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -30,6 +32,16 @@ public final class CompMissing implements Rule {
 	@Override
 	public String name() {
 		return "comp-missing";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_COMPENSATION);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND);
 	}
 
 	@Override

@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.machine.Step;
@@ -8,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -18,6 +20,16 @@ public final class CutterHitsBottom implements Rule {
 	@Override
 	public String name() {
 		return "cutter-hits-bottom";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.BEGINS_DEEP);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.LEVEL_FAR_OFF);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
@@ -8,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -26,6 +28,11 @@ public final class CutterPitchMismatch implements Rule {
 	@Override
 	public String name() {
 		return "cutter-pitch-mismatch";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.HELIX_AND_DRILL);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -10,6 +11,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
@@ -36,6 +38,16 @@ public final class CutterTooBig implements Rule {
 	@Override
 	public String name() {
 		return "cutter-too-big";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.CUTTER_TOO_BIG);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD);
 	}
 
 	@Override

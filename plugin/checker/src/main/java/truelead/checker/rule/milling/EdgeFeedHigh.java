@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.ToolFacts;
@@ -11,6 +12,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -27,6 +29,11 @@ public final class EdgeFeedHigh implements Rule {
 	@Override
 	public String name() {
 		return "edge-feed-high";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.CUTTER_TOO_BIG);
 	}
 
 	@Override

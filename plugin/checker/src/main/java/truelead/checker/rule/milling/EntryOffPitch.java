@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
@@ -9,6 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -25,6 +27,11 @@ public final class EntryOffPitch implements Rule {
 	@Override
 	public String name() {
 		return "entry-off-pitch";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD);
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -13,6 +14,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -32,6 +34,11 @@ public final class EntryStraight implements Rule {
 	@Override
 	public String name() {
 		return "entry-straight";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG);
 	}
 
 	@Override

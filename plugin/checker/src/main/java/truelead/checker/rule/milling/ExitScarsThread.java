@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
@@ -10,9 +11,9 @@ import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.MillPasses;
@@ -28,6 +29,11 @@ public final class ExitScarsThread implements Rule {
 	@Override
 	public String name() {
 		return "exit-scars-thread";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG);
 	}
 
 	@Override
@@ -111,7 +117,7 @@ public final class ExitScarsThread implements Rule {
 						+ figures.length(reach) + ", the hole is " + figures.length(minor) + ": it scars " + figures.length((reach - minor) / 2)
 						+ " of the thread; lead out to the centre first").on(operation);
 		if (!pass.modal().absolute()) {
-			draft.from(Precedence.IN_INCREMENTS, figures.length((reach - cutter) / 2), "geometry");
+			draft.from("way out in increments", figures.length((reach - cutter) / 2), "geometry").tells(Slip.LEAD_OUT_MISSING);
 		}
 		found.accept(draft.programmed("reach of the teeth", figures.length(reach), last.block()).known("the callout", thread.value().designation(), thread)
 				.from("minor diameter", figures.length(minor), "table of the thread's limits").finding());

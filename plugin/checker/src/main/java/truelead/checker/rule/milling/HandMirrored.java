@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.profile.ProfileKey;
@@ -9,6 +10,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
@@ -24,6 +26,11 @@ public final class HandMirrored implements Rule {
 	@Override
 	public String name() {
 		return "hand-mirrored";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.MIRROR);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -8,9 +9,9 @@ import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -33,6 +34,16 @@ public final class HelixOffPitch implements Rule {
 	@Override
 	public String name() {
 		return "helix-off-pitch";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HELIX_LEAD);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD);
 	}
 
 	@Override
@@ -76,9 +87,9 @@ public final class HelixOffPitch implements Rule {
 				.from("turns", Figures.number(form.turns(), 2), "geometry: angle about the hole's centre")
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
 		if (lead > FAR_OFF * thread.lead()) {
-			draft.from(Precedence.LEVEL_FAR_OFF, Figures.number(lead / thread.lead(), 1), "geometry");
+			draft.from("times the lead", Figures.number(lead / thread.lead(), 1), "geometry").tells(Slip.LEVEL_FAR_OFF);
 		}
-		another.ifPresent(other -> other.tell(draft, Precedence.HELIX_AND_DRILL, wanted.orElseThrow(), operation.block().file()));
+		another.ifPresent(other -> other.tell(draft.tells(Slip.HELIX_AND_DRILL), "helix", wanted.orElseThrow(), operation.block().file()));
 		found.accept(draft.finding());
 	}
 

@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -11,9 +12,9 @@ import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
@@ -36,6 +37,11 @@ public final class HelixOffSize implements Rule {
 	@Override
 	public String name() {
 		return "helix-off-size";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HELIX_AND_DRILL, Slip.NO_CENTRE, Slip.CUTTER_TOO_BIG, Slip.TAPER, Slip.NO_COMPENSATION);
 	}
 
 	@Override
@@ -88,9 +94,9 @@ public final class HelixOffSize implements Rule {
 				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
-		another.ifPresent(other -> other.tell(draft, Precedence.HELIX_AND_DRILL, operation.wanted().statedThread().orElseThrow(), operation.block().file()));
+		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(), operation.block().file()));
 		if (centreFollows(operation, pass)) {
-			draft.from(Precedence.CENTRE_FOLLOWS, figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry");
+			draft.from("centre beside the hole by as much", figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);
 		}
 		flat.ifPresent(f -> draft.known("tip flat", figures.fine(f.value()), f));
 		found.accept(draft.finding());

@@ -13,6 +13,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
@@ -36,6 +37,11 @@ public final class HelixTooShort implements Rule {
 	@Override
 	public String name() {
 		return "helix-too-short";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.SHORT_WAY_ROUND, Slip.HELIX_LEAD, Slip.BEGINS_DEEP);
 	}
 
 	@Override

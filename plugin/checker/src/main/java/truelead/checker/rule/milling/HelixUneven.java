@@ -1,15 +1,16 @@
 package truelead.checker.rule.milling;
 
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -30,6 +31,16 @@ public final class HelixUneven implements Rule {
 	@Override
 	public String name() {
 		return "helix-uneven";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_ONE_LEAD);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND);
 	}
 
 	@Override
@@ -83,7 +94,7 @@ public final class HelixUneven implements Rule {
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
 				.programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
 		if (Math.abs(most) > FAR_OFF * lead) {
-			draft.from(Precedence.LEVEL_FAR_OFF, Figures.number(Math.abs(most) / lead, 1), "geometry");
+			draft.from("times the lead", Figures.number(Math.abs(most) / lead, 1), "geometry").tells(Slip.LEVEL_FAR_OFF);
 		}
 		operation.wanted().statedThread().ifPresentOrElse(thread -> draft.known("the callout", thread.value().designation(), thread),
 				() -> draft.from("lead", figures.advance(lead), "the other arcs of the pass, no thread is named"));

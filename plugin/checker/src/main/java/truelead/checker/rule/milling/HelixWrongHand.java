@@ -1,14 +1,15 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
@@ -26,6 +27,16 @@ public final class HelixWrongHand implements Rule {
 	@Override
 	public String name() {
 		return "helix-wrong-hand";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.TURNED_ROUND);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.NO_CENTRE, Slip.MIRROR, Slip.LEVEL_FAR_OFF);
 	}
 
 	@Override
@@ -58,7 +69,7 @@ public final class HelixWrongHand implements Rule {
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
 		double other = turnedRound(pass);
 		if (Math.abs(other - thread.value().lead()) < KEPT * thread.value().lead()) {
-			draft.from(Precedence.TURNED_ROUND, new Figures(pass.modal().unit()).fine(other), "geometry");
+			draft.from("lead with the arcs turned round", new Figures(pass.modal().unit()).fine(other), "geometry").tells(Slip.SHORT_WAY_ROUND);
 		}
 		return draft.finding();
 	}

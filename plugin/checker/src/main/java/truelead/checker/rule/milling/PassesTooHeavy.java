@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
@@ -9,6 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -22,6 +24,11 @@ public final class PassesTooHeavy implements Rule {
 	@Override
 	public String name() {
 		return "passes-too-heavy";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD);
 	}
 
 	@Override

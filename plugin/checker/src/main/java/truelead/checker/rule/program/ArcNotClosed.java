@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
@@ -13,6 +14,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -26,6 +28,16 @@ public final class ArcNotClosed implements Rule {
 	@Override
 	public String name() {
 		return "arc-not-closed";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_CENTRE);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD);
 	}
 
 	@Override

@@ -17,6 +17,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.NotEvaluated;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -31,6 +32,16 @@ public final class NotFollowed implements Rule {
 	@Override
 	public String name() {
 		return "not-followed";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.PART_UNKNOWN);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.DISTANCE_MODE);
 	}
 
 	@Override
@@ -81,7 +92,7 @@ public final class NotFollowed implements Rule {
 		}
 		Set<Related> related = new LinkedHashSet<>(first.related());
 		same.stream().skip(1).limit(MOST_PLACES).forEach(other -> related.add(new Related(other.at(), "depends on it too")));
-		return new Finding(first.rule(), first.severity(), first.message(), first.at(), List.copyOf(related), first.fixes(), first.evidence(), first.operation(), first.accepted());
+		return first.forAll(first.message(), related, first.fixes());
 	}
 
 	private Draft draft(truelead.checker.work.NotFollowed trouble) {

@@ -2,12 +2,14 @@ package truelead.checker.rule.program;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.comment.BlockProblem;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Work;
 
 /** A block that the grammar cannot read: error where the program makes threads, else information, once. */
@@ -16,6 +18,11 @@ public final class NotUnderstood implements Rule {
 	@Override
 	public String name() {
 		return "not-understood";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.UNREAD_BLOCK);
 	}
 
 	@Override

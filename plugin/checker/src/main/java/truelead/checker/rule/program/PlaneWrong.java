@@ -21,6 +21,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -36,6 +37,11 @@ public final class PlaneWrong implements Rule {
 	@Override
 	public String name() {
 		return "plane-wrong";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.OTHER_AXIS, Slip.OTHER_PLANE);
 	}
 
 	@Override

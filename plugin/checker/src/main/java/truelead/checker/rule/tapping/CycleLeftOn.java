@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
@@ -10,6 +11,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Strokes;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -20,6 +22,16 @@ public final class CycleLeftOn extends TappingRule {
 
 	public CycleLeftOn() {
 		super("cycle-left-on");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.LEFT_ON);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.NO_SPEED);
 	}
 
 	@Override

@@ -1,10 +1,12 @@
 package truelead.checker.rule.tapping;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -14,6 +16,16 @@ public final class DrillInTappingCycle extends TappingRule {
 
 	public DrillInTappingCycle() {
 		super("drill-in-tapping-cycle");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_TAP);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Setting;
@@ -8,6 +9,7 @@ import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -19,6 +21,11 @@ public final class DwellAtBottom extends TappingRule {
 
 	public DwellAtBottom() {
 		super("dwell-at-bottom");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE);
 	}
 
 	@Override

@@ -2,12 +2,14 @@ package truelead.checker.rule.tapping;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.NoLead;
 import truelead.checker.work.TapStroke;
@@ -19,6 +21,16 @@ public final class FeedInWrongMode extends TappingRule {
 
 	public FeedInWrongMode() {
 		super("feed-in-wrong-mode");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.OTHER_FEED_MODE);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
 	}
 
 	@Override

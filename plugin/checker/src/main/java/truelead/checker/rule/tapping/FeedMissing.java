@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.FeedMode;
@@ -10,6 +11,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.WordText;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
@@ -21,6 +23,16 @@ public final class FeedMissing extends TappingRule {
 
 	public FeedMissing() {
 		super("feed-missing");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.OTHER_TOOLS_FEED);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD);
 	}
 
 	@Override

@@ -19,8 +19,8 @@ import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.Precedence;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Strokes;
@@ -46,6 +46,16 @@ public final class FeedOffPitch extends TappingRule {
 
 	public FeedOffPitch() {
 		super("feed-off-pitch");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.FEED_OFF);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.TWO_SPEEDS);
 	}
 
 	@Override
@@ -75,7 +85,7 @@ public final class FeedOffPitch extends TappingRule {
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
 			Draft draft = draft(tapping, work, worst, thread.get(), places, another);
-			another.ifPresentOrElse(other -> other.tell(draft, Precedence.FEED_AND_DRILL, thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
+			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
 					.flatMap(meant -> meant.fix(worst, tapping, work)).or(() -> FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
@@ -149,7 +159,7 @@ public final class FeedOffPitch extends TappingRule {
 			feed.stroke().speed().word().ifPresent(word -> draft.related(Location.of(word), "the speed"));
 		}
 		if (feed.stroke().feedOut().known() && tapping.method() == Tapping.Method.FEED && feed.stroke().feedOut().value() != feed.stroke().feed().value()) {
-			draft.programmed(Precedence.OTHER_FEED_OUT, Figures.number(feed.stroke().feedOut().value(), 4), feed.stroke().feedOut());
+			draft.programmed("feed out", Figures.number(feed.stroke().feedOut().value(), 4), feed.stroke().feedOut()).tells(Slip.FEED_IN_OFF);
 		}
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("turns", Figures.turns(turns), "depth " + figures.length(Turns.engaged(tapping, feed.stroke())) + " / pitch");

@@ -2,6 +2,7 @@ package truelead.checker.rule.tapping;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -14,6 +15,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.NoLead;
 import truelead.checker.work.TapStroke;
@@ -33,10 +35,20 @@ public final class InchMetricMixup extends TappingRule {
 	}
 
 	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.OTHER_UNIT);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
+	}
+
+	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		Optional<Draft> word = UnitWord.wrong(this, work);
 		if (word.isPresent()) {
-			found.accept(word.get().finding());
+			found.accept(word.get().tells(Slip.UNIT_WORD).finding());
 		} else {
 			super.check(work, found);
 		}

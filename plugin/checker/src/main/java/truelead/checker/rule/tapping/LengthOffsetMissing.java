@@ -14,6 +14,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -24,6 +25,11 @@ public final class LengthOffsetMissing implements Rule {
 	@Override
 	public String name() {
 		return "length-offset-missing";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.FeedMode;
@@ -9,6 +10,7 @@ import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -18,6 +20,11 @@ public final class OverrideOpen extends TappingRule {
 
 	public OverrideOpen() {
 		super("override-open");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.FEED_IN_OFF);
 	}
 
 	@Override

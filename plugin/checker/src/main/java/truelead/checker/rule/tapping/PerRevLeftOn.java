@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
@@ -9,6 +10,7 @@ import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.tool.FeedUse;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -24,6 +26,16 @@ public final class PerRevLeftOn extends TappingRule {
 
 	public PerRevLeftOn() {
 		super("per-rev-left-on");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.MODE_LEFT_ON);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.OTHER_TOOLS_FEED);
 	}
 
 	@Override

@@ -1,10 +1,12 @@
 package truelead.checker.rule.tapping;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -13,6 +15,11 @@ public final class RigidModeMissing extends TappingRule {
 
 	public RigidModeMissing() {
 		super("rigid-mode-missing");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP);
 	}
 
 	@Override

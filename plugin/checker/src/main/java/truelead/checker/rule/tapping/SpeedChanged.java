@@ -1,12 +1,14 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -16,6 +18,11 @@ public final class SpeedChanged extends TappingRule {
 
 	public SpeedChanged() {
 		super("speed-changed");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.TWO_SPEEDS);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
@@ -11,6 +12,7 @@ import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
@@ -31,6 +33,11 @@ public final class SpeedOverLimit extends TappingRule {
 
 	public SpeedOverLimit() {
 		super("speed-over-limit");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_OFF);
 	}
 
 	@Override

@@ -17,6 +17,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Hand;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.TapStroke;
@@ -30,6 +31,16 @@ public final class SpindleNotTurning extends TappingRule {
 
 	public SpindleNotTurning() {
 		super("spindle-not-turning");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_SPEED);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.UNREAD_BLOCK, Slip.LEFT_ON);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.tapping;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
@@ -31,6 +33,11 @@ public final class SpindleWrongWay extends TappingRule {
 
 	public SpindleWrongWay() {
 		super("spindle-wrong-way");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.LEFT_ON, Slip.MIRROR);
 	}
 
 	@Override

@@ -2,6 +2,7 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -12,6 +13,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -25,6 +27,11 @@ public final class StartTooClose extends TappingRule {
 
 	public StartTooClose() {
 		super("start-too-close");
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.HEIGHTS_MISREAD);
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Cycle;
@@ -14,6 +15,7 @@ import truelead.checker.rule.Edit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.WordText;
 import truelead.checker.thread.Hand;
@@ -30,6 +32,11 @@ public final class TapInDrillingCycle extends TappingRule {
 
 	public TapInDrillingCycle() {
 		super("tap-in-drilling-cycle");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.DRILLING_CYCLE);
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -10,6 +11,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.rule.TapLead;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
@@ -26,6 +28,16 @@ public final class TapThroughFixture extends TappingRule {
 
 	public TapThroughFixture() {
 		super("tap-through-fixture");
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.HITS_BELOW);
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD);
 	}
 
 	@Override
