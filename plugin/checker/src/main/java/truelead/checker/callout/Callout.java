@@ -37,6 +37,14 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 		return !sound(there) && sound(own) ? own : there;
 	}
 
+	/**
+	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: #10-24 X 4 in an inch program says how many.
+	 */
+	public Optional<Double> depthMm(LengthUnit unitOfProgram) {
+		return depth.filter(said -> said.unit().isPresent() || said.value() != Math.rint(said.value()) || mm(said, unitOfProgram) <= DEEPEST * spec.diameter())
+				.map(said -> mm(said, unitOfProgram));
+	}
+
 	private boolean sound(double mm) {
 		return mm >= spec.pitch() && mm <= DEEPEST * spec.diameter();
 	}

@@ -1,7 +1,9 @@
 package truelead.checker.job;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.CommentReading;
@@ -35,10 +37,19 @@ public final class FreeText {
 	 * @param unit for lengths without a unit of their own
 	 */
 	public static ToolFacts tool(String text, FactSource source, Location at, LengthUnit unit) {
+		return tool(text, source, at, unit, kind -> false);
+	}
+
+	/**
+	 * The same of a tool that is seen at work: of several kinds that the text names, as 8.5 DRILL - M10 TAP does, the one that can do that work.
+	 *
+	 * @param atWork whether a tool of a kind can do what this one does
+	 */
+	public static ToolFacts tool(String text, FactSource source, Location at, LengthUnit unit, Predicate<ToolKind> atWork) {
 		CommentReading reading = CalloutReader.readComment(text);
 		ToolFacts.Builder facts = new ToolFacts.Builder();
 		String said = text.strip();
-		Optional<ToolDescription> named = agreed(reading, source);
+		Optional<ToolDescription> named = agreed(reading, source, atWork);
 		boolean threads = named.map(t -> t.kind().threading()).orElse(false);
 		named.ifPresent(tool -> {
 			facts.kind = Optional.of(Fact.of(tool.kind(), source, at, said));
@@ -85,15 +96,19 @@ public final class FreeText {
 	}
 
 	/**
-	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is
+	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP, and not just one of them can do what the tool does. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is
 	 * how the hole is made.
 	 */
-	private static Optional<ToolDescription> agreed(CommentReading reading, FactSource source) {
+	private static Optional<ToolDescription> agreed(CommentReading reading, FactSource source, Predicate<ToolKind> atWork) {
 		Optional<ToolDescription> first = reading.tool();
 		boolean hole = source == FactSource.TOOL_LIST && first.filter(tool -> tool.kind().tap()).isPresent();
 		boolean several = first.isPresent()
 				&& reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()) && !(hole && t.kind() == ToolKind.DRILL));
-		return several ? Optional.empty() : first;
+		if (!several) {
+			return first;
+		}
+		List<ToolDescription> able = reading.tools().stream().filter(tool -> atWork.test(tool.kind())).toList();
+		return able.stream().allMatch(tool -> same(tool.kind(), able.get(0).kind())) ? able.stream().findFirst() : Optional.empty();
 	}
 
 	/** COUNTERSINK 90 says its angle, not its diameter (60, 82, 90, 100 and 120 degrees are made; common practice, no source). */

@@ -46,7 +46,7 @@ final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, int change, int named, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to) {
 	}
 
 	private record Known(ToolFacts facts, List<ProgramComment> comments) {
@@ -92,7 +92,7 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -101,7 +101,9 @@ final class ToolBook {
 		List<LineComment> own = own(log);
 		ToolFacts facts = notes(log);
 		for (LineComment comment : own) {
-			facts = join(facts, FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()));
+			boolean named = log.change().isPresent() && (comment.line() == stays.changeLine(log) || comment.ofTool(number(log)));
+			facts = join(facts, FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit(),
+					kind -> named && (log.taps() ? kind.tap() : log.drillsAlone() && !kind.threading())));
 		}
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));

@@ -121,7 +121,7 @@ final class WantedReader {
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
-				.or(() -> first(sized, c -> c.callout().depth().map(d -> fact(c, c.callout().mm(d, commentary.unit())))));
+				.or(() -> first(sized, c -> c.callout().depthMm(commentary.unit()).map(d -> fact(c, d))));
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
 				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut, depth));
 		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)

@@ -1,6 +1,7 @@
 package truelead.checker.callout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -43,6 +44,13 @@ class ShopCalloutsTest {
 	void aNumberBeforeAFractionCountsHolesOnlyWhereHolesAreSpokenOf() {
 		assertThat(CalloutReader.read("3  5/16-18 TAP").get(0).count()).isEmpty();
 		assertThat(CalloutReader.read("TAP 4 1/4-20 HOLES").get(0).count()).hasValue(4);
+	}
+
+	@Test
+	void aWholeNumberBehindAnInchThreadThatNoHoleIsAsDeepAsIsNoDepth() {
+		assertThat(CalloutReader.read("10-24 UNC X 4").get(0).depthMm(LengthUnit.INCH)).isEmpty();
+		assertThat(CalloutReader.read("1 1/4-7 UNC X 4").get(0).depthMm(LengthUnit.INCH)).contains(101.6);
+		assertThat(CalloutReader.read("10-24 UNC X .4").get(0).depthMm(LengthUnit.INCH)).hasValueSatisfying(depth -> assertThat(depth).isCloseTo(10.16, within(1e-9)));
 	}
 
 	@Test

@@ -22,6 +22,17 @@ import truelead.checker.tool.ToolUse;
 class ToolsInCommentsTest {
 
 	@ParameterizedTest
+	@ValueSource(strings = {"8.5 DRILL - M10 TAP", "DRILL D8.5 LH TAP M10X1.5 NEXT", "DRILL 8.5 (TAP M10 IS T5)", "FORET 8.5 TARAUD M10", "M10 TAP AFTER THE 8.5 DRILL"})
+	void aDrillWhoseCommentNamesTheTapTooIsADrillWhereItDrills(String drill) {
+		Work work = Samples.work("G21 G90", "T4 M6 (" + drill + ")", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "T5 M6 (M10 FORM TAP, DRILL 8.5)", "S300 M3", "G0 X0 Y0",
+				"G84 Z-25 R6 F450", "G80", "M30");
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
+			assertThat(tapping.tool().facts().kind().orElseThrow().value()).isEqualTo(ToolKind.FORM_TAP);
+			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).orElseThrow().diameter().orElseThrow().value()).isEqualTo(8.5);
+		});
+	}
+
+	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			(Werkzeug 4: Bohrer 8.5) | (Werkzeug 5: Gewindebohrer M10)
 			(OUTIL 4 FORET D8.5)     | (OUTIL 5 TARAUD M10)
