@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Text;
 import truelead.audit.result.Acceptance;
 import truelead.checker.rule.RulePage;
 import truelead.editor.check.ProjectAcceptFile;
-import truelead.editor.guide.PageTray;
+import truelead.editor.page.PageTray;
 
 /** Asks why findings are accepted, by whom, and where that is to stand. */
 final class AcceptDialog extends TitleAreaDialog {

@@ -10,9 +10,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.PlatformUI;
 import truelead.editor.check.ProjectAcceptFile;
-import truelead.editor.settings.Layouts;
-import truelead.editor.settings.ScopedPage;
-import truelead.editor.settings.Sheet;
+import truelead.editor.settings.page.Layouts;
+import truelead.editor.settings.page.ScopedPage;
+import truelead.editor.settings.page.Sheet;
 
 /** The findings of a project that somebody has accepted, stale ones first; a way to each, and acceptances taken back. */
 public final class AcceptedPage extends ScopedPage {

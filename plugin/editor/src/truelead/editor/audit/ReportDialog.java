@@ -17,7 +17,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
-import truelead.editor.guide.PageTray;
+import truelead.editor.page.PageTray;
 
 /** Asks for the kind of report and the file it goes to. */
 final class ReportDialog extends TitleAreaDialog {

@@ -12,7 +12,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.VerifyKeyListener;
 import org.eclipse.swt.events.VerifyEvent;
 import org.eclipse.swt.graphics.Point;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.grammar.Block;
 import truelead.grammar.BlockReader;
 
@@ -25,15 +25,15 @@ public final class BracketClosing implements VerifyKeyListener {
 	private static final int LONGEST = 4000;
 	private static final int MOST = 20;
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 	private final List<Position> closed = new ArrayList<>();
 
-	private BracketClosing(ProgramEditor editor) {
+	private BracketClosing(CheckedEditor editor) {
 		this.editor = editor;
 	}
 
 	/** Hangs it on an editor's keys. */
-	public static void install(ProgramEditor editor) {
+	public static void install(CheckedEditor editor) {
 		((ITextViewerExtension) editor.viewer()).prependVerifyKeyListener(new BracketClosing(editor));
 	}
 

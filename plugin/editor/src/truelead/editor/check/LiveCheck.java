@@ -10,7 +10,6 @@ import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.ui.IEditorInput;
 import truelead.checker.EditedProgram;
 import truelead.checker.machine.Budget;
-import truelead.editor.ProgramEditor;
 import truelead.editor.settings.EditorSettings;
 import truelead.grammar.ProgramText;
 
@@ -20,7 +19,7 @@ import truelead.grammar.ProgramText;
  */
 public final class LiveCheck {
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private final EditedProgram open = new EditedProgram();
 	private volatile CheckedText last;
@@ -34,7 +33,7 @@ public final class LiveCheck {
 		void checked(CheckedText checked);
 	}
 
-	public LiveCheck(ProgramEditor editor) {
+	public LiveCheck(CheckedEditor editor) {
 		this.editor = editor;
 	}
 

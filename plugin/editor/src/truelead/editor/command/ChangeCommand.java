@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import truelead.checker.edit.Change;
 import truelead.checker.profile.MachineProfile;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.grammar.ProgramText;
 
@@ -28,7 +28,7 @@ abstract class ChangeCommand extends ProgramCommand {
 	}
 
 	/** Works out and makes a change of the lines selected; with {@code whole}, of all lines where no more than one is selected. */
-	static void change(ProgramEditor editor, boolean whole, String nothing, ChangeOf change) {
+	static void change(CheckedEditor editor, boolean whole, String nothing, ChangeOf change) {
 		IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
 		Lines selected = selected(editor);
 		Lines lines = whole && selected.first == selected.last ? new Lines(0, document.getNumberOfLines() - 1) : selected;
@@ -47,13 +47,13 @@ abstract class ChangeCommand extends ProgramCommand {
 		job.schedule();
 	}
 
-	private static Change worked(ProgramEditor editor, IDocument document, MachineProfile machine, Lines lines, ChangeOf change) {
+	private static Change worked(CheckedEditor editor, IDocument document, MachineProfile machine, Lines lines, ChangeOf change) {
 		ProgramText text = editor.check().textOf(document);
 		return change.of(text, machine, new Lines(lines.first, Math.min(lines.last, text.lineCount() - 1)));
 	}
 
 	/** The keys wait, and after a moment a dialog says how far it is and lets it be given up. */
-	private static void inPieces(ProgramEditor editor, IDocument document, Supplier<Changes> worked, String nothing) {
+	private static void inPieces(CheckedEditor editor, IDocument document, Supplier<Changes> worked, String nothing) {
 		Display display = Display.getCurrent();
 		try {
 			PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
@@ -76,7 +76,7 @@ abstract class ChangeCommand extends ProgramCommand {
 	}
 
 	/** The lines of the selection; a selection that ends at the start of a line does not reach it. */
-	private static Lines selected(ProgramEditor editor) {
+	private static Lines selected(CheckedEditor editor) {
 		ITextSelection selection = (ITextSelection) editor.getSelectionProvider().getSelection();
 		int last = selection.getEndLine();
 		IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());

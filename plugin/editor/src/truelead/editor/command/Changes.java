@@ -15,7 +15,7 @@ import org.eclipse.text.edits.MultiTextEdit;
 import org.eclipse.text.edits.ReplaceEdit;
 import truelead.checker.edit.Change;
 import truelead.checker.edit.Replacement;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /**
@@ -35,14 +35,14 @@ record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 	}
 
 	/** Makes the change, or says why not. */
-	void make(ProgramEditor editor, IDocument document, String nothing) {
+	void make(CheckedEditor editor, IDocument document, String nothing) {
 		if (fits(editor, document, nothing)) {
 			whole.ifPresentOrElse(text -> WholeText.change(editor, document, text), () -> make(editor, document));
 		}
 	}
 
 	/** The same for very many places, on any thread but the screen's; what is given up on the way leaves the text as it was. */
-	void makeInPieces(ProgramEditor editor, IDocument document, String nothing, Display display, IProgressMonitor monitor) {
+	void makeInPieces(CheckedEditor editor, IDocument document, String nothing, Display display, IProgressMonitor monitor) {
 		boolean[] fits = new boolean[1];
 		display.syncExec(() -> fits[0] = fits(editor, document, nothing));
 		if (fits[0] && !new PieceByPiece(editor, document, change.replacements(), stamp).make(display, monitor)) {
@@ -51,7 +51,7 @@ record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 	}
 
 	/** Whether there is something to change and the program still stands as it did; says why not. */
-	private boolean fits(ProgramEditor editor, IDocument document, String nothing) {
+	private boolean fits(CheckedEditor editor, IDocument document, String nothing) {
 		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed()) {
 			return false;
 		}
@@ -68,7 +68,7 @@ record Changes(Change change, Optional<Rewrite> whole, long stamp) {
 		return false;
 	}
 
-	private void make(ProgramEditor editor, IDocument document) {
+	private void make(CheckedEditor editor, IDocument document) {
 		IRewriteTarget target = editor.getAdapter(IRewriteTarget.class);
 		target.beginCompoundChange();
 		try {

@@ -2,13 +2,13 @@ package truelead.editor.command;
 
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.graphics.Point;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 
 /** What a person sees of a program, kept through a change of very many places: what is folded, the selection, the first line on the screen. */
 record KeptView(ISourceViewer viewer, ClosedFolds folds, Point selected, int top) {
 
 	/** Opens the folds. */
-	static KeptView of(ProgramEditor editor) {
+	static KeptView of(CheckedEditor editor) {
 		ISourceViewer viewer = editor.viewer();
 		Point selected = viewer.getSelectedRange();
 		int top = viewer.getTopIndex();

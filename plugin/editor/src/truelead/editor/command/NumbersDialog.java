@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import truelead.editor.ProgramEditor;
-import truelead.editor.guide.PageTray;
+import truelead.editor.check.CheckedEditor;
+import truelead.editor.page.PageTray;
 import truelead.help.HelpBook;
 
 /** Asks for the first block number and the step; both are remembered while the workbench runs. */
@@ -35,7 +35,7 @@ final class NumbersDialog extends TrayDialog {
 	}
 
 	/** What the person chose; empty where it was given up. */
-	static Optional<Numbers> ask(ProgramEditor editor, String title) {
+	static Optional<Numbers> ask(CheckedEditor editor, String title) {
 		return new NumbersDialog(editor.getSite().getShell(), title).open() == OK ? Optional.of(last) : Optional.empty();
 	}
 

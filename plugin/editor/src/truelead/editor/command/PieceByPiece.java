@@ -10,7 +10,7 @@ import org.eclipse.jface.text.IRewriteTarget;
 import org.eclipse.jface.text.ITextOperationTarget;
 import org.eclipse.swt.widgets.Display;
 import truelead.checker.edit.Replacement;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /**
@@ -27,7 +27,7 @@ final class PieceByPiece {
 	/** What a piece should hold the screen, ns. */
 	private static final long SLICE = 20_000_000;
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 	private final IDocument document;
 	private final List<Replacement> replacements;
 	private final String before;
@@ -40,7 +40,7 @@ final class PieceByPiece {
 	private boolean failed;
 
 	/** A change that fits the document, whose replacements are in the order of their places; on any thread but the screen's. */
-	PieceByPiece(ProgramEditor editor, IDocument document, List<Replacement> replacements, long stamp) {
+	PieceByPiece(CheckedEditor editor, IDocument document, List<Replacement> replacements, long stamp) {
 		this.editor = editor;
 		this.document = document;
 		this.replacements = replacements;

@@ -4,7 +4,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRewriteTarget;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 
 /** Gives a document another text at once; what is marked in it goes with its blocks, and so does the caret. */
 final class WholeText {
@@ -13,7 +13,7 @@ final class WholeText {
 	}
 
 	/** Makes a change that fits the document; one step to undo. */
-	static void change(ProgramEditor editor, IDocument document, Rewrite rewrite) {
+	static void change(CheckedEditor editor, IDocument document, Rewrite rewrite) {
 		Rewrite.Moved moved = rewrite.moved();
 		KeptView view = KeptView.of(editor);
 		IRewriteTarget target = editor.getAdapter(IRewriteTarget.class);

@@ -14,16 +14,16 @@ import truelead.checker.edit.Completion;
 import truelead.checker.edit.Proposal;
 import truelead.checker.machine.Budget;
 import truelead.checker.work.Work;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.grammar.ProgramText;
 
 /** Proposes what may be typed at the caret: words, threads, notes, and templates. The platform asks on a thread of its own. */
 public final class ProgramProposals implements IContentAssistProcessor {
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 
-	public ProgramProposals(ProgramEditor editor) {
+	public ProgramProposals(CheckedEditor editor) {
 		this.editor = editor;
 	}
 

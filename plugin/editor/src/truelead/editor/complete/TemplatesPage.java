@@ -3,7 +3,7 @@ package truelead.editor.complete;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.texteditor.templates.TemplatePreferencePage;
-import truelead.editor.guide.PageTray;
+import truelead.editor.page.PageTray;
 
 /** The templates for programs, to be changed and added to. */
 public final class TemplatesPage extends TemplatePreferencePage {

@@ -9,16 +9,16 @@ import org.eclipse.jface.text.source.CompositeRuler;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.jface.text.source.IVerticalRulerInfo;
 import org.eclipse.jface.text.source.projection.ProjectionViewer;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 
 /** A click on a finding's sign at the ruler: the caret goes to the finding, and what can be done about it is offered as by the quick fix key. */
 public final class FixAtRuler extends Action {
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 
-	public FixAtRuler(ProgramEditor editor) {
+	public FixAtRuler(CheckedEditor editor) {
 		this.editor = editor;
 	}
 

@@ -13,7 +13,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import truelead.checker.rule.Finding;
 import truelead.editor.EditorIds;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.FixOffer;
 import truelead.editor.command.ProgramCommand;
@@ -32,7 +32,7 @@ final class FixResolution implements IMarkerResolution2 {
 	@Override
 	public void run(IMarker marker) {
 		try {
-			if (IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), marked.program(), EditorIds.EDITOR) instanceof ProgramEditor editor) {
+			if (IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), marked.program(), EditorIds.EDITOR) instanceof CheckedEditor editor) {
 				IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
 				Job job = Job.create("Checking " + marked.program().getName(), (ICoreRunnable) monitor -> {
 					CheckedText now = editor.check().now(document);
@@ -46,7 +46,7 @@ final class FixResolution implements IMarkerResolution2 {
 		}
 	}
 
-	private void fix(ProgramEditor editor, IDocument document, CheckedText now) {
+	private void fix(CheckedEditor editor, IDocument document, CheckedText now) {
 		if (editor.viewer() == null || editor.viewer().getTextWidget() == null) {
 			return;
 		}

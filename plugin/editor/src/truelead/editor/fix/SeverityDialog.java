@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import truelead.editor.guide.PageTray;
+import truelead.editor.page.PageTray;
 import truelead.editor.settings.CheckSettings;
 
 /** Asks for the severity of one rule, and where it is to hold: in the program's project, or in the workspace. */

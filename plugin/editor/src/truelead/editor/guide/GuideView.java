@@ -22,6 +22,9 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
 import truelead.editor.look.PlainAction;
+import truelead.editor.page.PageLayout;
+import truelead.editor.page.PageText;
+import truelead.editor.page.Reading;
 import truelead.help.HelpBook;
 import truelead.help.HelpPage;
 
@@ -109,7 +112,7 @@ public final class GuideView extends ViewPart {
 	}
 
 	private void open(HelpPage chosen) {
-		open(new Reading(chosen, "", Reading.Why.usual(chosen.name())));
+		open(new Reading(chosen, "", Subject.lesson(chosen.name(), Runnable::run)));
 	}
 
 	private void open(Reading reading) {

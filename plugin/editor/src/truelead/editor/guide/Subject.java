@@ -2,6 +2,7 @@ package truelead.editor.guide;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.text.BadLocationException;
@@ -12,13 +13,14 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPart;
 import truelead.checker.lesson.Lessons;
-import truelead.editor.ProgramEditor;
 import truelead.editor.audit.AuditView;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 import truelead.editor.fix.MarkedFinding;
 import truelead.editor.fix.WhyProposal;
 import truelead.editor.lesson.LessonView;
+import truelead.editor.page.Reading;
 import truelead.help.HelpBook;
 
 /** Finds out what a person asks about: the finding at the caret or selected in a view, else the part itself. */
@@ -29,7 +31,7 @@ final class Subject {
 
 	/** What the guide tells of a part and what is selected in it; the overview where there is nothing more particular. */
 	static Reading of(IWorkbenchPart part, ISelection selection) {
-		Optional<Reading> finding = part instanceof ProgramEditor editor ? atCaret(editor) : hasSelection(part) ? selected(selection) : Optional.empty();
+		Optional<Reading> finding = part instanceof CheckedEditor editor ? atCaret(editor) : hasSelection(part) ? selected(selection) : Optional.empty();
 		return finding.orElseGet(() -> new Reading(HelpBook.named(chapter(part)).orElseGet(HelpBook::overview), "", Optional.empty()));
 	}
 
@@ -43,7 +45,7 @@ final class Subject {
 	}
 
 	/** The worst finding at the caret, else the worst one in its line. */
-	private static Optional<Reading> atCaret(ProgramEditor editor) {
+	private static Optional<Reading> atCaret(CheckedEditor editor) {
 		IDocument document = editor.viewer().getDocument();
 		Point selected = editor.viewer().getSelectedRange();
 		var model = editor.viewer().getAnnotationModel();
@@ -61,8 +63,16 @@ final class Subject {
 	}
 
 	private static Optional<Reading> selected(ISelection selection) {
-		return marked(selection).flatMap(finding -> reading(finding.rule(), finding.message(), Lessons.ofRule(finding.rule())
-				.map(lesson -> new Reading.Why("Show me why: " + lesson.title(), () -> finding.showWhy(() -> LessonView.show(lesson))))));
+		return marked(selection).flatMap(finding -> reading(finding.rule(), finding.message(), lesson(finding.rule(), finding::showWhy)));
+	}
+
+	/**
+	 * The way to the lesson of a rule; empty where no lesson tells more about it.
+	 *
+	 * @param show shows it with a finding's numbers, or does what it is given, which shows it with usual ones
+	 */
+	static Optional<Reading.Why> lesson(String rule, Consumer<Runnable> show) {
+		return Lessons.ofRule(rule).map(lesson -> new Reading.Why("Show me why: " + lesson.title(), () -> show.accept(() -> LessonView.show(lesson))));
 	}
 
 	/** The finding that is selected in a view. */

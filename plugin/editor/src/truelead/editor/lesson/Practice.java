@@ -23,7 +23,7 @@ import truelead.checker.CheckResult;
 import truelead.checker.lesson.Exercise;
 import truelead.editor.EditorIds;
 import truelead.editor.check.ProgramCheck;
-import truelead.editor.start.DemoProject;
+import truelead.editor.demo.DemoProject;
 
 /** An exercise being done: its program in the demo project, looked at after every change until nothing is left to find. */
 final class Practice implements IDocumentListener {

@@ -7,7 +7,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.PlatformUI;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Severity;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /** Puts the caret of a freshly opened program on its first error, so that a person sees a finding and not the head of a program. */
@@ -17,7 +17,7 @@ public final class FirstError {
 	}
 
 	/** Does so once the program is checked, unless the caret was moved before. */
-	public static void show(ProgramEditor editor) {
+	public static void show(CheckedEditor editor) {
 		AtomicBoolean shown = new AtomicBoolean();
 		editor.check().addListener(checked -> {
 			if (shown.compareAndSet(false, true)) {
@@ -27,7 +27,7 @@ public final class FirstError {
 		editor.check().last().filter(checked -> shown.compareAndSet(false, true)).ifPresent(checked -> show(editor, checked));
 	}
 
-	private static void show(ProgramEditor editor, CheckedText checked) {
+	private static void show(CheckedEditor editor, CheckedText checked) {
 		Optional<Location> first = checked.shown().stream().filter(finding -> finding.severity() == Severity.ERROR).map(checked::placeOf)
 				.min(Comparator.comparingInt(Location::offset));
 		first.ifPresent(place -> PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {

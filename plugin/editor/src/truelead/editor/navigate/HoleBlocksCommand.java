@@ -7,7 +7,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import truelead.checker.edit.HoleBlocks;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
 import truelead.editor.outline.Entry;
@@ -17,7 +17,7 @@ import truelead.editor.outline.QuickPick;
 public final class HoleBlocksCommand extends ProgramCommand {
 
 	@Override
-	protected void run(ProgramEditor editor) {
+	protected void run(CheckedEditor editor) {
 		Optional<CheckedText> checked = editor.check().last();
 		IDocument document = editor.viewer().getDocument();
 		if (checked.isEmpty()) {

@@ -10,7 +10,8 @@ import org.eclipse.jface.text.hyperlink.IHyperlink;
 import org.eclipse.jface.text.hyperlink.IHyperlinkDetector;
 import truelead.checker.edit.Name;
 import truelead.checker.edit.Names;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
+import truelead.editor.look.Kind;
 import truelead.grammar.BlockReader;
 
 /** Makes jumps, calls and variables links that a click with Ctrl held follows. */
@@ -18,9 +19,9 @@ public final class NameLinks implements IHyperlinkDetector {
 
 	private static final int LONGEST = 4000;
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 
-	public NameLinks(ProgramEditor editor) {
+	public NameLinks(CheckedEditor editor) {
 		this.editor = editor;
 	}
 
@@ -41,7 +42,7 @@ public final class NameLinks implements IHyperlinkDetector {
 		}
 	}
 
-	private record Link(ProgramEditor editor, IRegion region) implements IHyperlink {
+	private record Link(CheckedEditor editor, IRegion region) implements IHyperlink {
 
 		@Override
 		public IRegion getHyperlinkRegion() {

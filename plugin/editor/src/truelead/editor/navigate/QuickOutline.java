@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.ITextSelection;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
 import truelead.editor.outline.Entry;
@@ -17,7 +17,7 @@ import truelead.editor.outline.QuickPick;
 public final class QuickOutline extends ProgramCommand {
 
 	@Override
-	protected void run(ProgramEditor editor) {
+	protected void run(CheckedEditor editor) {
 		Optional<CheckedText> checked = editor.check().last();
 		if (checked.isEmpty()) {
 			return;

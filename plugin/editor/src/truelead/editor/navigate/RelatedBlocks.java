@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 import truelead.editor.command.ProgramCommand;
@@ -16,7 +16,7 @@ import truelead.editor.outline.QuickPick;
 public final class RelatedBlocks extends ProgramCommand {
 
 	@Override
-	protected void run(ProgramEditor editor) {
+	protected void run(CheckedEditor editor) {
 		IDocument document = editor.viewer().getDocument();
 		try {
 			int line = document.getLineOfOffset(editor.viewer().getSelectedRange().x);

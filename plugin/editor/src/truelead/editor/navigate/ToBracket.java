@@ -2,15 +2,15 @@ package truelead.editor.navigate;
 
 import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.source.ICharacterPairMatcher;
-import truelead.editor.ProgramEditor;
 import truelead.editor.bracket.BlockBrackets;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.command.ProgramCommand;
 
 /** Goes to the other one of two brackets. */
 public final class ToBracket extends ProgramCommand {
 
 	@Override
-	protected void run(ProgramEditor editor) {
+	protected void run(CheckedEditor editor) {
 		BlockBrackets brackets = new BlockBrackets();
 		IRegion pair = brackets.match(editor.viewer().getDocument(), editor.viewer().getSelectedRange().x);
 		if (pair == null) {

@@ -15,21 +15,22 @@ import truelead.checker.edit.Name;
 import truelead.checker.edit.Places;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
+import truelead.editor.look.Kind;
 import truelead.grammar.ProgramText;
 
 /** Goes to what the name at the caret stands for: a block number, a label, a subprogram here or in a file beside this one, where a variable is set. */
 public final class ToNamed extends ProgramCommand {
 
 	@Override
-	protected void run(ProgramEditor editor) {
+	protected void run(CheckedEditor editor) {
 		go(editor, editor.viewer().getSelectedRange().x);
 	}
 
 	/** Goes from a place of the text. */
-	static void go(ProgramEditor editor, int caret) {
+	static void go(CheckedEditor editor, int caret) {
 		Optional<CheckedText> checked = editor.check().last();
 		if (checked.isEmpty()) {
 			return;
@@ -56,7 +57,7 @@ public final class ToNamed extends ProgramCommand {
 		job.schedule();
 	}
 
-	private static void onScreen(ProgramEditor editor, Runnable work) {
+	private static void onScreen(CheckedEditor editor, Runnable work) {
 		editor.getSite().getShell().getDisplay().asyncExec(() -> {
 			if (editor.viewer() != null && editor.viewer().getTextWidget() != null) {
 				work.run();
@@ -69,7 +70,7 @@ public final class ToNamed extends ProgramCommand {
 		editor.selectAndReveal(text.lineStart(place.line()) + place.name().span().start(), place.name().span().length());
 	}
 
-	private static void open(ProgramEditor from, ProgramFile other, Name name, MachineProfile machine) {
+	private static void open(CheckedEditor from, ProgramFile other, Name name, MachineProfile machine) {
 		IFile file = Adapters.adapt(from.getEditorInput(), IFile.class);
 		if (file == null || !file.getParent().getFile(new Path(other.name())).exists()) {
 			say(from, true, "it is in " + other.name() + ", which lies outside the workspace");

@@ -11,7 +11,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.texteditor.ITextEditor;
 import truelead.checker.program.Location;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /** Goes to a block that a finding tells of: in the program in front, or in the file beside it that it calls. */
@@ -23,7 +23,7 @@ public final class Visit {
 	/** Selects the place; stays where it is if the place's file is not in the workspace. */
 	public static void to(CheckedText checked, Location place) {
 		IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
-		if (!(page.getActiveEditor() instanceof ProgramEditor editor)) {
+		if (!(page.getActiveEditor() instanceof CheckedEditor editor)) {
 			return;
 		}
 		page.getNavigationHistory().markLocation(editor);

@@ -13,16 +13,16 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /** The outline of the program in an editor; it follows the checks and shows the block of what is selected in it. */
 public final class ProgramOutline extends ContentOutlinePage {
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 	private List<Entry> shown = List.of();
 
-	public ProgramOutline(ProgramEditor editor) {
+	public ProgramOutline(CheckedEditor editor) {
 		this.editor = editor;
 	}
 

@@ -16,18 +16,18 @@ import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 
 /** A list over the program to go to one of its entries: typing narrows it, the arrow keys move, enter goes there. */
 public final class QuickPick extends PopupDialog {
 
-	private final ProgramEditor editor;
+	private final CheckedEditor editor;
 	private final List<Entry> entries;
 	private final OptionalInt line;
 	private Text sought;
 	private TreeViewer tree;
 
-	private QuickPick(ProgramEditor editor, String title, List<Entry> entries, OptionalInt line) {
+	private QuickPick(CheckedEditor editor, String title, List<Entry> entries, OptionalInt line) {
 		super(editor.getSite().getShell(), SWT.RESIZE, true, true, false, false, false, title, null);
 		this.editor = editor;
 		this.entries = entries;
@@ -35,12 +35,12 @@ public final class QuickPick extends PopupDialog {
 	}
 
 	/** Shows it, unless the editor was closed meanwhile. */
-	public static void open(ProgramEditor editor, String title, List<Entry> entries) {
+	public static void open(CheckedEditor editor, String title, List<Entry> entries) {
 		open(editor, title, entries, OptionalInt.empty());
 	}
 
 	/** The same with the entry of a line, from 0, chosen at first. */
-	public static void open(ProgramEditor editor, String title, List<Entry> entries, OptionalInt line) {
+	public static void open(CheckedEditor editor, String title, List<Entry> entries, OptionalInt line) {
 		if (editor.viewer() != null && editor.viewer().getTextWidget() != null) {
 			new QuickPick(editor, title, entries, line).open();
 		}

@@ -10,10 +10,10 @@ import org.eclipse.jface.text.IDocumentExtension4;
 import org.eclipse.jface.text.TextUtilities;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.widgets.Display;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.command.ProgramCommand;
-import truelead.editor.guide.PageTray;
+import truelead.editor.page.PageTray;
 
 /** A command that opens the wizard on the program as it stands. */
 abstract class PlanCommand extends ProgramCommand {
@@ -28,7 +28,7 @@ abstract class PlanCommand extends ProgramCommand {
 	abstract String nothing();
 
 	@Override
-	protected final void run(ProgramEditor editor) {
+	protected final void run(CheckedEditor editor) {
 		IDocument document = editor.viewer().getDocument();
 		Optional<CheckedText> last = editor.check().last();
 		if (last.isEmpty()) {
@@ -52,7 +52,7 @@ abstract class PlanCommand extends ProgramCommand {
 		job.schedule();
 	}
 
-	private static void open(ProgramEditor editor, IDocument document, long stamp, int caret, Question question) {
+	private static void open(CheckedEditor editor, IDocument document, long stamp, int caret, Question question) {
 		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed() || stamp != stamp(document)) {
 			return;
 		}
@@ -67,7 +67,7 @@ abstract class PlanCommand extends ProgramCommand {
 	}
 
 	/** Puts the blocks on lines of their own: before a line, or at the caret's, behind what stands there. One step to undo. */
-	private static boolean insert(ProgramEditor editor, IDocument document, int caret, int before, List<String> lines) {
+	private static boolean insert(CheckedEditor editor, IDocument document, int caret, int before, List<String> lines) {
 		if (!editor.validateEditorInputState()) {
 			return false;
 		}

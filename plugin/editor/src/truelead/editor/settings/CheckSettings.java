@@ -75,12 +75,12 @@ public final class CheckSettings {
 	}
 
 	/** The text of the workspace's machine profile; empty where none is set. */
-	String machineText() {
+	public String machineText() {
 		return get(MACHINE);
 	}
 
 	/** Sets the workspace's machine profile; an empty text takes it back. */
-	void machineText(String text) {
+	public void machineText(String text) {
 		put(MACHINE, text);
 	}
 
@@ -90,7 +90,7 @@ public final class CheckSettings {
 	}
 
 	/** Sets the tool list; an empty way takes it back. */
-	void tools(String way) {
+	public void tools(String way) {
 		put(TOOLS, way);
 	}
 
@@ -100,12 +100,12 @@ public final class CheckSettings {
 	}
 
 	/** Sets what the parts are cut from; an empty text takes it back. */
-	void stock(String words) {
+	public void stock(String words) {
 		put(STOCK, words);
 	}
 
 	/** Whether a project's severities count; the workspace's always do. */
-	boolean severitiesCount() {
+	public boolean severitiesCount() {
 		return project.isEmpty() || Boolean.parseBoolean(get(SEVERITIES_COUNT));
 	}
 

@@ -26,7 +26,7 @@ public final class CheckedProject {
 	}
 
 	/** Has them checked, or not any more. */
-	static void set(IProject project, boolean checked) throws CoreException {
+	public static void set(IProject project, boolean checked) throws CoreException {
 		if (is(project) != checked) {
 			IProjectDescription description = project.getDescription();
 			List<String> natures = new ArrayList<>(Arrays.asList(description.getNatureIds()));

@@ -10,7 +10,7 @@ import truelead.editor.EditorIds;
 public final class EditorSettings {
 
 	/** Threading operations of a program above which there are no notes, where nothing is set. */
-	static final int MOST_NOTES = 400;
+	public static final int MOST_NOTES = 400;
 
 	private static final String TYPING = "findings.while-typing";
 	private static final String NOTES = "notes.shown";
@@ -39,7 +39,7 @@ public final class EditorSettings {
 		save(warnsWhileTyping(), shown, mostNotes());
 	}
 
-	static void save(boolean whileTyping, boolean withNotes, int most) {
+	public static void save(boolean whileTyping, boolean withNotes, int most) {
 		node().putBoolean(TYPING, whileTyping);
 		node().putBoolean(NOTES, withNotes);
 		node().putInt(MOST, most);

@@ -27,7 +27,7 @@ public final class ProjectJob {
 	}
 
 	/** Reads a tool list; empty where no file is named. Its name keeps its folder, so that nobody takes it for a file beside a program. */
-	static Optional<Reading> toolList(IProject project, String way) {
+	public static Optional<Reading> toolList(IProject project, String way) {
 		return file(project, way).map(file -> {
 			Reading reading = ProgramBytes.read(file);
 			return reading instanceof Reading.Program list ? new Reading.Program(new ProgramFile(way.contains("/") ? way : "./" + way, list.file().text())) : reading;

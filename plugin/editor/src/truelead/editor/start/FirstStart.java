@@ -22,7 +22,8 @@ import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.ISetSelectionTarget;
 import org.osgi.service.prefs.BackingStoreException;
 import truelead.editor.EditorIds;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
+import truelead.editor.demo.DemoProject;
 import truelead.editor.navigate.FirstError;
 
 /** Opens the demo project when our stand-alone workbench starts on a new workspace. Does nothing inside another product. */
@@ -72,7 +73,7 @@ public final class FirstStart implements IStartup {
 		}
 		try {
 			OpenedProblems.soon(page.showView(IPageLayout.ID_PROBLEM_VIEW, null, IWorkbenchPage.VIEW_VISIBLE));
-			if (IDE.openEditor(page, program) instanceof ProgramEditor editor) {
+			if (IDE.openEditor(page, program) instanceof CheckedEditor editor) {
 				FirstError.show(editor);
 			}
 		} catch (PartInitException cannotOpen) {

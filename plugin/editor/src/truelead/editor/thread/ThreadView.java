@@ -32,7 +32,7 @@ import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.ViewPart;
 import truelead.checker.sheet.SheetFigures;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.LiveCheck;
 import truelead.editor.look.SharpPicture;
@@ -56,7 +56,7 @@ public final class ThreadView extends ViewPart {
 	private final ISelectionChangedListener caret = event -> caretMoved(event.getSelection());
 	private final LiveCheck.Listener results = this::checked;
 	private final Job job = Job.createSystem("Thread at the caret", (ICoreRunnable) monitor -> draw());
-	private volatile ProgramEditor editor;
+	private volatile CheckedEditor editor;
 	private volatile int line;
 	private volatile boolean dark;
 	private volatile int width;
@@ -147,7 +147,7 @@ public final class ThreadView extends ViewPart {
 
 	/** From now on the caret of this editor, whichever part the keys go to: the outline and the Problems view move it too. */
 	private void follow(IWorkbenchPart part) {
-		if (part instanceof ProgramEditor program && program != editor) {
+		if (part instanceof CheckedEditor program && program != editor) {
 			leave();
 			editor = program;
 			if (shown == NO_PROGRAM) {
@@ -160,7 +160,7 @@ public final class ThreadView extends ViewPart {
 	}
 
 	private void leave() {
-		ProgramEditor before = editor;
+		CheckedEditor before = editor;
 		editor = null;
 		if (before != null) {
 			before.check().removeListener(results);
@@ -178,7 +178,7 @@ public final class ThreadView extends ViewPart {
 	}
 
 	private void checked(CheckedText checked) {
-		ProgramEditor open = editor;
+		CheckedEditor open = editor;
 		if (open != null && open.check().last().filter(checked::equals).isPresent()) {
 			picture.getDisplay().asyncExec(this::soon);
 		}
@@ -196,7 +196,7 @@ public final class ThreadView extends ViewPart {
 
 	/** Off the UI thread: what there is to show; shown only where it is another than before, so that nothing flickers. */
 	private void draw() {
-		ProgramEditor open = editor;
+		CheckedEditor open = editor;
 		Optional<CheckedText> checked = open == null ? Optional.empty() : open.check().last();
 		if (checked.isPresent() && !picture.isDisposed()) {
 			ShownThread now = ShownThread.at(checked.get(), line, dark, width, height);

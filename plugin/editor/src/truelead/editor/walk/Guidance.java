@@ -19,11 +19,11 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.texteditor.ITextEditorActionConstants;
-import truelead.editor.ProgramEditor;
+import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
+import truelead.editor.demo.DemoProject;
 import truelead.editor.navigate.FirstError;
-import truelead.editor.start.DemoProject;
 import truelead.editor.thread.ThreadView;
 
 /** Does a step of the walk for a person, the way the person would do it. */
@@ -37,7 +37,7 @@ final class Guidance {
 
 	/** Does the step and says whether it did; opens the demo program instead where no program is open. */
 	boolean run(Step step) {
-		Optional<ProgramEditor> open = program();
+		Optional<CheckedEditor> open = program();
 		if (step == Step.OPEN || open.isEmpty()) {
 			openDemo();
 			return step == Step.OPEN;
@@ -63,12 +63,12 @@ final class Guidance {
 	}
 
 	/** The program in front, else any that is open. */
-	private Optional<ProgramEditor> program() {
-		if (page.getActiveEditor() instanceof ProgramEditor editor) {
+	private Optional<CheckedEditor> program() {
+		if (page.getActiveEditor() instanceof CheckedEditor editor) {
 			return Optional.of(editor);
 		}
-		return Arrays.stream(page.getEditorReferences()).map((IEditorReference reference) -> reference.getEditor(false)).filter(ProgramEditor.class::isInstance)
-				.map(ProgramEditor.class::cast).findFirst();
+		return Arrays.stream(page.getEditorReferences()).map((IEditorReference reference) -> reference.getEditor(false)).filter(CheckedEditor.class::isInstance)
+				.map(CheckedEditor.class::cast).findFirst();
 	}
 
 	private void openDemo() {
@@ -77,7 +77,7 @@ final class Guidance {
 			page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> {
 				try {
 					IEditorPart part = IDE.openEditor(page, program);
-					if (part instanceof ProgramEditor editor) {
+					if (part instanceof CheckedEditor editor) {
 						FirstError.show(editor);
 					}
 				} catch (PartInitException cannotOpen) {
@@ -88,7 +88,7 @@ final class Guidance {
 	}
 
 	/** Leaves the caret where a finding is, else selects the first finding of the program. */
-	private static void toFinding(ProgramEditor editor) {
+	private static void toFinding(CheckedEditor editor) {
 		IAnnotationModel model = editor.viewer().getAnnotationModel();
 		Point selected = editor.viewer().getSelectedRange();
 		if (ShownFindings.at(model, selected.x, selected.y).isEmpty()) {

@@ -8,11 +8,11 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentListener;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPartReference;
-import truelead.editor.ProgramEditor;
 import truelead.editor.audit.AuditView;
+import truelead.editor.check.CheckedEditor;
+import truelead.editor.demo.DemoProject;
 import truelead.editor.guide.GuideView;
 import truelead.editor.lesson.LessonView;
-import truelead.editor.start.DemoProject;
 import truelead.editor.thread.ThreadView;
 
 /** Sees by what comes to the front and by changes of the demo program which steps a person has done, by our links or without. */
@@ -30,7 +30,7 @@ final class Watch implements IPartListener2, IDocumentListener {
 	@Override
 	public void partActivated(IWorkbenchPartReference part) {
 		Optional.ofNullable(VIEWS.get(part.getId())).ifPresent(done);
-		if (part.getPart(false) instanceof ProgramEditor editor && editor.getEditorInput().getName().equals(DemoProject.FIRST)) {
+		if (part.getPart(false) instanceof CheckedEditor editor && editor.getEditorInput().getName().equals(DemoProject.FIRST)) {
 			done.accept(Step.OPEN);
 			watch(Optional.ofNullable(editor.getDocumentProvider().getDocument(editor.getEditorInput())));
 		}

@@ -1,0 +1,2 @@
+/** Proposals while typing, and templates. */
+package truelead.editor.complete;

@@ -1,0 +1,2 @@
+/** The project with the demo programs. */
+package truelead.editor.demo;

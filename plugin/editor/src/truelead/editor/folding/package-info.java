@@ -1,0 +1,2 @@
+/** Folds of tools, cycles and notes. */
+package truelead.editor.folding;

@@ -1,0 +1,2 @@
+/** The view of the guide, and what a person asks it about. */
+package truelead.editor.guide;

@@ -1,0 +1,2 @@
+/** Colours, pictures and small looks that everything shown shares. */
+package truelead.editor.look;

@@ -1,0 +1,2 @@
+/** The pages on which settings are shown and changed. */
+package truelead.editor.settings.page;

@@ -1,0 +1,2 @@
+/** The view of the thread at the caret, drawn. */
+package truelead.editor.thread;

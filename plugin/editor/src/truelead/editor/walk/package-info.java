@@ -1,0 +1,2 @@
+/** The Five-Minute Walk. */
+package truelead.editor.walk;
