@@ -4,9 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -14,13 +17,14 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
  * The path is the thread's wall and no compensation takes the cutter's radius off, so that the hole is cut a cutter's diameter too big; or the
- * compensation is for the other side, and it is cut two of them too big.
+ * compensation is for the other side, and it is cut two of them too big; or it takes another tool's radius.
  */
 public final class CompMissing implements Rule {
 
@@ -28,6 +32,8 @@ public final class CompMissing implements Rule {
 	private static final double NEAR = 0.25;
 	/** The same for a taper thread, whose size depends on how deep it is cut. */
 	private static final double TAPER = 1;
+	/** Shops that keep radii apart from lengths add a round number to the tool's (common practice, no source). */
+	private static final int ROUND = 10;
 
 	@Override
 	public String name() {
@@ -46,6 +52,7 @@ public final class CompMissing implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		Set<Integer> tools = work.tools().stream().filter(tool -> tool.change().isPresent()).map(ToolUse::number).collect(Collectors.toSet());
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
@@ -55,7 +62,31 @@ public final class CompMissing implements Rule {
 				operation.passes().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
 						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
 			}
+			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
+					.ifPresent(pass -> found.accept(ofAnother(operation, pass)));
 		}
+	}
+
+	/** Compensation by the number of another tool of the program, where the length is taken by the tool's own. */
+	private static boolean isOfAnother(MillPass pass, ToolUse tool, Set<Integer> tools) {
+		Setting offset = pass.compensationOffset();
+		if (pass.compensation() == Compensation.OFF || !offset.known() || tool.number() <= 0) {
+			return false;
+		}
+		int number = (int) Math.round(offset.value());
+		boolean ownLength = !tool.summary().lengthOffsets().isEmpty() && tool.summary().lengthOffsets().stream().allMatch(h -> h.value() == tool.number());
+		return number != tool.number() && (number - tool.number()) % ROUND != 0 && ownLength && tools.contains(number);
+	}
+
+	private Finding ofAnother(ThreadMilling operation, MillPass pass) {
+		Setting offset = pass.compensationOffset();
+		ToolUse tool = operation.tool();
+		String said = offset.word().map(Figures::written).orElse("D" + Figures.number(offset.value(), 0));
+		Draft draft = Draft.of(this, Severity.WARNING, offset, pass.block(), said + " is the number of T" + Figures.number(offset.value(), 0) + ", and H" + tool.number() + " is "
+				+ tool.name() + "'s own: with that tool's radius the thread is off size; D" + tool.number()).on(operation).programmed("radius offset", said, offset);
+		offset.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, tool.number(), 0, false, "see that the offset table holds this tool's radius there"))
+				.ifPresent(draft::fix);
+		return draft.related(pass.block(), "the helix").finding();
 	}
 
 	/** Compensation that puts the cutter outside a path that is the wall: G42 counter-clockwise, G41 clockwise inside a hole. */
