@@ -19,7 +19,7 @@ final class BlockExecutor {
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	/** What motions, shifts and passes remember before the first block. */
-	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), Point.UNKNOWN,
+	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), TurningPasses.NOTHING,
 			List.of(Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, 0.0));
 
 	private final MachineState state;

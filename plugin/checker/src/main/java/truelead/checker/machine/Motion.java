@@ -28,6 +28,8 @@ final class Motion {
 	/** Whether H is an increment of the main spindle's angle C, as on turning machines. */
 	private final boolean turnWords;
 	private Setting lead = Setting.NONE;
+	/** The lead that E says; NONE where F or nothing does. */
+	private Setting fineLead = Setting.NONE;
 
 	Motion(MachineState state, Output out) {
 		this.state = state;
@@ -46,7 +48,7 @@ final class Motion {
 
 	/** What later blocks depend on. */
 	List<Object> memory() {
-		return List.of(lead, polar.memory());
+		return List.of(lead, fineLead, polar.memory());
 	}
 
 	/** Whether the block has words of linear axes. */
@@ -290,9 +292,15 @@ final class Motion {
 		place.moveTo(returns ? from : to);
 	}
 
-	/** The lead that F says. */
-	Setting feedAsLead() {
-		return state.feed.isSet() ? state.feed : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
+	/** The lead that F says, or E, which old lathe controls have for leads of many decimals, until F is said again (common practice, no source). */
+	Setting feedAsLead(Words words) {
+		if (words.has('E')) {
+			fineLead = words.setting('E');
+		} else if (words.has('F')) {
+			fineLead = Setting.NONE;
+		}
+		Setting said = fineLead.isSet() ? fineLead : state.feed;
+		return said.isSet() ? said : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
 	}
 
 	/** The state in a motion that turns the spindle by itself, as the sign of its lead says. */
@@ -315,8 +323,8 @@ final class Motion {
 				return words.setting(CENTRES[axis]);
 			}
 		}
-		if (words.has('F') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F').orElse(false)) {
-			return feedAsLead();
+		if (words.has('F') || words.has('E') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F' || word.address() == 'E').orElse(false)) {
+			return feedAsLead(words);
 		}
 		return lead;
 	}

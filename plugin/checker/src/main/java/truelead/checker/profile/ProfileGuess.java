@@ -10,7 +10,8 @@ import truelead.grammar.ProgramText;
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
  * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 (unless
  * the tools are a turret's alone, where M6 is the machine's own) or a length offset G43. A Y word or
- * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, or X by the diameter (DIAMON), say that it is a lathe with live tools.
+ * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of them without any M6, or X by the diameter or by the radius
+ * (DIAMON, G7, DIAMOF, G8), say that it is a lathe with live tools.
  *
  * @param profile the profile to use
  * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
@@ -36,9 +37,10 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		if (!evidence.turns()) {
 			return new ProfileGuess(otherwise, Optional.of("no machine is named: generic milling is assumed"));
 		}
-		return new ProfileGuess(MachineProfile.named("turning"),
+		MachineProfile turning = MachineProfile.named("turning");
+		return new ProfileGuess(evidence.radii ? turning.with(ProfileKey.DIAMETER.key(), "no") : turning,
 				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
-						+ (!evidence.across ? " and has no Y word" : evidence.diameters ? "" : " and turret tools")));
+						+ (!evidence.across ? " and has no Y word" : evidence.lathe ? "" : " and turret tools")));
 	}
 
 	/** What the words of a program have told so far. */
@@ -54,11 +56,16 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean spindle;
 		private boolean perTurn;
 		private boolean lathePlane;
-		private boolean diameters;
+		/** Whether X is said to be a diameter or a radius, which lathes alone say; and which it is last. */
+		private boolean lathe;
+		private boolean radii;
+		/** Blocks that say a turret's tool with its own offset. */
+		private int stationsAlone;
 		private String first = "";
 
 		boolean turns() {
-			return !milling && !(early && !stations) && turning >= ENOUGH && (!across || turret && spindle || diameters);
+			boolean tools = turret && (spindle || stationsAlone > 1 && !early);
+			return lathe || !milling && !(early && !stations) && turning >= ENOUGH && (!across || tools);
 		}
 
 		void look(Block block) {
@@ -110,12 +117,12 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		/** Words of richer languages that lathes alone have: X by the diameter, and the limit of a constant surface speed. */
 		private void statements(Block block) {
 			for (Element element : block.elements()) {
-				boolean lathe = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON") || opaque.name().equals("DIAM90"))
+				boolean diameter = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON") || opaque.name().equals("DIAM90"))
 						|| element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equals("lims");
-				if (lathe && !diameters) {
-					say(element instanceof Element.Opaque opaque ? opaque.name() : "LIMS", 2);
+				boolean radius = element instanceof Element.Opaque opaque && opaque.name().equals("DIAMOF");
+				if (diameter || radius) {
+					diameters(radius, element instanceof Element.Opaque opaque ? opaque.name() : "LIMS");
 				}
-				diameters |= lathe;
 			}
 		}
 
@@ -124,8 +131,20 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			if (code == 95 && !perTurn || code == 18 && !lathePlane) {
 				say("G" + (int) code, 1);
 			}
+			if (code == 7 || code == 8) {
+				// RS274 on lathes: X by the diameter, by the radius (from memory)
+				diameters(code == 8, "G" + (int) code);
+			}
 			perTurn |= code == 95;
 			lathePlane |= code == 18;
+		}
+
+		private void diameters(boolean radius, String said) {
+			if (!lathe) {
+				say(said, 2);
+			}
+			radii = radius || radii && !said.equals("DIAMON") && !said.equals("G7");
+			lathe = true;
 		}
 
 		private static boolean turningCode(double code) {
@@ -149,6 +168,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			} else if (tool >= 100 && tool == Math.rint(tool)) {
 				boolean same = (int) tool / 100 == (int) tool % 100;
 				turret |= same;
+				stationsAlone += same ? 1 : 0;
 				stations = true;
 				say("T" + (tool < 1000 ? "0" : "") + (int) tool, same ? 2 : 1);
 			}

@@ -9,6 +9,7 @@ import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.SinglePoint;
 
 /**
  * The thread that feed or helix and the drill make together, where it is not the one called out: M8X1 in the comment, F and the drill of M8x1.25. Then the
@@ -56,6 +57,12 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		}
 		return ThreadTable.standard().threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - called.pitch()) <= NEAR * called.pitch())
 				.filter(other -> other.cutBy(cut) && suits(drill.get(), other)).findFirst().map(other -> new AnotherThread(other, drill.get()));
+	}
+
+	/** The thread that a lathe's lead and bore make; empty where the bore suits the thread called out, or the two do not agree on another. */
+	public static Optional<AnotherThread> turned(SinglePoint turned) {
+		Optional<Double> bore = turned.bore().flatMap(hole -> hole.cut().diameter()).map(Fact::value);
+		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value()));
 	}
 
 	private static boolean suits(double drill, ThreadSpec thread) {

@@ -48,4 +48,16 @@ public final class BlockText {
 		String end = block.file().text().lineEnd(block.line());
 		return end.isEmpty() ? "\n" : end;
 	}
+
+	/** The first word of a block with one of the addresses, in the order of the addresses; the block where it has none. */
+	public static Location word(BlockRef block, String addresses) {
+		for (char address : addresses.toCharArray()) {
+			for (Element.Word word : block.file().text().block(block.line()).words()) {
+				if (word.address() == address) {
+					return new Location(block.file(), block.line(), word.span());
+				}
+			}
+		}
+		return Location.of(block);
+	}
 }

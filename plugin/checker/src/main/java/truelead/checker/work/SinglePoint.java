@@ -1,22 +1,62 @@
 package truelead.checker.work;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
 
 /**
- * A thread cut on a lathe by a single point: its first pass, or the block of its cycle.
+ * A thread cut on a lathe by a single point.
  *
- * @param pass   the motion that cuts; its lead is what F says
+ * @param passes the motions that cut it with one lead, in order; of a chain of them the first; never empty, at most {@value #MOST}
  * @param tool   the tool
- * @param starts how many places along the lead its passes start from; 0 where a word Q may turn each start by an angle
+ * @param inside whether the tool goes away from the axis to begin a pass
  * @param thread the thread that the nearest comment or the tool names; empty where nothing does
  * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as wide as the passes go
  */
-public record SinglePoint(Step.Synchronised pass, ToolUse tool, int starts, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore) {
+public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore) {
+
+	/** As many passes as are kept of a thread. */
+	public static final int MOST = 1_000;
+	/** Parts of a lead that starts are told apart by. */
+	private static final int PARTS = 100;
+	/** Part of the pitch that the starts of one groove may lie beside each other (common practice, no source). */
+	private static final double BESIDE = 0.1;
+
+	public SinglePoint {
+		passes = List.copyOf(passes);
+	}
+
+	/**
+	 * A pass.
+	 *
+	 * @param step   the motion that cuts; its lead is what F says
+	 * @param begins the block that brought the tool to the level where it begins; empty where that is not known
+	 * @param turned part of a turn by which a word (Q) starts it later; NaN where that is not known
+	 */
+	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, double turned) {
+
+		/** Where it starts, mm along Z, with what it is turned by. */
+		private double start() {
+			return step.from().z() + turned * lead();
+		}
+
+		/** Its lead, mm, without sign. */
+		public double lead() {
+			return Math.abs(step.lead().value()) * step.modal().unit().mm();
+		}
+
+		/** Distance from the axis where it ends, mm. */
+		public double radius() {
+			return Math.abs(step.to().x());
+		}
+	}
 
 	/**
 	 * A hole in the middle with a thread inside.
@@ -26,5 +66,41 @@ public record SinglePoint(Step.Synchronised pass, ToolUse tool, int starts, Opti
 	 * @param end   level of the thread's end, mm
 	 */
 	public record Bore(Cut cut, double floor, double end) {
+	}
+
+	/** The first motion that cuts. */
+	public Step.Synchronised pass() {
+		return passes.get(0).step();
+	}
+
+	/** How many places along the lead its passes start from; 0 where that is not known of one. */
+	public int starts() {
+		Set<Integer> phases = new HashSet<>();
+		for (Pass pass : passes) {
+			double turns = pass.start() / pass.lead();
+			if (Double.isNaN(turns)) {
+				return 0;
+			}
+			phases.add((int) Math.rint((turns - Math.floor(turns)) * PARTS) % PARTS);
+		}
+		return phases.size();
+	}
+
+	/** How far a pass starts beside the groove of the first one or of another start, mm, signed along Z; NaN where it is not known. */
+	public double beside(Pass pass, ThreadSpec thread) {
+		return Math.IEEEremainder(pass.start() - passes.get(0).start(), thread.pitch());
+	}
+
+	/** How many of the thread's grooves are cut; 0 where a pass lies beside them all, or is not known. */
+	public int grooves(ThreadSpec thread) {
+		Set<Integer> grooves = new HashSet<>();
+		for (Pass pass : passes) {
+			double off = beside(pass, thread);
+			if (!(Math.abs(off) <= BESIDE * thread.pitch())) {
+				return 0;
+			}
+			grooves.add(Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - off) / thread.pitch()), thread.starts()));
+		}
+		return grooves.size();
 	}
 }

@@ -1,7 +1,6 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
@@ -19,54 +18,58 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
+import truelead.grammar.Block;
 import truelead.grammar.Element;
+import truelead.grammar.Expression;
 
-/** Gathers the synchronised passes beside a lathe's axis, one for each lead of a tool, and finds the thread that each is to make. */
+/** Gathers the synchronised passes beside a lathe's axis, one for each lead and stretch of a tool, and finds the thread that each is to make. */
 final class SinglePoints {
 
 	private static final int MOST = 1_000;
 
-	/** Parts of a lead that starts are told apart by. */
-	private static final int PARTS = 100;
+	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000 (common practice, no source). */
+	private static final double WHOLE_DEGREES = 360;
 
-	/**
-	 * The first pass of a lead, where along the lead it and those behind it start, whether a word may turn them by an angle (Q, SF=), between what
-	 * distances from the axis they end, between what levels, and whether the tool went away from the axis to begin the last of them.
-	 */
-	private static final class Pass {
-
-		private static final int ANGLE = PARTS;
+	/** One thread: its passes, between what distances from the axis and what levels they go, and whether the tool went away from the axis to begin the last of them. */
+	private static final class Chase {
 
 		private final int order;
 		private final ToolLog tool;
-		private final Step.Synchronised step;
-		private final BitSet phases = new BitSet();
+		private final List<SinglePoint.Pass> passes = new ArrayList<>();
 		private final DoubleSummaryStatistics radii = new DoubleSummaryStatistics();
 		private final DoubleSummaryStatistics ends = new DoubleSummaryStatistics();
+		private final DoubleSummaryStatistics levels = new DoubleSummaryStatistics();
 		private boolean outwards;
 
-		Pass(int order, ToolLog tool, Step.Synchronised step) {
+		Chase(int order, ToolLog tool) {
 			this.order = order;
 			this.tool = tool;
-			this.step = step;
 		}
 
-		void take(Step.Synchronised pass, boolean away) {
+		/** Whether a pass of this tool and lead may belong to it: one beside it along the axis is another thread's. */
+		boolean takes(Step.Synchronised pass, ToolLog of) {
+			boolean apart = Math.min(pass.from().z(), pass.to().z()) > levels.getMax() || Math.max(pass.from().z(), pass.to().z()) < levels.getMin();
+			return tool == of && Double.compare(first().lead().value(), pass.lead().value()) == 0 && !apart;
+		}
+
+		void take(SinglePoint.Pass pass, boolean away, boolean chained) {
 			outwards = away;
-			radii.accept(Math.abs(pass.to().x()));
-			ends.accept(pass.to().z());
-			double turns = pass.from().z() / (Math.abs(pass.lead().value()) * pass.modal().unit().mm());
-			double phase = turns - Math.floor(turns);
-			phases.set(phase >= 0 ? (int) Math.rint(phase * PARTS) % PARTS : ANGLE);
-			List<Element.Word> words = pass.block().file().text().block(pass.block().line()).words();
-			boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
-			boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
-			boolean named = pass.block().file().text().block(pass.block().line()).elements().stream()
-					.anyMatch(element -> element instanceof Element.Assignment || element instanceof Element.Opaque || element instanceof Element.Statement);
-			phases.set(ANGLE, phases.get(ANGLE) || named || !minimum && words.stream().anyMatch(word -> word.address() == 'Q'));
+			Step.Synchronised step = pass.step();
+			radii.accept(Math.abs(step.to().x()));
+			ends.accept(step.to().z());
+			levels.accept(step.from().z());
+			levels.accept(step.to().z());
+			if (passes.isEmpty() || !chained && passes.size() < SinglePoint.MOST) {
+				passes.add(pass);
+			}
+		}
+
+		Step.Synchronised first() {
+			return passes.get(0).step();
 		}
 
 		/**
@@ -86,9 +89,9 @@ final class SinglePoints {
 			if (!outwards || !asWide) {
 				return Optional.empty();
 			}
-			double end = step.to().z() < step.from().z() ? ends.getMin() : ends.getMax();
-			double begin = step.from().z();
-			Hole hole = holes.hole(Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, end)), 0);
+			double end = first().to().z() < first().from().z() ? ends.getMin() : ends.getMax();
+			double begin = first().from().z();
+			Hole hole = holes.hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, end)), 0);
 			double mouth = hole.deepestBefore(order).map(Cut::start).orElse(begin);
 			double middle = (end + (end < begin ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
 			Optional<Cut> sized = hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
@@ -97,23 +100,25 @@ final class SinglePoints {
 
 		/** The deepest level of what is as wide as a cut, half a pitch's depth of thread taken for the same. */
 		private double floor(Hole hole, Cut sized) {
-			double wide = sized.diameter().orElseThrow().value() - 0.5 * step.lead().value() * step.modal().unit().mm();
+			double wide = sized.diameter().orElseThrow().value() - 0.5 * first().lead().value() * first().modal().unit().mm();
 			return hole.makingBefore(order).stream().filter(c -> c.diameter().filter(d -> d.value() >= wide).isPresent()).mapToDouble(Cut::shoulder)
 					.filter(level -> !Double.isNaN(level)).reduce(sized.tip(), (one, other) -> sized.direction() * (other - one) > 0 ? other : one);
 		}
-
-		int starts() {
-			return phases.get(ANGLE) ? 0 : phases.cardinality();
-		}
 	}
 
-	private final List<Pass> passes = new ArrayList<>();
+	private final List<Chase> chases = new ArrayList<>();
 	/** How far from the axis the last motion along X began, mm. */
 	private double approach = Double.NaN;
+	/** What brought the tool to the level it stands at. */
+	private Optional<BlockRef> level = Optional.empty();
+	/** Where the last synchronised motion ended. */
+	private Point end = Point.UNKNOWN;
 
 	/** A motion of a lathe that may bring a tool to where a pass begins. */
 	void motion(Step.Move move) {
 		approach = move.from().x() == move.to().x() ? approach : Math.abs(move.from().x());
+		level = move.from().z() == move.to().z() ? level : Optional.of(move.block());
+		end = Point.UNKNOWN;
 	}
 
 	/** A synchronised motion of a lathe. */
@@ -122,12 +127,30 @@ final class SinglePoints {
 		if (!beside) {
 			return;
 		}
-		Optional<Pass> known = passes.stream().filter(p -> p.tool == tool && p.step.lead().value() == step.lead().value()).findFirst();
-		if (known.isEmpty() && passes.size() < MOST) {
-			known = Optional.of(new Pass(order, tool, step));
-			passes.add(known.get());
+		Optional<Chase> known = chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
+		if (known.isEmpty() && chases.size() < MOST) {
+			known = Optional.of(new Chase(order, tool));
+			chases.add(known.get());
 		}
-		known.ifPresent(pass -> pass.take(step, approach < Math.abs(step.from().x())));
+		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, turned(step));
+		known.ifPresent(chase -> chase.take(pass, approach < Math.abs(step.from().x()), step.from().equals(end)));
+		end = step.to();
+	}
+
+	/** The part of a turn that Q starts a pass later; of a cycle of two blocks Q is a depth. */
+	private static double turned(Step.Synchronised pass) {
+		Block block = pass.block().file().text().block(pass.block().line());
+		List<Element.Word> words = block.words();
+		boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
+		boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
+		boolean named = block.elements().stream()
+				.anyMatch(element -> element instanceof Element.Assignment || element instanceof Element.Opaque || element instanceof Element.Statement);
+		Optional<Element.Word> angle = words.stream().filter(word -> word.address() == 'Q' && !minimum).findFirst();
+		if (named || angle.isPresent() && !(angle.get().value() instanceof Expression.Number)) {
+			return Double.NaN;
+		}
+		double said = angle.map(word -> ((Expression.Number) word.value()).value()).orElse(0.0);
+		return (said > WHOLE_DEGREES ? said / 1000 : said) / 360;
 	}
 
 	/**
@@ -137,14 +160,14 @@ final class SinglePoints {
 	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
-		for (Pass pass : passes) {
-			ToolUse use = uses.get(pass.tool);
-			int line = commentary.mainLine(pass.step.block());
+		for (Chase chase : chases) {
+			ToolUse use = uses.get(chase.tool);
+			int line = commentary.mainLine(chase.first().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
-					: last(commentary.free(commentary.main().file(), stays.freeFrom(pass.tool), line), FactSource.CALLOUT);
-			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(pass.tool), FactSource.TOOL_LIST))
-					.or(() -> titles.computeIfAbsent(pass.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(pass::suits));
-			all.add(new SinglePoint(pass.step, use, pass.starts(), named, named.map(Fact::value).flatMap(spec -> pass.bore(spec, holes))));
+					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT);
+			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST))
+					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
+			all.add(new SinglePoint(chase.passes, use, chase.outwards, named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes))));
 		}
 		return all;
 	}

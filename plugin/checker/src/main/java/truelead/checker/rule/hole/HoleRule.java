@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import truelead.checker.hole.Place;
 import truelead.checker.machine.Rotary;
+import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -27,7 +28,7 @@ abstract class HoleRule extends NamedRule {
 				check(operation, visits, work, draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
-		work.course().singlePoints().forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
+		work.course().singlePoints().stream().filter(turned -> AnotherThread.turned(turned).isEmpty()).forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
 	}
 
 	/** Looks at a thread that a lathe cuts by a single point; nothing, unless a rule says so. */

@@ -54,6 +54,7 @@ public final class HelixUneven implements Rule {
 			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> SharedGroove.beside(this, operation, passes, thread).isPresent())
 					.forEach(passes -> SharedGroove.beside(this, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
 		}
+		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** The lead that all arcs but a few keep, of a thread that nobody names, mm; empty where no such is told. */

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
+import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Finding;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
@@ -91,16 +92,9 @@ final class MillFacts {
 		return pass.exit().isEmpty() && work.trouble().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
-	/** The first word of a block with one of the addresses, in the order of the addresses; the block where it has none. */
+	/** As {@link BlockText#word}; for an axis its word of increments too. */
 	static Location word(BlockRef block, String addresses) {
-		for (char address : addresses.toCharArray()) {
-			for (Element.Word word : block.file().text().block(block.line()).words()) {
-				if (word.address() == address) {
-					return new Location(block.file(), block.line(), word.span());
-				}
-			}
-		}
-		return Location.of(block);
+		return BlockText.word(block, addresses.length() == 1 && "XYZ".contains(addresses) ? addresses + "UVW".charAt("XYZ".indexOf(addresses)) : addresses);
 	}
 
 	/** The G word of a block that says a code; the block's first G word where none does. */

@@ -5,15 +5,18 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.WordText;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -33,6 +36,27 @@ public final class FeedMissing extends TappingRule {
 	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		if (!work.course().subprogramAlone()) {
+			work.course().singlePoints().forEach(turned -> turned(turned).map(Draft::finding).ifPresent(found));
+		}
+	}
+
+	/** A cycle or pass of a lathe's thread under which no word says a lead. */
+	private Optional<Draft> turned(SinglePoint turned) {
+		Setting lead = turned.pass().lead();
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		boolean cycle = turned.pass().code() == 0;
+		if (!cycle || lead.known() || lead.word().isPresent()) {
+			return Optional.empty();
+		}
+		LengthUnit unit = turned.pass().modal().unit();
+		return Optional.of(Draft.of(this, Severity.ERROR, Location.of(turned.pass().block()), "no F is in force in the threading block: the thread has no lead"
+				+ thread.map(t -> "; F" + Figures.number(t.value().lead() / unit.mm(), 5)).orElse("")));
 	}
 
 	@Override

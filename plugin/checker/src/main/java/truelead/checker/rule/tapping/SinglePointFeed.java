@@ -4,6 +4,7 @@ import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
+import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
@@ -36,23 +37,27 @@ final class SinglePointFeed {
 		double starts = Math.max(1, Math.rint(cut / lead));
 		boolean one = starts > 1 && turned.starts() == 1;
 		if (!one && Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
-			return alone && turned.starts() == 1 && thread.get().value().starts() > 1 ? Optional.of(oneGroove(rule, turned, thread.get())) : Optional.empty();
+			int grooves = turned.grooves(thread.get().value());
+			return alone && grooves > 0 && grooves < thread.get().value().starts() ? Optional.of(grooveLeftOut(rule, turned, thread.get(), grooves)) : Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
-		String right = (feed.word().isPresent() ? "F" : "") + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
-		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), "F" + Figures.number(feed.value(), 5) + " cuts a lead of "
+		String letter = feed.word().map(word -> String.valueOf(word.address())).orElse("");
+		String right = letter + Figures.number(lead / turned.pass().modal().unit().mm(), 5);
+		Optional<AnotherThread> another = AnotherThread.turned(turned);
+		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), (letter.isEmpty() ? "F" : letter) + Figures.number(feed.value(), 5) + " cuts a lead of "
 				+ figures.advance(cut) + " " + figures.symbol() + ", " + thread.get().value().withoutClass().designation() + " has " + figures.advance(lead)
 				+ (one ? ", and all passes start at one place, for one start" : "") + ": " + figures.advance(Math.abs(cut - lead)) + " too "
-				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right)
+				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right + another.map(other -> other.said(letter, "", figures)).orElse(""))
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
 	}
 
-	/** The lead is right, but every pass runs in the groove of the first start. */
-	private static Draft oneGroove(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread) {
+	/** The lead is right, but no pass runs in the groove of one start or more. */
+	private static Draft grooveLeftOut(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, int grooves) {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		int starts = thread.value().starts();
-		return Draft.of(rule, Severity.ERROR, turned.pass().lead(), turned.pass().block(), "all passes start at one place: one groove is cut, " + thread.value().withoutClass().designation()
+		String cut = grooves == 1 ? "all passes start at one place: one groove is cut, " : "all passes start at " + grooves + " places: " + grooves + " grooves are cut, ";
+		return Draft.of(rule, Severity.ERROR, turned.pass().lead(), turned.pass().block(), cut + thread.value().withoutClass().designation()
 				+ " has " + starts + " starts; begin each start " + figures.advance(thread.value().pitch()) + " farther along Z, or 1/" + starts + " of a turn later")
 				.programmed("lead", figures.advance(thread.value().lead()) + " " + figures.symbol(), turned.pass().lead())
 				.known("starts", String.valueOf(starts), thread);

@@ -7,13 +7,14 @@ import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The S of the rigid-tap block and the S in force in the cycle differ. */
+/** The S of the rigid-tap block and the S in force in the cycle differ, or the speed changes between the passes of a thread that a lathe cuts. */
 public final class SpeedChanged extends TappingRule {
 
 	public SpeedChanged() {
@@ -23,6 +24,12 @@ public final class SpeedChanged extends TappingRule {
 	@Override
 	public Set<Slip> tells() {
 		return Set.of(Slip.TWO_SPEEDS);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		work.course().singlePoints().forEach(turned -> TurnedSpindle.speed(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	@Override

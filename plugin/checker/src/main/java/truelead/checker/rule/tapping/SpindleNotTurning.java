@@ -46,6 +46,7 @@ public final class SpindleNotTurning extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
+		work.course().singlePoints().forEach(turned -> TurnedSpindle.still(this, turned, work.shop().profile()).map(Draft::finding).ifPresent(found));
 		if (!work.course().subprogramAlone()) {
 			work.threadMillings().forEach(milling -> milling.passes().typical().stream().filter(pass -> still(pass.modal())).findFirst()
 					.ifPresent(pass -> found.accept(still(milling, pass).finding())));

@@ -44,6 +44,7 @@ public final class SpindleWrongWay extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		work.threadMillings().forEach(milling -> backwards(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> TurnedSpindle.hand(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A thread mill that turns the other way than the tool that made its hole; under an angle head, along X or Y, and for left hand that may be right. */

@@ -8,13 +8,17 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
+import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -25,6 +29,9 @@ import truelead.checker.work.Work;
  */
 public final class StartTooClose extends TappingRule {
 
+	/** Part of the lead below which a lathe's pass begins too close to the face for any axis. */
+	private static final double LEAST = 0.5;
+
 	public StartTooClose() {
 		super("start-too-close");
 	}
@@ -32,6 +39,26 @@ public final class StartTooClose extends TappingRule {
 	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.HEIGHTS_MISREAD);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		work.course().singlePoints().forEach(turned -> atTheFace(turned).map(Draft::finding).ifPresent(found));
+	}
+
+	/** A pass of a lathe that begins less than half a lead before the face, taken for Z0: the axis comes up to speed within the thread (common practice, no source: two leads and more). */
+	private Optional<Draft> atTheFace(SinglePoint turned) {
+		double room = turned.pass().from().z();
+		double lead = turned.thread().filter(Fact::stated).map(thread -> thread.value().lead()).orElse(0.0);
+		if (!(room >= 0 && room < LEAST * lead && turned.pass().to().z() < room)) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(turned.pass().modal().unit());
+		BlockRef at = turned.passes().get(0).begins().orElse(turned.pass().block());
+		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins " + figures.length(room) + " before the face, " + figures.length(2 * lead)
+				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z" + Figures.number(2 * lead / figures.unit().mm(), 3))
+				.programmed("start", figures.length(room), at).from("room to come up to speed", "2 leads", "common practice, no source"));
 	}
 
 	@Override

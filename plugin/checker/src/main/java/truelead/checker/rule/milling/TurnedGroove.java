@@ -1,0 +1,65 @@
+package truelead.checker.rule.milling;
+
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
+
+/**
+ * Passes of a lathe's thread that begin beside the groove of those before: by a part of the pitch that no infeed along the flank explains. A point
+ * that is fed in along a flank begins tan 30 of its infeed farther along Z, one that changes flanks twice that (geometry of the 60 degree profile).
+ */
+final class TurnedGroove {
+
+	/** Part of the pitch that starts may lie beside each other and be taken for one (common practice, no source). */
+	private static final double ALLOWED = 0.1;
+	private static final double KEPT = 0.02;
+	/** Flanks of wider threads are cut side by side on purpose. */
+	private static final double NARROWEST = Math.toRadians(50);
+	/** As many times the groove changes by one slip: there and back. */
+	private static final int CHANGES = 2;
+
+	private TurnedGroove() {
+	}
+
+	/** The first pass that begins beside; empty where all share the thread's grooves, where a lead is wrong, and where the flanks are cut by turns. */
+	static Optional<Draft> beside(Rule rule, SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
+		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST
+				|| !(Math.abs(turned.passes().get(0).lead() - named.get().value().lead()) <= KEPT * named.get().value().lead())) {
+			return Optional.empty();
+		}
+		ThreadSpec thread = named.get().value();
+		List<SinglePoint.Pass> passes = turned.passes();
+		Optional<SinglePoint.Pass> first = Optional.empty();
+		int changes = 0;
+		for (int i = 1; i < passes.size(); i++) {
+			double step = Math.abs(Math.IEEEremainder(turned.beside(passes.get(i), thread) - turned.beside(passes.get(i - 1), thread), thread.pitch()));
+			double infeed = Math.abs(passes.get(i).radius() - passes.get(i - 1).radius());
+			if (!(step <= ALLOWED * thread.pitch() + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
+				first = first.isEmpty() ? Optional.of(passes.get(i)) : first;
+				changes++;
+			} else if (step > KEPT * thread.pitch()) {
+				return Optional.empty();
+			}
+		}
+		return changes > CHANGES ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
+	}
+
+	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
+		Figures figures = new Figures(pass.step().modal().unit());
+		double off = turned.beside(pass, thread.value());
+		BlockRef at = pass.begins().orElse(pass.step().block());
+		boolean word = pass.turned() != 0;
+		return Draft.of(rule, Severity.ERROR, word ? MillFacts.word(pass.step().block(), "Q") : MillFacts.word(at, "ZW"), "passes from here on begin " + figures.fine(Math.abs(off)) + " beside the groove of the first one: they cut away the thread between; "
+				+ (word ? "turn them by " + Figures.number(360.0 / thread.value().starts(), 1) + " degrees a start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
+				+ ", or whole pitches of " + figures.advance(thread.value().pitch()) + " from there"))
+				.programmed("start", figures.fine(pass.step().from().z()), at).related(turned.pass().block(), "the first pass").known("the callout", thread.value().designation(), thread);
+	}
+}
