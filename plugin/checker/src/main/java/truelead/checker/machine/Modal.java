@@ -44,4 +44,9 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset, boolean coolant,
 		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
 		int frame, Rotary rotary) {
+
+	/** Whether the tool is that of whoever calls a subprogram that stands by itself. */
+	public boolean ofCaller() {
+		return toolChange.isEmpty() && tool.isSet() && !tool.known();
+	}
 }

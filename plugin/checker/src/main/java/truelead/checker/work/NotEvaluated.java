@@ -10,6 +10,7 @@ import truelead.checker.program.WordRef;
  * @param block the block
  * @param word  the word without a value, where there is one
  * @param why   one sentence: what is not known and why
+ * @param ofCaller whether it stands in a subprogram by itself, to whose caller it is known
  */
-public record NotEvaluated(BlockRef block, Optional<WordRef> word, String why) {
+public record NotEvaluated(BlockRef block, Optional<WordRef> word, String why, boolean ofCaller) {
 }

@@ -10,7 +10,17 @@ import truelead.checker.program.WordRef;
  * @param order number of the step in the order of execution
  * @param why   one sentence for the programmer
  * @param stops whether nothing behind it was executed
- * @param matters whether a thread may depend on it: a threading operation uses what it left unknown or may stand behind it
+ * @param bearing what depends on it
  */
-public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, String why, boolean stops, boolean matters) {
+public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, String why, boolean stops, Bearing bearing) {
+
+	/** What may depend on something that is not followed. */
+	public enum Bearing {
+		/** A thread: a threading operation uses what it left unknown or may stand behind it. */
+		THREAD,
+		/** What a subprogram does with what its caller gives it, which is followed where that caller is. */
+		CALLER,
+		/** No thread. */
+		NONE
+	}
 }

@@ -170,16 +170,16 @@ final class Operations {
 		note(list, step, stroke.lead(), "the lead");
 		note(list, step, stroke.speed(), "the speed");
 		if (Double.isNaN(stroke.bottom())) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), "the depth of the thread is not known"));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), "the depth of the thread is not known", step.modal().ofCaller()));
 		}
 		if (!stroke.place().known()) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), "the place of the thread is not known"));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), "the place of the thread is not known", step.modal().ofCaller()));
 		}
 	}
 
 	private static void note(List<NotEvaluated> list, Step step, Setting setting, String what) {
 		if (setting.isSet() && !setting.known()) {
-			list.add(new NotEvaluated(step.block(), setting.word(), what + " is not known: " + setting.why()));
+			list.add(new NotEvaluated(step.block(), setting.word(), what + " is not known: " + setting.why(), step.modal().ofCaller()));
 		}
 	}
 }

@@ -151,7 +151,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), matters(t.step(), uses.get(t.tool()), mayThread, idle))).toList();
+					t.step().why(), t.step().stops(), bearing(t.step(), uses.get(t.tool()), mayThread, idle))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
@@ -188,6 +188,13 @@ public final class WorkReader {
 			}
 			operations.forEach(operation -> idle.remove(operation.tool()));
 			return idle;
+		}
+
+		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
+			if (!matters(step, tool, mayThread, idle)) {
+				return NotFollowed.Bearing.NONE;
+			}
+			return step.modal().ofCaller() && !step.stops() ? NotFollowed.Bearing.CALLER : NotFollowed.Bearing.THREAD;
 		}
 
 		/**

@@ -14,18 +14,20 @@ class SubprogramAloneTest {
 	}
 
 	@Test
-	void theDepthIsNotKnownAndThatIsSaid() {
-		assertThat(found("G91 G84 X10. Z-27. R-3. F625.")).containsExactly("not-followed WARNING");
+	void theDepthIsItsCallersAndThatIsSaid() {
+		assertThat(found("G91 G84 X10. Z-27. R-3. F625.")).isEmpty();
+		assertThat(SampleCheck.of("O1001 (M8X1.25 TAP)\nG90 G21 G84 X10. Y0 Z-17. R3. F#9\nX20.\nG80\nM99\n")).extracting(Finding::message)
+				.contains("the feed of the thread is not known: #9 is not set in the program: the program that calls this one gives it, check it there (1 more such place)");
 	}
 
 	@Test
 	void theFeedIsHeldAgainstThePitchOverTheWayOfTheTap() {
-		assertThat(found("G91 G84 X10. Z-27. R-3. F600.")).containsExactlyInAnyOrder("feed-off-pitch ERROR", "not-followed WARNING");
+		assertThat(found("G91 G84 X10. Z-27. R-3. F600.")).containsExactly("feed-off-pitch ERROR");
 	}
 
 	@Test
 	void aWayShorterThanTheDepthCalledOutIsTooShort() {
-		assertThat(found("G91 G84 X10. Z-15. R-3. F625.")).containsExactlyInAnyOrder("thread-too-short ERROR", "not-followed WARNING");
+		assertThat(found("G91 G84 X10. Z-15. R-3. F625.")).containsExactly("thread-too-short ERROR");
 	}
 
 	@Test

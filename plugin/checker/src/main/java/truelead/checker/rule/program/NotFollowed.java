@@ -47,17 +47,23 @@ public final class NotFollowed implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		Map<String, Draft> byLine = new LinkedHashMap<>();
-		List<truelead.checker.work.NotFollowed> minor = new ArrayList<>();
+		List<NotEvaluated> minor = new ArrayList<>();
+		List<NotEvaluated> callers = new ArrayList<>();
 		for (truelead.checker.work.NotFollowed trouble : work.trouble().notFollowed()) {
-			if (trouble.matters()) {
-				byLine.merge(key(at(trouble.block(), trouble.word())), draft(trouble), (one, other) -> trouble.word().filter(w -> w.address() != 'G').isPresent() ? other : one);
-			} else {
-				minor.add(trouble);
+			switch (trouble.bearing()) {
+				case THREAD -> byLine.merge(key(at(trouble.block(), trouble.word())), draft(trouble),
+						(one, other) -> trouble.word().filter(w -> w.address() != 'G').isPresent() ? other : one);
+				case CALLER -> callers.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), true));
+				case NONE -> minor.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), false));
 			}
 		}
 		for (ThreadingOperation operation : work.operations()) {
 			Set<String> said = new HashSet<>();
 			for (NotEvaluated part : operation.notEvaluated()) {
+				if (part.ofCaller()) {
+					callers.add(part);
+					continue;
+				}
 				Draft known = byLine.get(key(at(part.block(), part.word())));
 				if (known != null) {
 					known.on(operation);
@@ -69,9 +75,8 @@ public final class NotFollowed implements Rule {
 			}
 		}
 		byCause(byLine.values().stream().map(Draft::finding).toList()).forEach(found);
-		if (!minor.isEmpty()) {
-			found.accept(minor(minor).finding());
-		}
+		all(callers, "the program that calls this one gives it, check it there").ifPresent(found);
+		all(minor, "no thread depends on it").ifPresent(found);
 	}
 
 	/** One finding for a variable that nothing sets, whatever depends on it; the other places stay as related ones. */
@@ -102,12 +107,16 @@ public final class NotFollowed implements Rule {
 		return draft;
 	}
 
-	private Draft minor(List<truelead.checker.work.NotFollowed> minor) {
-		truelead.checker.work.NotFollowed first = minor.get(0);
-		Draft draft = Draft.of(this, Severity.INFORMATION, at(first.block(), first.word()), sentence(first.why()) + "no thread depends on it"
-				+ (minor.size() > 1 ? " (" + (minor.size() - 1) + " more such places)" : ""));
-		minor.stream().skip(1).limit(10).forEach(p -> draft.related(at(p.block(), p.word()), "also not followed"));
-		return draft;
+	/** One piece of information for all places whose bearing is the same. */
+	private Optional<Finding> all(List<NotEvaluated> places, String bearing) {
+		if (places.isEmpty()) {
+			return Optional.empty();
+		}
+		NotEvaluated first = places.get(0);
+		long more = places.stream().map(place -> key(at(place.block(), place.word()))).distinct().count() - 1;
+		Draft draft = Draft.of(this, Severity.INFORMATION, at(first.block(), first.word()), sentence(first.why()) + bearing + (more > 0 ? " (" + more + (more == 1 ? " more such place)" : " more such places)") : ""));
+		places.stream().skip(1).limit(10).forEach(place -> draft.related(at(place.block(), place.word()), "also not followed"));
+		return Optional.of(draft.finding());
 	}
 
 	private static String key(Location at) {
