@@ -6,14 +6,27 @@ package truelead.grammar;
  */
 public final class BlockCursor {
 
+	/** Characters that are looked at in one piece, so that the processor has them at hand. */
+	private static final int ROOM = 4096;
+
 	private final Chunk chunk;
+	private final String text;
+	/** The characters of the text from one place up to another, with a line end behind them. */
+	private final char[] piece;
+	private int first;
+	private int behind = -1;
 	private final QuickReader reader;
+	private final MotionWords words;
 	private int line = -1;
+	private boolean read;
 	private boolean plain;
 
 	BlockCursor(Chunk chunk) {
 		this.chunk = chunk;
-		this.reader = QuickReader.of(chunk.text());
+		this.text = chunk.text();
+		this.piece = new char[Math.min(text.length(), ROOM) + 1];
+		this.reader = new QuickReader(piece);
+		this.words = new MotionWords(piece);
 	}
 
 	/** Goes on to the next line; false behind the last one. */
@@ -28,7 +41,7 @@ public final class BlockCursor {
 	/** Goes to a line, from 0 in each chunk. */
 	public void goTo(int place) {
 		line = place;
-		plain = reader.read(chunk.lineStart(line), chunk.behind(line));
+		read = false;
 	}
 
 	/** The line it is at, from 0 in each chunk. */
@@ -36,8 +49,38 @@ public final class BlockCursor {
 		return line;
 	}
 
-	/** Whether the block has nothing but plain parts; of any other one only {@link #block()} tells something. */
+	/** Whether the block is nothing but a motion, of which {@link #words()} tells. */
+	public boolean moves() {
+		return holds() && words.read(chunk.lineStart(line) - first);
+	}
+
+	/** Whether the line, which may be too long, is in the piece that is looked at. */
+	private boolean holds() {
+		int from = chunk.lineStart(line);
+		int end = chunk.behind(line);
+		if (end - from > QuickReader.LENGTH) {
+			return false;
+		}
+		if (from < first || end > behind) {
+			first = from;
+			behind = Math.min(from + ROOM, text.length());
+			text.getChars(from, behind, piece, 0);
+			piece[behind - from] = '\n';
+		}
+		return true;
+	}
+
+	/** The words of a block that {@link #moves()}. */
+	public MotionWords words() {
+		return words;
+	}
+
+	/** Whether the block has nothing but plain parts, of which the others tell once this has said so; of any other one only {@link #block()} tells something. */
 	public boolean plain() {
+		if (!read) {
+			plain = holds() && reader.read(chunk.lineStart(line) - first);
+			read = true;
+		}
 		return plain;
 	}
 
@@ -64,6 +107,6 @@ public final class BlockCursor {
 	/** The block itself. */
 	public Block block() {
 		String text = chunk.line(line);
-		return plain ? new Block(text, reader.elements(text)) : RecentBlocks.of(text);
+		return plain() ? new Block(text, reader.elements(text)) : RecentBlocks.of(text);
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.grammar;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,7 +30,15 @@ public final class Chunk {
 
 	/** Cuts a text into chunks, at least one; each but the last ends with a line end. */
 	static List<Chunk> cut(String text) {
-		int[] starts = starts(text);
+		return cut(starts(text), text.length(), text::substring);
+	}
+
+	/** The same of plain bytes, whose lines start as told. */
+	static List<Chunk> cut(int[] starts, byte[] bytes) {
+		return cut(starts, bytes.length, (from, to) -> new String(bytes, from, to - from, StandardCharsets.ISO_8859_1));
+	}
+
+	private static List<Chunk> cut(int[] starts, int length, Pieces pieces) {
 		List<Chunk> chunks = new ArrayList<>(starts.length / LINES + 1);
 		int line = 0;
 		while (true) {
@@ -37,18 +46,23 @@ public final class Chunk {
 			while (next > line + 1 && starts[next] - starts[line] > CHARACTERS) {
 				next = line + (next - line) / 2;
 			}
-			boolean last = next >= starts.length - 1 || starts[next] == text.length();
-			int end = last ? text.length() : starts[next];
+			boolean last = next >= starts.length - 1 || starts[next] == length;
+			int end = last ? length : starts[next];
 			int[] own = Arrays.copyOfRange(starts, line, last ? starts.length : next + 1);
 			for (int i = 0, base = starts[line]; i < own.length; i++) {
 				own[i] -= base;
 			}
-			chunks.add(new Chunk(text.substring(starts[line], end), own));
+			chunks.add(new Chunk(pieces.piece(starts[line], end), own));
 			if (last) {
 				return chunks;
 			}
 			line = next;
 		}
+	}
+
+	/** Pieces of a text. */
+	private interface Pieces {
+		String piece(int from, int to);
 	}
 
 	/** Starts of the lines; behind the last line end one more. */

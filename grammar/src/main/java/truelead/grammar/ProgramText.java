@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The text of a program as an immutable value, cut into lines, each line a block. An edit gives a new value. Lines end at CR, LF or CR LF,
@@ -34,7 +35,11 @@ public final class ProgramText {
 	}
 
 	private ProgramText(String text, Charset charset) {
-		this(Chunk.cut(text).toArray(Chunk[]::new), charset);
+		this(Chunk.cut(text), charset);
+	}
+
+	private ProgramText(List<Chunk> chunks, Charset charset) {
+		this(chunks.toArray(Chunk[]::new), charset);
 	}
 
 	/** A program from characters. */
@@ -47,6 +52,10 @@ public final class ProgramText {
 	 * {@link #bytes()} gives the same bytes again.
 	 */
 	public static ProgramText read(byte[] bytes) {
+		Optional<int[]> starts = PlainBytes.starts(bytes);
+		if (starts.isPresent()) {
+			return new ProgramText(Chunk.cut(starts.get(), bytes), StandardCharsets.UTF_8);
+		}
 		String simple = new String(bytes, StandardCharsets.UTF_8);
 		if (simple.length() == bytes.length && simple.indexOf('\uFFFD') < 0) {
 			return new ProgramText(simple, StandardCharsets.UTF_8);
@@ -179,7 +188,7 @@ public final class ProgramText {
 		boolean more = last + 1 < chunks.length;
 		all.addAll(more && fresh.get(fresh.size() - 1).text().isEmpty() ? fresh.subList(0, fresh.size() - 1) : fresh);
 		all.addAll(Arrays.asList(chunks).subList(last + 1, chunks.length));
-		return new ProgramText(all.toArray(Chunk[]::new), charset);
+		return new ProgramText(all, charset);
 	}
 
 	/** The program with other characters, sharing all chunks before and behind what differs; for those who have the text but not the edit. */

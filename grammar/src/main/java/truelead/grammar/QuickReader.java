@@ -11,10 +11,10 @@ import java.util.List;
 final class QuickReader {
 
 	/** Longest line taken; within it none of the limits of {@link BlockReader} can be reached. */
-	private static final int LENGTH = 400;
+	static final int LENGTH = 400;
 	/** Up to so many digits a number is exact as a whole number of its last place, and so is the power of ten that divides it. */
-	private static final int DIGITS = 15;
-	private static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+	static final int DIGITS = 15;
+	static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
 	private final char[] text;
 	private int base;
@@ -37,31 +37,20 @@ final class QuickReader {
 		values = new double[parts];
 	}
 
-	/** A reader of a text whose last line need not end. */
-	static QuickReader of(String text) {
-		char[] characters = new char[text.length() + 1];
-		text.getChars(0, text.length(), characters, 0);
-		characters[text.length()] = '\n';
-		return new QuickReader(characters);
-	}
-
 	/** The elements of a plain block; null for a block that the grammar must read. */
 	static List<Element> read(String line) {
 		if (line.length() > LENGTH) {
 			return null;
 		}
-		QuickReader reader = of(line);
-		return reader.read(0, line.length()) && reader.at == line.length() ? reader.elements(line) : null;
+		QuickReader reader = new QuickReader((line + '\n').toCharArray());
+		return reader.read(0) && reader.at == line.length() ? reader.elements(line) : null;
 	}
 
-	/** Reads the line that starts at a place of the text, and before another one; false where the grammar must read it. */
-	boolean read(int from, int before) {
+	/** Reads the line that starts at a place of the text, and is not longer than {@link #LENGTH}; false where the grammar must read it. */
+	boolean read(int from) {
 		base = from;
 		at = from;
 		count = 0;
-		if (before - from > LENGTH) {
-			return false;
-		}
 		blanks();
 		if (text[at] == '%') {
 			return remark('%');

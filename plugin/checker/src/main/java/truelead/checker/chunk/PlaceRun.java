@@ -29,8 +29,8 @@ public final class PlaceRun {
 	static PlaceRun[] find(PlainLines lines) {
 		List<PlaceRun> runs = new ArrayList<>();
 		int from = 0;
-		for (int line = 0; line <= lines.lines(); line++) {
-			if (line == lines.lines() || lines.places[line] == PlainLines.NO_PLACE) {
+		for (int line = 0; line <= lines.behindPlaces(); line++) {
+			if (line == lines.behindPlaces() || lines.places[line] == PlainLines.NO_PLACE) {
 				if (line - from >= WORTH) {
 					runs.add(new PlaceRun(lines, from, line));
 				}

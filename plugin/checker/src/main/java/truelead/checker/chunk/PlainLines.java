@@ -3,6 +3,7 @@ package truelead.checker.chunk;
 import java.util.Arrays;
 import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
+import truelead.grammar.MotionWords;
 
 /**
  * What the blocks of a chunk do to the axes, told from the text alone. A plain one has nothing but N, X, Y, Z, F and one G0 or G1 with plain
@@ -46,6 +47,7 @@ final class PlainLines {
 	 * G1, or before any code; else {@link #NO_PLACE}.
 	 */
 	final byte[] places;
+	private int behindPlaces;
 	/** By how much the radii of an arc at its ends differ; none where there is no arc. */
 	private double[] gaps = {};
 	private int[] others = new int[16];
@@ -93,6 +95,11 @@ final class PlainLines {
 		return bare;
 	}
 
+	/** The line behind the last one that may be a place under a cycle. */
+	int behindPlaces() {
+		return behindPlaces;
+	}
+
 	/** Line of a block that is not plain. */
 	int other(int index) {
 		return others[index];
@@ -124,7 +131,26 @@ final class PlainLines {
 
 	/** Takes the blocks in order. */
 	void read(BlockCursor block) {
-		int line = block.line();
+		if (block.moves()) {
+			MotionWords words = block.words();
+			write(block.line(), words.x(), words.y(), words.z(), words.feed(), words.code());
+			bare = !said(words.r());
+			take(block.line(), words.i(), words.j(), words.r(), words.decimals());
+		} else {
+			parts(block);
+		}
+	}
+
+	private void write(int line, double wordX, double wordY, double wordZ, double wordF, int code) {
+		x[line] = wordX;
+		y[line] = wordY;
+		z[line] = wordZ;
+		feeds[line] = wordF;
+		codes[line] = (byte) code;
+	}
+
+	/** A block that is not nothing but a motion, or has words twice, of which the last one counts. */
+	private void parts(BlockCursor block) {
 		double wordX = Double.NaN;
 		double wordY = Double.NaN;
 		double wordZ = Double.NaN;
@@ -137,7 +163,7 @@ final class PlainLines {
 		int decimalsY = 0;
 		boolean plain = block.plain();
 		boolean otherCode = !plain;
-		boolean remarked = block.parts() == 0;
+		boolean remarked = plain && block.parts() == 0;
 		for (int part = 0; plain && part < block.parts(); part++) {
 			double value = block.number(part);
 			switch (block.mark(part)) {
@@ -166,22 +192,39 @@ final class PlainLines {
 				default -> plain = false;
 			}
 		}
-		x[line] = wordX;
-		y[line] = wordY;
-		z[line] = wordZ;
-		feeds[line] = wordF;
-		codes[line] = code;
-		doubt = otherCode || doubt && code < 0;
-		open &= code < 0 && !otherCode;
-		turn = otherCode || code == 0 || code == 1 ? 0 : code < 0 ? turn : code;
+		int line = block.line();
+		write(line, wordX, wordY, wordZ, wordF, code);
 		bare = plain && !remarked && !said(wordR);
-		boolean bent = said(wordI) || said(wordJ) || said(wordR);
-		boolean place = plain && !bent && turn == 0 && (open || doubt) && code < 0 && !said(wordZ) && !said(wordF) && (said(wordX) || said(wordY));
-		places[line] = place ? (byte) Math.max(decimalsX, decimalsY) : NO_PLACE;
-		if (plain && !doubt && turn != 0 && (bent || said(wordX) || said(wordY) || said(wordZ))) {
-			arc(line, wordI, wordJ, wordR);
-		} else if (plain && !doubt && !bent) {
-			place(line, said(wordX), said(wordY), said(wordZ));
+		if (plain) {
+			take(line, wordI, wordJ, wordR, Math.max(decimalsX, decimalsY));
+		} else {
+			doubt = otherCode || doubt && code < 0;
+			open &= code < 0 && !otherCode;
+			turn = otherCode || code == 0 || code == 1 ? 0 : code < 0 ? turn : code;
+			places[line] = NO_PLACE;
+			otherwise(line);
+		}
+	}
+
+	/** A block with nothing but plain words, the others of them being written. */
+	private void take(int line, double i, double j, double r, int decimals) {
+		int code = codes[line];
+		if (code >= 0) {
+			doubt = false;
+			open = false;
+			turn = code <= 1 ? 0 : code;
+		}
+		boolean sayX = said(x[line]);
+		boolean sayY = said(y[line]);
+		boolean sayZ = said(z[line]);
+		boolean bent = said(i) || said(j) || said(r);
+		boolean place = (open || doubt) && !bent && turn == 0 && code < 0 && !sayZ && !said(feeds[line]) && (sayX || sayY);
+		places[line] = place ? (byte) decimals : NO_PLACE;
+		behindPlaces = place ? line + 1 : behindPlaces;
+		if (!doubt && turn != 0 && (bent || sayX || sayY || sayZ)) {
+			arc(line, i, j, r);
+		} else if (!doubt && !bent) {
+			place(line, sayX, sayY, sayZ);
 		} else {
 			otherwise(line);
 		}

@@ -1,0 +1,150 @@
+package truelead.grammar;
+
+/**
+ * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, I, J, R and F, each once at
+ * most, with plain numbers; letters in upper case. Read in one pass without objects, and given by their letters; a property test holds them to what the grammar reads.
+ */
+public final class MotionWords {
+
+	private final char[] text;
+	private double x;
+	private double y;
+	private double z;
+	private double i;
+	private double j;
+	private double r;
+	private double feed;
+	private int code;
+	private int decimals;
+
+	/** @param text the lines; every line ends with a line end, the last one too */
+	MotionWords(char[] text) {
+		this.text = text;
+	}
+
+	/** Reads the line that starts at a place of the text; false where it has anything else, and then nothing is told. */
+	boolean read(int from) {
+		x = y = z = i = j = r = feed = Double.NaN;
+		code = -1;
+		decimals = 0;
+		// a bit for each letter
+		int seen = 0;
+		int at = from;
+		while (true) {
+			char c = text[at];
+			while (c == ' ' || c == '\t') {
+				c = text[++at];
+			}
+			if (c == '\n' || c == '\r') {
+				return seen != 0;
+			}
+			char letter = c;
+			c = text[++at];
+			boolean minus = c == '-';
+			if (minus) {
+				c = text[++at];
+			}
+			int start = at;
+			long whole = 0;
+			for (; isDigit(c); c = text[++at]) {
+				whole = whole * 10 + (c - '0');
+			}
+			int behind = 0;
+			int point = 0;
+			if (c == '.') {
+				point = 1;
+				int fraction = ++at;
+				for (c = text[at]; isDigit(c); c = text[++at]) {
+					whole = whole * 10 + (c - '0');
+				}
+				behind = at - fraction;
+			}
+			int size = at - start - point;
+			if (size == 0 || size > QuickReader.DIGITS) {
+				return false;
+			}
+			int bit = 1 << letter;
+			if ((seen & bit) != 0) {
+				return false;
+			}
+			seen |= bit;
+			double value = (minus ? -whole : whole) / QuickReader.POWERS[behind];
+			switch (letter) {
+				case 'X' -> {
+					x = value;
+					decimals = Math.max(decimals, behind);
+				}
+				case 'Y' -> {
+					y = value;
+					decimals = Math.max(decimals, behind);
+				}
+				case 'Z' -> z = value;
+				case 'F' -> feed = value;
+				case 'G' -> {
+					if (!(value == 0 || value == 1 || value == 2 || value == 3)) {
+						return false;
+					}
+					code = (int) value;
+				}
+				case 'I' -> i = value;
+				case 'J' -> j = value;
+				case 'R' -> r = value;
+				case 'N' -> {
+					// numbers a block, whatever it does
+				}
+				default -> {
+					return false;
+				}
+			}
+		}
+	}
+
+	private static boolean isDigit(char c) {
+		return (char) (c - '0') <= 9;
+	}
+
+	/** The X word; NaN where none is written. */
+	public double x() {
+		return x;
+	}
+
+	/** The Y word; NaN where none is written. */
+	public double y() {
+		return y;
+	}
+
+	/** The Z word; NaN where none is written. */
+	public double z() {
+		return z;
+	}
+
+	/** The I word; NaN where none is written. */
+	public double i() {
+		return i;
+	}
+
+	/** The J word; NaN where none is written. */
+	public double j() {
+		return j;
+	}
+
+	/** The R word; NaN where none is written. */
+	public double r() {
+		return r;
+	}
+
+	/** The F word; NaN where none is written. */
+	public double feed() {
+		return feed;
+	}
+
+	/** 0 for G0 and so on up to 3 for G3; -1 where none is written. */
+	public int code() {
+		return code;
+	}
+
+	/** The most decimals that X and Y are written with. */
+	public int decimals() {
+		return decimals;
+	}
+}

@@ -1,0 +1,68 @@
+package truelead.grammar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The words of a motion are those that the grammar reads, on every block that is taken for one. */
+class MotionWordsTest {
+
+	private static final String LETTERS = "NGXYZIJRF";
+
+	private static MotionWords words(String line) {
+		return new MotionWords((line + '\n').toCharArray());
+	}
+
+	@Property(tries = 6000)
+	void theyAreWhatTheGrammarReads(@ForAll("lines") String line) {
+		MotionWords words = words(line);
+		if (!words.read(0)) {
+			return;
+		}
+		Block block = BlockReader.readByGrammar(line);
+		assertThat(block.problems()).isEmpty();
+		assertThat(block.elements()).allMatch(element -> element instanceof Element.Word word && LETTERS.indexOf(word.address()) >= 0).hasSize(block.words().size());
+		assertThat(block.words()).extracting(Element.Word::address).doesNotHaveDuplicates().isNotEmpty();
+		assertThat(List.of(words.x(), words.y(), words.z(), words.i(), words.j(), words.r(), words.feed())).isEqualTo(
+				List.of(number(block, 'X'), number(block, 'Y'), number(block, 'Z'), number(block, 'I'), number(block, 'J'), number(block, 'R'), number(block, 'F')));
+		assertThat((double) words.code()).isEqualTo(Double.isNaN(number(block, 'G')) ? -1 : number(block, 'G'));
+		assertThat(words.decimals()).isEqualTo(Math.max(decimals(block, 'X'), decimals(block, 'Y')));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"X1.", "N120 G1 X-12.345 Y.5 Z-0.125 F1200.", "G02X5Y0I-2.5J0", "\tX1  Y2 ", "G3 X1. Y2. R5.", "N5", "X-0"})
+	void itTakesMotions(String line) {
+		assertThat(words(line).read(0)).isTrue();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"", " ", "X", "X1 X2", "G0 G90", "G81 X1", "X1 M8", "X#1", "X[1]", "X1..2", "X1.2.3", "X1(A)", "X1;A", "/X1", "%", "5", "X1E-05", "X1234567890123456", "é1", "X1_"})
+	void itTakesNothingElse(String line) {
+		assertThat(words(line).read(0)).isFalse();
+	}
+
+	private static double number(Block block, char address) {
+		return block.words().stream().filter(word -> word.address() == address).mapToDouble(word -> ((Expression.Number) word.value()).value()).findFirst().orElse(Double.NaN);
+	}
+
+	private static int decimals(Block block, char address) {
+		return block.words().stream().filter(word -> word.address() == address).mapToInt(word -> ((Expression.Number) word.value()).decimals()).findFirst().orElse(0);
+	}
+
+	@Provide
+	Arbitrary<String> lines() {
+		Arbitrary<String> words = Arbitraries.frequencyOf(
+				Tuple.of(6, Arbitraries.of("G0", "G1", "G02 ", "X1.5", "X-12.345 ", "Y-.25", "Y7", "Z-3.", "F300", "N10", "I0.", "J-1.5", "R5.")),
+				Tuple.of(1, Arbitraries.of("G90", "x 1", "X-0.0", "Y000.10", " ", "\t", "E-05", "e1", "/", "(a)", ";c", "%", "-", ".", "1", "000123456789012345", "[", "#", "=", "M8", "l", "é")),
+				Tuple.of(1, Arbitraries.strings().withCharRange(' ', 'z').ofMaxLength(3)));
+		return words.list().ofMaxSize(6).map(parts -> String.join("", parts));
+	}
+}
