@@ -56,7 +56,7 @@ final class CopiedPasses implements PassRow {
 
 	@Override
 	public int shape(int index, PassShapes shapes) {
-		return shapes.of(typical(index));
+		return shapes.ofTypical(typical(index));
 	}
 
 	private int copy(int index) {

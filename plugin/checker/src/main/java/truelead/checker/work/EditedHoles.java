@@ -196,7 +196,7 @@ final class EditedHoles {
 				List<StrokeRow> rows = rows(tapping, own, before, moved);
 				others.set(i, drafts.get(i).with(rows.stream().map(StrokeRow::first).toList()));
 				Strokes strokes = tapping.strokes().with(rows, resorting.holes(), repeats.getOrDefault(i, 0));
-				all.set(i, again.operation(i, -1, others.get(i), sameToolBefore(others, i), strokes, new PassTable(List.of(), resorting.holes(), resolution -> 0)));
+				all.set(i, again.operation(i, -1, others.get(i), sameToolBefore(others, i), strokes, PassStretches.of(List.of(), resorting.holes(), resolution -> 0)));
 				if (all.get(i).group() != tapping.group() || !sorted(all.get(i))) {
 					return false;
 				}

@@ -4,7 +4,10 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.function.Predicate;
 
@@ -14,27 +17,36 @@ import java.util.function.Predicate;
  */
 public final class MillPasses extends AbstractList<MillPass> implements RandomAccess {
 
-	private final PassTable table;
-	private final int[] chosen;
+	private final List<PassPart> parts;
+	/** How many passes come before each part. */
+	private final int[] starts;
+	private final int size;
 	private Kinds kinds;
 
-	/** The kinds there are, in the order of their first passes, with these, and how many passes are of each. */
-	private record Kinds(int[] numbers, int[] counts, List<MillPass> typical) {
+	/** The first pass of each kind, how many there are of each, and for each part which of these its own kinds are. */
+	private record Kinds(List<MillPass> typical, int[] counts, int[][] ofParts) {
 	}
 
-	MillPasses(PassTable table, int[] chosen) {
-		this.table = table;
-		this.chosen = chosen;
+	MillPasses(List<PassPart> parts) {
+		this.parts = parts;
+		this.starts = new int[parts.size()];
+		int count = 0;
+		for (int part = 0; part < starts.length; part++) {
+			starts[part] = count;
+			count += parts.get(part).size();
+		}
+		this.size = count;
 	}
 
 	@Override
 	public int size() {
-		return chosen.length;
+		return size;
 	}
 
 	@Override
 	public MillPass get(int index) {
-		return table.made(chosen[index]);
+		int part = RowStarts.row(starts, index);
+		return parts.get(part).get(index - starts[part]);
 	}
 
 	/**
@@ -61,47 +73,49 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 	}
 
 	/** The passes of some of the {@link #typical()} kinds, in the order of execution. */
-	public MillPasses ofKinds(BitSet kinds) {
-		Kinds known = kinds();
-		boolean[] wanted = new boolean[table.kindCount()];
-		int found = 0;
-		for (int kind = kinds.nextSetBit(0); kind >= 0; kind = kinds.nextSetBit(kind + 1)) {
-			wanted[known.numbers[kind]] = true;
-			found += known.counts[kind];
-		}
-		if (found == chosen.length) {
+	public MillPasses ofKinds(BitSet wanted) {
+		if (wanted.cardinality() == typical().size()) {
 			return this;
 		}
-		int[] some = new int[found];
-		int at = 0;
-		for (int i = 0; at < found; i++) {
-			if (wanted[table.kind(chosen[i])]) {
-				some[at++] = chosen[i];
-			}
+		List<PassPart> some = new ArrayList<>();
+		for (int part = 0; part < starts.length && !wanted.isEmpty(); part++) {
+			int[] here = kinds().ofParts[part];
+			parts.get(part).ofKinds(kind -> wanted.get(here[kind])).ifPresent(some::add);
 		}
-		return new MillPasses(table, some);
+		return new MillPasses(some);
 	}
 
 	/** The passes that stand by themselves, and the first and the last of those that come again: in the text all others lie between them. */
 	public List<MillPass> outermost() {
-		return table.outermost();
+		return parts.stream().flatMap(part -> part.outermost().stream()).toList();
 	}
 
 	private synchronized Kinds kinds() {
 		if (kinds == null) {
-			int[] counts = new int[table.kindCount()];
-			int[] numbers = new int[counts.length];
-			List<MillPass> typical = new ArrayList<>();
-			for (int pass : chosen) {
-				int kind = table.kind(pass);
-				if (counts[kind]++ == 0) {
-					numbers[typical.size()] = kind;
-					typical.add(table.made(pass));
-				}
-			}
-			int[] present = Arrays.copyOf(numbers, typical.size());
-			kinds = new Kinds(present, Arrays.stream(present).map(kind -> counts[kind]).toArray(), List.copyOf(typical));
+			kinds = sorted();
 		}
 		return kinds;
+	}
+
+	private Kinds sorted() {
+		Map<Integer, Integer> numbers = new HashMap<>();
+		List<MillPass> typical = new ArrayList<>();
+		int[] counts = new int[2];
+		int[][] ofParts = new int[parts.size()][];
+		for (int part = 0; part < ofParts.length; part++) {
+			PassPart here = parts.get(part);
+			ofParts[part] = new int[here.kindCount()];
+			for (int kind = 0; kind < ofParts[part].length; kind++) {
+				// one part alone needs no keys to tell its kinds
+				Optional<Integer> known = Optional.ofNullable(ofParts.length == 1 ? null : numbers.putIfAbsent(here.key(kind), typical.size()));
+				ofParts[part][kind] = known.orElse(typical.size());
+				if (known.isEmpty()) {
+					typical.add(here.typical(kind));
+					counts = typical.size() > counts.length ? Arrays.copyOf(counts, counts.length * 2) : counts;
+				}
+				counts[ofParts[part][kind]] += here.count(kind);
+			}
+		}
+		return new Kinds(List.copyOf(typical), counts, ofParts);
 	}
 }

@@ -2,16 +2,15 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 
-/** The holes of a thread milling operation in the order first reached, and which of its passes are at each. */
+/** The holes of passes that no others of their operation are at, in the order first reached, and which of the passes are at each. */
 final class MilledHoles {
 
 	/** Leads between the levels of two bites; the passes of one bite follow each other more closely (common practice, no source). */
@@ -22,102 +21,98 @@ final class MilledHoles {
 	private static final double ROUGHING = 0.001;
 
 	private final PassTable table;
-	private final MillPasses all;
 	private final int count;
 	/** The first pass of each hole; of each pass the next one at the same hole, -1 behind the last. */
 	private final int[] first;
 	private final int[] next;
-	private final Map<Object, Integer> numbers = new HashMap<>();
 	private List<int[]> finishing;
+	private Map<List<Integer>, List<Integer>> byFinishing;
 
-	/** @param all the passes of the table */
-	MilledHoles(PassTable table, MillPasses all) {
+	MilledHoles(PassTable table) {
 		this.table = table;
-		this.all = all;
 		int[] firsts = new int[table.size()];
 		int[] last = new int[table.size()];
 		next = new int[table.size()];
 		Arrays.fill(next, -1);
+		HoleOrder numbers = new HoleOrder(table.holes());
 		int found = 0;
 		for (int pass = 0; pass < table.size(); pass++) {
-			Integer known = numbers.putIfAbsent(key(pass), found);
-			if (known == null) {
-				firsts[found] = pass;
-				last[found++] = pass;
+			int at = pass;
+			int number = numbers.of(table.hole(pass), () -> table.place(at));
+			if (number == found) {
+				firsts[found++] = pass;
 			} else {
-				next[last[known]] = pass;
-				last[known] = pass;
+				next[last[number]] = pass;
 			}
+			last[number] = pass;
 		}
 		count = found;
 		first = Arrays.copyOf(firsts, found);
-	}
-
-	private Object key(int pass) {
-		return table.hole(pass) < 0 ? table.place(pass) : (Object) table.hole(pass);
 	}
 
 	int count() {
 		return count;
 	}
 
-	/** The holes. */
-	List<Hole> holes() {
-		boolean known = Arrays.stream(first).allMatch(pass -> table.hole(pass) >= 0);
-		return known ? table.holes().holes(Arrays.stream(first).map(table::hole).toArray()) : Arrays.stream(first).mapToObj(pass -> table.pass(pass).hole()).toList();
+	/** A hole. */
+	Hole hole(int hole) {
+		return table.holeAt(first[hole]);
 	}
 
-	/** Hands out the number of each hole; below 0 for one at no known place. */
+	/** Hands out the number of each hole in the program; below 0 for one at no known place. */
 	void numbers(IntConsumer numbers) {
 		for (int pass : first) {
 			numbers.accept(table.hole(pass));
 		}
 	}
 
-	/** Marks the numbers of the holes. */
-	void mark(BitSet threaded) {
-		for (int pass : first) {
-			if (table.hole(pass) >= 0) {
-				threaded.set(table.hole(pass));
+	/** Which of them a hole of the program is; below 0 for none of them. */
+	int find(int number, Place place) {
+		for (int hole = 0; hole < count; hole++) {
+			if (number < 0 ? table.hole(first[hole]) < 0 && table.place(first[hole]).equals(place) : table.hole(first[hole]) == number) {
+				return hole;
 			}
 		}
+		return -1;
 	}
 
-	/** The number of a hole among them; empty where it is none of them. */
-	Optional<Integer> number(Hole hole) {
-		int known = table.holes().at(hole.place(), 0);
-		return Optional.ofNullable(numbers.get(known < 0 ? hole.place() : (Object) known));
-	}
-
-	/** The first pass at each hole. */
-	MillPasses firstPasses() {
-		return count == all.size() ? all : new MillPasses(table, first);
+	/** The first pass at each hole; all of them are where no hole has two. */
+	Optional<int[]> firstPasses() {
+		return count == table.size() ? Optional.empty() : Optional.of(first);
 	}
 
 	/** The passes at a hole, in order. */
-	MillPasses at(int hole) {
-		return new MillPasses(table, passes(hole));
+	PassPart at(int hole) {
+		return new PassPart(table, Optional.of(passes(hole)));
 	}
 
 	/** The passes of the largest radius at a hole, at each of its levels; a radius that no number holds is neither larger nor smaller than another. */
-	MillPasses finishing(int hole) {
-		return new MillPasses(table, finishing().get(hole));
+	PassPart finishing(int hole) {
+		return new PassPart(table, Optional.of(finishing().get(hole)));
 	}
 
-	/** All finishing passes. */
-	MillPasses allFinishing() {
-		int[] passes = finishing().stream().flatMapToInt(Arrays::stream).sorted().toArray();
-		return passes.length == all.size() ? all : new MillPasses(table, passes);
-	}
-
-	/** The first hole of each kind: at those of a kind the finishing passes are of the same kinds; and which holes are of each. */
-	List<List<Integer>> byFinishing() {
-		Map<List<Integer>, List<Integer>> kinds = new LinkedHashMap<>();
-		for (int hole = 0; hole < count; hole++) {
-			List<Integer> kind = Arrays.stream(finishing().get(hole)).map(table::kind).boxed().toList();
-			kinds.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(hole);
+	/** All finishing passes; all passes are where none is for roughing. */
+	Optional<int[]> allFinishing() {
+		if (count == table.size()) {
+			return Optional.empty();
 		}
-		return List.copyOf(kinds.values());
+		int[] passes = finishing().stream().flatMapToInt(Arrays::stream).sorted().toArray();
+		return passes.length == table.size() ? Optional.empty() : Optional.of(passes);
+	}
+
+	/** The holes of each kind, in the order of their first ones: at those of a kind the finishing passes are of the same kinds, by whose keys it is told. */
+	synchronized Map<List<Integer>, List<Integer>> byFinishing() {
+		if (byFinishing == null) {
+			byFinishing = new LinkedHashMap<>();
+			for (int hole = 0; hole < count; hole++) {
+				List<Integer> kind = new ArrayList<>(1);
+				for (int pass : finishing().get(hole)) {
+					kind.add(table.key(table.kind(pass)));
+				}
+				byFinishing.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(hole);
+			}
+		}
+		return byFinishing;
 	}
 
 	/** The first hole where no pass is for roughing. */

@@ -85,8 +85,8 @@ final class Operations {
 	}
 
 	/** The operation of a draft whose strokes and passes have their holes. */
-	ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before, Strokes strokes, PassTable table) {
-		MillPasses passes = table.all();
+	ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before, Strokes strokes, PassStretches stretches) {
+		MillPasses passes = stretches.all();
 		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty() : Optional.of(passes.typical().get(0).hole());
 		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder())));
 		Fact<Double> surface = surface(strokes, passes);
@@ -95,7 +95,7 @@ final class Operations {
 		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), milled(passes), full), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
-			return new ThreadMilling(index, group, draft.tool, table, result.wanted(), draft.lastOrder(), List.of());
+			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());
 		}
 		Strokes strays = sorting.strokes(draft.strays);
 		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),

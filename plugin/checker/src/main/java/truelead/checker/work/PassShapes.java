@@ -24,10 +24,21 @@ final class PassShapes {
 	private final Map<Modal, Integer> modals = new IdentityHashMap<>();
 	private final Map<List<Object>, Integer> states = new HashMap<>();
 	private final Map<List<Object>, Integer> offsets = new HashMap<>();
+	private int alone;
 
 	/** The shape of a pass. */
 	int of(Draft.Pass pass) {
-		return known.computeIfAbsent(pass, fresh -> shapes.computeIfAbsent(shape(pass), shape -> shapes.size()));
+		return shapes.computeIfAbsent(shape(pass), shape -> shapes.size());
+	}
+
+	/** The same of one that is asked for again and again. */
+	int ofTypical(Draft.Pass pass) {
+		return known.computeIfAbsent(pass, this::of);
+	}
+
+	/** A number below 0, for a pass that is like itself alone. */
+	int another() {
+		return --alone;
 	}
 
 	/** A number for how far a hole lies from the place of a pass, mm. */

@@ -66,8 +66,8 @@ final class Sorting {
 	}
 
 	/** The passes of a draft with their holes. */
-	PassTable passes(List<PassRow> passes) {
-		return new PassTable(passes, holes, this::within);
+	PassStretches passes(List<PassRow> passes) {
+		return PassStretches.of(passes, holes, this::within);
 	}
 
 	private void touch(PassRow row) {

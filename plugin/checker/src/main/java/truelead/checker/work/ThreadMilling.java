@@ -1,11 +1,11 @@
 package truelead.checker.work;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import truelead.checker.hole.Hole;
+import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.tool.ToolUse;
 
@@ -20,20 +20,20 @@ public final class ThreadMilling implements ThreadingOperation {
 	private final Wanted wanted;
 	private final int lastOrder;
 	private final List<NotEvaluated> notEvaluated;
-	private final MilledHoles places;
+	private final PassStretches stretches;
 	private final List<Hole> holes;
 
-	ThreadMilling(int index, int group, ToolUse tool, PassTable passes, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
+	ThreadMilling(int index, int group, ToolUse tool, PassStretches stretches, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
 		this.index = index;
 		this.group = group;
 		this.tool = tool;
-		this.passes = passes.all();
-		this.first = passes.pass(0);
+		this.stretches = stretches;
+		this.passes = stretches.all();
+		this.first = passes.get(0);
 		this.wanted = wanted;
 		this.lastOrder = lastOrder;
 		this.notEvaluated = List.copyOf(notEvaluated);
-		this.places = new MilledHoles(passes, this.passes);
-		this.holes = places.holes();
+		this.holes = stretches.holes();
 	}
 
 	@Override
@@ -88,47 +88,55 @@ public final class ThreadMilling implements ThreadingOperation {
 
 	/** The first pass at each of the {@link #holes()}, in their order. */
 	public MillPasses firstPasses() {
-		return places.firstPasses();
+		return stretches.firstPasses();
 	}
 
 	/** The passes at one hole, in order; the middle of a pass may lie a rounding beside that of the hole. */
 	public List<MillPass> passesAt(Hole hole) {
-		return places.number(hole).<List<MillPass>>map(places::at).orElse(List.of());
+		return stretches.at(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}
 
 	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller, a pass of unknown radius may be one. */
 	public List<MillPass> finishing(Hole hole) {
-		return places.number(hole).<List<MillPass>>map(places::finishing).orElse(List.of());
+		return stretches.finishing(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}
 
 	/** The {@link #finishing(Hole) finishing passes} at all holes, in order. */
 	public MillPasses allFinishing() {
-		return places.allFinishing();
+		return stretches.allFinishing();
 	}
 
 	/** The {@link #finishing(Hole) finishing passes} at each of the holes whose kind is as asked; those of holes of one kind are alike. */
 	public List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
-		List<List<MillPass>> found = new ArrayList<>();
-		for (List<Integer> alike : places.byFinishing()) {
-			if (asked.test(places.finishing(alike.get(0)))) {
-				alike.forEach(hole -> found.add(places.finishing(hole)));
-			}
-		}
-		return found;
+		return stretches.finishingWhere(asked);
 	}
 
 	/** The finishing passes at the first hole that has no others; empty where each is roughed. */
 	public List<MillPass> cutAtOnce() {
-		return places.cutAtOnce().<List<MillPass>>map(places::finishing).orElse(List.of());
+		return stretches.cutAtOnce().<List<MillPass>>map(here -> here).orElse(List.of());
+	}
+
+	/** The passes that stand by themselves which an arc is of, or leads to or away from; what comes again at place after place has no arc of its own. */
+	public List<MillPass> around(Step.Arc arc) {
+		return stretches.around(arc);
 	}
 
 	/** Hands out the number of each hole; below 0 for one at no known place. */
 	void numbers(IntConsumer numbers) {
-		places.numbers(numbers);
+		stretches.numbers(numbers);
 	}
 
 	/** Marks the numbers of the holes. */
 	void mark(BitSet threaded) {
-		places.mark(threaded);
+		numbers(hole -> {
+			if (hole >= 0) {
+				threaded.set(hole);
+			}
+		});
+	}
+
+	/** The passes in their stretches. */
+	PassStretches stretches() {
+		return stretches;
 	}
 }

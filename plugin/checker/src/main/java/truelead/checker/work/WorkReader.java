@@ -158,22 +158,18 @@ public final class WorkReader {
 			operations.forEach(operation -> taken.addAll(operation.wanted().allowances()));
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
 					.filter(a -> !taken.contains(a)).forEach(everywhere::add);
-			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(operations));
+			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(recorder.openArcs, operations));
 		}
 
 		/** A tapered helix changes its radius on purpose: under a callout that says so, or by 1/32 of its advance, the taper of pipe threads. */
-		private List<Step.Arc> openArcs(List<ThreadingOperation> operations) {
-			if (recorder.openArcs.isEmpty()) {
-				return List.of();
-			}
-			Set<Step.Arc> tapered = Collections.newSetFromMap(new IdentityHashMap<>());
-			for (ThreadingOperation operation : operations) {
-				if (operation instanceof ThreadMilling milling) {
-					boolean called = milling.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent();
-					milling.passes().outermost().stream().filter(p -> called || p.tapered()).forEach(p -> tapered.addAll(p.helix()));
-				}
-			}
-			return recorder.openArcs.stream().filter(arc -> !tapered.contains(arc)).toList();
+		static List<Step.Arc> openArcs(List<Step.Arc> arcs, List<ThreadingOperation> operations) {
+			List<ThreadMilling> millings = operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
+			return arcs.stream().filter(arc -> millings.stream().noneMatch(milling -> tapered(milling, arc))).toList();
+		}
+
+		private static boolean tapered(ThreadMilling milling, Step.Arc arc) {
+			boolean called = milling.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent();
+			return milling.around(arc).stream().anyMatch(pass -> (called || pass.tapered()) && pass.helix().stream().anyMatch(one -> one == arc));
 		}
 
 		/** The stays of tools for threads that are not known to make any; without any operation also what is in the spindle while no change of tools is known. */

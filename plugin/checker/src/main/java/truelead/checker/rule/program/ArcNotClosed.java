@@ -45,7 +45,7 @@ public final class ArcNotClosed implements Rule {
 		Map<Object, List<Step.Arc>> open = new LinkedHashMap<>();
 		for (Step.Arc arc : work.trouble().openArcs()) {
 			if (difference(arc) > tolerance(work, arc) + 3 * Written.open(arc.resolution()) && !SidewaysArc.is(arc, work)) {
-				Optional<ThreadMilling> milling = work.threadMillings().stream().filter(one -> uses(one, arc)).findFirst();
+				Optional<ThreadMilling> milling = work.threadMillings().stream().filter(one -> !one.around(arc).isEmpty()).findFirst();
 				open.computeIfAbsent(milling.<Object>map(ThreadMilling::index).orElse(arc), one -> new ArrayList<>()).add(arc);
 			}
 		}
@@ -83,10 +83,5 @@ public final class ArcNotClosed implements Rule {
 				.from("tolerance of arcs", figures.fine(tolerance), "machine profile " + work.shop().profile().name());
 		arcs.stream().skip(1).limit(MOST_PLACES).forEach(one -> draft.related(one.block(), "does not close either"));
 		return draft;
-	}
-
-	private static boolean uses(ThreadMilling milling, Step.Arc arc) {
-		// what comes again and again has no open arc
-		return milling.passes().outermost().stream().anyMatch(p -> p.helix().contains(arc) || p.entry().contains(arc) || p.exit().contains(arc));
 	}
 }

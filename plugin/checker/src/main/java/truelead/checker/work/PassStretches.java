@@ -1,0 +1,175 @@
+package truelead.checker.work;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.function.Predicate;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Holes;
+import truelead.checker.hole.Place;
+import truelead.checker.machine.Step;
+
+/** All passes of a thread milling operation in stretches, none of which is at a hole of another, so that an edit has those near it gathered anew alone. */
+final class PassStretches {
+
+	private final List<PassStretch> stretches;
+	private final Holes holes;
+	private final PassShapes shapes;
+	private final MillPasses all;
+	/** How many holes come before each stretch. */
+	private final int[] starts;
+	private final int holeCount;
+
+	/** A hole of a stretch, from 0. */
+	private record At(PassStretch stretch, int hole) {
+	}
+
+	/** Holes of a stretch at which the finishing passes are of the same kinds. */
+	private record Alike(PassStretch stretch, List<Integer> holes) {
+	}
+
+	PassStretches(List<PassStretch> stretches, Holes holes, PassShapes shapes) {
+		this.stretches = stretches;
+		this.holes = holes;
+		this.shapes = shapes;
+		this.all = selected(PassStretch::all);
+		this.starts = new int[stretches.size()];
+		int count = 0;
+		for (int at = 0; at < starts.length; at++) {
+			starts[at] = count;
+			count += stretches.get(at).places().count();
+		}
+		this.holeCount = count;
+	}
+
+	/** @param within how far a hole may be from a place written to a resolution, mm */
+	static PassStretches of(List<PassRow> rows, Holes holes, DoubleUnaryOperator within) {
+		int[] holeOf = new int[rows.stream().mapToInt(PassRow::count).sum()];
+		int at = 0;
+		for (PassRow row : rows) {
+			for (int i = 0; i < row.count(); i++) {
+				holeOf[at++] = holes.at(row.place(i), within.applyAsDouble(row.resolution(i)));
+			}
+		}
+		PassShapes shapes = new PassShapes();
+		return new PassStretches(PassStretch.of(rows, holeOf, holes, shapes), holes, shapes);
+	}
+
+	/** All stretches, in order. */
+	List<PassStretch> stretches() {
+		return stretches;
+	}
+
+	/** The shapes of the passes. */
+	PassShapes shapes() {
+		return shapes;
+	}
+
+	/** All passes. */
+	MillPasses all() {
+		return all;
+	}
+
+	/** The first pass at each hole. */
+	MillPasses firstPasses() {
+		return selected(PassStretch::firstPasses);
+	}
+
+	/** All finishing passes. */
+	MillPasses allFinishing() {
+		return selected(PassStretch::allFinishing);
+	}
+
+	private MillPasses selected(Function<PassStretch, PassPart> selection) {
+		return new MillPasses(stretches.stream().map(selection).toList());
+	}
+
+	/** The passes that stand by themselves which an arc is of, or leads to or away from. */
+	List<MillPass> around(Step.Arc arc) {
+		return stretches.stream().flatMap(stretch -> stretch.table().around(arc).stream()).toList();
+	}
+
+	/** The holes in the order first reached. */
+	List<Hole> holes() {
+		return new AbstractList<>() {
+
+			@Override
+			public Hole get(int index) {
+				int at = RowStarts.row(starts, index);
+				return stretches.get(at).places().hole(index - starts[at]);
+			}
+
+			@Override
+			public int size() {
+				return holeCount;
+			}
+		};
+	}
+
+	/** The passes at a hole, in order. */
+	Optional<MillPasses> at(Hole hole) {
+		return find(hole).map(at -> new MillPasses(List.of(at.stretch().places().at(at.hole()))));
+	}
+
+	/** The finishing passes at a hole. */
+	Optional<MillPasses> finishing(Hole hole) {
+		return find(hole).map(PassStretches::finishing);
+	}
+
+	private static MillPasses finishing(At at) {
+		return new MillPasses(List.of(at.stretch().places().finishing(at.hole())));
+	}
+
+	private Optional<At> find(Hole hole) {
+		Place place = hole.place();
+		int number = holes.at(place, 0);
+		for (PassStretch stretch : stretches) {
+			int found = stretch.places().find(number, place);
+			if (found >= 0) {
+				return Optional.of(new At(stretch, found));
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** The finishing passes at each of the holes whose kind is as asked. */
+	List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
+		List<List<MillPass>> found = new ArrayList<>();
+		for (List<Alike> kind : byFinishing()) {
+			if (asked.test(finishing(new At(kind.get(0).stretch(), kind.get(0).holes().get(0))))) {
+				kind.forEach(alike -> alike.holes().forEach(hole -> found.add(finishing(new At(alike.stretch(), hole)))));
+			}
+		}
+		return found;
+	}
+
+	private Iterable<List<Alike>> byFinishing() {
+		Map<List<Integer>, List<Alike>> kinds = new LinkedHashMap<>();
+		for (PassStretch stretch : stretches) {
+			stretch.places().byFinishing().forEach((kind, holes) -> kinds.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(new Alike(stretch, holes)));
+		}
+		return kinds.values();
+	}
+
+	/** The finishing passes at the first hole that has no others. */
+	Optional<MillPasses> cutAtOnce() {
+		for (PassStretch stretch : stretches) {
+			Optional<Integer> hole = stretch.places().cutAtOnce();
+			if (hole.isPresent()) {
+				return Optional.of(finishing(new At(stretch, hole.get())));
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** Hands out the number of each hole; below 0 for one at no known place. */
+	void numbers(IntConsumer numbers) {
+		stretches.forEach(stretch -> stretch.places().numbers(numbers));
+	}
+}
