@@ -111,7 +111,7 @@ public final class HoleBook {
 	}
 
 	/** How far a hole may be from a place, mm. */
-	static double within(double farthest) {
+	public static double within(double farthest) {
 		return Math.min(farthest, FARTHEST);
 	}
 

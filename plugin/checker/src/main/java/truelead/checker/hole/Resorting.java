@@ -17,8 +17,12 @@ public final class Resorting {
 	/** More holes than these are not sorted by themselves. */
 	private static final int MOST = 5_000;
 
-	/** Something done at a place: a cut, or a thread where there is none. */
-	public record Doing(int order, Place place, Optional<Spot.Link> cut) {
+	/**
+	 * Something done at a place: a cut, or a thread where there is none.
+	 *
+	 * @param within how far its hole may be from the place if that is further than positions of one hole may be apart, mm
+	 */
+	public record Doing(int order, Place place, double within, Optional<Spot.Link> cut) {
 	}
 
 	/** What is done at one place, in order. */
@@ -28,8 +32,7 @@ public final class Resorting {
 	private final Holes before;
 	/** The numbers of the steps that thread in a hole. */
 	private final IntFunction<List<Integer>> visits;
-	private final IntFunction<Place> placeOf;
-	private final double within;
+	private final IntFunction<Doing> threadAt;
 	/** How far apart holes may be of which one can be taken for the other after another one has gone or come, mm. */
 	private final double far;
 	private final Set<Integer> touched = new TreeSet<>();
@@ -39,14 +42,13 @@ public final class Resorting {
 
 	/**
 	 * @param visits  the numbers of the steps that thread in a hole
-	 * @param placeOf where such a step threads
+	 * @param threadAt what such a step does
 	 * @param farthest how far any position of a hole may be from it, mm
 	 */
-	public Resorting(Holes before, IntFunction<List<Integer>> visits, IntFunction<Place> placeOf, double farthest) {
+	public Resorting(Holes before, IntFunction<List<Integer>> visits, IntFunction<Doing> threadAt, double farthest) {
 		this.before = before;
 		this.visits = visits;
-		this.placeOf = placeOf;
-		this.within = HoleBook.within(before.tolerance());
+		this.threadAt = threadAt;
 		this.far = 3 * farthest;
 		this.holes = before;
 	}
@@ -70,13 +72,17 @@ public final class Resorting {
 	}
 
 	private int holeOf(Doing doing) {
-		for (int hole : before.numbersNear(doing.place(), within)) {
+		for (int hole : before.numbersNear(doing.place(), within(doing))) {
 			boolean here = doing.cut().isPresent() ? before.links(hole).stream().anyMatch(link -> link.order() == doing.order()) : visits.apply(hole).contains(doing.order());
 			if (here) {
 				return hole;
 			}
 		}
 		return -1;
+	}
+
+	private double within(Doing doing) {
+		return HoleBook.within(Math.max(before.tolerance(), doing.within()));
 	}
 
 	private boolean widen() {
@@ -101,12 +107,12 @@ public final class Resorting {
 					return false;
 				}
 				if (!gone.contains(link.order())) {
-					all.add(new Doing(link.order(), link.row().place(link.index()), Optional.of(link)));
+					all.add(new Doing(link.order(), link.row().place(link.index()), 0, Optional.of(link)));
 				}
 			}
 			for (int order : visits.apply(hole)) {
 				if (!gone.contains(order)) {
-					all.add(new Doing(order, placeOf.apply(order), Optional.empty()));
+					all.add(threadAt.apply(order));
 				}
 			}
 		}
@@ -115,7 +121,7 @@ public final class Resorting {
 		List<Gathered> places = new ArrayList<>();
 		for (Doing doing : all) {
 			int frame = grid.frame(doing.place());
-			int known = grid.nearest(frame, doing.place().u(), doing.place().v(), within);
+			int known = grid.nearest(frame, doing.place().u(), doing.place().v(), within(doing));
 			if (known < 0) {
 				known = grid.add(frame, doing.place().u(), doing.place().v());
 				places.add(new Gathered(doing.place(), new ArrayList<>(), new ArrayList<>()));
@@ -125,7 +131,7 @@ public final class Resorting {
 		for (Doing doing : all) {
 			if (doing.cut().isEmpty()) {
 				// of holes that threads alone tell a later one may be nearer
-				places.get(grid.nearest(grid.frame(doing.place()), doing.place().u(), doing.place().v(), within)).visits().add(doing.order());
+				places.get(grid.nearest(grid.frame(doing.place()), doing.place().u(), doing.place().v(), within(doing))).visits().add(doing.order());
 			}
 		}
 		number(places);

@@ -10,7 +10,8 @@ import truelead.checker.machine.Step;
 /** Changes of cutter radius compensation as they come, before the tools are known; at most 10,000 that stand by themselves. */
 public final class CompensationLog {
 
-	private static final int MOST = 10_000;
+	/** As many changes that stand by themselves are kept. */
+	public static final int MOST = 10_000;
 
 	/** A change, or those in copies that come again. */
 	public record Entry(ToolLog tool, Compensations.Row row) {
@@ -74,6 +75,12 @@ public final class CompensationLog {
 
 	/** Changes with the stays of their tools, of which all are given. */
 	public static Compensations with(List<Entry> entries, List<ToolUse> uses) {
-		return new Compensations(entries.stream().map(Entry::row).toList(), entries.stream().map(entry -> uses.get(entry.tool().index())).toList());
+		List<Compensations.Row> rows = new ArrayList<>(entries.size());
+		List<ToolUse> tools = new ArrayList<>(entries.size());
+		for (Entry entry : entries) {
+			rows.add(entry.row());
+			tools.add(uses.get(entry.tool().index()));
+		}
+		return new Compensations(rows, tools);
 	}
 }

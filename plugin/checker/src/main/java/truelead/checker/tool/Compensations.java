@@ -94,7 +94,7 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	public List<CompensationChange> byArcs() {
 		List<CompensationChange> arcs = new ArrayList<>();
 		for (int row = 0; row < starts.length; row++) {
-			if (rows.get(row).turns() == 1 && get(starts[row]).step() instanceof Step.Arc) {
+			if (rows.get(row).turns() == 1 && rows.get(row).step(0) instanceof Step.Arc) {
 				arcs.add(get(starts[row]));
 			}
 		}

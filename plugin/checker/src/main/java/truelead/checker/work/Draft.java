@@ -116,6 +116,18 @@ final class Draft {
 		return draft;
 	}
 
+	/** The same with other passes, of which the first and the last rows are known alone. */
+	Draft between(PassRow first, PassRow last) {
+		Draft draft = new Draft(method, log, tool, first.pass(0).helix().get(0).block(), cycle);
+		draft.strays.addAll(strays);
+		draft.leftOn.addAll(leftOn);
+		draft.passes.add(first);
+		if (last != first) {
+			draft.passes.add(last);
+		}
+		return draft;
+	}
+
 	/** The first of the passes. */
 	Optional<Pass> firstPass() {
 		return passes.stream().findFirst().map(row -> row.pass(0));

@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,17 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
-import truelead.checker.hole.Cut;
-import truelead.checker.hole.CutRow;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.HoleBook;
 import truelead.checker.hole.Holes;
-import truelead.checker.hole.Place;
-import truelead.checker.hole.Places;
 import truelead.checker.hole.Resorting;
 import truelead.checker.hole.Spot;
-import truelead.checker.machine.Cycle;
-import truelead.checker.tool.ToolUse;
 
 /** The holes and threading operations of a program of few operations, as edits of single blocks in the stays of their tools leave them. */
 final class EditedHoles {
@@ -28,19 +23,15 @@ final class EditedHoles {
 	/** With more operations it takes longer to judge them all than to follow a stay. */
 	private static final int MOST = 64;
 
-	/** Where the strokes of a cycle go: into an operation, or below 0 into holes. */
-	private record Target(int operation, Cycle.Kind kind) {
-	}
-
 	private final WorkReader.Reading reading;
 	private final Visitors visitors;
 	private final int sorted;
-	private final double farthest;
-	private final BitSet milled = new BitSet();
 	private final List<Draft> drafts;
 	private List<ThreadingOperation> operations;
 	private Holes holes;
 	private BitSet unthreaded;
+	/** How far any thread may be from its hole, mm. */
+	private double farthest;
 
 	private EditedHoles(Work work, WorkReader.Reading reading) {
 		this.reading = reading;
@@ -48,9 +39,9 @@ final class EditedHoles {
 		this.sorted = holes.count();
 		this.operations = work.operations();
 		this.drafts = new ArrayList<>(reading.drafts());
-		this.visitors = new Visitors(holes, work.tappings());
-		this.farthest = work.threadMillings().isEmpty() ? holes.tolerance() : HoleBook.FARTHEST;
-		work.threadMillings().forEach(milling -> milling.mark(milled));
+		this.visitors = new Visitors(holes, operations);
+		this.farthest = holes.tolerance();
+		work.threadMillings().forEach(milling -> farthest = Math.max(farthest, HoleBook.within(reading.within(milling.stretches().coarsest()))));
 		this.unthreaded = work.unthreadedNumbers();
 		holes.kinds().edited();
 	}
@@ -66,9 +57,11 @@ final class EditedHoles {
 		return apart ? Optional.of(new EditedHoles(work, reading)) : Optional.empty();
 	}
 
-	/** Whether all of an operation is known, and each of its strokes at a place that is known. */
+	/** Whether all of an operation is known, and each of its strokes and passes at a place that is known. */
 	private static boolean sorted(ThreadingOperation operation) {
-		return operation.notEvaluated().isEmpty() && (!(operation instanceof Tapping tapping) || tapping.strays().isEmpty() && tapping.strokes().placed());
+		boolean placed = operation instanceof Tapping tapping ? tapping.strays().isEmpty() && tapping.strokes().placed()
+				: operation instanceof ThreadMilling milling && milling.stretches().placed();
+		return operation.notEvaluated().isEmpty() && placed;
 	}
 
 	/** The operations. */
@@ -87,88 +80,35 @@ final class EditedHoles {
 	}
 
 	/**
-	 * Takes strokes of a tool's stay in place of others; false, and nothing done, where more depends on it than its holes.
+	 * Takes strokes and passes of a part of a tool's stay in place of others; false, and nothing done, where more depends on it than its holes.
 	 *
-	 * @param before what was recorded there before
-	 * @param now    what is recorded now, different in strokes alone
+	 * @param part what differs in strokes, runs of arcs and what goes with them alone
+	 * @param all  all that was recorded before
 	 */
-	boolean change(Recorded before, Recorded now, ToolUse use) {
-		Optional<Map<Integer, Target>> targets = targets(before.strokes());
-		if (targets.isEmpty() || !now.strokes().stream().allMatch(timed -> goesOn(timed, use, targets.get()))) {
+	boolean change(EditedPasses.Part part, Recorded all) {
+		Optional<EditedStrokes> strokes = EditedStrokes.of(part, holes.kinds(), this::operation);
+		Optional<EditedPasses> passes = EditedPasses.of(part, all, reading, operations, this::operation);
+		if (strokes.isEmpty() || passes.isEmpty()) {
 			return false;
 		}
-		List<StrokeWalk.Made> made = made(now.strokes(), use, targets.get());
 		List<Resorting.Doing> removed = new ArrayList<>();
 		List<Resorting.Doing> added = new ArrayList<>();
-		differ(new StrokeWalk(made(before.strokes(), use, targets.get())), new StrokeWalk(made), removed, added);
-		Resorting resorting = new Resorting(holes, this::visits, this::place, farthest);
-		boolean near = resorting.change(removed, added) && resorting.touched().stream().noneMatch(milled::get);
-		return near && take(made, before.strokes(), resorting);
+		strokes.get().differ(removed, added);
+		passes.get().differ(reading::within, removed, added);
+		added.forEach(doing -> farthest = Math.max(farthest, HoleBook.within(doing.within())));
+		Resorting resorting = new Resorting(holes, this::visits, this::threadAt, farthest);
+		return resorting.change(removed, added) && take(strokes.get(), passes.get(), resorting);
 	}
 
-	private Optional<Map<Integer, Target>> targets(List<Recorder.TimedStroke> strokes) {
-		Map<Integer, Target> targets = new HashMap<>();
-		for (Recorder.TimedStroke timed : strokes) {
-			Target target = new Target(operation(timed.order()), timed.stroke().cycle().kind());
-			Target other = targets.putIfAbsent(timed.stroke().cycle().start().line(), target);
-			if (other != null && !other.equals(target)) {
-				return Optional.empty();
-			}
-		}
-		return targets.isEmpty() ? Optional.empty() : Optional.of(targets);
-	}
-
-	/** Whether strokes go where those of their cycle went before. */
-	private boolean goesOn(Recorder.TimedStroke timed, ToolUse use, Map<Integer, Target> targets) {
-		Target target = targets.get(timed.stroke().cycle().start().line());
-		boolean threads = target != null && (target.kind().taps() || use.facts().isTap() || TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
-		return target != null && target.kind() == timed.stroke().cycle().kind() && (threads || target.operation() < 0);
-	}
-
-	/** The number of the operation that a stroke is of; below 0 for none. */
+	/** The number of the operation that a step threads in; below 0 for none. */
 	private int operation(int order) {
 		int found = Recorded.before(operations, ThreadingOperation::firstOrder, order + 1) - 1;
-		return found >= 0 && operations.get(found) instanceof Tapping tapping && row(tapping.strokes().rows(), order) >= 0 ? found : -1;
+		return found >= 0 && threads(operations.get(found), order) ? found : -1;
 	}
 
-	/** The row that a stroke is in; below 0 for none. */
-	private static int row(List<StrokeRow> rows, int order) {
-		int found = Recorded.before(rows, row -> row.first().order(), order + 1) - 1;
-		return found >= 0 && order <= rows.get(found).first().lastOrder() ? found : -1;
-	}
-
-	private List<StrokeWalk.Made> made(List<Recorder.TimedStroke> strokes, ToolUse use, Map<Integer, Target> targets) {
-		List<StrokeWalk.Made> made = new ArrayList<>();
-		for (Recorder.TimedStroke timed : strokes) {
-			int operation = targets.get(timed.stroke().cycle().start().line()).operation();
-			Place first = Places.of(timed.tool().part(), timed.stroke());
-			Optional<CutRow> cut = Optional.empty();
-			if (operation < 0) {
-				Cut one = Cuts.of(timed.order(), timed.stroke(), use, first);
-				cut = Optional.of(new CutRow(one, timed.row(), holes.kinds().of(one, timed.row().isPresent())));
-			}
-			made.add(new StrokeWalk.Made(timed, first, cut, operation));
-		}
-		return made;
-	}
-
-	private static void differ(StrokeWalk before, StrokeWalk now, List<Resorting.Doing> removed, List<Resorting.Doing> added) {
-		while (!before.done() || !now.done()) {
-			boolean gone = now.done() || !before.done() && before.order() < now.order();
-			boolean fresh = before.done() || !now.done() && now.order() < before.order();
-			if (gone || !fresh && !before.same(now)) {
-				removed.add(new Resorting.Doing(before.order(), before.place(), before.cut()));
-			}
-			if (fresh || !gone && !before.same(now)) {
-				added.add(new Resorting.Doing(now.order(), now.place(), now.cut()));
-			}
-			if (!fresh) {
-				before.next();
-			}
-			if (!gone) {
-				now.next();
-			}
-		}
+	private static boolean threads(ThreadingOperation operation, int order) {
+		return operation instanceof Tapping tapping ? EditedStrokes.row(tapping.strokes().rows(), order) >= 0
+				: operation instanceof ThreadMilling milling && milling.stretches().at(order) >= 0;
 	}
 
 	private List<Integer> visits(int hole) {
@@ -176,37 +116,50 @@ final class EditedHoles {
 		return spot != null ? spot.visits() : hole < sorted ? visitors.of(hole) : List.of();
 	}
 
-	private Place place(int order) {
-		List<StrokeRow> rows = ((Tapping) operations.get(operation(order))).strokes().rows();
-		StrokeRow row = rows.get(row(rows, order));
-		return row.place(order - row.first().order());
+	private Resorting.Doing threadAt(int order) {
+		ThreadingOperation operation = operations.get(operation(order));
+		if (operation instanceof ThreadMilling milling) {
+			PassTable table = milling.stretches().stretches().get(milling.stretches().at(order)).table();
+			int pass = table.at(order);
+			return new Resorting.Doing(order, table.place(pass), reading.within(table.resolution(pass)), Optional.empty());
+		}
+		List<StrokeRow> rows = ((Tapping) operation).strokes().rows();
+		StrokeRow row = rows.get(EditedStrokes.row(rows, order));
+		return new Resorting.Doing(order, row.place(order - row.first().order()), 0, Optional.empty());
 	}
 
-	/** Makes the operations anew whose strokes have moved, or are at holes that are others now. */
-	private boolean take(List<StrokeWalk.Made> made, List<Recorder.TimedStroke> before, Resorting resorting) {
+	/** Makes the operations anew whose strokes or passes have moved, or are at holes that are others now. */
+	private boolean take(EditedStrokes strokes, EditedPasses passes, Resorting resorting) {
 		List<ThreadingOperation> all = new ArrayList<>(operations);
 		List<Draft> others = new ArrayList<>(drafts);
 		Operations again = reading.again();
 		TreeMap<Integer, Integer> moved = new TreeMap<>(resorting.moved());
-		Map<Integer, Integer> repeats = repeats(made, resorting);
+		Map<Integer, Integer> repeats = repeats(strokes, resorting);
+		Holes now = resorting.holes();
 		for (int i = 0; i < all.size(); i++) {
-			int number = i;
-			List<StrokeWalk.Made> own = made.stream().filter(one -> one.operation() == number).toList();
-			if (all.get(i) instanceof Tapping tapping && (!own.isEmpty() || !moved.subMap(tapping.firstOrder(), true, tapping.lastOrder(), true).isEmpty())) {
-				List<StrokeRow> rows = rows(tapping, own, before, moved);
+			ThreadingOperation known = all.get(i);
+			Collection<Integer> here = moved.subMap(known.firstOrder(), true, known.lastOrder(), true).keySet();
+			if (known instanceof Tapping tapping && (strokes.has(i) || !here.isEmpty())) {
+				List<StrokeRow> rows = strokes.rows(tapping, moved, here);
+				Strokes made = tapping.strokes().with(rows, now, repeats.getOrDefault(i, 0));
 				others.set(i, drafts.get(i).with(rows.stream().map(StrokeRow::first).toList()));
-				Strokes strokes = tapping.strokes().with(rows, resorting.holes(), repeats.getOrDefault(i, 0));
-				all.set(i, again.operation(i, -1, others.get(i), sameToolBefore(others, i), strokes, PassStretches.of(List.of(), resorting.holes(), resolution -> 0)));
-				if (all.get(i).group() != tapping.group() || !sorted(all.get(i))) {
-					return false;
-				}
+				all.set(i, rows.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i), made, PassStretches.none(now)));
+			} else if (known instanceof ThreadMilling milling && (passes.operation() == i || !here.isEmpty())) {
+				Optional<PassStretches> made = passes.of(i).into(milling.stretches(), moved, resorting);
+				made.ifPresent(stretches -> others.set(milling.index(), drafts.get(milling.index()).between(stretches.first(), stretches.last())));
+				all.set(i, made.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i), Strokes.none(now), made.get()));
+			} else {
+				continue;
+			}
+			if (all.get(i) == known || all.get(i).group() != known.group() || !sorted(all.get(i))) {
+				return false;
 			}
 		}
 		BitSet open = (BitSet) unthreaded.clone();
 		resorting.touched().forEach(open::clear);
-		resorting.numbers().forEach(hole -> open.set(hole, resorting.holes().made(hole) && resorting.holes().edited(hole).visits().isEmpty()));
+		resorting.numbers().forEach(hole -> open.set(hole, now.made(hole) && now.edited(hole).visits().isEmpty()));
 		unthreaded = open;
-		holes = resorting.holes();
+		holes = now;
 		operations = List.copyOf(all);
 		drafts.clear();
 		drafts.addAll(others);
@@ -222,53 +175,16 @@ final class EditedHoles {
 		return Optional.empty();
 	}
 
-	/** The rows of an operation, those recorded anew among them, and those with strokes at holes that are others now made anew. */
-	private static List<StrokeRow> rows(Tapping tapping, List<StrokeWalk.Made> own, List<Recorder.TimedStroke> before, TreeMap<Integer, Integer> moved) {
-		List<StrokeRow> known = tapping.strokes().rows();
-		List<StrokeRow> rows = new ArrayList<>(known);
-		Integer order = moved.isEmpty() ? null : moved.firstKey();
-		while (order != null) {
-			int row = row(known, order);
-			if (row >= 0) {
-				rows.set(row, row(known.get(row).first(), known, moved));
-			}
-			order = moved.higherKey(row >= 0 ? Integer.valueOf(known.get(row).first().lastOrder()) : order);
-		}
-		if (!own.isEmpty()) {
-			List<StrokeRow> place = rows.subList(Recorded.before(known, row -> row.first().order(), before.get(0).order()),
-					Recorded.before(known, row -> row.first().order(), before.get(before.size() - 1).order() + 1));
-			place.clear();
-			own.forEach(one -> place.add(row(TapDrafts.stroke(one.timed(), tapping.tool()), known, moved)));
-		}
-		return rows;
-	}
-
-	private static StrokeRow row(Draft.Stroke first, List<StrokeRow> known, Map<Integer, Integer> moved) {
-		int[] holes = new int[first.count()];
-		for (int i = 0; i < holes.length; i++) {
-			int order = first.order() + i;
-			Integer now = moved.get(order);
-			int row = now == null ? row(known, order) : -1;
-			holes[i] = now != null ? now : known.get(row).hole(order - known.get(row).first().order());
-		}
-		return new StrokeRow(first, holes);
-	}
-
 	/** How many strokes of each operation more go into a hole that one before them has gone into. */
-	private Map<Integer, Integer> repeats(List<StrokeWalk.Made> made, Resorting resorting) {
+	private Map<Integer, Integer> repeats(EditedStrokes strokes, Resorting resorting) {
 		Map<Integer, Integer> more = new HashMap<>();
 		for (int hole : resorting.touched()) {
-			count(visits(hole), order -> operation(order), -1, more);
+			count(visits(hole), this::operation, -1, more);
 		}
 		for (int hole : resorting.numbers()) {
-			count(resorting.holes().edited(hole).visits(), order -> operation(made, order), 1, more);
+			count(resorting.holes().edited(hole).visits(), order -> strokes.operation(order, this::operation), 1, more);
 		}
 		return more;
-	}
-
-	private int operation(List<StrokeWalk.Made> made, int order) {
-		int found = Recorded.before(made, one -> one.timed().order(), order + 1) - 1;
-		return found >= 0 && order < made.get(found).timed().order() + made.get(found).count() ? made.get(found).operation() : operation(order);
 	}
 
 	private static void count(List<Integer> visits, IntUnaryOperator operation, int times, Map<Integer, Integer> more) {

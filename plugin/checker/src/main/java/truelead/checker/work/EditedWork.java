@@ -88,8 +88,8 @@ public final class EditedWork {
 				work = work.by(program);
 				return changed.map(lines -> new Changed(lines, Optional.empty()));
 			}
-			if (changed.get().numbersAlone(work.shop().program().text(), program.text()) && here.sameButStrokes(within.get().recorded())) {
-				Optional<Part> part = holes(program, within.get(), here);
+			if (changed.get().numbersAlone(work.shop().program().text(), program.text()) && here.sameButHoles(within.get().recorded())) {
+				Optional<Part> part = holes(program, within.get());
 				if (part.isPresent()) {
 					return Optional.of(new Changed(changed.get(), part));
 				}
@@ -114,7 +114,7 @@ public final class EditedWork {
 	}
 
 	/** The work with other holes where a part of a stay was followed again; it has all operations. */
-	private Optional<Part> holes(ProgramFile program, Trace again, Recorded before) {
+	private Optional<Part> holes(ProgramFile program, Trace again) {
 		if (apart && holes.isEmpty()) {
 			if (trace.recorded().stays(again.firstStay(), again.behind()).size() < LONG_STAY) {
 				return Optional.empty();
@@ -122,14 +122,21 @@ public final class EditedWork {
 			holes = EditedHoles.of(work, reading);
 			apart = holes.isPresent();
 		}
-		if (!apart || !holes.get().change(before, again.recorded(), work.tools().get(again.firstStay()))) {
+		Recorded before = trace.recorded();
+		EditedPasses.Part part = trace.edited(again, work.tools().get(again.firstStay()));
+		boolean counted = before.openArcs().size() < Recorder.MOST_OPEN_ARCS && before.compensation().size() < CompensationLog.MOST;
+		if (!apart || !counted || !holes.get().change(part, before)) {
 			return Optional.empty();
 		}
 		trace.takePart(again);
 		EditedHoles now = holes.get();
 		Recorded all = trace.recorded();
+		if (all.openArcs().size() >= Recorder.MOST_OPEN_ARCS || all.compensation().size() >= CompensationLog.MOST) {
+			return Optional.empty();
+		}
 		List<ToolUse> uses = work.tools();
-		work = work.by(program, new Later<>(() -> reading.sorted(all, uses).holes()), now.operations());
+		work = work.by(program, new Later<>(() -> reading.sorted(all, uses).holes()), now.operations(), WorkReader.Reading.openArcs(all.openArcs(), now.operations()),
+				part.before().compensatedAs(part.now()) ? work.course().compensation() : CompensationLog.with(all.compensation(), uses));
 		Holes places = now.holes();
 		List<Hole> open = now.unthreaded();
 		return Optional.of(new Part(work.at(places, () -> open), new BitSet(), true));

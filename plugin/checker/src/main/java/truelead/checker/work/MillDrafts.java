@@ -53,6 +53,11 @@ final class MillDrafts {
 		}
 	}
 
+	/** Whether one of two runs that follow each other leads to the other. */
+	static boolean joined(ArcRun one, ArcRun next) {
+		return isLead(one, next, one.end(), next.start()) || isLead(next, one, one.end(), next.start());
+	}
+
 	/** Whether a run is a lead-in or lead-out arc of another one. */
 	boolean isLead(ArcRun run) {
 		return leads.contains(run);

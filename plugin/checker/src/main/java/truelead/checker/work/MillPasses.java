@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.function.Predicate;
+import truelead.checker.hole.Place;
 
 /**
  * Passes of a thread milling operation in the order of execution. Those of helices that come again at place after place are made when they are asked for, so
@@ -83,6 +84,11 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 			parts.get(part).ofKinds(kind -> wanted.get(here[kind])).ifPresent(some::add);
 		}
 		return new MillPasses(some);
+	}
+
+	/** Whether the hole of one of them is at a place. */
+	public boolean at(Place place) {
+		return parts.stream().anyMatch(part -> part.at(place));
 	}
 
 	/** The passes that stand by themselves, and the first and the last of those that come again: in the text all others lie between them. */

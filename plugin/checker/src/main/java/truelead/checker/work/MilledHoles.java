@@ -22,6 +22,7 @@ final class MilledHoles {
 
 	private final PassTable table;
 	private final int count;
+	private final boolean placed;
 	/** The first pass of each hole; of each pass the next one at the same hole, -1 behind the last. */
 	private final int[] first;
 	private final int[] next;
@@ -48,6 +49,7 @@ final class MilledHoles {
 		}
 		count = found;
 		first = Arrays.copyOf(firsts, found);
+		placed = Arrays.stream(first).allMatch(pass -> table.hole(pass) >= 0);
 	}
 
 	int count() {
@@ -57,6 +59,11 @@ final class MilledHoles {
 	/** A hole. */
 	Hole hole(int hole) {
 		return table.holeAt(first[hole]);
+	}
+
+	/** Whether each is at a place that is known. */
+	boolean placed() {
+		return placed;
 	}
 
 	/** Hands out the number of each hole in the program; below 0 for one at no known place. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import truelead.checker.hole.Place;
 
 /** Some of the passes of a table, or all of them. */
 final class PassPart {
@@ -35,6 +36,15 @@ final class PassPart {
 
 	private int pass(int index) {
 		return chosen.isPresent() ? chosen.get()[index] : index;
+	}
+
+	/** Whether the hole of one of them is at a place. */
+	boolean at(Place place) {
+		boolean found = false;
+		for (int i = 0; i < size() && !found && (i > 0 || !table.isBeside(place)); i++) {
+			found = table.isAt(pass(i), place);
+		}
+		return found;
 	}
 
 	/** Passes that stand by themselves, and the first and the last of those that come again; of all in the table. */

@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
@@ -22,7 +23,8 @@ final class PassStretches {
 	private final Holes holes;
 	private final PassShapes shapes;
 	private final MillPasses all;
-	/** How many holes come before each stretch. */
+	/** How many passes and how many holes come before each stretch. */
+	private final int[] before;
 	private final int[] starts;
 	private final int holeCount;
 
@@ -40,8 +42,12 @@ final class PassStretches {
 		this.shapes = shapes;
 		this.all = selected(PassStretch::all);
 		this.starts = new int[stretches.size()];
+		this.before = new int[stretches.size()];
+		int passes = 0;
 		int count = 0;
 		for (int at = 0; at < starts.length; at++) {
+			before[at] = passes;
+			passes += stretches.get(at).table().size();
 			starts[at] = count;
 			count += stretches.get(at).places().count();
 		}
@@ -59,6 +65,32 @@ final class PassStretches {
 		}
 		PassShapes shapes = new PassShapes();
 		return new PassStretches(PassStretch.of(rows, holeOf, holes, shapes), holes, shapes);
+	}
+
+	/** No passes. */
+	static PassStretches none(Holes holes) {
+		return new PassStretches(List.of(), holes, new PassShapes());
+	}
+
+	/** The first of the rows that the passes are made in; there has to be one. */
+	PassRow first() {
+		return stretches.get(0).table().rows().get(0);
+	}
+
+	/** The last of the rows. */
+	PassRow last() {
+		List<PassRow> rows = stretches.get(stretches.size() - 1).table().rows();
+		return rows.get(rows.size() - 1);
+	}
+
+	/** Whether each pass is at a place that is known. */
+	boolean placed() {
+		return stretches.stream().allMatch(stretch -> stretch.places().placed());
+	}
+
+	/** Half of the coarsest last decimal in the blocks of any of the passes, mm. */
+	double coarsest() {
+		return stretches.stream().mapToDouble(stretch -> stretch.table().coarsest()).max().orElse(0);
 	}
 
 	/** All stretches, in order. */
@@ -93,6 +125,19 @@ final class PassStretches {
 	/** The passes that stand by themselves which an arc is of, or leads to or away from. */
 	List<MillPass> around(Step.Arc arc) {
 		return stretches.stream().flatMap(stretch -> stretch.table().around(arc).stream()).toList();
+	}
+
+	/** The passes before and behind the one whose first arc has a number in the order of execution. */
+	List<MillPass> beside(int order) {
+		int at = at(order);
+		int index = at < 0 ? -1 : before[at] + stretches.get(at).table().at(order);
+		return IntStream.of(index - 1, index + 1).filter(beside -> index >= 0 && beside >= 0 && beside < all.size()).mapToObj(all::get).toList();
+	}
+
+	/** The stretch that has the pass whose first arc has a number in the order of execution; below 0 for none. */
+	int at(int order) {
+		int found = Recorded.before(stretches, PassStretch::firstOrder, order + 1) - 1;
+		return found >= 0 && stretches.get(found).table().at(order) >= 0 ? found : -1;
 	}
 
 	/** The holes in the order first reached. */

@@ -27,6 +27,7 @@ final class PassTable {
 	private final int[] holeOf;
 	private Kinds kinds;
 	private WrittenLines lines;
+	private Range range;
 
 	/**
 	 * @param holeOf the number of the hole of each pass; below 0 for one that is at no known place
@@ -92,6 +93,59 @@ final class PassTable {
 	double resolution(int index) {
 		int row = row(index);
 		return rows.get(row).resolution(index - starts[row]);
+	}
+
+	/** Whether the hole of a pass is at a place. */
+	boolean isAt(int index, Place place) {
+		int hole = holeOf[index];
+		return hole < 0 ? place(index).equals(place) : holes.u(hole) == place.u() && holes.v(hole) == place.v() && holes.place(hole).equals(place);
+	}
+
+	/** Whether none of the holes can be at a place, as all lie to one side of it. */
+	boolean isBeside(Place place) {
+		return range().beside(place);
+	}
+
+	private synchronized Range range() {
+		if (range == null) {
+			range = Range.of(this);
+		}
+		return range;
+	}
+
+	/** Between what positions in the plane the holes lie, mm; of no use where the place of one is not known. */
+	private record Range(double left, double right, double front, double back) {
+
+		static Range of(PassTable table) {
+			double left = Double.POSITIVE_INFINITY;
+			double right = Double.NEGATIVE_INFINITY;
+			double front = left;
+			double back = right;
+			for (int i = 0; i < table.size(); i++) {
+				double u = table.holeOf[i] < 0 ? Double.NaN : table.holes.u(table.holeOf[i]);
+				double v = table.holeOf[i] < 0 ? Double.NaN : table.holes.v(table.holeOf[i]);
+				left = Math.min(left, u);
+				right = Math.max(right, u);
+				front = Math.min(front, v);
+				back = Math.max(back, v);
+			}
+			return new Range(left, right, front, back);
+		}
+
+		boolean beside(Place place) {
+			return place.u() < left || place.u() > right || place.v() < front || place.v() > back;
+		}
+	}
+
+	/** Half of the coarsest last decimal in the blocks of any pass, mm. */
+	double coarsest() {
+		double coarsest = 0;
+		for (PassRow row : rows) {
+			for (int i = 0; i < row.count(); i++) {
+				coarsest = Math.max(coarsest, row.resolution(i));
+			}
+		}
+		return coarsest;
 	}
 
 	/** Number of the first arc of a pass in the order of execution. */

@@ -117,14 +117,18 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 				&& same(axisRuns, other.axisRuns, AxisRun::same) && same(arcRuns, other.arcRuns, ArcRun::same)
 				&& same(arcCopies, other.arcCopies, ArcCopies::same)
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
-				&& same(compensation, other.compensation, CompensationLog.Entry::same)
-				&& openArcs.equals(other.openArcs);
+				&& compensatedAs(other) && openArcs.equals(other.openArcs);
 	}
 
-	/** Whether the same was recorded but for strokes. */
-	boolean sameButStrokes(Recorded other) {
-		return new Recorded(tools, List.of(), axisRuns, arcRuns, arcCopies, events, compensation, openArcs)
-				.same(new Recorded(other.tools, List.of(), other.axisRuns, other.arcRuns, other.arcCopies, other.events, other.compensation, other.openArcs));
+	/** Whether the same was recorded but for strokes and runs of arcs, and what goes with them: compensation, and arcs that do not close. */
+	boolean sameButHoles(Recorded other) {
+		return same(tools, other.tools, ToolLog::same) && same(axisRuns, other.axisRuns, AxisRun::same)
+				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()));
+	}
+
+	/** Whether changes of compensation are the same. */
+	boolean compensatedAs(Recorded other) {
+		return same(compensation, other.compensation, CompensationLog.Entry::same);
 	}
 
 	/** Whether anything that was recorded names a block among some lines, so that rules may read its text. */

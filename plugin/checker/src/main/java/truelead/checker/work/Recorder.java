@@ -31,7 +31,8 @@ final class Recorder implements StepSink {
 	private static final int MOST_IN_ROWS = 1_500_000;
 	private static final int MOST_RUNS = 200_000;
 	private static final int MOST_ARCS = 1_000_000;
-	private static final int MOST_OPEN_ARCS = 1_000;
+	/** As many arcs that do not close are kept. */
+	static final int MOST_OPEN_ARCS = 1_000;
 	private static final double OPEN_ARC = 0.001;
 
 	/** A cycle at a place, or the first of a row of places, when, and under which tool. */

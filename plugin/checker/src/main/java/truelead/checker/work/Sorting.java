@@ -78,6 +78,11 @@ final class Sorting {
 
 	/** Two positions computed from arcs may be apart by the rounding of their words. */
 	private double within(double resolution) {
+		return within(tolerance, resolution);
+	}
+
+	/** How far a hole may be from a place written to a resolution, mm. */
+	static double within(double tolerance, double resolution) {
 		return tolerance + 2 * resolution;
 	}
 

@@ -39,6 +39,11 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		this(rows(rows, holes, known), holes, new StrokeKinds(), -1);
 	}
 
+	/** No strokes. */
+	static Strokes none(Holes holes) {
+		return new Strokes(List.of(), holes, new StrokeKinds(), 0);
+	}
+
 	private Strokes(List<StrokeRow> rows, Holes holes, StrokeKinds alike, int repeats) {
 		this.holes = holes;
 		this.rows = List.copyOf(rows);

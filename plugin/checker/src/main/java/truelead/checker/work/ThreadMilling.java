@@ -116,6 +116,11 @@ public final class ThreadMilling implements ThreadingOperation {
 		return stretches.cutAtOnce().<List<MillPass>>map(here -> here).orElse(List.of());
 	}
 
+	/** The passes before and behind one in the order of execution. */
+	public List<MillPass> beside(MillPass pass) {
+		return stretches.beside(pass.order());
+	}
+
 	/** The passes that stand by themselves which an arc is of, or leads to or away from; what comes again at place after place has no arc of its own. */
 	public List<MillPass> around(Step.Arc arc) {
 		return stretches.around(arc);

@@ -15,6 +15,7 @@ import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** The steps of a program as they were recorded, and at which changes of the tool it may be followed again from there. */
 final class Trace implements StepSink, ToolChanges {
@@ -179,6 +180,11 @@ final class Trace implements StepSink, ToolChanges {
 	/** What was recorded here of the part of a stay that was followed again {@link #within} it. */
 	Recorded part(Trace again) {
 		return recorded.part(again.fromOrder, again.orderBehind, again.fromLine, again.lineBehind, again.recorded.tools());
+	}
+
+	/** The same with what is recorded there now. */
+	EditedPasses.Part edited(Trace again, ToolUse tool) {
+		return new EditedPasses.Part(part(again), again.recorded, again.fromOrder, again.orderBehind, tool);
 	}
 
 	/** Takes a part of a stay that was followed again {@link #within} it, with all that was recorded of it, in place of that before. */

@@ -6,7 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import truelead.checker.hole.Holes;
 
-/** Which strokes go into each hole of a program: a chain of links for each, from the last one back, that are numbers of steps. */
+/** Which strokes and passes go into each hole of a program: a chain of links for each, from the last one back, that are numbers of steps. */
 final class Visitors {
 
 	private static final int NONE = -1;
@@ -16,22 +16,39 @@ final class Visitors {
 	private final int[] before;
 	private int links;
 
-	/** @param operations with strokes at known places alone, one after the other */
-	Visitors(Holes holes, List<Tapping> operations) {
-		int strokes = operations.stream().mapToInt(tapping -> tapping.strokes().size()).sum();
+	/** @param operations with strokes and passes at known places alone, one after the other */
+	Visitors(Holes holes, List<ThreadingOperation> operations) {
+		int visits = operations.stream().mapToInt(operation -> operation instanceof Tapping tapping ? tapping.strokes().size() : ((ThreadMilling) operation).passes().size()).sum();
 		last = new int[holes.count()];
 		Arrays.fill(last, NONE);
-		order = new int[strokes];
-		before = new int[strokes];
-		for (Tapping tapping : operations) {
-			for (StrokeRow row : tapping.strokes().rows()) {
-				for (int i = 0; i < row.count(); i++) {
-					order[links] = row.first().order() + i;
-					before[links] = last[row.hole(i)];
-					last[row.hole(i)] = links++;
+		order = new int[visits];
+		before = new int[visits];
+		for (ThreadingOperation operation : operations) {
+			if (operation instanceof Tapping tapping) {
+				for (StrokeRow row : tapping.strokes().rows()) {
+					for (int i = 0; i < row.count(); i++) {
+						add(row.hole(i), row.first().order() + i);
+					}
 				}
+			} else if (operation instanceof ThreadMilling milling) {
+				milling.stretches().stretches().forEach(stretch -> add(stretch.table()));
 			}
 		}
+	}
+
+	private void add(PassTable table) {
+		int pass = 0;
+		for (PassRow row : table.rows()) {
+			for (int i = 0; i < row.count(); i++) {
+				add(table.hole(pass++), row.order(i));
+			}
+		}
+	}
+
+	private void add(int hole, int step) {
+		order[links] = step;
+		before[links] = last[hole];
+		last[hole] = links++;
 	}
 
 	/** The numbers of the steps that go into a hole, in order. */

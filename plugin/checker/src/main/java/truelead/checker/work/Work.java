@@ -174,9 +174,13 @@ public final class Work {
 		return new Work(shop(text), uses, places, made, made, trouble, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
-	/** The same work with other holes and operations, of which there are as many and in the same groups. */
-	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made) {
-		return new Work(shop(text), tools, places, made, made, trouble, course, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+	/** The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and compensation. */
+	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
+		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : new Trouble(trouble.problems(), trouble.notFollowed(), trouble.notes(), trouble.allowances(),
+				trouble.programAllowances(), trouble.jobRemarks(), openArcs);
+		Course run = compensation == course.compensation() ? course
+				: new Course(course.events(), compensation, course.subprogramAlone(), course.toItsEnd(), course.singlePoints());
+		return new Work(shop(text), tools, places, made, made, now, run, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
 	/** The same work with its holes as edits have left them, and those of these that are never threaded. */

@@ -25,6 +25,7 @@ import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
@@ -104,6 +105,26 @@ public final class WorkReader {
 		/** Makes operations of the work anew. */
 		Operations again() {
 			return made.again();
+		}
+
+		/** What tells thread milling from other runs of arcs, and gathers it. */
+		MillDrafts mills() {
+			return new MillDrafts(commentary, stays);
+		}
+
+		/** How far a hole may be from the middle of a helix whose blocks are written to a resolution, mm. */
+		double within(double resolution) {
+			return Sorting.within(profile.positionTolerance(), resolution);
+		}
+
+		/** The line of the program that a block is executed for. */
+		int mainLine(BlockRef block) {
+			return commentary.mainLine(block);
+		}
+
+		/** Whether a comment from one line to another names a thread for certain. */
+		boolean callout(int from, int to) {
+			return Callouts.any(commentary.free(program, from, to));
 		}
 
 		/** A stay that may have been followed in another text of the program, with all that is known of its tool. */

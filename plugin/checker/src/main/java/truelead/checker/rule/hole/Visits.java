@@ -92,7 +92,7 @@ final class Visits extends AbstractList<Visit> {
 
 	/** Whether one of them is at the place of a hole. */
 	boolean at(Place place) {
-		return strokes.map(made -> made.at(place)).orElseGet(() -> all.stream().anyMatch(visit -> visit.hole().place().equals(place)));
+		return strokes.map(made -> made.at(place)).or(() -> passes.map(made -> made.at(place))).orElse(false);
 	}
 
 	/** The different sizes that the operation finds, as {@link DrilledSize#all} gives them. */

@@ -105,7 +105,7 @@ public final class HelixOffSize implements Rule {
 	/** Whether the helix starts where it should and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
 	private static boolean centreFollows(ThreadMilling operation, MillPass pass) {
 		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS;
-		return beside || operation.passes().stream().anyMatch(other -> !other.place().equals(pass.place())
+		return beside || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
 				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
 	}
 

@@ -1,0 +1,160 @@
+package truelead.checker.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.CutKinds;
+import truelead.checker.hole.CutRow;
+import truelead.checker.hole.Place;
+import truelead.checker.hole.Places;
+import truelead.checker.hole.Resorting;
+import truelead.checker.machine.Cycle;
+import truelead.checker.tool.ToolUse;
+
+/** The strokes of cycles in a part of a tool's stay, as they were before an edit and as they are now. */
+final class EditedStrokes {
+
+	/** Where the strokes of a cycle go: into an operation, or below 0 into holes. */
+	private record Target(int operation, Cycle.Kind kind) {
+	}
+
+	private final List<Recorder.TimedStroke> before;
+	private final List<StrokeWalk.Made> was;
+	private final List<StrokeWalk.Made> now;
+
+	private EditedStrokes(List<Recorder.TimedStroke> before, List<StrokeWalk.Made> was, List<StrokeWalk.Made> now) {
+		this.before = before;
+		this.was = was;
+		this.now = now;
+	}
+
+	/**
+	 * The strokes of a part; empty where those of a cycle may go elsewhere than before.
+	 *
+	 * @param operation the number of the operation that a step threads in; below 0 for none
+	 */
+	static Optional<EditedStrokes> of(EditedPasses.Part part, CutKinds kinds, IntUnaryOperator operation) {
+		List<Recorder.TimedStroke> before = part.before().strokes();
+		List<Recorder.TimedStroke> now = part.now().strokes();
+		Optional<Map<Integer, Target>> targets = targets(before, operation);
+		if (targets.isEmpty() || !now.stream().allMatch(timed -> goesOn(timed, part.tool(), targets.get()))) {
+			return Optional.empty();
+		}
+		return Optional.of(new EditedStrokes(before, made(before, part.tool(), targets.get(), kinds), made(now, part.tool(), targets.get(), kinds)));
+	}
+
+	private static Optional<Map<Integer, Target>> targets(List<Recorder.TimedStroke> strokes, IntUnaryOperator operation) {
+		Map<Integer, Target> targets = new HashMap<>();
+		for (Recorder.TimedStroke timed : strokes) {
+			Target target = new Target(operation.applyAsInt(timed.order()), timed.stroke().cycle().kind());
+			Target other = targets.putIfAbsent(timed.stroke().cycle().start().line(), target);
+			if (other != null && !other.equals(target)) {
+				return Optional.empty();
+			}
+		}
+		return Optional.of(targets);
+	}
+
+	/** Whether strokes go where those of their cycle went before. */
+	private static boolean goesOn(Recorder.TimedStroke timed, ToolUse use, Map<Integer, Target> targets) {
+		Target target = targets.get(timed.stroke().cycle().start().line());
+		boolean threads = target != null && (target.kind().taps() || use.facts().isTap() || TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
+		return target != null && target.kind() == timed.stroke().cycle().kind() && (threads || target.operation() < 0);
+	}
+
+	private static List<StrokeWalk.Made> made(List<Recorder.TimedStroke> strokes, ToolUse use, Map<Integer, Target> targets, CutKinds kinds) {
+		List<StrokeWalk.Made> made = new ArrayList<>();
+		for (Recorder.TimedStroke timed : strokes) {
+			int operation = targets.get(timed.stroke().cycle().start().line()).operation();
+			Place first = Places.of(timed.tool().part(), timed.stroke());
+			Optional<CutRow> cut = Optional.empty();
+			if (operation < 0) {
+				Cut one = Cuts.of(timed.order(), timed.stroke(), use, first);
+				cut = Optional.of(new CutRow(one, timed.row(), kinds.of(one, timed.row().isPresent())));
+			}
+			made.add(new StrokeWalk.Made(timed, first, cut, operation));
+		}
+		return made;
+	}
+
+	/** Hands out what is done elsewhere now, or otherwise, or at another time. */
+	void differ(List<Resorting.Doing> removed, List<Resorting.Doing> added) {
+		StrokeWalk old = new StrokeWalk(was);
+		StrokeWalk fresh = new StrokeWalk(now);
+		while (!old.done() || !fresh.done()) {
+			boolean gone = fresh.done() || !old.done() && old.order() < fresh.order();
+			boolean more = old.done() || !fresh.done() && fresh.order() < old.order();
+			boolean other = !gone && !more && !old.same(fresh);
+			if (gone || other) {
+				removed.add(new Resorting.Doing(old.order(), old.place(), 0, old.cut()));
+			}
+			if (more || other) {
+				added.add(new Resorting.Doing(fresh.order(), fresh.place(), 0, fresh.cut()));
+			}
+			if (!more) {
+				old.next();
+			}
+			if (!gone) {
+				fresh.next();
+			}
+		}
+	}
+
+	/** The operation that a stroke is of now; that of a step elsewhere as it was. */
+	int operation(int order, IntUnaryOperator known) {
+		int found = Recorded.before(now, one -> one.timed().order(), order + 1) - 1;
+		return found >= 0 && order < now.get(found).timed().order() + now.get(found).count() ? now.get(found).operation() : known.applyAsInt(order);
+	}
+
+	/** Whether some were or are of an operation. */
+	boolean has(int operation) {
+		return was.stream().anyMatch(one -> one.operation() == operation) || now.stream().anyMatch(one -> one.operation() == operation);
+	}
+
+	/**
+	 * The rows of an operation, those recorded anew among them, and those with strokes at holes that are others now made anew.
+	 *
+	 * @param moved the holes that steps are at now, where they or their holes are others, by the numbers of the steps
+	 * @param here  those of the steps that may be of the operation
+	 */
+	List<StrokeRow> rows(Tapping tapping, Map<Integer, Integer> moved, Iterable<Integer> here) {
+		List<StrokeRow> known = tapping.strokes().rows();
+		List<StrokeRow> rows = new ArrayList<>(known);
+		int done = -1;
+		for (int order : here) {
+			int row = row(known, order);
+			if (row >= 0 && row != done) {
+				rows.set(row, row(known.get(row).first(), known, moved));
+				done = row;
+			}
+		}
+		if (has(tapping.index())) {
+			List<StrokeRow> place = rows.subList(Recorded.before(known, row -> row.first().order(), before.get(0).order()),
+					Recorded.before(known, row -> row.first().order(), before.get(before.size() - 1).order() + 1));
+			place.clear();
+			now.stream().filter(one -> one.operation() == tapping.index()).forEach(one -> place.add(row(TapDrafts.stroke(one.timed(), tapping.tool()), known, moved)));
+		}
+		return rows;
+	}
+
+	private static StrokeRow row(Draft.Stroke first, List<StrokeRow> known, Map<Integer, Integer> moved) {
+		int[] holes = new int[first.count()];
+		for (int i = 0; i < holes.length; i++) {
+			int order = first.order() + i;
+			Integer now = moved.get(order);
+			int row = now == null ? row(known, order) : -1;
+			holes[i] = now != null ? now : known.get(row).hole(order - known.get(row).first().order());
+		}
+		return new StrokeRow(first, holes);
+	}
+
+	/** The row that a stroke is in; below 0 for none. */
+	static int row(List<StrokeRow> rows, int order) {
+		int found = Recorded.before(rows, row -> row.first().order(), order + 1) - 1;
+		return found >= 0 && order <= rows.get(found).first().lastOrder() ? found : -1;
+	}
+}
