@@ -18,6 +18,8 @@ import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.MillPasses;
 import truelead.checker.work.Tapping;
 import truelead.grammar.ProgramText;
 
@@ -115,15 +117,27 @@ class EditedProgramTest {
 					+ tapping.holes().stream().map(Hole::place).toList() + tapping.wanted() + tapping.leftOn().size());
 		}
 		result.work().threadMillings().forEach(milling -> lines.add("thread milling " + milling.index() + " " + milling.block().line() + " "
-				+ milling.holes().stream().map(Hole::place).toList() + milling.wanted()));
+				+ milling.holes().stream().map(Hole::place).toList() + milling.wanted() + passes(milling.passes()) + passes(milling.firstPasses()) + passes(milling.allFinishing())
+				+ milling.cutAtOnce().size()));
 		result.work().tools().forEach(tool -> lines.add("tool " + tool.index() + " " + tool.name() + " " + tool.summary() + tool.facts()));
 		result.work().unthreaded().forEach(hole -> lines.add("unthreaded " + hole.place()));
 		result.work().trouble().notFollowed().forEach(lost -> lines.add("lost " + lost.why()));
 		result.work().trouble().problems().forEach(problem -> lines.add("problem " + problem.at().line() + problem.at().span() + problem.message()));
+		result.work().trouble().openArcs().forEach(arc -> lines.add("open arc " + arc.block().line()));
 		result.work().course().compensation().forEach(change -> lines.add("compensation " + change.step().block().line() + change.after()));
 		result.work().course().events().forEach(event -> lines.add("event " + event.event().block().line() + event.event().kind()));
 		lines.add(result.blocks() + " blocks " + result.operations() + " operations " + result.notFollowed() + result.assumptions());
 		return String.join("\n", lines);
+	}
+
+	/** How many passes there are, and the first of each kind. */
+	private static String passes(MillPasses passes) {
+		List<String> kinds = new ArrayList<>();
+		for (int kind = 0; kind < passes.typical().size(); kind++) {
+			MillPass first = passes.typical().get(kind);
+			kinds.add(passes.count(kind) + " as in line " + first.block().line() + " by " + first.radius() + " in " + first.hole().place());
+		}
+		return " " + passes.size() + " passes " + kinds;
 	}
 
 	private static String at(Location place) {

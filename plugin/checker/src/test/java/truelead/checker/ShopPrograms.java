@@ -37,8 +37,8 @@ final class ShopPrograms {
 			program.surface();
 		}
 		int pitch = program.oneIn(4) ? 4 : 15;
-		if (program.oneIn(3)) {
-			program.plateOfThreads(200 + random.nextInt(150));
+		if (program.oneIn(2)) {
+			program.plateOfThreads(200 + random.nextInt(400));
 		} else {
 			int holes = 1100 + random.nextInt(1400);
 			program.plate(2, "DRILL 5.0", program.oneIn(2) ? "G81 X0. Y0. Z-18. R2. F400." : "G83 X0. Y0. Z-18. R2. Q3. F200.", holes, pitch);
@@ -52,9 +52,12 @@ final class ShopPrograms {
 	}
 
 	private void plate(int number, String name, String cycle, int holes, int pitch) {
+		plate(number, name, cycle, holes, pitch, 30 + random.nextInt(30));
+	}
+
+	private void plate(int number, String name, String cycle, int holes, int pitch, int row) {
 		tool(number, name, 500);
 		line(cycle);
-		int row = 30 + random.nextInt(30);
 		int odd = 100 + random.nextInt(2000);
 		for (int i = 1; i < holes; i++) {
 			String more = i % odd == 0 ? random.nextBoolean() ? " Z-11." : " R3." : "";
@@ -66,13 +69,58 @@ final class ShopPrograms {
 		line("G80");
 	}
 
+	/** Threads milled by one tool: all at once or by a tool for each half, some of them roughed before, here and there one written otherwise. */
 	private void plateOfThreads(int threads) {
-		plate(5, "DRILL 18.5", "G81 X0. Y0. Z-25. R2. F200.", threads, 30);
-		tool(4, "THREAD MILL 12, M20X1.5", 2500);
+		int pitch = oneIn(4) ? 22 : 30;
 		int row = 12 + random.nextInt(12);
-		for (int i = 0; i < threads; i++) {
-			helix(i % row * 30, i / row * 30);
+		if (!oneIn(6)) {
+			plate(5, "DRILL 18.5", "G81 X0. Y0. Z-25. R2. F200.", threads - (oneIn(5) ? 3 : 0), pitch, row);
 		}
+		boolean roughed = oneIn(4);
+		boolean roughedBefore = oneIn(6);
+		if (roughedBefore) {
+			tool(8, "THREAD MILL 12, M20X1.5", 2500);
+			helices(threads, row, pitch, false, 3.6);
+		}
+		tool(4, oneIn(4) ? "END MILL 12" : "THREAD MILL 12, M20X1.5", 2500);
+		line(oneIn(3) ? "(M20X1.5)" : "");
+		if (oneIn(6)) {
+			helices(threads, row, pitch, roughed, 3.6);
+		}
+		helices(threads, row, pitch, roughed, 4);
+		if (oneIn(5)) {
+			line("(M20X1.5 ONCE MORE)");
+			helices(threads / 4, row, pitch, false, 4);
+		}
+	}
+
+	private void helices(int threads, int row, int pitch, boolean roughed, double radius) {
+		int odd = 20 + random.nextInt(300);
+		boolean decimals = oneIn(4);
+		for (int i = 0; i < threads; i++) {
+			double x = i % row * pitch + (decimals ? 0.125 : 0);
+			double y = i / row * pitch;
+			if (roughed) {
+				helix(x, y, 3.6, 12);
+			}
+			if (i % odd == odd - 1) {
+				otherwise(x, y);
+			} else {
+				helix(x, y, radius, i == 7 && oneIn(3) ? 10 : 12);
+			}
+		}
+	}
+
+	/** A thread written by half arcs with R, without compensation. */
+	private void otherwise(double x, double y) {
+		line("G0 X%s Y%s", number(x), number(y));
+		line("G1 Z-12. F800.");
+		line("X%s F150.", number(x + 4));
+		for (int half = 0; half < 6; half++) {
+			line("G3 X%s Z%.3f R4.", number(x + (half % 2 == 0 ? -4 : 4)), -12 + 0.75 * (half + 1));
+		}
+		line("G1 X%s", number(x));
+		line("G0 Z25.");
 	}
 
 	/** The text with something typed, or with lines gone. */
@@ -206,17 +254,26 @@ final class ShopPrograms {
 		}
 	}
 
-	private void helix(int x, int y) {
-		line("G0 X%d. Y%d.", x, y);
-		line("G1 Z-12.75 F800.");
-		line("G41 D4 X%d.", x + 1);
-		line("G3 X%d. Z-12. I1.5 J0. F150.", x + 4);
+	private void helix(double x, double y) {
+		helix(x, y, 4, 12);
+	}
+
+	/** Half an arc in, four turns up, half an arc out. */
+	private void helix(double x, double y, double radius, int depth) {
+		line("G0 X%s Y%s", number(x), number(y));
+		line("G1 Z-%s F800.", number(depth + 0.75));
+		line("G41 D4 X%s", number(x + 1));
+		line("G3 X%s Z-%d. I%s J0. F150.", number(x + radius), depth, number((radius - 1) / 2));
 		for (int turn = 0; turn < 4; turn++) {
-			line("G3 X%d. Y%d. Z%.3f I-4. J0.", x + 4, y, -12 + 1.5 * (turn + 1));
+			line("G3 X%s Y%s Z%.3f I-%s J0.", number(x + radius), number(y), -depth + 1.5 * (turn + 1), number(radius));
 		}
-		line("G3 X%d. Z-5.25 I-1.5 J0.", x + 1);
-		line("G40 G1 X%d.", x);
+		line("G3 X%s Z%s I-%s J0.", number(x + 1), number(-depth + 6.75), number((radius - 1) / 2));
+		line("G40 G1 X%s", number(x));
 		line("G0 Z25.");
+	}
+
+	private static String number(double value) {
+		return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f.", value) : String.format(Locale.ROOT, "%.3f", value);
 	}
 
 	private void lathe() {

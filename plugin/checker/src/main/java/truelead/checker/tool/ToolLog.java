@@ -196,16 +196,8 @@ public final class ToolLog {
 			lengthOffsets.add(offset);
 		}
 		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
-			feeds.merge(modal.feedModeStated(), new FeedUse(modal.feedMode(), modal.feedModeStated(), modal.unit(), modal.feed(), modal.feed(),
-					first), ToolLog::widen);
+			feeds.merge(modal.feedModeStated(), FeedUse.of(modal, first), FeedUse::with);
 		}
-	}
-
-	private static FeedUse widen(FeedUse before, FeedUse now) {
-		Setting feed = now.smallest();
-		return new FeedUse(before.mode(), before.modeWord(), before.unit(),
-				feed.value() < before.smallest().value() ? feed : before.smallest(),
-				feed.value() > before.largest().value() ? feed : before.largest(), before.first());
 	}
 
 	/** Whether two stays of one number are the same for all that is known of them. */

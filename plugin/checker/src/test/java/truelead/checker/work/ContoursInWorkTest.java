@@ -15,6 +15,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.ProgramFile;
+import truelead.checker.program.Setting;
 import truelead.grammar.ProgramText;
 
 /** What is taken for holes, helices, feeds and faults of arcs does not depend on whether contours were followed in one step. */
@@ -57,8 +58,8 @@ class ContoursInWorkTest {
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
 		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.step())));
-		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line) + tool.summary().feeds().stream().map(feed -> feed.smallest().value() + " to "
-				+ feed.largest().value() + " from " + feed.first().line()).toList() + tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
+		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line) + tool.summary().feeds().stream().map(feed -> feed.odd().map(Setting::value)
+				+ " from " + feed.first().line()).toList() + tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
 		return String.join("\n", kept);
 	}
 

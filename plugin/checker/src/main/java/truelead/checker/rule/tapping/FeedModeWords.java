@@ -29,17 +29,14 @@ final class FeedModeWords {
 
 	private final Map<Location, Used> words = new HashMap<>();
 
-	/**
-	 * @param odd    tells the feeds that make no sense in their mode
-	 * @param misled tells the tapping whose feed would be right in the other mode
-	 */
-	FeedModeWords(Work work, Predicate<FeedUse> odd, Predicate<Tapping> misled) {
+	/** @param misled tells the tapping whose feed would be right in the other mode */
+	FeedModeWords(Work work, Predicate<Tapping> misled) {
 		for (ToolUse tool : work.tools()) {
 			for (FeedUse use : tool.summary().feeds()) {
 				if (use.modeWord().isPresent()) {
 					Used used = words.computeIfAbsent(Location.of(use.modeWord().get()), word -> new Used());
 					used.first = Math.min(used.first, tool.index());
-					if (odd.test(use)) {
+					if (use.odd().isPresent()) {
 						used.odd.putIfAbsent(tool.index(), use);
 					}
 				}

@@ -19,11 +19,6 @@ import truelead.checker.work.Work;
 /** The feed mode that a tapping operation set is still in force at a later feed that only makes sense in the other one. */
 public final class PerRevLeftOn extends TappingRule {
 
-	/** More than this a turn no tool feeds, mm (common practice, no source). */
-	private static final double PER_TURN = 5;
-	/** Less than this a minute no tool feeds, mm (common practice, no source). */
-	private static final double PER_MINUTE = 1;
-
 	public PerRevLeftOn() {
 		super("per-rev-left-on");
 	}
@@ -47,7 +42,7 @@ public final class PerRevLeftOn extends TappingRule {
 		if (word.isEmpty()) {
 			return;
 		}
-		FeedModeWords words = work.derived(FeedModeWords.class, all -> new FeedModeWords(all, use -> odd(use).isPresent(), PerRevLeftOn::misled));
+		FeedModeWords words = work.derived(FeedModeWords.class, all -> new FeedModeWords(all, PerRevLeftOn::misled));
 		int stay = tapping.tool().index();
 		if (words.usedBefore(word.get(), stay) || !setForIt(tapping, word.get())) {
 			return;
@@ -55,7 +50,7 @@ public final class PerRevLeftOn extends TappingRule {
 		// by moves in and out the tap's own feed is among the tool's
 		Optional<FeedUse> use = words.oddFrom(word.get(), tapping.method() == Tapping.Method.FEED ? stay + 1 : stay);
 		if (use.isPresent()) {
-			found.accept(draft(use.get(), odd(use.get()).orElseThrow(), word.get()));
+			found.accept(draft(use.get(), use.get().odd().orElseThrow(), word.get()));
 			return;
 		}
 		words.misledAfter(word.get(), stay).ifPresent(later -> {
@@ -76,16 +71,6 @@ public final class PerRevLeftOn extends TappingRule {
 	private static boolean setForIt(Tapping tapping, WordRef word) {
 		return tapping.tool().change().map(change -> !change.file().name().equals(word.block().file().name()) || word.block().line() >= change.line())
 				.orElse(false);
-	}
-
-	private static Optional<Setting> odd(FeedUse use) {
-		double unit = use.unit().mm();
-		if (use.mode() == FeedMode.PER_REVOLUTION && use.largest().known() && use.largest().value() * unit > PER_TURN) {
-			return Optional.of(use.largest());
-		}
-		return use.mode() == FeedMode.PER_MINUTE && use.smallest().known() && use.smallest().value() > 0 && use.smallest().value() * unit < PER_MINUTE
-				? Optional.of(use.smallest())
-				: Optional.empty();
 	}
 
 	private Draft draft(FeedUse use, Setting feed, WordRef mode) {
