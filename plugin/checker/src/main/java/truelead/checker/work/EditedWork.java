@@ -23,7 +23,7 @@ public final class EditedWork {
 	/** More holes and turns than these are not sorted by themselves. */
 	private static final int MOST = 10_000;
 	/** Where a tool's stay has fewer, it is sorted again as a whole, with others that have to do with it. */
-	private static final int LONG_STAY = 1_000;
+	private static final int LONG_STAY = 200;
 
 	/**
 	 * What an edit has changed.

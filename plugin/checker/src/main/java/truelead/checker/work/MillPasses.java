@@ -110,8 +110,9 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 		int[][] ofParts = new int[parts.size()][];
 		for (int part = 0; part < ofParts.length; part++) {
 			PassPart here = parts.get(part);
-			ofParts[part] = new int[here.kindCount()];
-			for (int kind = 0; kind < ofParts[part].length; kind++) {
+			int[] countsHere = here.counts();
+			ofParts[part] = new int[countsHere.length];
+			for (int kind = 0; kind < countsHere.length; kind++) {
 				// one part alone needs no keys to tell its kinds
 				Optional<Integer> known = Optional.ofNullable(ofParts.length == 1 ? null : numbers.putIfAbsent(here.key(kind), typical.size()));
 				ofParts[part][kind] = known.orElse(typical.size());
@@ -119,7 +120,7 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 					typical.add(here.typical(kind));
 					counts = typical.size() > counts.length ? Arrays.copyOf(counts, counts.length * 2) : counts;
 				}
-				counts[ofParts[part][kind]] += here.count(kind);
+				counts[ofParts[part][kind]] += countsHere[kind];
 			}
 		}
 		return new Kinds(List.copyOf(typical), counts, ofParts);

@@ -52,11 +52,6 @@ final class PassPart {
 		return table.outermost();
 	}
 
-	/** How many kinds there are. */
-	int kindCount() {
-		return kinds().numbers.length;
-	}
-
 	/** The number that tells a kind among all of the operation. */
 	int key(int kind) {
 		return table.key(kinds().numbers[kind]);
@@ -67,19 +62,20 @@ final class PassPart {
 		return table.made(kinds().firsts[kind]);
 	}
 
-	/** How many passes are of a kind. */
-	int count(int kind) {
-		return kinds().counts[kind];
+	/** How many passes are of each kind, in the order of the first passes of the kinds; not to be changed. */
+	int[] counts() {
+		return kinds().counts;
 	}
 
 	/** Those of the kinds that are as wanted; empty where there are none. */
 	Optional<PassPart> ofKinds(IntPredicate wanted) {
 		boolean[] kindIs = new boolean[table.kindCount()];
 		int found = 0;
-		for (int kind = 0; kind < kindCount(); kind++) {
+		Kinds known = kinds();
+		for (int kind = 0; kind < known.counts.length; kind++) {
 			if (wanted.test(kind)) {
-				kindIs[kinds().numbers[kind]] = true;
-				found += count(kind);
+				kindIs[known.numbers[kind]] = true;
+				found += known.counts[kind];
 			}
 		}
 		if (found == 0) {

@@ -36,6 +36,12 @@ final class PassShapes {
 		return known.computeIfAbsent(pass, this::of);
 	}
 
+	/** Lets go of what is remembered of passes and states by themselves, which hold the text of an edit. */
+	void forget() {
+		known.clear();
+		modals.clear();
+	}
+
 	/** A number below 0, for a pass that is like itself alone. */
 	int another() {
 		return --alone;

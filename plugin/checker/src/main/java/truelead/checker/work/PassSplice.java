@@ -52,6 +52,9 @@ final class PassSplice {
 	 */
 	Optional<PassStretches> made(Collection<List<Integer>> together) {
 		place();
+		synchronized (edited.pairs()) {
+			all.shapes().forget();
+		}
 		for (int order : moved.keySet()) {
 			int at = all.at(order);
 			if (at >= 0) {

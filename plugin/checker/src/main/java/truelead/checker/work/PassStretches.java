@@ -27,6 +27,7 @@ final class PassStretches {
 	private final int[] before;
 	private final int[] starts;
 	private final int holeCount;
+	private Map<List<Integer>, List<Alike>> byFinishing;
 
 	/** A hole of a stretch, from 0. */
 	private record At(PassStretch stretch, int hole) {
@@ -40,7 +41,7 @@ final class PassStretches {
 		this.stretches = stretches;
 		this.holes = holes;
 		this.shapes = shapes;
-		this.all = selected(PassStretch::all);
+		this.all = new MillPasses(stretches.stream().map(PassStretch::all).toList());
 		this.starts = new int[stretches.size()];
 		this.before = new int[stretches.size()];
 		int passes = 0;
@@ -119,7 +120,13 @@ final class PassStretches {
 	}
 
 	private MillPasses selected(Function<PassStretch, PassPart> selection) {
-		return new MillPasses(stretches.stream().map(selection).toList());
+		List<PassPart> parts = new ArrayList<>(stretches.size());
+		boolean every = true;
+		for (PassStretch stretch : stretches) {
+			parts.add(selection.apply(stretch));
+			every &= parts.get(parts.size() - 1) == stretch.all();
+		}
+		return every ? all : new MillPasses(parts);
 	}
 
 	/** The passes that stand by themselves which an arc is of, or leads to or away from. */
@@ -194,12 +201,14 @@ final class PassStretches {
 		return found;
 	}
 
-	private Iterable<List<Alike>> byFinishing() {
-		Map<List<Integer>, List<Alike>> kinds = new LinkedHashMap<>();
-		for (PassStretch stretch : stretches) {
-			stretch.places().byFinishing().forEach((kind, holes) -> kinds.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(new Alike(stretch, holes)));
+	private synchronized Iterable<List<Alike>> byFinishing() {
+		if (byFinishing == null) {
+			byFinishing = new LinkedHashMap<>();
+			for (PassStretch stretch : stretches) {
+				stretch.places().byFinishing().forEach((kind, holes) -> byFinishing.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(new Alike(stretch, holes)));
+			}
 		}
-		return kinds.values();
+		return byFinishing.values();
 	}
 
 	/** The finishing passes at the first hole that has no others. */
