@@ -123,15 +123,14 @@ final class BlockExecutor {
 		if (machine && motion.linearWords(words)) {
 			taker = Meaning.MACHINE_COORDINATES;
 		}
-		boolean arguments = taker == Meaning.MACRO_CALL || taker == Meaning.MODAL_MACRO_CALL;
-		if (words.has('T') && !arguments) {
+		if (words.has('T')) {
 			tools.select(words, toolWordChanges.getAsBoolean(), spindle.changesTool(words));
 		}
 		if (words.mCount() > 0) {
 			spindle.changeTool(words, tools);
 			tools.makeReady(words);
 		}
-		if (words.any(FEED_SPEED) && !arguments && taker != Meaning.DWELL) {
+		if (words.any(FEED_SPEED) && taker != Meaning.DWELL) {
 			feedAndSpeed(words, taker);
 		}
 		if (words.mCount() > 0) {

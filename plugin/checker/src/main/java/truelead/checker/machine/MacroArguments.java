@@ -17,6 +17,7 @@ final class MacroArguments {
 
 	/** The local variables that the letters of a block set. */
 	static Map<Integer, Value> of(Words words, Flow flow) {
+		words.takeMBehindG();
 		Map<Integer, Value> arguments = new HashMap<>();
 		for (char letter = 'A'; letter <= 'Z'; letter++) {
 			int variable = ARGUMENTS[letter - 'A'];

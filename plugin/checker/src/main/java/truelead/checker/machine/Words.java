@@ -157,6 +157,20 @@ final class Words {
 		mWords[mCount++] = word;
 	}
 
+	/** Takes an M behind the last G for a letter like any other, as a macro call does: there it is an argument and no code. */
+	void takeMBehindG() {
+		int last = mCount - 1;
+		if (last >= 0 && gCount > 0 && mWords[last].span().start() > gWords[gCount - 1].span().start()) {
+			Value value = evaluator.ofWord(mWords[last].value());
+			int index = 'M' - FIRST;
+			present |= 1 << index;
+			values[index] = value.number();
+			written[index] = mWords[last];
+			whys[index] = value.why();
+			mCount = last;
+		}
+	}
+
 	BlockRef block() {
 		return block;
 	}

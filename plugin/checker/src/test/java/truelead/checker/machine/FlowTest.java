@@ -258,6 +258,13 @@ class FlowTest {
 	}
 
 	@Test
+	void anMBehindAMacroCallIsAnArgument() {
+		Followed run = Followed.milling("O1", "M3 S500", "G65 P2 X5. M2.", "G0 X9.", "M30", "O2", "G81 X#24 Y#13 Z-4. R2. F100", "G80", "M99");
+		assertThat(run.strokes()).singleElement().satisfies(stroke -> assertThat(stroke.place().y()).isEqualTo(2));
+		assertThat(run.end().x()).isEqualTo(9);
+	}
+
+	@Test
 	void aSubprogramThatNothingCallsEndsAtItsEndsubAndTheMainProgramIsRunOnce() {
 		Followed run = Followed.on(RS274, "o<spare> sub", "G81 X1 Y1 Z-9 R2", "o<spare> endsub", "T1 M6", "G81 X5 Y5 Z-4 R2", "M2");
 		assertThat(run.strokes()).hasSize(2);
