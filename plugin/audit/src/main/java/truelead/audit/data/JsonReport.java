@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import truelead.audit.report.Report;
+import truelead.audit.report.SafeJson;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.audit.result.Tally;
@@ -27,9 +28,7 @@ public final class JsonReport implements Report {
 
 	/** Starts the report on {@code out}. */
 	public JsonReport(Writer out) throws IOException {
-		json = new JsonWriter(out);
-		json.setIndent(" ");
-		json.setHtmlSafe(true);
+		json = SafeJson.on(out);
 		json.setSerializeNulls(true);
 		json.beginObject();
 		json.name("format").value("truelead").name("formatVersion").value(1);

@@ -7,6 +7,7 @@ import org.apache.commons.csv.CSVPrinter;
 import truelead.audit.report.Report;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
+import truelead.audit.terminal.Printable;
 import truelead.checker.sheet.Sheets;
 
 /** The gauge sheet as a table (RFC 4180, UTF-8), a row a thread, with empty columns for what was measured. */
@@ -27,15 +28,16 @@ public final class GaugeCsvReport implements Report {
 	public void add(Audited audited) throws IOException {
 		if (audited instanceof Audited.Checked checked) {
 			for (GaugeRow row : GaugeRow.of(Sheets.of(checked.result().work()), every)) {
-				csv.printRecord(plain(checked.source().shown()), plain(row.thread()), row.tool(), row.holes(), row.goPin(), row.noGoPin(), plain(row.threadGauge()),
+				csv.printRecord(plain(checked.source().shown()), plain(row.thread()), plain(row.tool()), row.holes(), row.goPin(), row.noGoPin(), plain(row.threadGauge()),
 						row.depth(), row.countersink(), row.interval(), row.source(), "", "", "");
 			}
 		}
 	}
 
-	/** A text that a spreadsheet would run as a formula is marked as text. */
+	/** On one line; a text that a spreadsheet would run as a formula is marked as text. */
 	private static String plain(String text) {
-		return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+		String line = Printable.line(text);
+		return !line.isBlank() && "=+-@".indexOf(line.strip().charAt(0)) >= 0 ? "'" + line : line;
 	}
 
 	@Override

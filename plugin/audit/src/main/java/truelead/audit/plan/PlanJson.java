@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import truelead.audit.report.SafeJson;
 import truelead.checker.plan.Demand;
 import truelead.checker.plan.Existing;
 import truelead.checker.plan.Figure;
@@ -43,7 +44,7 @@ final class PlanJson {
 		plan.weighings().forEach(weighing -> methods.add(method(plan, weighing, existing)));
 		object.add("methods", methods);
 		object.add("blocks", strings(plan.blocks()));
-		return GSON.toJson(object) + "\n";
+		return SafeJson.escaped(GSON.toJson(object)) + "\n";
 	}
 
 	private static JsonObject method(Plan plan, Weighing weighing, Optional<Existing> existing) {

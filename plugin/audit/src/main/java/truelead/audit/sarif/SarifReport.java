@@ -6,6 +6,7 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import truelead.audit.report.Report;
+import truelead.audit.report.SafeJson;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Gone;
 import truelead.audit.result.Judged;
@@ -22,9 +23,7 @@ public final class SarifReport implements Report {
 
 	/** Starts the log on {@code out}; {@code baseline} is whether one is given. */
 	public SarifReport(Writer out, boolean baseline) throws IOException {
-		json = new JsonWriter(out);
-		json.setIndent(" ");
-		json.setHtmlSafe(true);
+		json = SafeJson.on(out);
 		result = new SarifResult(json, artifacts, rules, baseline);
 		json.beginObject();
 		json.name("$schema").value("https://json.schemastore.org/sarif-2.1.0.json");

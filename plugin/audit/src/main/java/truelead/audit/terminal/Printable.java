@@ -13,7 +13,7 @@ public final class Printable {
 		StringBuilder line = null;
 		for (int i = 0; i < text.length(); i++) {
 			char c = text.charAt(i);
-			if (plain(c)) {
+			if (shows(c)) {
 				if (line != null) {
 					line.append(c);
 				}
@@ -37,12 +37,13 @@ public final class Printable {
 		return line(root + place);
 	}
 
-	private static boolean plain(char c) {
+	/** Whether a character is shown as it is: it is no control character, none that changes the direction of writing, and ends no line. */
+	public static boolean shows(char c) {
 		if (c < 0x7F) {
 			return c >= ' ';
 		}
 		boolean control = c < 0xA0;
-		boolean direction = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069 || c == 0x200E || c == 0x200F;
+		boolean direction = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069 || c == 0x200E || c == 0x200F || c == 0x061C;
 		boolean separator = c == 0x2028 || c == 0x2029;
 		return !control && !direction && !separator;
 	}

@@ -10,6 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import truelead.audit.report.SafeJson;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.Limits;
@@ -32,7 +33,7 @@ final class ThreadJson {
 	static String write(List<ThreadSheet> sheets) {
 		JsonArray array = new JsonArray();
 		sheets.forEach(sheet -> sheet.classes().forEach(line -> array.add(object(sheet, line))));
-		return GSON.toJson(array) + "\n";
+		return SafeJson.escaped(GSON.toJson(array)) + "\n";
 	}
 
 	private static JsonObject object(ThreadSheet sheet, ThreadSheet.ClassLine line) {

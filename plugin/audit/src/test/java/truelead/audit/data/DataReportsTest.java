@@ -37,6 +37,16 @@ class DataReportsTest {
 	}
 
 	@Test
+	void jsonGivesATerminalNoCommandAndTheReaderTheSameText() throws IOException {
+		String hostile = "\u009b31m red \u202e dnuor denrut \u007f \u001b[2J </script>";
+		StringWriter out = new StringWriter();
+		fill(new JsonReport(out), bracket.with(bracket.finding("hole-missing", Severity.ERROR, hostile, "X30.")));
+		assertThat(out.toString()).doesNotContain("\u009b", "\u202e", "\u007f", "\u001b", "</script>");
+		assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject()
+				.get("message").getAsString()).isEqualTo(hostile);
+	}
+
+	@Test
 	void aCaseFailsForFindingsFromTheLimitOn() throws Exception {
 		Element suite = junit(Severity.WARNING, bracket.finding("hole-missing", Severity.ERROR, "no <hole>", "X30."));
 		assertThat(suite.getAttribute("failures")).isEqualTo("1");

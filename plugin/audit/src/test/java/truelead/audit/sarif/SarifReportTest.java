@@ -57,6 +57,12 @@ class SarifReportTest {
 	}
 
 	@Test
+	void aCommentMakesNoLinkInAViewer() {
+		JsonObject result = SarifLog.of(bracket.with(bracket.finding("x", Severity.ERROR, "(see [here](https://a.invalid))", "X30."))).result(0);
+		assertThat(result.getAsJsonObject("message").get("text").getAsString()).isEqualTo("(see [here] (https://a.invalid))");
+	}
+
+	@Test
 	void informationIsANote() {
 		assertThat(SarifLog.of(bracket.with(bracket.finding("x", Severity.INFORMATION, "m", "X30."))).result(0).get("level").getAsString()).isEqualTo("note");
 	}

@@ -45,16 +45,16 @@ final class Flow {
 	private final java.util.Set<Integer> skipLevels;
 	private final EndlessLoops endless;
 	private final List<Supplier<Object>> memory;
-	private final ToolChanges changes;
+	private final Restarts restarts;
 	private Optional<BlockRef> lastJumpBack = Optional.empty();
 	private BlockRef block;
 	private boolean ended;
 	/** The line from which on the next place is looked for where all is at rest. */
 	private int rest = Integer.MAX_VALUE;
 
-	/** @param changes is told of changes of the tool, and whether the program winds */
-	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter, ToolChanges changes) {
-		this.changes = changes;
+	/** @param restarts is told where the program can be followed anew from, and whether it winds */
+	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter, Restarts restarts) {
+		this.restarts = restarts;
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
@@ -108,7 +108,7 @@ final class Flow {
 		Source source = calls.main();
 		frames.push(new CallFrame(source, Optional.empty(), from, to, false, false, 1));
 		block = source.ref(from, Optional.empty(), false);
-		rest = changes.watched() ? nextChunk(from) : rest;
+		rest = restarts.watched() ? nextChunk(from) : rest;
 		while (!ended && !frames.isEmpty()) {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
@@ -137,11 +137,11 @@ final class Flow {
 	/** Whether the run ends before the line at which the program stands, the first at rest in its chunk. */
 	private boolean rests(CallFrame frame) {
 		int chunk = calls.main().file().text().chunkOfLine(frame.line);
-		boolean still = frames.size() == 1 && changes.resting() && executor.atRest() && refrains.atRest() && !calls.modal() && state.place.oneFrame();
+		boolean still = frames.size() == 1 && restarts.resting() && executor.atRest() && refrains.atRest() && !calls.modal() && state.place.oneFrame();
 		if (still || frame.line >= calls.main().file().text().firstLine(chunk) + RESTING) {
 			rest = nextChunk(frame.line);
 		}
-		return still && changes.rests(new Restart(frame.line, state, executor.cycle(), out.said()));
+		return still && restarts.rests(new Restart(frame.line, state, executor.cycle(), out.said()));
 	}
 
 	private int nextChunk(int line) {
@@ -158,7 +158,7 @@ final class Flow {
 
 	/** The program does not go straight on. */
 	void winds() {
-		changes.winds();
+		restarts.winds();
 	}
 
 	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
@@ -298,8 +298,8 @@ final class Flow {
 			winds();
 			return;
 		}
-		if (changes.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle() && state.place.oneFrame()
-				&& changes.before(new Restart(block.line(), state, executor.cycle(), out.said()))) {
+		if (restarts.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle() && state.place.oneFrame()
+				&& restarts.before(new Restart(block.line(), state, executor.cycle(), out.said()))) {
 			ended = true;
 			return;
 		}

@@ -20,27 +20,27 @@ public final class Interpreter {
 
 	/** The same within a budget. Each program of the file ends with an event that {@linkplain Step.Event#ends() ends} it. */
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink) {
-		run(program, folder, profile, budget, sink, ToolChanges.UNWATCHED);
+		run(program, folder, profile, budget, sink, Restarts.UNWATCHED);
 	}
 
 	/** The same, and says how it goes on from tool change to tool change. */
-	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink, ToolChanges changes) {
+	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink, Restarts restarts) {
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
 		Meter meter = new Meter(budget, source.lines());
 		Optional<String> foreign = ForeignLanguage.complaint(program.text());
 		if (foreign.isPresent()) {
-			changes.winds();
+			restarts.winds();
 			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(), Optional.empty());
 			return;
 		}
 		List<MainPrograms.Part> parts = MainPrograms.of(source);
 		if (!straight(parts, source)) {
-			changes.winds();
+			restarts.winds();
 		}
 		for (MainPrograms.Part part : parts) {
 			MachineState state = new MachineState(profile, part.alone());
-			new Flow(source, folder, state, new Output(sink, state, said), meter, changes).run(part.from(), part.to());
+			new Flow(source, folder, state, new Output(sink, state, said), meter, restarts).run(part.from(), part.to());
 			if (meter.spent()) {
 				return;
 			}
@@ -48,16 +48,16 @@ public final class Interpreter {
 	}
 
 	/**
-	 * Runs a program that is straight, as {@link ToolChanges#winds} does not say otherwise, from a restart that was met in it or in an earlier text of it
+	 * Runs a program that is straight, as {@link Restarts#winds} does not say otherwise, from a restart that was met in it or in an earlier text of it
 	 * with the same blocks before; false, and nothing is done, where it is not one program from its first line to its last.
 	 */
-	public static boolean resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, ToolChanges changes) {
+	public static boolean resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, Restarts restarts) {
 		Source source = new Source(program);
 		if (!straight(MainPrograms.of(source), source) || ForeignLanguage.complaint(program.text()).isPresent()) {
 			return false;
 		}
 		MachineState state = from.state();
-		Flow flow = new Flow(source, folder, state, new Output(sink, state, from.said()), new Meter(budget, source.lines()), changes);
+		Flow flow = new Flow(source, folder, state, new Output(sink, state, from.said()), new Meter(budget, source.lines()), restarts);
 		flow.resume(from, source.lines());
 		return true;
 	}

@@ -11,11 +11,14 @@ import truelead.checker.tool.ToolLog;
  *
  * @param order  number of the first arc's step
  * @param last   number of the last arc's step
- * @param before the motions before it, nearest last; at most 8
+ * @param before the motions before it, nearest last; at most {@value #MOST_AROUND}
  * @param arcs   in order, never empty
- * @param after  the motions after it, nearest first; at most 8, up to a move along the axis that clears the run
+ * @param after  the motions after it, nearest first; at most {@value #MOST_AROUND}, up to a move along the axis that clears the run
  */
 public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<Step.Arc> arcs, List<Step> after) {
+
+	/** Motions that are kept before and after a run: what leads in and out has fewer. */
+	public static final int MOST_AROUND = 8;
 
 	private static final double HALF = Math.toRadians(25);
 

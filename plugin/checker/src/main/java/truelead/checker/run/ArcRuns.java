@@ -20,7 +20,6 @@ import truelead.checker.tool.ToolLog;
  */
 public final class ArcRuns {
 
-	private static final int MOST_AROUND = 8;
 	private static final int MOST_ARCS = 5_000;
 	private static final double CENTRES = 0.12;
 	private static final double RADII = 0.03;
@@ -30,7 +29,7 @@ public final class ArcRuns {
 	private static final double CIRCLE = 0.95 * 2 * Math.PI;
 
 	private final Consumer<ArcRun> found;
-	private final Deque<Step> recent = new ArrayDeque<>(MOST_AROUND + 1);
+	private final Deque<Step> recent = new ArrayDeque<>(ArcRun.MOST_AROUND + 1);
 	private final List<Step.Arc> arcs = new ArrayList<>();
 	private final List<Open> open = new ArrayList<>();
 	private ToolLog tool;
@@ -109,7 +108,7 @@ public final class ArcRuns {
 
 	private void remember(Step step) {
 		recent.addLast(step);
-		if (recent.size() > MOST_AROUND) {
+		if (recent.size() > ArcRun.MOST_AROUND) {
 			recent.removeFirst();
 		}
 	}
@@ -125,7 +124,7 @@ public final class ArcRuns {
 				open.add(new Open(run, new ArrayList<>()));
 			}
 		}
-		for (Step.Arc arc : arcs.subList(Math.max(0, arcs.size() - MOST_AROUND), arcs.size())) {
+		for (Step.Arc arc : arcs.subList(Math.max(0, arcs.size() - ArcRun.MOST_AROUND), arcs.size())) {
 			remember(arc);
 		}
 		arcs.clear();
@@ -146,7 +145,7 @@ public final class ArcRuns {
 		for (int i = 0; i < open.size(); i++) {
 			Open one = open.get(i);
 			one.after().add(step);
-			if (one.after().size() == MOST_AROUND || clears(step)) {
+			if (one.after().size() == ArcRun.MOST_AROUND || clears(step)) {
 				finish(one);
 				open.remove(i--);
 			}

@@ -10,15 +10,16 @@ import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
+import truelead.checker.run.ArcRun;
 import truelead.checker.tool.ToolUse;
 
 /**
  * One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis.
  *
  * @param order    number of the helix's first arc in the order of execution
- * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value #MOST_AROUND}
+ * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value ArcRun#MOST_AROUND}
  * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
- * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; at most 8
+ * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at most
  * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
  * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
  * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
@@ -26,8 +27,6 @@ import truelead.checker.tool.ToolUse;
 public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
 		double turns) {
 
-	/** As many moves as are known before and behind a helix. */
-	public static final int MOST_AROUND = 8;
 	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
 	private static final double OPEN = 0.1;
 	/** What computed numbers leave open, mm: a place worked out by a macro has no written decimals. */

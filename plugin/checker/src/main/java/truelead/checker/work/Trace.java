@@ -8,9 +8,9 @@ import truelead.checker.machine.Budget;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Interpreter;
 import truelead.checker.machine.Restart;
+import truelead.checker.machine.Restarts;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.StepSink;
-import truelead.checker.machine.ToolChanges;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
@@ -18,7 +18,7 @@ import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
 /** The steps of a program as they were recorded, and at which changes of the tool it may be followed again from there. */
-final class Trace implements StepSink, ToolChanges {
+final class Trace implements StepSink, Restarts {
 
 	/** Numbers of steps that are kept for each line, so that an edit that makes a step more changes no number behind the next change of the tool. */
 	private static final int STEPS_A_LINE = 4;

@@ -14,6 +14,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.run.ArcRun;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.MillPasses;
@@ -52,7 +53,7 @@ public final class ExitScarsThread implements Rule {
 
 	/** Whether the cutter stays in the hole for longer than its way is known, as for the next pass without coming up. */
 	private static boolean goesOn(MillPass pass) {
-		return pass.exit().size() >= MillPass.MOST_AROUND && pass.exit().stream().noneMatch(step -> step instanceof Step.Move move && move.from().along(pass.axis()) != move.to().along(pass.axis()));
+		return pass.exit().size() >= ArcRun.MOST_AROUND && pass.exit().stream().noneMatch(step -> step instanceof Step.Move move && move.from().along(pass.axis()) != move.to().along(pass.axis()));
 	}
 
 	/** The last step before the cutter moves away along the axis alone. */

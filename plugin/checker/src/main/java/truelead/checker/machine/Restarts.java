@@ -1,10 +1,10 @@
 package truelead.checker.machine;
 
-/** Is told how a program goes on from tool change to tool change, by those who want to follow parts of it again. */
-public interface ToolChanges {
+/** Is told where a program can be followed anew from: before each tool change, and within a long stay of a tool. */
+public interface Restarts {
 
 	/** Nobody wants to know. */
-	ToolChanges UNWATCHED = new ToolChanges() {
+	Restarts UNWATCHED = new Restarts() {
 
 		@Override
 		public boolean watched() {
