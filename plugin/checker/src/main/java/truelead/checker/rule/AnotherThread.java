@@ -21,6 +21,7 @@ import truelead.checker.work.SinglePoint;
 public record AnotherThread(ThreadSpec made, double drill) {
 	/** A feed further off than this, as a part of the lead, is no rounding and no holding back. */
 	private static final double FAR = 0.05;
+	/** What computed and rounded feeds leave open of a lead, as a part of it. */
 	private static final double NEAR = 0.005;
 	/** What written decimals of a drill leave open, mm. */
 	private static final double WRITTEN = 0.005;

@@ -12,8 +12,6 @@ import truelead.checker.program.LengthUnit;
 
 /** The drills that one can buy: metric steps, and inch numbers, letters and fractions of 64ths. */
 public final class DrillSizes {
-	/** Half of the last figure of a size written with three decimals of an inch. */
-	private static final double SAME_INCH = 0.0006;
 	private static final int LARGEST_INCH_64THS = 7 * 32;
 
 	/** Metric drills, made when first asked for. */

@@ -31,6 +31,7 @@ import truelead.checker.work.Work;
  */
 public final class HoleSkipped extends HoleRule {
 
+	/** Places that are the same but for rounding, mm. */
 	private static final double SAME = 0.001;
 	/** Plain holes are drilled in steps of half a mm or 1/32 in; 6.8, 4.2 and #7 are drilled for threads (common practice, no source). */
 	private static final double STEP_MM = 0.5;

@@ -15,6 +15,7 @@ import truelead.checker.work.Work;
  */
 final class ThroughSigns {
 
+	/** Levels of one plate, and drills that are another size, mm; holes that are looked through, so that a field of thousands costs nothing. */
 	private static final double SAME_LEVEL = 0.02;
 	private static final double OTHER_DIAMETER = 1;
 	private static final int MOST_HOLES = 5_000;

@@ -17,6 +17,7 @@ import truelead.checker.work.Work;
 /** In hard stock: whether the cutter climbs or cuts conventionally. Inside a hole, counter-clockwise with the spindle clockwise climbs (geometry). */
 public final class ClimbOrConventional implements Rule {
 
+	/** Stock that makes the choice matter, HRC (common practice, no source). */
 	private static final double HARD = 40;
 
 	@Override

@@ -105,7 +105,7 @@ public final class CutterTooBig implements Rule {
 	static double overcut(ThreadSpec thread, double cutter) {
 		double helix = (thread.diameter() - cutter) / 2;
 		double slope = Math.tan(thread.system().flankAngle() / 2);
-		double pitchRadius = (thread.diameter() - 0.6495190 * thread.pitch()) / 2;
+		double pitchRadius = (thread.diameter() - thread.system().depthOverPitch() * thread.pitch()) / 2;
 		double flank = thread.pitch() * thread.pitch() * (pitchRadius - helix) / (8 * Math.PI * Math.PI * slope * pitchRadius * helix);
 		return 2 * flank / slope;
 	}

@@ -22,6 +22,7 @@ import truelead.checker.work.Work;
  */
 public final class EntryOffPitch implements Rule {
 
+	/** What uneven decimals leave open of the climb, as a part of the pitch (common practice, no source). */
 	private static final double ALLOWED = 0.05;
 
 	@Override

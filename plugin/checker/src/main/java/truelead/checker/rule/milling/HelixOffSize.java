@@ -69,7 +69,7 @@ public final class HelixOffSize implements Rule {
 		if (flat.isPresent()) {
 			double height = MillFacts.FLANK * (thread.pitch() / 2 - flat.get().value());
 			double basic = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).filter(d -> d.isPresent()).map(d -> d.getAsDouble())
-					.orElse(wanted - 0.6495190 * thread.pitch());
+					.orElse(wanted - thread.system().depthOverPitch() * thread.pitch());
 			smallest = basic + height;
 			largest = smallest + tolerance;
 		}
