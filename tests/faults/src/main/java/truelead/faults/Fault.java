@@ -9,16 +9,16 @@ import java.util.Set;
  */
 record Fault(String name, Set<String> rules, Set<String> companions, Setter setter) {
 
-    /** Puts the fault into a planned job; gives the marks of the blocks where it may be reported, none where it does not apply. */
-    interface Setter {
-        List<String> put(Job job, Dice dice);
-    }
+	/** Puts the fault into a planned job; gives the marks of the blocks where it may be reported, none where it does not apply. */
+	interface Setter {
+		List<String> put(Job job, Dice dice);
+	}
 
-    static Fault of(String name, String rule, Setter setter) {
-        return new Fault(name, Set.of(rule.split(" ")), Set.of(), setter);
-    }
+	static Fault of(String name, String rule, Setter setter) {
+		return new Fault(name, Set.of(rule.split(" ")), Set.of(), setter);
+	}
 
-    Fault beside(String... others) {
-        return new Fault(name, rules, Set.of(others), setter);
-    }
+	Fault beside(String... others) {
+		return new Fault(name, rules, Set.of(others), setter);
+	}
 }

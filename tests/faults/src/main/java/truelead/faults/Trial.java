@@ -11,39 +11,39 @@ import java.util.TreeSet;
  */
 record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines, String machine) {
 
-    static Trial good(long seed) {
-        Job job = Planner.plan(seed);
-        return new Trial(seed, Optional.empty(), Programs.print(job).text(), List.of(), profile(job));
-    }
+	static Trial good(long seed) {
+		Job job = Planner.plan(seed);
+		return new Trial(seed, Optional.empty(), Programs.print(job).text(), List.of(), profile(job));
+	}
 
-    /** The seed's program with this fault; empty where the fault has no place in it. */
-    static Optional<Trial> bad(long seed, Fault fault) {
-        Job job = Planner.plan(seed);
-        List<String> marks = fault.setter().put(job, new Dice(seed * 7919 + 13));
-        if (marks.isEmpty()) {
-            return Optional.empty();
-        }
-        Print print = Programs.print(job);
-        Trial good = good(seed);
-        if (print.text().equals(good.text()) && profile(job).equals(good.machine())) {
-            return Optional.empty();
-        }
-        TreeSet<Integer> lines = new TreeSet<>();
-        for (String mark : marks) {
-            lines.addAll(print.lines().getOrDefault(mark, List.of()));
-            if (mark.equals("anywhere")) {
-                print.text().lines().forEach(l -> lines.add(lines.size() + 1));
-            }
-        }
-        return Optional.of(new Trial(seed, Optional.of(fault), print.text(), new ArrayList<>(lines), profile(job)));
-    }
+	/** The seed's program with this fault; empty where the fault has no place in it. */
+	static Optional<Trial> bad(long seed, Fault fault) {
+		Job job = Planner.plan(seed);
+		List<String> marks = fault.setter().put(job, new Dice(seed * 7919 + 13));
+		if (marks.isEmpty()) {
+			return Optional.empty();
+		}
+		Print print = Programs.print(job);
+		Trial good = good(seed);
+		if (print.text().equals(good.text()) && profile(job).equals(good.machine())) {
+			return Optional.empty();
+		}
+		TreeSet<Integer> lines = new TreeSet<>();
+		for (String mark : marks) {
+			lines.addAll(print.lines().getOrDefault(mark, List.of()));
+			if (mark.equals("anywhere")) {
+				print.text().lines().forEach(l -> lines.add(lines.size() + 1));
+			}
+		}
+		return Optional.of(new Trial(seed, Optional.of(fault), print.text(), new ArrayList<>(lines), profile(job)));
+	}
 
-    private static String profile(Job job) {
-        return job.machine.map(Machine::text).orElse("");
-    }
+	private static String profile(Job job) {
+		return job.machine.map(Machine::text).orElse("");
+	}
 
-    /** File name that leads back to seed and fault. */
-    String name() {
-        return fault.map(f -> seed + "-bad.nc").orElse(seed + "-good.nc");
-    }
+	/** File name that leads back to seed and fault. */
+	String name() {
+		return fault.map(f -> seed + "-bad.nc").orElse(seed + "-good.nc");
+	}
 }

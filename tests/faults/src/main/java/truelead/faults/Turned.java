@@ -8,44 +8,44 @@ import java.util.List;
  * at the height {@code along}.
  */
 final class Turned {
-    enum At { CENTRE, FACE, SIDE }
+	enum At { CENTRE, FACE, SIDE }
 
-    final Size size;
-    final At at;
-    boolean formed;
-    double depth;
-    double tip;
-    double drillTip;
-    double across;
-    double along;
-    List<Double> angles = List.of(0.0);
-    boolean depthNoted;
-    boolean left;
-    boolean through;
-    /** The drill's diameter is said. */
-    boolean named;
-    /** Bored to size, so that the drill is a smaller one. */
-    boolean bored;
-    String callout = "";
+	final Size size;
+	final At at;
+	boolean formed;
+	double depth;
+	double tip;
+	double drillTip;
+	double across;
+	double along;
+	List<Double> angles = List.of(0.0);
+	boolean depthNoted;
+	boolean left;
+	boolean through;
+	/** The drill's diameter is said. */
+	boolean named;
+	/** Bored to size, so that the drill is a smaller one. */
+	boolean bored;
+	String callout = "";
 
-    Turned(Size size, At at) {
-        this.size = size;
-        this.at = at;
-    }
+	Turned(Size size, At at) {
+		this.size = size;
+		this.at = at;
+	}
 
-    double hole() {
-        return formed ? size.formHole() : size.drill();
-    }
+	double hole() {
+		return formed ? size.formHole() : size.drill();
+	}
 
-    String holeName() {
-        return formed ? size.formName() : size.drillName();
-    }
+	String holeName() {
+		return formed ? size.formName() : size.drillName();
+	}
 
-    boolean known() {
-        return !callout.isEmpty();
-    }
+	boolean known() {
+		return !callout.isEmpty();
+	}
 
-    boolean live() {
-        return at != At.CENTRE;
-    }
+	boolean live() {
+		return at != At.CENTRE;
+	}
 }

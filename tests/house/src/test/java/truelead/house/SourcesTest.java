@@ -71,6 +71,12 @@ class SourcesTest {
 	}
 
 	@Test
+	void linesAreIndentedWithTabs() {
+		Pattern spaces = Pattern.compile("(?m)^ {2,}\\S");
+		assertThat(House.JAVA.stream().filter(source -> spaces.matcher(source.text()).find()).map(JavaSource::path)).as("a tab a level, so that a change shows what it changes").isEmpty();
+	}
+
+	@Test
 	void namesAreOfTheTrade() {
 		Pattern empty = Pattern.compile("(Manager|Helper|Utils?|Impl)(Test)?\\.java$");
 		assertThat(House.JAVA.stream().map(JavaSource::fileName).filter(name -> empty.matcher(name).find()))
