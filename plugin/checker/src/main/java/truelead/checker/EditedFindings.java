@@ -2,12 +2,10 @@ package truelead.checker;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import truelead.checker.comment.ChangedLines;
-import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rulebook.Rules;
@@ -15,32 +13,23 @@ import truelead.checker.work.EditedWork;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** What the rules find in a program that is being edited, each finding by itself, so that those on a part of it can be found anew. */
+/** What the rules find in a program that is being edited, and how it is told, so that what is found in a part of it can be found anew. */
 final class EditedFindings {
 
 	private final RuleSettings settings;
-	private final List<Finding> found;
-	/** As they are told. */
+	private final FoundByPart found;
 	private final List<Finding> told;
-	/** The lines that places of them are in, and maybe more. */
-	private final BitSet pointed;
 
-	private EditedFindings(RuleSettings settings, List<Finding> found, List<Finding> told, BitSet pointed) {
+	private EditedFindings(RuleSettings settings, FoundByPart found, List<Finding> told) {
 		this.settings = settings;
 		this.found = found;
 		this.told = told;
-		this.pointed = pointed;
 	}
 
 	/** All that is found in a work. */
 	static EditedFindings of(Work work, RuleSettings settings) {
-		return of(Rules.found(work, settings), work, settings);
-	}
-
-	private static EditedFindings of(List<Finding> found, Work work, RuleSettings settings) {
-		BitSet pointed = new BitSet();
-		found.forEach(finding -> places(finding).forEach(place -> pointed.set(place.line())));
-		return new EditedFindings(settings, found, told(found, work, settings), pointed);
+		List<Finding> found = Rules.found(work, settings);
+		return new EditedFindings(settings, new FoundByPart(found), told(found, work, settings));
 	}
 
 	/** The findings as they are told. */
@@ -48,7 +37,7 @@ final class EditedFindings {
 		return told;
 	}
 
-	/** The findings after an edit; empty where they cannot be told without judging the whole work. */
+	/** The findings after an edit, in place of these; empty where they cannot be told without judging the whole work. */
 	Optional<EditedFindings> with(EditedWork.Part part, ChangedLines lines, Work whole) {
 		if (part.all()) {
 			return Optional.of(of(part.work(), settings));
@@ -57,41 +46,26 @@ final class EditedFindings {
 		for (ThreadingOperation operation : part.work().operations()) {
 			judged.set(operation.index());
 		}
-		int next = pointed.nextSetBit(lines.first());
-		boolean pointedAt = next >= 0 && next <= lines.last();
-		List<Finding> kept = new ArrayList<>(found.size());
-		boolean apart = true;
-		for (Finding finding : found) {
-			if (finding.operation() < 0 || !judged.get(finding.operation())) {
-				if (Rules.failed(finding) || pointedAt && places(finding).anyMatch(place -> lines.has(place.line()))) {
-					return Optional.empty();
-				}
-				apart &= !part.lines().get(finding.at().line()) && !finding.reachesAll();
-				kept.add(finding);
-			}
-		}
 		List<Finding> anew = Rules.found(part.work(), settings);
-		for (Finding finding : anew) {
-			if (part.work().isWhole() || finding.operation() < 0 || !judged.get(finding.operation())) {
-				return Optional.empty();
-			}
-			apart &= part.lines().get(finding.at().line()) && !finding.reachesAll();
+		boolean own = !part.work().isWhole() && anew.stream().allMatch(finding -> FoundByPart.isIn(finding, judged, part.lines()));
+		found.remove(judged, part.lines());
+		if (!own || found.failed() || found.pointsAt(lines)) {
+			return Optional.empty();
 		}
-		kept.addAll(anew);
-		if (!apart) {
-			kept.sort(Comparator.<Finding>comparingInt(finding -> Rules.number(finding.rule())).thenComparingInt(Finding::operation));
-			return Optional.of(of(kept, whole, settings));
+		boolean apart = !found.reachesAll() && !found.isAt(part.lines());
+		found.add(anew);
+		if (!apart || found.reachesAll() || !anew.stream().allMatch(finding -> part.lines().get(finding.at().line()))) {
+			return Optional.of(new EditedFindings(settings, found, told(found.all(), whole, settings)));
 		}
-		anew.forEach(finding -> places(finding).forEach(place -> pointed.set(place.line())));
-		return Optional.of(new EditedFindings(settings, kept, joined(judged, told(anew, whole, settings)), pointed));
+		return Optional.of(new EditedFindings(settings, found, joined(judged, part.lines(), told(anew, whole, settings))));
 	}
 
-	/** What was told before of other operations, and what is told of these now, which are in lines of their own. */
-	private List<Finding> joined(BitSet judged, List<Finding> now) {
+	/** What was told before of other operations and stays, and what is told of these now, which are in lines of their own. */
+	private List<Finding> joined(BitSet judged, BitSet lines, List<Finding> now) {
 		List<Finding> all = new ArrayList<>(told.size() + now.size());
 		int at = 0;
 		for (Finding finding : told) {
-			if (finding.operation() < 0 || !judged.get(finding.operation())) {
+			if (!FoundByPart.isIn(finding, judged, lines)) {
 				for (; at < now.size() && Rules.byPlace(now.get(at), finding) < 0; at++) {
 					all.add(now.get(at));
 				}
@@ -99,16 +73,10 @@ final class EditedFindings {
 			}
 		}
 		all.addAll(now.subList(at, now.size()));
-		return all;
+		return Collections.unmodifiableList(all);
 	}
 
 	private static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		return Acceptance.apply(Rules.told(found, work, settings), work);
-	}
-
-	private static Stream<Location> places(Finding finding) {
-		return Stream.of(Stream.of(finding.at()), finding.related().stream().map(other -> other.at()),
-				finding.fixes().stream().flatMap(fix -> fix.edits().stream()).map(edit -> edit.at()),
-				finding.evidence().stream().flatMap(number -> number.at().stream())).flatMap(places -> places);
 	}
 }

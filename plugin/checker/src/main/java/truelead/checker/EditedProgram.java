@@ -18,9 +18,6 @@ import truelead.checker.work.Work;
  */
 public final class EditedProgram {
 
-	/** Edits after which everything is followed again, so that what is kept of earlier texts is let go. */
-	private static final int MOST_EDITS = 500;
-
 	/** What a check depends on besides the text. */
 	private record Setup(String name, Job job, MachineChoice machine, RuleSettings settings) {
 	}
@@ -34,20 +31,20 @@ public final class EditedProgram {
 	}
 
 	private Optional<Checked> last = Optional.empty();
-	private int edits;
 
 	/** Checks the program as it stands now; see {@link Checker#check}. */
 	public synchronized CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
 		MachineChoice machine = MachineChoice.of(program, folder, profile);
 		Setup setup = new Setup(program.name(), job.withRemarks(machine.remarks()), machine, settings);
-		Optional<Checked> before = last.filter(known -> known.setup().equals(setup) && edits < MOST_EDITS);
+		Optional<Checked> before = last.filter(known -> known.setup().equals(setup));
 		last = Optional.empty();
 		last = before.flatMap(known -> known.work().follow(program, folder, budget).flatMap(changed -> again(known, program, changed)));
+		while (last.filter(known -> known.work().aged()).isPresent()) {
+			last = last.flatMap(known -> known.work().refresh(folder, budget).flatMap(changed -> again(known, program, changed)));
+		}
 		if (last.isPresent()) {
-			edits++;
 			return last.get().result();
 		}
-		edits = 0;
 		EditedWork work = EditedWork.of(program, folder, setup.job(), machine.profile(), budget);
 		Work better = Checker.better(work.work(), folder, budget);
 		EditedFindings found = EditedFindings.of(better, settings);

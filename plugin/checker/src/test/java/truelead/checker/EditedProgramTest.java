@@ -69,6 +69,27 @@ class EditedProgramTest {
 		open(Integer.getInteger("edits.long", 1), ShopPrograms::ofFewTools);
 	}
 
+	/** More edits than texts are kept for; {@code -Dedits.many=100} takes some minutes. */
+	@Test
+	void aProgramIsAnsweredAsOneNeverSeenBeforeAfterManyEdits() {
+		long first = Long.getLong("edits.first", 1);
+		for (long seed = first; seed < first + Integer.getInteger("edits.many", 1); seed++) {
+			Random random = new Random(seed);
+			EditedProgram open = new EditedProgram();
+			String right = ShopPrograms.ofManyParts(random);
+			ProgramText text = ProgramText.of(right);
+			for (int edit = 0; edit < 1200; edit++) {
+				CheckResult known = open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT,
+						Budget.of(MachineProfile.generic()));
+				if (random.nextInt(20) == 0) {
+					assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
+				}
+				String now = text.toString();
+				text = text.changedTo(now.equals(right) || random.nextInt(8) == 0 ? ShopPrograms.retyped(now, random) : right);
+			}
+		}
+	}
+
 	private static void open(int programs, Function<Random, String> maker) {
 		long first = Long.getLong("edits.first", 1);
 		for (long seed = first; seed < first + programs; seed++) {

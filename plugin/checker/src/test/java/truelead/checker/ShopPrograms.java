@@ -1,5 +1,6 @@
 package truelead.checker;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
@@ -49,6 +50,48 @@ final class ShopPrograms {
 		}
 		program.line("M30");
 		return program.text.toString();
+	}
+
+	/** A program of parts far from each other, each faced, drilled, tapped and thread milled by itself, so that an edit concerns its own part alone. */
+	static String ofManyParts(Random random) {
+		ShopPrograms program = new ShopPrograms(random);
+		program.line("G21 G90 G17 G40 G49 G80");
+		int parts = 4 + random.nextInt(6);
+		for (int y = 0; y < parts * 100; y += 100) {
+			program.surface();
+			for (String tool : List.of("T2 M6 (DRILL 5.0)", "T3 M6 (M6X1 TAP)", "T5 M6 (DRILL 18.5)", "T4 M6 (THREAD MILL 12, M20X1.5)")) {
+				program.line(tool + "\nG54 S500 M3\nG43 H" + tool.charAt(1) + " Z25.");
+				switch (tool.charAt(1)) {
+					case '2' -> program.line("G81 X0. Y%d. Z-18. R2. F400.\nX15.\nX30.\nG80", y);
+					case '3' -> program.line("G84 X0. Y%d. Z-12. R4. F500.\nX15.\nX30.\nG80", y);
+					case '5' -> program.line("G81 X-30. Y%d. Z-25. R2. F200.\nG80", y);
+					default -> program.helix(-30, y);
+				}
+			}
+		}
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** The text with the last digit of a number in a motion or a cycle typed anew. */
+	static String retyped(String before, Random random) {
+		while (true) {
+			int at = random.nextInt(before.length());
+			int start = before.lastIndexOf('\n', at - 1) + 1;
+			char first = before.charAt(start);
+			boolean number = Character.isDigit(before.charAt(at)) && !Character.isDigit(before.charAt(at + 1)) && "GHDTMN".indexOf(address(before, at)) < 0;
+			if (number && "GXYZS".indexOf(first) >= 0 && (first == 'G' || random.nextInt(4) == 0)) {
+				return before.substring(0, at) + random.nextInt(10) + before.substring(at + 1);
+			}
+		}
+	}
+
+	private static char address(String text, int at) {
+		int letter = at;
+		while (letter > 0 && "-.0123456789".indexOf(text.charAt(letter)) >= 0) {
+			letter--;
+		}
+		return text.charAt(letter);
 	}
 
 	private void plate(int number, String name, String cycle, int holes, int pitch) {

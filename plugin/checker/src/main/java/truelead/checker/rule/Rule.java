@@ -22,4 +22,9 @@ public interface Rule {
 
 	/** Looks through the work and hands out what it finds. */
 	void check(Work work, Consumer<Finding> found);
+
+	/** Whether each of its findings that are about no operation is about an arc or a move of one stay of a tool, and depends on that stay alone. */
+	default boolean isOfAStay() {
+		return false;
+	}
 }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
@@ -171,6 +173,8 @@ public final class Rules {
 		ALL.forEach(rule -> NUMBERS.put(rule.name(), NUMBERS.size()));
 	}
 
+	private static final Set<String> OF_A_STAY = ALL.stream().filter(Rule::isOfAStay).map(Rule::name).collect(Collectors.toSet());
+
 	private static final String FAILED = "this rule failed";
 
 	private Rules() {
@@ -208,6 +212,11 @@ public final class Rules {
 	/** The place of a rule in the order that they are run in; -1 for a name that is no rule's. */
 	public static int number(String name) {
 		return NUMBERS.getOrDefault(name, -1);
+	}
+
+	/** Whether the findings of a rule that are about no operation are each about one stay of a tool; see {@link Rule#isOfAStay}. */
+	public static boolean isOfAStay(String name) {
+		return OF_A_STAY.contains(name);
 	}
 
 	private static List<Finding> found(List<Rule> rules, Work work, RuleSettings settings) {

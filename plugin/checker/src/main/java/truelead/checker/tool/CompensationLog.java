@@ -75,12 +75,6 @@ public final class CompensationLog {
 
 	/** Changes with the stays of their tools, of which all are given. */
 	public static Compensations with(List<Entry> entries, List<ToolUse> uses) {
-		List<Compensations.Row> rows = new ArrayList<>(entries.size());
-		List<ToolUse> tools = new ArrayList<>(entries.size());
-		for (Entry entry : entries) {
-			rows.add(entry.row());
-			tools.add(uses.get(entry.tool().index()));
-		}
-		return new Compensations(rows, tools);
+		return new Compensations(entries, uses);
 	}
 }

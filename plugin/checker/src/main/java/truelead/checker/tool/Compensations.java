@@ -42,20 +42,21 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 		}
 	}
 
-	private final List<Row> rows;
+	private final List<CompensationLog.Entry> entries;
 	private final List<ToolUse> tools;
 	/** Number of changes before each row. */
 	private final int[] starts;
 	private final int size;
 
-	Compensations(List<Row> rows, List<ToolUse> tools) {
-		this.rows = rows;
+	/** @param tools all stays of the program */
+	Compensations(List<CompensationLog.Entry> entries, List<ToolUse> tools) {
+		this.entries = entries;
 		this.tools = tools;
-		this.starts = new int[rows.size()];
+		this.starts = new int[entries.size()];
 		int count = 0;
 		for (int row = 0; row < starts.length; row++) {
 			starts[row] = count;
-			count += rows.get(row).count();
+			count += entries.get(row).row().count();
 		}
 		size = count;
 	}
@@ -68,9 +69,9 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	@Override
 	public CompensationChange get(int index) {
 		int row = row(index);
-		Row made = rows.get(row);
+		Row made = entries.get(row).row();
 		int change = index - starts[row];
-		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(), tools.get(row));
+		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(), tools.get(entries.get(row).tool().index()));
 	}
 
 	/** The last change before a step. */
@@ -83,18 +84,19 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	public Optional<CompensationChange> lastTo(Compensation state, int order) {
 		for (int index = countBefore(order) - 1; index >= 0; index--) {
 			int row = row(index);
-			if (rows.get(row).change(index - starts[row]).after() == state) {
+			if (entries.get(row).row().change(index - starts[row]).after() == state) {
 				return Optional.of(get(index));
 			}
 		}
 		return Optional.empty();
 	}
 
-	/** The changes that arcs make, which stand each by itself. */
-	public List<CompensationChange> byArcs() {
+	/** The changes that arcs make in a tool's stay, which stand each by itself. */
+	public List<CompensationChange> byArcs(ToolUse in) {
 		List<CompensationChange> arcs = new ArrayList<>();
-		for (int row = 0; row < starts.length; row++) {
-			if (rows.get(row).turns() == 1 && rows.get(row).step(0) instanceof Step.Arc) {
+		int first = countBefore(in.firstOrder());
+		for (int row = first < size ? row(first) : starts.length; row < starts.length && entries.get(row).row().order() <= in.lastOrder(); row++) {
+			if (entries.get(row).row().turns() == 1 && entries.get(row).row().step(0) instanceof Step.Arc) {
 				arcs.add(get(starts[row]));
 			}
 		}
@@ -107,7 +109,7 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 		while (low < high) {
 			int middle = (low + high) / 2;
 			int row = row(middle);
-			if (rows.get(row).order(middle - starts[row]) < order) {
+			if (entries.get(row).row().order(middle - starts[row]) < order) {
 				low = middle + 1;
 			} else {
 				high = middle;

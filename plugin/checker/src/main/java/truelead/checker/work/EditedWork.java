@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -10,6 +11,7 @@ import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
+import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
@@ -45,6 +47,7 @@ public final class EditedWork {
 
 	private final Trace trace;
 	private final WorkReader.Reading reading;
+	private final EditedPlaces places = new EditedPlaces();
 	private Work work;
 	/** The holes after edits of single blocks, known when they are first needed; such edits and those of {@link #sections} are not mixed. */
 	private Optional<EditedHoles> holes = Optional.empty();
@@ -76,41 +79,70 @@ public final class EditedWork {
 		if (changed.isEmpty()) {
 			return Optional.empty();
 		}
+		places.edited();
 		if (changed.get().last() < 0) {
-			work = work.by(program);
-			return changed.map(lines -> new Changed(lines, Optional.empty()));
+			return taken(program, changed.get());
 		}
+		boolean numbersAlone = changed.get().numbersAlone(work.shop().program().text(), program.text());
 		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
 		if (within.isPresent()) {
 			Recorded here = trace.part(within.get());
 			if (!within.get().recorded().names(changed.get()) && here.same(within.get().recorded())) {
 				trace.takeRests(within.get());
-				work = work.by(program);
-				return changed.map(lines -> new Changed(lines, Optional.empty()));
+				places.followed(within.get().fromLine(), false);
+				return taken(program, changed.get());
 			}
-			if (changed.get().numbersAlone(work.shop().program().text(), program.text()) && here.sameButHoles(within.get().recorded())) {
-				Optional<Part> part = holes(program, within.get());
-				if (part.isPresent()) {
-					return Optional.of(new Changed(changed.get(), part));
-				}
+			Optional<Part> part = numbersAlone && here.sameButHoles(within.get().recorded()) ? holes(program, within.get()) : Optional.empty();
+			if (part.isPresent()) {
+				return Optional.of(new Changed(changed.get(), part));
 			}
 		}
-		if (holes.isPresent()) {
-			return Optional.empty();
-		}
-		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
+		return holes.isPresent() ? Optional.empty() : stays(program, folder, changed.get(), numbersAlone, budget);
+	}
+
+	/** Takes a text that makes the same holes and threads by the same words. */
+	private Optional<Changed> taken(ProgramFile program, ChangedLines changed) {
+		work = work.by(program);
+		return Optional.of(new Changed(changed, Optional.empty()));
+	}
+
+	/** Takes another text by following whole stays of tools. */
+	private Optional<Changed> stays(ProgramFile program, ProgramFolder folder, ChangedLines changed, boolean numbersAlone, Budget budget) {
+		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed, budget).filter(this::sound);
 		if (again.isEmpty()) {
 			return Optional.empty();
 		}
 		Recorded before = trace.recorded().stays(again.get().firstStay(), again.get().behind());
-		if (!again.get().recorded().names(changed.get()) && before.same(again.get().recorded())) {
+		if (!again.get().recorded().names(changed) && before.same(again.get().recorded())) {
 			trace.takeBeginnings(again.get());
-			work = work.by(program);
-			return changed.map(lines -> new Changed(lines, Optional.empty()));
+			places.followed(again.get().fromLine(), false);
+			return taken(program, changed);
 		}
-		boolean apart = before.openArcs().isEmpty() && again.get().recorded().size() <= MOST
-				&& changed.get().numbersAlone(work.shop().program().text(), program.text());
-		return apart ? part(program, again.get()).map(part -> new Changed(changed.get(), Optional.of(part))) : Optional.empty();
+		boolean apart = numbersAlone && again.get().recorded().size() <= MOST;
+		return apart ? part(program, again.get()).map(part -> new Changed(changed, Optional.of(part))) : Optional.empty();
+	}
+
+	/** Whether a part still holds the text of many edits ago. */
+	public boolean aged() {
+		return places.aged();
+	}
+
+	/** Follows the part anew that was followed longest ago, so that the text of then is let go; empty where all has to be followed from the beginning. */
+	public Optional<Changed> refresh(ProgramFolder folder, Budget budget) {
+		ProgramFile program = work.shop().program();
+		int line = places.oldest();
+		ChangedLines from = new ChangedLines(line, line);
+		ChangedLines none = new ChangedLines(line, line - 1);
+		if (places.part(line) && holes.isEmpty()) {
+			return trace.again(program, folder, work.shop().profile(), from, budget).flatMap(again -> part(program, again)).map(part -> new Changed(none, Optional.of(part)));
+		}
+		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), from, budget);
+		if (within.isPresent() && places.part(line)) {
+			return holes(program, within.get()).map(part -> new Changed(none, Optional.of(part)));
+		}
+		within.ifPresent(trace::takeRests);
+		places.followed(line, false);
+		return within.map(rests -> new Changed(none, Optional.empty()));
 	}
 
 	/** The work with other holes where a part of a stay was followed again; it has all operations. */
@@ -129,6 +161,7 @@ public final class EditedWork {
 			return Optional.empty();
 		}
 		trace.takePart(again);
+		places.followed(again.fromLine(), true);
 		EditedHoles now = holes.get();
 		Recorded all = trace.recorded();
 		if (all.openArcs().size() >= Recorder.MOST_OPEN_ARCS || all.compensation().size() >= CompensationLog.MOST) {
@@ -164,6 +197,7 @@ public final class EditedWork {
 		sections.get().widen(stays);
 		apart = false;
 		trace.take(again);
+		places.followed(again.fromLine(), true);
 		return sort(program, again, stays, uses);
 	}
 
@@ -186,12 +220,11 @@ public final class EditedWork {
 			whole(stays);
 			before = stays.cardinality();
 			Recorded some = trace.recorded().of(stays);
-			if (some.size() > MOST || !some.openArcs().isEmpty()) {
+			if (some.size() > MOST) {
 				return Optional.empty();
 			}
 			sorting = reading.sorted(some, uses);
-			BitSet here = stays;
-			made = reading.operations(sorting).insteadOf(work.operations().stream().filter(operation -> here.get(operation.tool().index())).toList());
+			made = reading.operations(sorting).insteadOf(operations(stays));
 			if (made.isEmpty()) {
 				return Optional.empty();
 			}
@@ -199,15 +232,43 @@ public final class EditedWork {
 			sections.get().widen(stays, at);
 			sections.get().widen(stays);
 		}
-		if (!Sectioned.is(work, made.get(), sorting.holes()) || !sections.get().take(stays, at)) {
+		if (!Sectioned.is(work, made.get(), sorting.holes())) {
 			return Optional.empty();
 		}
+		sections.get().take(stays, at);
 		List<ThreadingOperation> operations = new ArrayList<>(work.operations());
 		made.get().forEach(operation -> operations.set(operation.index(), operation));
 		Recorded all = trace.recorded();
 		Supplier<Holes> holes = new Later<>(() -> reading.sorted(all, uses).holes());
-		work = work.by(program, List.copyOf(uses), holes, List.copyOf(operations), course(again, uses), sorting.holes().planes());
-		return Optional.of(new Part(work.part(made.get(), sorting.holes()), all.lines(stays), false));
+		BitSet lines = all.lines(stays);
+		List<Step.Arc> open = WorkReader.Reading.openArcs(trace.recorded().of(stays).openArcs(), made.get());
+		Optional<List<Step.Arc>> everyOpen = openArcs(lines, open);
+		if (everyOpen.isEmpty()) {
+			return Optional.empty();
+		}
+		work = work.by(program, uses, holes, List.copyOf(operations), course(again, uses), sorting.holes().planes(), everyOpen.get());
+		return Optional.of(new Part(work.part(made.get(), sorting.holes(), open), lines, false));
+	}
+
+	/** The operations of some stays, as they were. */
+	private List<ThreadingOperation> operations(BitSet stays) {
+		List<ThreadingOperation> all = work.operations();
+		List<ThreadingOperation> some = new ArrayList<>();
+		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
+			int first = Recorded.before(all, operation -> operation.tool().index(), from);
+			some.addAll(all.subList(first, Math.max(first, Recorded.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
+		}
+		return some;
+	}
+
+	/** The open arcs of the program, those in some lines being these; empty where there may be more of them, or of events or compensation, than are kept. */
+	private Optional<List<Step.Arc>> openArcs(BitSet lines, List<Step.Arc> here) {
+		List<Step.Arc> all = new ArrayList<>(here);
+		work.trouble().openArcs().stream().filter(arc -> !lines.get(arc.block().line())).forEach(all::add);
+		all.sort(Comparator.comparingInt(arc -> arc.block().line()));
+		Recorded now = trace.recorded();
+		boolean counted = now.openArcs().size() < Recorder.MOST_OPEN_ARCS && now.compensation().size() < CompensationLog.MOST && now.events().size() < Recorder.MOST_EVENTS;
+		return counted ? Optional.of(all) : Optional.empty();
 	}
 
 	/** The course with the events of the stays that were followed again. */

@@ -111,6 +111,11 @@ final class HoleStays {
 		return reach[number];
 	}
 
+	/** The same of all of them, mm. */
+	double widest() {
+		return widest;
+	}
+
 	/**
 	 * Hands out the stays at the holes that may be taken for one with a hole, or that one of the two's rules look at.
 	 *

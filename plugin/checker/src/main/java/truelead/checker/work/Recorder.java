@@ -26,7 +26,7 @@ import truelead.checker.tool.ToolLog;
 /** Takes the machine's steps and keeps what holes, threads and rules need; plain contours leave nothing behind. */
 final class Recorder implements StepSink {
 
-	private static final int MOST_EVENTS = 100_000;
+	static final int MOST_EVENTS = 100_000;
 	private static final int MOST_STROKES = 300_000;
 	private static final int MOST_IN_ROWS = 1_500_000;
 	private static final int MOST_RUNS = 200_000;

@@ -1,8 +1,13 @@
 package truelead.checker.work;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.List;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import truelead.checker.hole.HoleBook;
 import truelead.checker.hole.Place;
 
 /**
@@ -11,17 +16,31 @@ import truelead.checker.hole.Place;
  */
 final class Sections {
 
-	/** Sections that are kept apart at most; then all is sorted again. */
-	private static final int MOST = 64;
+	/** Size of the squares that sections are looked for in, mm. */
+	private static final double SQUARE = 64;
+	/** What lies further out than so many squares is in the last one. */
+	private static final int LAST = 1 << 30;
+	/** Where a rule looks further than this, mm, all sections are looked through. */
+	private static final double FAR = 1_000;
 
 	/** Stays that were sorted by themselves, and their holes. */
-	private record Section(BitSet stays, HoleStays holes) {
+	private static final class Section {
+
+		private final BitSet stays;
+		private final HoleStays holes;
+
+		Section(BitSet stays, HoleStays holes) {
+			this.stays = stays;
+			this.holes = holes;
+		}
 	}
 
 	private final HoleStays first;
-	private final List<Section> later = new ArrayList<>();
-	/** The stays that are in one of the later sections. */
-	private final BitSet moved = new BitSet();
+	/** The later sections by their stays, and by the squares that they have holes in. */
+	private final Map<Integer, Section> later = new HashMap<>();
+	private final Map<Long, Set<Section>> squares = new HashMap<>();
+	/** How far the rules of any thread of a later section look, mm. */
+	private double widest = HoleBook.FARTHEST;
 
 	/** @param first the holes of the whole program */
 	Sections(HoleStays first) {
@@ -33,8 +52,9 @@ final class Sections {
 		BitSet done = new BitSet();
 		for (int stay = stays.nextSetBit(0); stay >= 0; stay = next(stays, done)) {
 			done.set(stay);
-			if (moved.get(stay)) {
-				later.stream().filter(section -> section.stays().intersects(done)).forEach(section -> stays.or(section.stays()));
+			Section section = later.get(stay);
+			if (section != null) {
+				stays.or(section.stays);
 			} else {
 				first.of(stay, hole -> near(first.holes().place(hole), first.reach(hole), stays));
 			}
@@ -56,18 +76,54 @@ final class Sections {
 
 	private void near(Place place, double reach, BitSet stays) {
 		first.near(place, reach, stay -> {
-			if (!moved.get(stay)) {
+			if (!later.containsKey(stay)) {
 				stays.set(stay);
 			}
 		});
-		later.forEach(section -> section.holes().near(place, reach, stays::set));
+		Set<Section> sections = new LinkedHashSet<>();
+		if (Math.max(reach, widest) > FAR) {
+			sections.addAll(later.values());
+		} else {
+			squares(place, Math.max(reach, widest), square -> sections.addAll(squares.getOrDefault(square, Set.of())));
+		}
+		sections.forEach(section -> section.holes.near(place, reach, stays::set));
 	}
 
-	/** Takes stays that were sorted by themselves in place of what is known of them; false where there is no more room. */
-	boolean take(BitSet stays, HoleStays holes) {
-		later.removeIf(section -> section.stays().intersects(stays));
-		later.add(new Section(stays, holes));
-		moved.or(stays);
-		return later.size() <= MOST;
+	/** Takes stays that were sorted by themselves in place of what is known of them. */
+	void take(BitSet stays, HoleStays holes) {
+		Section now = new Section((BitSet) stays.clone(), holes);
+		for (int stay = stays.nextSetBit(0); stay >= 0; stay = stays.nextSetBit(stay + 1)) {
+			Section before = later.put(stay, now);
+			if (before != null && before != now) {
+				squares(before, square -> squares.computeIfPresent(square, (key, here) -> without(here, before)));
+			}
+		}
+		squares(now, square -> squares.computeIfAbsent(square, key -> new HashSet<>()).add(now));
+		widest = Math.max(widest, holes.widest());
+	}
+
+	private static Set<Section> without(Set<Section> sections, Section one) {
+		sections.remove(one);
+		return sections.isEmpty() ? null : sections;
+	}
+
+	private static void squares(Section section, LongConsumer squares) {
+		for (int hole = 0; hole < section.holes.holes().count(); hole++) {
+			squares(section.holes.holes().place(hole), 0, squares);
+		}
+	}
+
+	private static void squares(Place place, double around, LongConsumer squares) {
+		if (place.known()) {
+			for (int u = square(place.u() - around); u <= square(place.u() + around); u++) {
+				for (int v = square(place.v() - around); v <= square(place.v() + around); v++) {
+					squares.accept((long) u << Integer.SIZE ^ v & 0xFFFF_FFFFL);
+				}
+			}
+		}
+	}
+
+	private static int square(double along) {
+		return (int) Math.max(-LAST, Math.min(LAST, Math.floor(along / SQUARE)));
 	}
 }

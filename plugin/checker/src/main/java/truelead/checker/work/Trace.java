@@ -91,6 +91,7 @@ final class Trace implements StepSink, Restarts {
 		}
 		Beginning from = beginnings.get(found);
 		Trace trace = new Trace(new Recorder(profile, from.stay(), from.order(), from.compensated()), Optional.of(this), from.stay(), changed.last() + 1);
+		trace.fromLine = from.restart().line();
 		if (!Interpreter.resume(program, folder, from.restart(), budget, trace, trace)) {
 			return Optional.empty();
 		}
@@ -143,6 +144,11 @@ final class Trace implements StepSink, Restarts {
 
 	Recorder recorder() {
 		return recorder;
+	}
+
+	/** The line that the program was followed from. */
+	int fromLine() {
+		return fromLine;
 	}
 
 	/** Number of the first stay recorded here. */

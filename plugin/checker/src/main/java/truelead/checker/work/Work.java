@@ -29,6 +29,7 @@ import truelead.checker.program.Plane;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.tool.Compensations;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.tool.ToolUses;
 
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {
@@ -37,12 +38,14 @@ public final class Work {
 	private static final double OVER_AGAINST = 0.1;
 
 	private final Shop shop;
-	private final List<ToolUse> tools;
+	private final ToolUses tools;
 	private final Supplier<Holes> holes;
 	private final List<ThreadingOperation> operations;
 	/** Those of the whole program. */
 	private final List<ThreadingOperation> all;
 	private final Trouble trouble;
+	/** That of the whole program. */
+	private final Trouble allTrouble;
 	private final Course course;
 	private final Map<String, Boolean> answers = new ConcurrentHashMap<>();
 	private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>();
@@ -56,21 +59,22 @@ public final class Work {
 	private volatile boolean dependsOnAll;
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
-		this(shop, List.copyOf(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, course, new Later<>(holes::planes),
+		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course, new Later<>(holes::planes),
 				unthreaded(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new HashMap<>());
 		for (ThreadingOperation operation : operations) {
 			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation.index());
 		}
 	}
 
-	private Work(Shop shop, List<ToolUse> tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
-			Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Map<Integer, List<Integer>> groups) {
+	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
+			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Map<Integer, List<Integer>> groups) {
 		this.shop = shop;
 		this.tools = tools;
 		this.holes = holes;
 		this.operations = operations;
 		this.all = all;
 		this.trouble = trouble;
+		this.allTrouble = allTrouble;
 		this.course = course;
 		this.planes = planes;
 		this.evaluated = evaluated;
@@ -108,6 +112,8 @@ public final class Work {
 	public record Trouble(List<BlockProblem> problems, List<NotFollowed> notFollowed, List<Remark> notes, List<Allowance> allowances,
 			List<Allowance> programAllowances, List<Remark> jobRemarks, List<Step.Arc> openArcs) {
 
+		private static final Trouble NONE = new Trouble(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
 		public Trouble {
 			problems = List.copyOf(problems);
 			notFollowed = List.copyOf(notFollowed);
@@ -116,6 +122,11 @@ public final class Work {
 			programAllowances = List.copyOf(programAllowances);
 			jobRemarks = List.copyOf(jobRemarks);
 			openArcs = List.copyOf(openArcs);
+		}
+
+		/** The same with other open arcs. */
+		Trouble with(List<Step.Arc> open) {
+			return new Trouble(problems, notFollowed, notes, allowances, programAllowances, jobRemarks, open);
 		}
 	}
 
@@ -158,7 +169,7 @@ public final class Work {
 
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		Work same = new Work(shop(text), tools, holes, operations, all, trouble, course, planes, unthreaded, evaluated, groups);
+		Work same = new Work(shop(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups);
 		same.dependsOnAll = dependsOnAll;
 		return same;
 	}
@@ -166,26 +177,27 @@ public final class Work {
 	/**
 	 * The work as it is after an edit that leaves as many stays and operations, each of the latter in its group.
 	 *
-	 * @param edited the part of it that differs
+	 * @param edited the planes of the part of it that differs
+	 * @param open   the open arcs of all of it
 	 */
-	Work by(ProgramFile text, List<ToolUse> uses, Supplier<Holes> places, List<ThreadingOperation> made, Course run, Set<Plane> edited) {
+	Work by(ProgramFile text, List<ToolUse> uses, Supplier<Holes> places, List<ThreadingOperation> made, Course run, Set<Plane> edited, List<Step.Arc> open) {
 		Set<Plane> either = EnumSet.copyOf(edited);
 		either.addAll(planes.get());
-		return new Work(shop(text), uses, places, made, made, trouble, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+		Trouble now = trouble.with(open);
+		return new Work(shop(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
 	/** The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and compensation. */
 	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
-		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : new Trouble(trouble.problems(), trouble.notFollowed(), trouble.notes(), trouble.allowances(),
-				trouble.programAllowances(), trouble.jobRemarks(), openArcs);
+		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : trouble.with(openArcs);
 		Course run = compensation == course.compensation() ? course
 				: new Course(course.events(), compensation, course.subprogramAlone(), course.toItsEnd(), course.singlePoints());
-		return new Work(shop(text), tools, places, made, made, now, run, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+		return new Work(shop(text), tools, places, made, made, now, now, run, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 
 	/** The same work with its holes as edits have left them, and those of these that are never threaded. */
 	Work at(Holes places, Supplier<List<Hole>> open) {
-		return new Work(shop, tools, Later.known(places), operations, all, trouble, course, planes, open, evaluated, groups);
+		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups);
 	}
 
 	/** The numbers of the holes that are made and never threaded. */
@@ -199,10 +211,9 @@ public final class Work {
 		return open;
 	}
 
-	/** A part of the work: some of the operations with the holes that they are at, and all those beside them. Of what went wrong it knows what could not be read. */
-	Work part(List<ThreadingOperation> some, Holes places) {
-		return new Work(shop, tools, Later.known(places), some, all, new Trouble(trouble.problems(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), course, planes,
-				unthreaded(places, some), evaluated, groups);
+	/** A part of the work: some of the operations with the holes that they are at, all those beside them, and its open arcs. */
+	Work part(List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
+		return new Work(shop, tools, Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, unthreaded(places, some), evaluated, groups);
 	}
 
 	private Shop shop(ProgramFile text) {
@@ -231,7 +242,12 @@ public final class Work {
 
 	/** The stays of tools in the spindle, in order. */
 	public List<ToolUse> tools() {
-		return tools;
+		return tools.all();
+	}
+
+	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets and coolant; made once, also for a text that is edited elsewhere. */
+	public <T> T ofTools(Class<T> kind, Function<List<ToolUse>, T> maker) {
+		return tools.gathered(kind, maker);
 	}
 
 	/** All places that something was done at, threaded or not, in the order first reached. */
@@ -368,9 +384,14 @@ public final class Work {
 		return kind.cast(known);
 	}
 
-	/** What went wrong on the way here. */
+	/** What went wrong on the way here; of a part of the work the open arcs alone. */
 	public Trouble trouble() {
 		return trouble;
+	}
+
+	/** What went wrong in the whole program, of which this may be the work of a part alone. */
+	public Trouble troubleOfProgram() {
+		return allTrouble;
 	}
 
 	/** Events and compensation. */

@@ -1,5 +1,6 @@
 package truelead.checker.rule.method;
 
+import java.util.List;
 import java.util.function.Consumer;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
@@ -23,7 +24,7 @@ public final class CoolantOff extends OperationRule {
 		if (!dry || !firstOfGroup(operation, work)) {
 			return;
 		}
-		boolean othersWet = work.derived(Cutting.class, Cutting::of).othersWet(operation.tool());
+		boolean othersWet = work.ofTools(Cutting.class, Cutting::of).othersWet(operation.tool());
 		if (othersWet) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					"the other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
@@ -34,8 +35,8 @@ public final class CoolantOff extends OperationRule {
 	/** How many stays of tools cut, and how many of them without any coolant. */
 	private record Cutting(int all, int dry) {
 
-		static Cutting of(Work work) {
-			return new Cutting((int) work.tools().stream().filter(Cutting::cuts).count(), (int) work.tools().stream().filter(Cutting::dry).count());
+		static Cutting of(List<ToolUse> tools) {
+			return new Cutting((int) tools.stream().filter(Cutting::cuts).count(), (int) tools.stream().filter(Cutting::dry).count());
 		}
 
 		/** Whether others than a tool cut, and all of them with coolant. */

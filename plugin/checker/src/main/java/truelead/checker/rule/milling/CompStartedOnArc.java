@@ -1,5 +1,7 @@
 package truelead.checker.rule.milling;
 
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Compensation;
 import truelead.checker.rule.Draft;
@@ -20,10 +22,11 @@ public final class CompStartedOnArc implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		for (CompensationChange change : work.course().compensation().byArcs()) {
-			if (change.before() == Compensation.OFF || change.after() == Compensation.OFF) {
-				work.threadMillings().stream().filter(operation -> operation.tool().index() == change.tool().index()).findFirst()
-						.ifPresent(operation -> found.accept(finding(operation, change)));
+		Set<Integer> checked = new HashSet<>();
+		for (ThreadMilling operation : work.threadMillings()) {
+			if (checked.add(operation.tool().index())) {
+				work.course().compensation().byArcs(operation.tool()).stream().filter(change -> change.before() == Compensation.OFF || change.after() == Compensation.OFF)
+						.forEach(change -> found.accept(finding(operation, change)));
 			}
 		}
 	}

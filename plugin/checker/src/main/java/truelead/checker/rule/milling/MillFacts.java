@@ -89,7 +89,7 @@ final class MillFacts {
 
 	/** Whether a pass is the last thing that could be followed, as in a loop without an end: what leads out, and how far it goes, is not known. */
 	static boolean cutOff(Work work, MillPass pass) {
-		return pass.exit().isEmpty() && work.trouble().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
+		return pass.exit().isEmpty() && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */

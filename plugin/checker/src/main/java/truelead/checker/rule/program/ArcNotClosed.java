@@ -41,6 +41,11 @@ public final class ArcNotClosed implements Rule {
 	}
 
 	@Override
+	public boolean isOfAStay() {
+		return true;
+	}
+
+	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		Map<Object, List<Step.Arc>> open = new LinkedHashMap<>();
 		for (Step.Arc arc : work.trouble().openArcs()) {

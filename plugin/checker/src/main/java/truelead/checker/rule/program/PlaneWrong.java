@@ -45,6 +45,11 @@ public final class PlaneWrong implements Rule {
 	}
 
 	@Override
+	public boolean isOfAStay() {
+		return true;
+	}
+
+	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		arcs(work, found);
 		MadeHoles made = null;
@@ -79,6 +84,7 @@ public final class PlaneWrong implements Rule {
 				String message = code(plane) + " is in force, the arc is written for " + words(right) + ": the control takes it for an arc about " + axis(plane)
 						+ ", stops or cuts sideways; " + code(right) + " before the tool goes in";
 				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
+				work.dependsOnAll();
 				boolean alone = work.holes().stream().noneMatch(hole -> hole.made() && hole.place().plane() == plane);
 				Optional<Location> set = arc.modal().toolChange().flatMap(change -> planeWord(arc.block(), plane).filter(at -> at.file().equals(change.file()) && at.line() >= change.line()));
 				set.ifPresent(at -> draft.fix(new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false, "see that nothing behind it needs " + code(plane),

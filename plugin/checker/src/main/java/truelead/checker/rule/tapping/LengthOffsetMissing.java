@@ -32,45 +32,63 @@ public final class LengthOffsetMissing implements Rule {
 		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL);
 	}
 
-	@Override
-	public void check(Work work, Consumer<Finding> found) {
-		List<ToolUse> tools = new ArrayList<>();
-		List<ToolUse> without = new ArrayList<>();
-		List<ToolUse> otherwise = new ArrayList<>();
-		for (ToolUse tool : work.tools()) {
-			boolean none = tool.summary().lengthOffsets().isEmpty();
-			boolean bare = tool.summary().movedWithoutOffset();
-			if (tool.change().isPresent() && (!none || bare)) {
-				tools.add(tool);
-				addUpToTwo(without, tool, none || bare);
-				addUpToTwo(otherwise, tool, !ownNumber(tool));
+	/**
+	 * The stays that an offset is looked for in, by their numbers: enough of each kind to tell whether there is another one.
+	 *
+	 * @param count     how many tools cut or move with an offset or without
+	 * @param first     the first two of them
+	 * @param without   the first two that run without an offset
+	 * @param otherwise the first two that run with another one than their own
+	 */
+	private record Offsets(int count, List<Integer> first, List<Integer> without, List<Integer> otherwise) {
+
+		static Offsets of(List<ToolUse> all) {
+			List<Integer> first = new ArrayList<>();
+			List<Integer> without = new ArrayList<>();
+			List<Integer> otherwise = new ArrayList<>();
+			int count = 0;
+			for (ToolUse tool : all) {
+				boolean none = tool.summary().lengthOffsets().isEmpty();
+				boolean bare = tool.summary().movedWithoutOffset();
+				if (tool.change().isPresent() && (!none || bare)) {
+					count++;
+					addUpToTwo(first, tool, true);
+					addUpToTwo(without, tool, none || bare);
+					addUpToTwo(otherwise, tool, !ownNumber(tool));
+				}
+			}
+			return new Offsets(count, first, without, otherwise);
+		}
+
+		private static void addUpToTwo(List<Integer> tools, ToolUse tool, boolean one) {
+			if (one && tools.size() < 2) {
+				tools.add(tool.index());
 			}
 		}
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		Offsets offsets = work.ofTools(Offsets.class, Offsets::of);
 		Set<Integer> checked = new HashSet<>();
 		for (ThreadingOperation operation : work.operations()) {
 			ToolUse tool = operation.tool();
 			boolean first = checked.add(tool.index());
-			if (first && tool.change().isPresent() && !noOther(tools, tool)) {
-				check(tool, tools, noOther(without, tool), noOther(otherwise, tool)).ifPresent(draft -> found.accept(draft.on(operation).finding()));
+			if (first && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
+				check(tool, work, offsets).ifPresent(draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
 	}
 
-	private static boolean noOther(List<ToolUse> tools, ToolUse than) {
-		return tools.stream().allMatch(tool -> tool.index() == than.index());
+	private static boolean noOther(List<Integer> tools, ToolUse than) {
+		return tools.stream().allMatch(tool -> tool == than.index());
 	}
 
-	private static void addUpToTwo(List<ToolUse> tools, ToolUse tool, boolean one) {
-		if (one && tools.size() < 2) {
-			tools.add(tool);
-		}
-	}
-
-	private Optional<Draft> check(ToolUse tool, List<ToolUse> tools, boolean allApply, boolean numbered) {
+	private Optional<Draft> check(ToolUse tool, Work work, Offsets offsets) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
-			return allApply && tool.summary().movedWithoutOffset()
-					? Optional.of(missing(tool, tools)) : Optional.empty();
+			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
 		}
+		boolean numbered = noOther(offsets.otherwise(), tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
 				.findFirst().map(h -> wrong(tool, h));
 	}
@@ -83,13 +101,14 @@ public final class LengthOffsetMissing implements Rule {
 		return own;
 	}
 
-	private Draft missing(ToolUse tool, List<ToolUse> tools) {
-		List<ToolUse> others = tools.stream().filter(t -> t.index() != tool.index()).toList();
+	private Draft missing(ToolUse tool, Work work, Offsets offsets) {
+		int others = offsets.count() - 1;
+		int other = offsets.first().stream().filter(number -> number != tool.index()).findFirst().orElseThrow();
 		String h = "G43 H" + (tool.number() > 0 ? String.valueOf(tool.number()) : "");
 		return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs without a length offset, the "
-				+ others.size() + (others.size() == 1 ? " other tool has one" : " other tools have theirs")
+				+ others + (others == 1 ? " other tool has one" : " other tools have theirs")
 				+ ": it goes too deep or too high by the difference of the tools' lengths; " + h.strip())
-				.related(others.get(0).change().orElseThrow(), "a tool that has its offset");
+				.related(work.tools().get(other).change().orElseThrow(), "a tool that has its offset");
 	}
 
 	private static boolean leftOver(ToolUse tool, WordRef word) {
