@@ -17,11 +17,11 @@ import truelead.checker.work.Work;
 public record CheckResult(List<Finding> findings, Work work, int blocks, int operations, int notFollowed, List<String> assumptions) {
 
 	public CheckResult {
-		findings = List.copyOf(findings);
+		findings = findings instanceof MovedFindings ? findings : List.copyOf(findings);
 		assumptions = List.copyOf(assumptions);
 	}
 
-	/** The same with other findings, of a work that has as many blocks and operations. */
+	/** The same with these findings in other places or in another text, of a work that has as many blocks and operations. */
 	CheckResult with(List<Finding> others, Work same) {
 		return new CheckResult(others, same, blocks, operations, notFollowed, assumptions);
 	}

@@ -58,17 +58,14 @@ public final class EditedProgram {
 		boolean moved = !changed.lines().movesNothing(known.result().work().shop().program().text(), program.text());
 		Work work = known.work().work();
 		if (changed.part().isEmpty()) {
-			List<Finding> findings = moved ? in(program, known.result().findings()) : known.result().findings();
+			List<Finding> findings = moved ? new MovedFindings(program, known.found().told()) : known.result().findings();
 			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved, known.result().with(findings, work)));
 		}
 		return known.found().with(changed.part().get(), changed.lines(), work).map(found -> {
-			List<Finding> told = found.told();
-			CheckResult result = Checker.result(work, work, known.moved() || moved ? in(program, told) : told, known.setup().machine());
-			return new Checked(known.setup(), known.work(), found, known.moved() || moved, result);
+			CheckResult there = Checker.result(work, work, found.told(), known.setup().machine());
+			boolean elsewhere = known.moved() || moved;
+			CheckResult result = elsewhere ? there.with(new MovedFindings(program, found.told()), work) : there;
+			return new Checked(known.setup(), known.work(), found, elsewhere, result);
 		});
-	}
-
-	private static List<Finding> in(ProgramFile program, List<Finding> findings) {
-		return findings.stream().map(finding -> finding.in(program)).toList();
 	}
 }

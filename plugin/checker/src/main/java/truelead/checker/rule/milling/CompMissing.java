@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -52,7 +53,7 @@ public final class CompMissing implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		Set<Integer> tools = work.tools().stream().filter(tool -> tool.change().isPresent()).map(ToolUse::number).collect(Collectors.toSet());
+		Set<Integer> tools = work.ofTools(Numbers.class, Numbers::of).numbers();
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
@@ -64,6 +65,14 @@ public final class CompMissing implements Rule {
 			}
 			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
 					.ifPresent(pass -> found.accept(ofAnother(operation, pass)));
+		}
+	}
+
+	/** The numbers of the tools of a program. */
+	private record Numbers(Set<Integer> numbers) {
+
+		static Numbers of(List<ToolUse> tools) {
+			return new Numbers(tools.stream().filter(tool -> tool.change().isPresent()).map(ToolUse::number).collect(Collectors.toSet()));
 		}
 	}
 
