@@ -20,7 +20,10 @@ public record ChangedLines(int first, int last) {
 	/** What a number beside another letter of a word is: no code, tool, offset, name. */
 	private static final String PLAIN = "ABCEFIJKLPQRSUVWXYZ";
 
-	/** Empty where the texts differ in more. */
+	/** Lines apart that differ and are still taken for one edit; where more lie between, as when a word is replaced everywhere, there is no part to follow. */
+	private static final int FARTHEST = 20_000;
+
+	/** Empty where the texts differ in more, or in lines far from each other. */
 	public static Optional<ChangedLines> between(ProgramText before, ProgramText now) {
 		List<Chunk> old = before.chunks();
 		List<Chunk> fresh = now.chunks();
@@ -37,6 +40,9 @@ public record ChangedLines(int first, int last) {
 				return Optional.empty();
 			}
 			int base = before.firstLine(chunk);
+			if (last >= 0 && base - first > FARTHEST) {
+				return Optional.empty();
+			}
 			for (int line = 0; line <= old.get(chunk).lineEnds() && base + line < before.lineCount(); line++) {
 				if (!old.get(chunk).sameLine(line, fresh.get(chunk))) {
 					first = Math.min(first, base + line);

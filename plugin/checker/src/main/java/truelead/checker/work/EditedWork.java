@@ -84,7 +84,7 @@ public final class EditedWork {
 			return taken(program, changed.get());
 		}
 		boolean numbersAlone = changed.get().numbersAlone(work.shop().program().text(), program.text());
-		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), budget).filter(this::sound);
+		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), numbersAlone, budget).filter(this::sound);
 		if (within.isPresent()) {
 			Recorded here = trace.part(within.get());
 			if (!within.get().recorded().names(changed.get()) && here.same(within.get().recorded())) {
@@ -108,7 +108,7 @@ public final class EditedWork {
 
 	/** Takes another text by following whole stays of tools. */
 	private Optional<Changed> stays(ProgramFile program, ProgramFolder folder, ChangedLines changed, boolean numbersAlone, Budget budget) {
-		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed, budget).filter(this::sound);
+		Optional<Trace> again = trace.again(program, folder, work.shop().profile(), changed, numbersAlone, budget).filter(this::sound);
 		if (again.isEmpty()) {
 			return Optional.empty();
 		}
@@ -134,9 +134,9 @@ public final class EditedWork {
 		ChangedLines from = new ChangedLines(line, line);
 		ChangedLines none = new ChangedLines(line, line - 1);
 		if (places.part(line) && holes.isEmpty()) {
-			return trace.again(program, folder, work.shop().profile(), from, budget).flatMap(again -> part(program, again)).map(part -> new Changed(none, Optional.of(part)));
+			return trace.again(program, folder, work.shop().profile(), from, true, budget).flatMap(again -> part(program, again)).map(part -> new Changed(none, Optional.of(part)));
 		}
-		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), from, budget);
+		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), from, true, budget);
 		if (within.isPresent() && places.part(line)) {
 			return holes(program, within.get()).map(part -> new Changed(none, Optional.of(part)));
 		}

@@ -23,6 +23,10 @@ final class Trace implements StepSink, Restarts {
 	/** Numbers of steps that are kept for each line, so that an edit that makes a step more changes no number behind the next change of the tool. */
 	private static final int STEPS_A_LINE = 4;
 
+	/** Steps after which what an edit changes is no part of the program any more: where numbers alone differ, and where codes do. */
+	private static final int MOST_BY_NUMBERS = 100_000;
+	private static final int MOST_BY_CODES = 20_000;
+
 	/** A change of the tool that begins a stay, and what is in force before it. */
 	private record Beginning(int stay, Restart restart, int order, Compensation compensated) {
 
@@ -58,6 +62,9 @@ final class Trace implements StepSink, Restarts {
 	private int orderBehind = Integer.MAX_VALUE;
 	private int lineBehind = Integer.MAX_VALUE;
 	private boolean winds;
+	/** Steps that it may have, and whether it has had more. */
+	private int steps = Integer.MAX_VALUE;
+	private boolean tooLong;
 	private int behind = -1;
 	/** What the recorder has, once it is finished; afterwards with the stays in it that were followed again. */
 	private Recorded recorded;
@@ -84,7 +91,7 @@ final class Trace implements StepSink, Restarts {
 	 * The steps of the stays that may differ in another text of the program: from the one that the first changed line is in on, up to one that begins with
 	 * the same state as before. Empty where all has to be followed again.
 	 */
-	Optional<Trace> again(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, Budget budget) {
+	Optional<Trace> again(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone, Budget budget) {
 		int found = at(changed.first());
 		if (winds || found < 0) {
 			return Optional.empty();
@@ -92,7 +99,8 @@ final class Trace implements StepSink, Restarts {
 		Beginning from = beginnings.get(found);
 		Trace trace = new Trace(new Recorder(profile, from.stay(), from.order(), from.compensated()), Optional.of(this), from.stay(), changed.last() + 1);
 		trace.fromLine = from.restart().line();
-		if (!Interpreter.resume(program, folder, from.restart(), budget, trace, trace)) {
+		trace.steps = numbersAlone ? MOST_BY_NUMBERS : MOST_BY_CODES;
+		if (!Interpreter.resume(program, folder, from.restart(), budget, trace, trace) || trace.tooLong) {
 			return Optional.empty();
 		}
 		trace.recorder.finish();
@@ -106,7 +114,7 @@ final class Trace implements StepSink, Restarts {
 	 * The steps of a part of one stay that may differ in another text of the program: from the last block before the first changed line where nothing was under
 	 * way on, up to one behind them where all is as before. Empty where the stay as a whole is another one.
 	 */
-	Optional<Trace> within(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, Budget budget) {
+	Optional<Trace> within(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone, Budget budget) {
 		int change = at(changed.first());
 		int rest = restAt(changed.first());
 		if (winds || change < 0 && rest < 0) {
@@ -121,7 +129,8 @@ final class Trace implements StepSink, Restarts {
 		trace.within = true;
 		trace.fromOrder = order;
 		trace.fromLine = from.line();
-		if (!Interpreter.resume(program, folder, from, budget, trace, trace)) {
+		trace.steps = numbersAlone ? MOST_BY_NUMBERS : MOST_BY_CODES;
+		if (!Interpreter.resume(program, folder, from, budget, trace, trace) || trace.tooLong) {
 			return Optional.empty();
 		}
 		trace.recorder.finish();
@@ -236,6 +245,7 @@ final class Trace implements StepSink, Restarts {
 	@Override
 	public void accept(Step step) {
 		int number = recorder.steps();
+		steps--;
 		recorder.accept(step);
 		if (pending.isPresent() && step instanceof Step.Event event && event.kind() == Step.EventKind.TOOL_CHANGE && pending.get().order() == number) {
 			beginnings.add(pending.get());
@@ -247,6 +257,10 @@ final class Trace implements StepSink, Restarts {
 	public boolean before(Restart here) {
 		if (winds) {
 			return false;
+		}
+		if (steps < 0) {
+			tooLong = true;
+			return true;
 		}
 		if (within && !recorder.tools.isEmpty()) {
 			recorder.skipTo(STEPS_A_LINE * here.line());
@@ -282,6 +296,10 @@ final class Trace implements StepSink, Restarts {
 
 	@Override
 	public boolean rests(Restart here) {
+		if (steps < 0) {
+			tooLong = true;
+			return true;
+		}
 		recorder.skipTo(STEPS_A_LINE * here.line());
 		Rest next = new Rest(here, recorder.steps(), recorder.halt());
 		int known = within && here.line() >= unchanged ? before.get().restAt(here.line()) : -1;
