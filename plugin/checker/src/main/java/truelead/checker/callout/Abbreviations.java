@@ -26,6 +26,9 @@ final class Abbreviations {
 	/** Gives such words their meaning. */
 	static void name(List<Part> parts) {
 		for (int i = 0; i < parts.size(); i++) {
+			if (thickness(parts, i)) {
+				parts.set(i, new Part.Word(Meaning.WALL, "SP", parts.get(i).start(), parts.get(i).end()));
+			}
 			String text = text(parts.get(i));
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
 			if (meaning.isPresent() && (beside(parts, i) || meaning.get() == Meaning.THREAD_MILL && sized(parts, i))) {
@@ -33,6 +36,13 @@ final class Abbreviations {
 				parts.set(i, new Part.Word(meant, text, parts.get(i).start(), parts.get(i).end()));
 			}
 		}
+	}
+
+	/** SP.15, SP. 15: a plate's, where SP before a word is a spiral. */
+	private static boolean thickness(List<Part> parts, int i) {
+		boolean cut = parts.get(i) instanceof Part.Word w && w.text().equals("SP") && i + 1 < parts.size();
+		boolean glued = cut && parts.get(i + 1) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.start() == parts.get(i).end();
+		return glued || cut && i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals(".") && parts.get(i + 2) instanceof Part.Amount;
 	}
 
 	/** Whether a part is a thread, or a word of its pitch. */

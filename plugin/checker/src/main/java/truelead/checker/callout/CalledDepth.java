@@ -51,7 +51,7 @@ final class CalledDepth {
 		return at < parts.size() && (parts.get(at) instanceof Part.Amount a && a.role() == Part.Role.DEPTH || parts.get(at) instanceof Part.Word w && w.meaning() == Meaning.DEPTH);
 	}
 
-	/** A depth that is no drill's: of tools and threads the nearest one before it says whose it is. */
+	/** A depth that is no drill's and no pocket's: of tools, threads and shapes the nearest one before it says whose it is. */
 	private boolean ofThread(int j) {
 		if (!(parts.get(j) instanceof Part.Amount a && a.role() == Part.Role.DEPTH)) {
 			return false;
@@ -64,7 +64,7 @@ final class CalledDepth {
 			if (part instanceof Part.Thread || part instanceof Part.Word w && w.meaning().threading()) {
 				return !printOut;
 			}
-			if (part instanceof Part.Word w && w.meaning().drills()) {
+			if (part instanceof Part.Word w && (w.meaning().drills() || w.meaning() == Meaning.COUNTERBORE || w.meaning() == Meaning.POCKET)) {
 				return false;
 			}
 		}

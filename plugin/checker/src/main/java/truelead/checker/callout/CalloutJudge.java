@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
@@ -19,6 +21,8 @@ final class CalloutJudge {
 	private static final int MOST_STARTS = 8;
 	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
+	/** Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source). */
+	private static final double DEEP_IN_INCHES = 3;
 
 	private final List<Part> parts;
 	private final boolean threadWords;
@@ -32,10 +36,10 @@ final class CalloutJudge {
 		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !drilledAsCalledOut(tools.get(0));
 	}
 
-	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads before it, ask for the thread too. */
+	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads or FOR before it, ask for the thread too. */
 	private boolean depthOfEach() {
 		int thread = OwnParts.first(parts);
-		boolean word = thread > 0 && is(thread - 1, Meaning.THREAD);
+		boolean word = thread > 0 && (is(thread - 1, Meaning.THREAD) || is(thread - 1, Meaning.FOR));
 		boolean before = parts.subList(0, thread).stream().anyMatch(CalloutJudge::deep);
 		return word && before && parts.subList(thread, parts.size()).stream().anyMatch(CalloutJudge::deep);
 	}
@@ -93,7 +97,10 @@ final class CalloutJudge {
 		if (!threadWords && (spokenOf(i, Meaning.SCREW) || is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
 			return false;
 		}
-		if (!threadWords && is(i - 1, Meaning.FOR)) {
+		if (!threadWords && is(i - 1, Meaning.FOR) && !depthOfEach()) {
+			return false;
+		}
+		if (tappedElsewhere()) {
 			return false;
 		}
 		if (foreign(i - 1) || foreign(i + 1) || !metric && is(i - 1, Meaning.DATE) && chained(i) || atAnotherTime(i) || !metric && glued(i, Meaning.MM)) {
@@ -109,6 +116,11 @@ final class CalloutJudge {
 			return false;
 		}
 		return !codeInProse(parts, i) || beside(i, Meaning.TAP) || threadWords && behindPitch(i);
+	}
+
+	/** M6 HOLES TAPPED FROM THE OTHER SIDE. */
+	private boolean tappedElsewhere() {
+		return IntStream.range(0, parts.size() - 1).anyMatch(i -> is(i, Meaning.TAPPED) && ToolWords.elsewhere(parts.get(i + 1)));
 	}
 
 	/** WAS M10, M8 LATER. */
@@ -234,11 +246,12 @@ final class CalloutJudge {
 		// in 3 5/16-18 TAP the 3 may be the tool's number
 		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
 		OptionalInt written = counted ? draft.count() : t.count();
-		boolean deep = draft.extent().isPresent() || own.stream().anyMatch(CalloutJudge::deep);
+		boolean pieces = pieces(i, draft);
+		boolean deep = draft.extent().isPresent() && !pieces || own.stream().anyMatch(CalloutJudge::deep);
 		Optional<HoleEnd> end = end(ofIt).or(() -> deep ? Optional.empty() : end(said));
 		Optional<Dimension> wall = new WallWords(own).wall(spec).or(() -> deep ? Optional.empty() : new WallWords(parts).wall(spec));
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, own, end(ofIt)), end, wall,
-				written.isPresent() ? written : count(own), ofIt.contains(Meaning.WIRE_INSERT) || insert(own), certain);
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, pieces, own, end(ofIt)), end, wall,
+				written.isPresent() ? written : pieces && draft.extent().get().value() > 1 ? OptionalInt.of((int) draft.extent().get().value()) : count(own), ofIt.contains(Meaning.WIRE_INSERT) || insert(own), certain);
 	}
 
 	private static Set<Meaning> said(List<Part> parts) {
@@ -287,8 +300,15 @@ final class CalloutJudge {
 		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(before, Meaning.P));
 	}
 
-	private Optional<Dimension> depth(int i, ThreadDraft draft, List<Part> own, Optional<HoleEnd> end) {
-		boolean extent = draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
+	/** 3/8-16 X 6: so many of them. */
+	private boolean pieces(int i, ThreadDraft draft) {
+		ThreadSpec spec = draft.spec();
+		return draft.extent().filter(said -> !spec.system().metric() && said.unit().isEmpty() && said.value() == Math.rint(said.value()) && !is(i + 1, Meaning.DEPTH)
+				&& said.value() * LengthUnit.INCH.mm() > DEEP_IN_INCHES * spec.diameter()).isPresent();
+	}
+
+	private Optional<Dimension> depth(int i, ThreadDraft draft, boolean pieces, List<Part> own, Optional<HoleEnd> end) {
+		boolean extent = !pieces && draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
 		return extent ? draft.extent() : new CalledDepth(parts, own).of(i, end.equals(Optional.of(HoleEnd.THROUGH)));
 	}
 

@@ -7,6 +7,7 @@ import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.WritableToken;
+import org.antlr.v4.runtime.misc.Interval;
 
 /** The tokens of a comment, with the words of the trade given their types, and quotes told apart from inch marks. */
 final class CalloutTokens extends CalloutLexer {
@@ -43,12 +44,27 @@ final class CalloutTokens extends CalloutLexer {
 			default -> { }
 		}
 		if (token.getType() == NUMBER) {
-			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && DepthWords.cutShort(wordBefore)) {
+			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && (DepthWords.cutShort(wordBefore) || wordBefore.equals("D") && abroad())) {
 				token.setText(token.getText().substring(1));
 			}
 			numberEnd = token.getStopIndex() + 1;
 		}
 		return token;
+	}
+
+	/** FORET D.5 has a D cut short where DRILL D.5 has half an inch: numbers without their nought are English (common practice, no source). */
+	private boolean abroad() {
+		String text = _input.getText(Interval.of(0, _input.size() - 1));
+		int start = 0;
+		for (int i = 0; i <= text.length(); i++) {
+			if (i == text.length() || !Character.isLetter(text.charAt(i))) {
+				if (i - start > 1 && TradeWords.abroad(text.substring(start, i))) {
+					return true;
+				}
+				start = i + 1;
+			}
+		}
+		return false;
 	}
 
 	/** 3/8" is three eighths of an inch, but "DRILL 8.5" is a name in quotes. */

@@ -19,7 +19,7 @@ final class CommentParts {
 	/** No tap has a coarser pitch, mm. */
 	private static final double COARSEST = 8;
 	/** Angles of drills and countersinks; no thread has so many turns an inch. */
-	private static final Set<String> ANGLES = Set.of("82", "90", "100", "118", "120", "130", "135", "140");
+	private static final Set<String> ANGLES = Set.of("45", "82", "90", "100", "118", "120", "130", "135", "140");
 
 	private final String text;
 	private final boolean onlyPlainChars;
@@ -87,6 +87,9 @@ final class CommentParts {
 			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(item.angle().NUMBER().getSymbol())), start(item), end(item)));
 		} else if (item.code() != null && pitch(item.code())) {
 			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.PITCH);
+		} else if (item.code() != null && item.code().letter().TIMES() != null && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.BLIND) {
+			// BLIND X .55
+			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.DEPTH);
 		} else if (item.code() != null) {
 			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
 		} else if (item.amount() != null) {
@@ -151,7 +154,7 @@ final class CommentParts {
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
-		if (t.inch() != null && t.inch().turns() != null && t.inch().series() == null && t.inch().SERIES_LETTER() == null && ANGLES.contains(t.inch().turns().getText())) {
+		if (t.inch() != null && t.inch().turns() != null && t.inch().TIMES() != null && t.inch().series() == null && t.inch().SERIES_LETTER() == null && ANGLES.contains(t.inch().turns().getText())) {
 			// SPOT DRILL 1/2 X 90
 			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
 			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol())), start(t.inch().turns()), end(t)));

@@ -94,7 +94,9 @@ final class ToolSize {
 			if (threadMill && word(i, Meaning.THREAD) || compound) {
 				continue;
 			}
-			if (!fit && !(part instanceof Part.Angle) && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
+			// the border of a column: | 02 | DRILL 10.2
+			boolean border = part instanceof Part.Other o && o.text().equals("|");
+			if (border || !fit && !(part instanceof Part.Angle) && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
 				return Optional.empty();
 			}
 		}

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ThreadSpec;
@@ -17,6 +18,12 @@ final class ToolWords {
 	private static final Set<Double> BARE_ANGLES = Set.of(60.0, 82.0, 90.0, 100.0, 118.0, 120.0, 135.0, 140.0, 142.0, 145.0);
 	private static final double SHARPEST = Math.toRadians(30);
 	private static final double FLATTEST = Math.toRadians(180);
+
+	/** The phrases that name a tool which drills and taps. */
+	private static final Set<String> WITH_DRILL = Set.of("DRILL TAP", "COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
+	private static final Set<String> SETTINGS = Set.of("OP", "OPER", "OPERATION", "NEXT", "ANOTHER", "SECOND", "SETUP");
+	/** What follows TAPPED where something else does it, or at another time. */
+	private static final Set<String> ELSEWHERE = Set.of("FROM", "ON", "BY", "LATER", "AFTER");
 
 	private record Named(ToolKind kind, int at) {
 	}
@@ -61,14 +68,14 @@ final class ToolWords {
 		Optional<Meaning> meaning = meaning(i);
 		if (meaning.isEmpty() || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
 				|| i > 0 && meaning(0).filter(m -> m == Meaning.VERB).isPresent()
-				|| i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
-			// BEFORE TAPPING, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
+				|| meaning(i + 1).filter(m -> m == Meaning.INCH).isPresent() && other(i + 2, SETTINGS) || i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
+			// BEFORE TAPPING, REAMER IN OP20, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
 			return;
 		}
 		switch (meaning.get()) {
 			case TAP -> nameTap(i);
 			case TAPPED -> {
-				if (named.isEmpty()) {
+				if (named.isEmpty() && !(i + 1 < parts.size() && elsewhere(parts.get(i + 1)))) {
 					add(ToolKind.TAP, i);
 				}
 			}
@@ -86,10 +93,30 @@ final class ToolWords {
 			case SPOT -> add(ToolKind.SPOT_DRILL, i);
 			case REAM -> add(ToolKind.REAMER, i);
 			case BORE -> add(ToolKind.BORING, i);
-			case CHAMFER -> add(ToolKind.COUNTERSINK, i);
+			case CHAMFER -> {
+				if (!edge(i)) {
+					add(ToolKind.COUNTERSINK, i);
+				}
+			}
 			case COUNTERBORE -> add(ToolKind.COUNTERBORE, i);
 			default -> { }
 		}
+	}
+
+	/** CHAMFER 1X45, 1 X 45 CHAMFER: an edge of the drawing and no tool, unless a word for one stands beside it. */
+	private boolean edge(int i) {
+		boolean tool = has(Meaning.MILL) || has(Meaning.CUTTER) || has(Meaning.TOOL) || has(Meaning.DRILL);
+		return !tool && parts.stream().anyMatch(part -> part instanceof Part.Angle angle && Math.abs(angle.radians() - Math.PI / 4) < 1e-9) && IntStream.range(1, parts.size())
+				.anyMatch(x -> parts.get(x) instanceof Part.Angle && parts.get(x - 1) instanceof Part.Amount);
+	}
+
+	/** Whether a part behind TAPPED says that it is done at another place or time. */
+	static boolean elsewhere(Part part) {
+		return part instanceof Part.Other o && ELSEWHERE.contains(TradeWords.fold(o.text())) || part instanceof Part.Word w && (w.meaning() == Meaning.APART || w.text().equals("IN"));
+	}
+
+	private boolean other(int i, Set<String> words) {
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && words.contains(TradeWords.fold(o.text()));
 	}
 
 	private boolean apart(int i) {
@@ -233,6 +260,9 @@ final class ToolWords {
 			Optional<Meaning> next = meaning(nextWord(i));
 			if (meaning.isPresent()) {
 				style(meaning.get(), next).ifPresent(styles::add);
+			}
+			if (meaning.filter(m -> m == Meaning.TAP).isPresent() && WITH_DRILL.contains(((Part.Word) parts.get(i)).text())) {
+				styles.add(TapStyle.WITH_DRILL);
 			}
 		}
 		return Set.copyOf(styles);

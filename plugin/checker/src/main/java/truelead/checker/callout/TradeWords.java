@@ -26,6 +26,10 @@ final class TradeWords {
 		static final TradeWords WORDS = new TradeWords(DataFile.rows(TradeWords.class, "words.csv"));
 	}
 
+	private static final class English {
+		static final TradeWords WORDS = new TradeWords(DataFile.rows(TradeWords.class, "words.csv").stream().filter(row -> row.get("language").equals("en")).toList());
+	}
+
 	private TradeWords(List<DataRow> rows) {
 		for (DataRow row : rows) {
 			Meaning meaning = Meaning.valueOf(row.get("meaning"));
@@ -61,6 +65,11 @@ final class TradeWords {
 		return Optional.ofNullable(ascii(folded) ? known(folded) : all().known(folded));
 	}
 
+	/** Whether a word is one of the trade in another language, and none in English. */
+	static boolean abroad(String word) {
+		return words().meaning(word).isPresent() && English.WORDS.meaning(word).isEmpty();
+	}
+
 	private Meaning known(String folded) {
 		Meaning known = words.get(folded);
 		for (int length = folded.length(); known == null && length >= SHORTEST_STEM; length--) {
@@ -90,13 +99,13 @@ final class TradeWords {
 		return foreign;
 	}
 
-	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word; letters that are two in other languages are these two. */
+	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word; letters that are two in other languages are these two, and narrow kana the wide ones. */
 	static String fold(String word) {
 		String upper = word.toUpperCase(Locale.ROOT);
 		if (ascii(upper)) {
 			return upper;
 		}
-		return Normalizer.normalize(upper.replace('Ł', 'L').replace('Ø', 'O').replace('Đ', 'D').replace("Æ", "AE").replace("Œ", "OE"), Normalizer.Form.NFD).codePoints()
+		return Normalizer.normalize(upper.replace('Ł', 'L').replace('Ø', 'O').replace('Đ', 'D').replace("Æ", "AE").replace("Œ", "OE"), Normalizer.Form.NFKD).codePoints()
 				.filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
 				.collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
 	}

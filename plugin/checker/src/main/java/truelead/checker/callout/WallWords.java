@@ -25,7 +25,7 @@ final class WallWords {
 	 */
 	Optional<Dimension> wall(ThreadSpec thread) {
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (is(i - 1, Meaning.WALL) || is(i + 1, Meaning.WALL) || plate(i)
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (beside(i, Meaning.WALL) || plate(i)
 					|| besideThrough(i) && (measured(a.dimension()) || is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
 				return Optional.of(a.dimension());
 			}

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.CommentReading;
 import truelead.checker.callout.ToolListLine;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.job.NoteReader;
@@ -85,7 +87,9 @@ final class ChunkScan {
 	/** A tool that is called by its name, TAP_M8 or DRILL_D6.8, says there what it is. */
 	private void named(int line, Expression.Text name) {
 		String said = name.text().replace('_', ' ');
-		boolean threading = CalloutReader.readComment(said).tool().filter(tool -> tool.kind().threading()).isPresent();
+		CommentReading reading = CalloutReader.readComment(said);
+		// GEWINDE_M8 names no tool, and a thread without doubt
+		boolean threading = reading.tool().map(tool -> tool.kind().threading()).orElseGet(() -> reading.callouts().stream().anyMatch(Callout::certain));
 		said = threading ? said : withoutBareNumbers(said);
 		if (threading || CalloutReader.readComment(said).tool().isPresent()) {
 			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true, true));

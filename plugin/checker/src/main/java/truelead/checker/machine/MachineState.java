@@ -151,7 +151,7 @@ final class MachineState {
 		if (!profile.is(ProfileKey.CYCLE_AXIS, "z")) {
 			return modal();
 		}
-		if (profile.sideCycle(code)) {
+		if (profile.sideCycle(code) || plane == Plane.YZ) {
 			sideModal = sideModal == null ? modal(Plane.YZ, lockedByCode || tappingMode) : sideModal;
 			return sideModal;
 		}

@@ -66,7 +66,8 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value()));
 	}
 
-	private static boolean suits(double drill, ThreadSpec thread) {
+	/** Whether a drill, mm, is one for a thread. */
+	public static boolean suits(double drill, ThreadSpec thread) {
 		if (thread.system().taper()) {
 			return TapDrill.cutting(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= thread.pitch() / 4).isPresent();
 		}

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.program.Location;
 import truelead.checker.rule.Edit;
+import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Related;
@@ -26,6 +28,13 @@ final class OneACause {
 	private static final int MOST_PLACES = 200;
 
 	private record Cause(String rule, Severity severity, String message, String file, int group) {
+	}
+
+	/** Rules that speak of the drill. */
+	private static final Set<String> ONE_DRILL = Set.of("drill-too-small", "drill-too-big");
+
+	/** What is said of a drill whose size stands at a place. */
+	private record Drilled(String rule, String message, Location said) {
 	}
 
 	private record Change(String rule, Severity severity, List<Edit> edits) {
@@ -50,15 +59,26 @@ final class OneACause {
 		return mendedTogether(folded);
 	}
 
-	/** What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps. */
+	/**
+	 * What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps; or in the same words of
+	 * the same drill, one that is too small for both.
+	 */
 	private static List<Finding> mendedTogether(List<Finding> found) {
 		Map<Object, List<Finding>> changes = new LinkedHashMap<>();
 		for (Finding finding : found) {
 			boolean elsewhere = finding.operation() >= 0 && !finding.fixes().isEmpty()
 					&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
-			changes.computeIfAbsent(elsewhere ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits()) : new Object(), change -> new ArrayList<>()).add(finding);
+			Object cause = elsewhere ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits())
+					: finding.operation() >= 0 && ONE_DRILL.contains(finding.rule()) ? drilled(finding) : new Object();
+			changes.computeIfAbsent(cause, change -> new ArrayList<>()).add(finding);
 		}
 		return changes.values().stream().map(same -> same.size() == 1 ? same.get(0) : first(same, "")).toList();
+	}
+
+	/** The drill that a finding is about, where one place says its size. */
+	private static Object drilled(Finding finding) {
+		return finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at).flatMap(Optional::stream).findFirst()
+				.<Object>map(said -> new Drilled(finding.rule(), finding.message(), said)).orElseGet(Object::new);
 	}
 
 	private static Finding first(List<Finding> same, String of) {

@@ -11,6 +11,10 @@ final class Surfaces {
 	/** How much of the tap's way must lie below a step that the thread begins at; less of it is a hole that is too shallow (common practice, no source). */
 	private static final double STEP = 0.4;
 
+	/** Nobody starts so far above the top of a hole, mm, and so many times the thread's depth: level 0 is the underside of a plate, or the table (common practice, no source). */
+	private static final double FAR = 15;
+	private static final double OUT_OF_PROPORTION = 3;
+
 	private double lowestStart = Double.NaN;
 	private double highestStart = Double.NaN;
 	private double highestEnd = Double.NaN;
@@ -80,15 +84,16 @@ final class Surfaces {
 	}
 
 	/**
-	 * The level of the surface: the floor of a wider opening that much of the tap's way lies below; level 0 where every tool starts above it and
-	 * ends below it, as it is in most programs; else the lowest R plane, which the surface cannot be above.
+	 * The level of the surface: the floor of a wider opening that much of the tap's way lies below; level 0 where every tool starts above it, but not
+	 * out of all proportion, and ends below it, as it is in most programs; else the lowest R plane, which the surface cannot be above.
 	 */
 	Fact<Double> assumed() {
 		double top = Math.min(0, lowestStart);
 		if (floor < 0 && floor - threadEnd >= STEP * (top - threadEnd)) {
 			return Fact.of(floor, FactSource.IMPLIED, "the floor of the wider opening is taken for the top of the hole");
 		}
-		if (Double.isNaN(lowestStart) || lowestStart >= 0 && !(highestEnd >= 0)) {
+		boolean farAbove = lowestStart > FAR && lowestStart > OUT_OF_PROPORTION * -threadEnd;
+		if (Double.isNaN(lowestStart) || lowestStart >= 0 && !(highestEnd >= 0) && !farAbove) {
 			return Fact.of(0.0, FactSource.DEFAULT, "level 0 is taken for the top of the hole");
 		}
 		double level = highestEnd > highestStart ? highestStart : lowestStart;

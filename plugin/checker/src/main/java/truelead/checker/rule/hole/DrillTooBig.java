@@ -46,7 +46,7 @@ public final class DrillTooBig extends HoleRule {
 		Figures figures = new Figures(visits.get(0).modal().unit());
 		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures)).ifPresent(found);
 		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size, figures) : cut(operation, size, figures);
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -56,7 +56,7 @@ public final class DrillTooBig extends HoleRule {
 				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
+	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		double over = size.d() - most.orElse(Double.MAX_VALUE);
 		ThreadSpec thread = size.thread().value();
@@ -64,22 +64,22 @@ public final class DrillTooBig extends HoleRule {
 			return Optional.empty();
 		}
 		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
-		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + ", the largest minor diameter of " + size.thread().value().withoutClass().designation()
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", the largest minor diameter of " + size.threadName()
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
 		return Optional.of(size.evidence(Draft.of(this, over > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
-				Location.of(operation.block()), message), figures));
+				Location.of(size.at(operation, visits)), message), figures));
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size, Figures figures) {
+	private Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() >= LOW - shift) {
 			return Optional.empty();
 		}
-		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.threadName() + ", "
 				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() < TOO_LOW - shift ? Severity.ERROR : Severity.WARNING,
-				Location.of(operation.block()), message), figures));
+				Location.of(size.at(operation, visits)), message), figures));
 	}
 }

@@ -42,7 +42,7 @@ public final class DrillTooSmall extends HoleRule {
 		Figures figures = new Figures(visits.get(0).modal().unit());
 		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(found);
 		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, size, figures) : cut(operation, size, figures);
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -52,27 +52,27 @@ public final class DrillTooSmall extends HoleRule {
 				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, DrilledSize size, Figures figures) {
+	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		OptionalDouble least = size.limits().map(l -> l.minorMinMm()).orElse(OptionalDouble.empty());
 		double missing = least.orElse(0) - size.d();
 		if (missing <= DrilledSize.WRITTEN) {
 			return Optional.empty();
 		}
-		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.thread().value().withoutClass().designation()
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.threadName()
 				+ size.inClass() + " is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
 				+ Figures.number(size.percent(), 0) + " % of thread, and " + (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
-				Location.of(operation.block()), message), figures));
+				Location.of(size.at(operation, visits)), message), figures));
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, DrilledSize size, Figures figures) {
+	private Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() <= HIGH + shift) {
 			return Optional.empty();
 		}
-		String message = "the hole is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.thread().value().withoutClass().designation() + ", "
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.threadName() + ", "
 				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() > TOO_HIGH + shift ? Severity.ERROR : Severity.WARNING,
-				Location.of(operation.block()), message), figures));
+				Location.of(size.at(operation, visits)), message), figures));
 	}
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -13,6 +14,7 @@ import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.FormHole;
+import truelead.checker.thread.Hand;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
@@ -45,6 +47,11 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		Map<Double, DrilledSize> sizes = new LinkedHashMap<>();
 		visits.forEach(visit -> of(operation, visit).ifPresent(size -> sizes.putIfAbsent(size.d(), size)));
 		return List.copyOf(sizes.values());
+	}
+
+	/** The thread without class and hand, which do not matter to its hole. */
+	String threadName() {
+		return thread.value().withoutClass().withHand(Hand.RIGHT).designation();
 	}
 
 	double d() {
@@ -92,6 +99,20 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 			case REAM -> "reamed";
 			default -> "drilled";
 		};
+	}
+
+	/** The block of the first visit that finds this size, where others of the operation find another; else that of the operation. */
+	BlockRef at(ThreadingOperation operation, Visits visits) {
+		return first(visits).map(Visit::block).orElse(operation.block());
+	}
+
+	/** How a message names the hole: {@code the hole}, {@code the hole at X4 Y1} where others of the operation have another size. */
+	String hole(Visits visits, Figures figures) {
+		return "the hole" + first(visits).map(visit -> " at " + HoleRule.at(visit.hole().place(), figures)).orElse("");
+	}
+
+	private Optional<Visit> first(Visits visits) {
+		return visits.sizes().size() < 2 ? Optional.empty() : visits.typical().stream().filter(visit -> visit.hole().sizedBefore(visit.order()).filter(cut::equals).isPresent()).findFirst();
 	}
 
 	/** What is right: {@code drill 5.0}, or between what limits a hole is to be bored or milled; empty where none is known. */

@@ -2,7 +2,10 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.work.Work;
 
 /** What the threading tool finds at a place. Each place has one state, so that one missing hole is one finding. */
@@ -38,10 +41,28 @@ enum HoleState {
 		if (visit.hole().made()) {
 			return MADE_LATER;
 		}
-		return beside(work, visit, diameter).isPresent() ? BESIDE : MISSING;
+		if (ThroughTwin.is(work, visit)) {
+			return UNKNOWN;
+		}
+		return beside(work, visit, diameter).filter(near -> !meantFarther(work, near)).isPresent() ? BESIDE : MISSING;
 	}
 
-	/** The nearest hole made beside a place and not threaded itself. */
+	/** Whether the hole beside a place is threaded itself while others are left over: X9 typed for X90 is meant for none at X10. */
+	private static boolean meantFarther(Work work, Hole near) {
+		work.dependsOnAll();
+		Set<Place> idle = work.derived(Idle.class, Idle::of).places();
+		return !idle.isEmpty() && !idle.contains(near.place());
+	}
+
+	/** The places of the holes that are made and never threaded. */
+	private record Idle(Set<Place> places) {
+
+		static Idle of(Work work) {
+			return new Idle(work.unthreaded().stream().map(Hole::place).collect(Collectors.toSet()));
+		}
+	}
+
+	/** The nearest hole made beside a place. */
 	static Optional<Hole> beside(Work work, Visit visit, double diameter) {
 		if (visit.off() > 0 && visit.hole().madeBefore(visit.order())) {
 			return Optional.of(visit.hole());

@@ -32,6 +32,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** A tap starts no more than this below the R of the drill, both below level 0: a drill starts as near to a pocket's floor, a tap further off (common practice, no source), mm. */
 	private static final double BELOW_DRILL = 3;
 
+	/** So far above level 0, mm, and so many times farther than the hole goes below it, no drill starts that is to begin there (common practice, no source). */
+	private static final double FAR = 15;
+	private static final double OUT_OF_PROPORTION = 3;
+
 	public PlaneHeightsWrong() {
 		super("plane-heights-wrong");
 	}
@@ -101,10 +105,16 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return Optional.empty();
 	}
 
-	/** Whether a hole that opens below level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
+	/** Whether a hole that does not open at level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
 	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
-		return into * step.rLevel() > 0 && stroke.hole().makingBefore(stroke.order()).stream()
-				.allMatch(made -> into * made.start() > 0 && into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
+		return stroke.hole().makingBefore(stroke.order()).stream().allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || farAbove(made, into))
+				&& into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
+	}
+
+	/** Whether level 0 is the underside of the part: a drill starts far above it and ends right below it. */
+	private static boolean farAbove(Cut made, int into) {
+		double above = -into * made.start();
+		return above > FAR && above > OUT_OF_PROPORTION * into * made.tip();
 	}
 
 	/** A subprogram by itself, whose levels count from one that is not known: the signs alone. */

@@ -33,6 +33,8 @@ public final class PlaneWrong implements Rule {
 
 	/** How far above a thread the word that sets its plane is looked for, lines: within the blocks of its tool. */
 	private static final int ABOVE = 60;
+	/** How near to a hole a place is beside it, mm. */
+	private static final double BESIDE = 3;
 
 	@Override
 	public String name() {
@@ -64,7 +66,7 @@ public final class PlaneWrong implements Rule {
 				made = made == null ? new MadeHoles(work.holes()) : made;
 				Optional<Hole> before = made.allInOnePlaneBefore(operation.firstOrder());
 				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
-				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation))
+				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation) && !besideHoles(operation, work))
 						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
 			}
 		}
@@ -95,6 +97,11 @@ public final class PlaneWrong implements Rule {
 				found.accept(draft.finding());
 			}
 		}
+	}
+
+	/** Whether a hole is made in the plane right beside each place: the cycle means what it says, and its places are off. */
+	private static boolean besideHoles(ThreadingOperation operation, Work work) {
+		return operation.holes().stream().allMatch(hole -> work.holesNear(hole.place(), BESIDE).stream().anyMatch(near -> near.made() && near.place().distance(hole.place()) < BESIDE));
 	}
 
 	/** The holes of a program in the order in which they are made. */

@@ -19,6 +19,9 @@ import truelead.checker.work.Work;
 /** F is the pitch while feed per minute is in force, or pitch times speed while feed per revolution is: the value fits the other mode. */
 public final class FeedInWrongMode extends TappingRule {
 
+	/** How far F is rounded at most, a part of it: in the other mode it is far from everything (real programs round by up to 0.64 %; common practice, no source). */
+	private static final double ROUNDED = 0.01;
+
 	public FeedInWrongMode() {
 		super("feed-in-wrong-mode");
 	}
@@ -45,7 +48,7 @@ public final class FeedInWrongMode extends TappingRule {
 			return;
 		}
 		double lead = thread.get().value().lead();
-		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).map(o -> o.fits(lead)).orElse(false));
+		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).filter(other -> Math.abs(other.advance() - lead) <= ROUNDED * lead).isPresent());
 		if (!feeds.isEmpty()) {
 			found.accept(draft(work, feeds, thread.get()));
 		}

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.Meaning;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -29,6 +30,8 @@ public final class TapInDrillingCycle extends TappingRule {
 	/** A self-reversing head is fed at the pitch or a little less, as parts of it (common practice, no source). */
 	private static final double LEAST = 0.9;
 	private static final double MOST = 1.01;
+	/** G74, times ten. */
+	private static final int LEFT = 740;
 
 	public TapInDrillingCycle() {
 		super("tap-in-drilling-cycle");
@@ -54,13 +57,13 @@ public final class TapInDrillingCycle extends TappingRule {
 		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 				: "runs in " + said + ", which pulls it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; "
-						+ code(tapping));
+						+ code(tapping, work));
 		Draft draft = Draft.of(this, head ? Severity.INFORMATION : Severity.ERROR,
 				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(stroke.block())), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
 		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
 		if (!head) {
-			cycle.flatMap(c -> fix(tapping, stroke, c)).ifPresent(draft::fix);
+			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
 	}
@@ -70,13 +73,14 @@ public final class TapInDrillingCycle extends TappingRule {
 		return TapFeed.of(tapping, stroke).map(feed -> feed.advance() >= LEAST * lead && feed.advance() <= MOST * lead).orElse(false);
 	}
 
-	private static String code(Tapping tapping) {
-		boolean left = tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
+	/** The cycle for the tap's hand; on a lathe G74 pecks, and M4 makes G84 cut the other hand. */
+	private static String code(Tapping tapping, Work work) {
+		boolean left = work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT) && tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
 		return left ? "G74" : "G84";
 	}
 
 	/** The tapping cycle in place of the drilling one, with the feed that is right; only where the cycle has no words that mean something else in tapping. */
-	private static Optional<Fix> fix(Tapping tapping, TapStroke stroke, Cycle cycle) {
+	private static Optional<Fix> fix(Tapping tapping, TapStroke stroke, Cycle cycle, Work work) {
 		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
 		double lead = tapping.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
 		if (feed.isEmpty() || cycle.gWord().address() != 'G' || !cycle.gWord().literal() || Double.isNaN(lead) || cycle.word('Q').isPresent() || stroke.staleFeed()) {
@@ -84,7 +88,7 @@ public final class TapInDrillingCycle extends TappingRule {
 		}
 		List<Edit> edits = new ArrayList<>();
 		String written = cycle.gWord().written();
-		String code = code(tapping);
+		String code = code(tapping, work);
 		edits.add(new Edit(Location.of(cycle.gWord()), written.charAt(0) + code.substring(1)));
 		Optional<WordRef> word = feed.get().feed().word().filter(WordRef::literal);
 		if (!feed.get().exact(lead)) {

@@ -13,6 +13,7 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.TapLead;
+import truelead.checker.thread.TapStyle;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -44,7 +45,7 @@ public final class TapThroughFixture extends TappingRule {
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(wall.isPresent());
-		if (wall.isEmpty() || !through || tapping.wanted().thread().isEmpty() || tapping.strokes().isEmpty() || !tapping.method().taps()) {
+		if (wall.isEmpty() || !through || tapping.wanted().thread().isEmpty() || tapping.strokes().isEmpty() || !tapping.method().taps() || tapping.tool().facts().has(TapStyle.WITH_DRILL)) {
 			return;
 		}
 		TapStroke stroke = tapping.strokes().get(0);

@@ -1,0 +1,69 @@
+package truelead.checker.rule.hole;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Rotary;
+import truelead.checker.program.Plane;
+import truelead.checker.work.Work;
+
+/** Tells a place on the far side of a part that is turned over, where a hole comes out that was drilled all the way from the near side. */
+final class ThroughTwin {
+
+	private static final double SAME = 0.001;
+	private static final double HALF_TURN = 180;
+	/** A hole that is threaded from both ends is at least so deep, in drills: a shorter one is threaded from one end (common practice, no source). */
+	private static final double LONG = 4.5;
+
+	private ThroughTwin() {
+	}
+
+	/** Whether a long hole was made before whose numbers are those of the visit mirrored, half a turn of one rotary axis away. */
+	static boolean is(Work work, Visit visit) {
+		Place place = visit.hole().place();
+		if (work.inOneFrame()) {
+			return false;
+		}
+		work.dependsOnAll();
+		Map<Numbers, List<Hole>> made = work.derived(Made.class, Made::of).holes();
+		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
+				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream())
+				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place().rotary(), place.rotary()) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
+	}
+
+	private static boolean isLong(Cut cut) {
+		return cut.diameter().map(Fact::value).filter(drill -> Math.abs(cut.start() - cut.tip()) >= LONG * drill).isPresent();
+	}
+
+	private static boolean halfTurn(Rotary one, Rotary other) {
+		double turned = 0;
+		for (int axis = 0; axis < 3; axis++) {
+			turned += Math.abs(one.along(axis) - other.along(axis));
+		}
+		return Math.abs(turned - HALF_TURN) < SAME;
+	}
+
+	/** The holes that are made, by their numbers. */
+	private record Made(Map<Numbers, List<Hole>> holes) {
+
+		static Made of(Work work) {
+			Map<Numbers, List<Hole>> holes = new HashMap<>();
+			work.holes().stream().filter(Hole::made).forEach(hole -> holes.computeIfAbsent(new Numbers(hole.place().plane(), hole.place().u(), hole.place().v()), at -> new ArrayList<>()).add(hole));
+			return new Made(holes);
+		}
+	}
+
+	/** The numbers of a place, to a thousandth of a mm, whatever they count from. */
+	private record Numbers(Plane plane, long u, long v) {
+
+		Numbers(Plane plane, double u, double v) {
+			this(plane, Math.round(u / SAME), Math.round(v / SAME));
+		}
+	}
+}
