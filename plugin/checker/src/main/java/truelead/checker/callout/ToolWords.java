@@ -305,7 +305,8 @@ final class ToolWords {
 	}
 
 	private boolean leadForm(int i) {
-		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		// in FORM C 2.5 THREADS the letter has its number
+		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Code c ? c.letter() : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
 		return text.length() == 1 && "ABCDE".contains(text.toUpperCase(Locale.ROOT));
 	}
 

@@ -53,6 +53,15 @@ final class TitleThreads {
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
 	}
 
+	/** The only thread that the title names, where it counts just so many holes: then the feed need not speak for it. */
+	Optional<Titled> only(int holes) {
+		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			CalloutReader.read(comment.said()).forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+		}
+		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain() && one.callout().count().orElse(0) == holes).findFirst() : Optional.empty();
+	}
+
 	/** The one thread that suits what a single point cuts. */
 	Optional<Fact<ThreadSpec>> suiting(Predicate<ThreadSpec> cut) {
 		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();

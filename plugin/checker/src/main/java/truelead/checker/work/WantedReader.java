@@ -103,7 +103,8 @@ final class WantedReader {
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title(draft.log.part()).of(cut) : Optional.empty();
+		Optional<TitleThreads.Titled> titled = called.isEmpty() ? title(draft.log.part()).of(cut).or(() -> draft.tool.facts().thread().isEmpty() && cut.drill().isEmpty()
+				? title(draft.log.part()).only(draft.strokes.stream().mapToInt(Draft.Stroke::count).sum()) : Optional.empty()) : Optional.empty();
 		return result(draft, cut, notes, all, called, surface, titled, () -> SizedTap.thread(draft.tool.facts(), cut).or(() -> Implied.thread(cut)));
 	}
 

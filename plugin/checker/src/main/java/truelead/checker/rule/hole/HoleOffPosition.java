@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
@@ -30,10 +31,18 @@ public final class HoleOffPosition extends HoleRule {
 		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING);
 	}
 
+	/** Whether a place has X or Y from the block of one without a hole: the slip there takes it along. */
+	private static boolean follows(Visit visit, Visit missed) {
+		Place place = visit.hole().place();
+		Place before = missed.hole().place();
+		return missed.order() < visit.order() && place.comparable(before) && visit.block().line() == missed.block().line() + 1 && (place.u() == before.u() || place.v() == before.v());
+	}
+
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
-		List<Visit> off = HoleState.BESIDE.of(visits, work, diameter);
+		List<Visit> missing = HoleState.MISSING.of(visits, work, diameter);
+		List<Visit> off = HoleState.BESIDE.of(visits, work, diameter).stream().filter(visit -> missing.stream().noneMatch(missed -> follows(visit, missed))).toList();
 		if (off.isEmpty()) {
 			return;
 		}

@@ -2,10 +2,7 @@ package truelead.checker.rule.hole;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import truelead.checker.hole.Hole;
-import truelead.checker.hole.Place;
 import truelead.checker.work.Work;
 
 /** What the threading tool finds at a place. Each place has one state, so that one missing hole is one finding. */
@@ -44,22 +41,7 @@ enum HoleState {
 		if (ThroughTwin.is(work, visit)) {
 			return UNKNOWN;
 		}
-		return beside(work, visit, diameter).filter(near -> !meantFarther(work, near)).isPresent() ? BESIDE : MISSING;
-	}
-
-	/** Whether the hole beside a place is threaded itself while others are left over: X9 typed for X90 is meant for none at X10. */
-	private static boolean meantFarther(Work work, Hole near) {
-		work.dependsOnAll();
-		Set<Place> idle = work.derived(Idle.class, Idle::of).places();
-		return !idle.isEmpty() && !idle.contains(near.place());
-	}
-
-	/** The places of the holes that are made and never threaded. */
-	private record Idle(Set<Place> places) {
-
-		static Idle of(Work work) {
-			return new Idle(work.unthreaded().stream().map(Hole::place).collect(Collectors.toSet()));
-		}
+		return beside(work, visit, diameter).isPresent() ? BESIDE : MISSING;
 	}
 
 	/** The nearest hole made beside a place. */

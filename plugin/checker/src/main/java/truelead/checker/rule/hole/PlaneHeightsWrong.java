@@ -85,7 +85,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		if (cut.isPresent() && cut.get().step() instanceof Step.Stroke drill && belowTheDrill(stroke, step, into)) {
 			double start = drill.rLevel();
-			return Optional.of(draft(Severity.WARNING, step, 'R', levels + ": R is " + figures.length(Math.abs(step.rLevel() - start)) + " below " + axis + level(start, figures)
+			return Optional.of(draft(farAbove(cut.get(), into) ? Severity.ERROR : Severity.WARNING, step, 'R', levels + ": R is " + figures.length(Math.abs(step.rLevel() - start)) + " below " + axis + level(start, figures)
 					+ ", where the drill starts, and the tap is driven there in rapid; R" + level(start, figures) + " or above", figures).related(cut.get().block(), "the drill block"));
 		}
 		boolean stated = tapping.wanted().surface().stated();

@@ -10,6 +10,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.Cycle;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.Meaning;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -30,6 +31,9 @@ import truelead.checker.work.Work;
 
 /** A right-hand thread goes in clockwise and comes out the other way; the cycle, the spindle and the hand called out must agree. */
 public final class SpindleWrongWay extends TappingRule {
+
+	/** G74, times ten: on lathes it pecks, and M4 makes G84 cut left-hand threads. */
+	private static final int LEFT = 740;
 
 	public SpindleWrongWay() {
 		super("spindle-wrong-way");
@@ -66,14 +70,15 @@ public final class SpindleWrongWay extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		if (tapping.method().taps()) {
-			first(tapping, stroke -> stroke.modal().mirrored() ? Optional.empty() : wrong(tapping, stroke).or(() -> comingOut(tapping, stroke)), found);
+			first(tapping, stroke -> stroke.modal().mirrored() ? Optional.empty() : wrong(tapping, stroke, work).or(() -> comingOut(tapping, stroke)), found);
 		}
 	}
 
-	private Optional<Draft> wrong(Tapping tapping, TapStroke stroke) {
+	private Optional<Draft> wrong(Tapping tapping, TapStroke stroke, Work work) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
 		Optional<Hand> wanted = thread.map(t -> t.value().hand());
-		if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps()) {
+		boolean bySpindle = wanted.filter(hand -> hand == Hand.LEFT).isPresent() && !work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT);
+		if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps() && !bySpindle) {
 			return inCycle(tapping, s, stroke, thread, wanted);
 		}
 		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(tapping, stroke, hand, thread.get().value().withoutClass().designation() + " is "

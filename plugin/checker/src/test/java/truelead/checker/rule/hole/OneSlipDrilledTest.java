@@ -26,13 +26,6 @@ class OneSlipDrilledTest {
 	}
 
 	@Test
-	void aNoughtLostInAPlaceBesideAnotherHole() {
-		assertThat(loud(plate("DRILL 4.2", "T2 M6 (M5 TAP)", "G99 G84 Z-10.5 R5 F400", "X90", "Y50", "X10"))).isEmpty();
-		assertThat(loud(plate("DRILL 4.2", "T2 M6 (M5 TAP)", "G99 G84 Z-10.5 R5 F400", "X9", "Y50", "X10"))).singleElement().asString().startsWith("hole-missing").contains("X9 Y10");
-		assertThat(loud(plate("DRILL 4.2", "T2 M6 (M5 TAP)", "G99 G84 Z-10.5 R5 F400", "X89", "Y50", "X10"))).singleElement().asString().startsWith("hole-off-position").contains("X89 Y10");
-	}
-
-	@Test
 	void oneDrillForThreadsOfBothHandsIsSaidOnce() {
 		assertThat(loud("G21 G90 G17", "T9 M6 (12.0 DRILL)", "G0 X50 Y0 S900 M3", "G43 H9 Z40", "G99 G83 Z-40 R3 Q5 F200", "X-50", "G80", "T10 M6 (M14X1.5 TAP)", "G0 X50 Y0 S160 M3", "G43 H10 Z40",
 				"G99 G84 Z-28 R8 F240", "G80", "T11 M6 (M14X1.5 LH TAP)", "G0 X-50 Y0 S160 M4", "G43 H11 Z40", "G99 G74 Z-28 R8 F240", "G80", "M30")).singleElement().asString()
@@ -93,5 +86,73 @@ class OneSlipDrilledTest {
 	void anEdgeOfTheDrawingIsNoTool() {
 		String[] plate = plate("DRILL 4.2", "T2 M6\n(CHAMFER 1X45)\n(REAMER IN OP20)", "G99 G84 Z-10.5 R5 F400", "X90", "Y50", "X10");
 		assertThat(loud(String.join("\n", plate).split("\n"))).isEmpty();
+	}
+
+	@Test
+	void aLeftHandTapOnALatheIsTurnedByM4() {
+		String[] lathe = {"G18 G21 G40 G99", "T0202 (8.5 DRILL)", "G97 S1500 M3", "G0 X0 Z3", "G1 Z-30 F.15", "G0 Z50", "T0404 (M10 LH TAP)", "G97 S250 M4", "G0 X0 Z8", "G84 Z-22 R5 F1.5", "G80", "G0 Z50", "M30"};
+		assertThat(loud(lathe)).isEmpty();
+		lathe[7] = "G97 S250 M3";
+		assertThat(loud(lathe)).singleElement().asString().startsWith("spindle-wrong-way: M3 turns clockwise, M10x1.5-LH is left-hand");
+	}
+
+	@Test
+	void fInTheOtherModeMayBeRounded() {
+		assertThat(loud("G20 G40 G99 G97", "T0202 (#3 DRILL)", "G97 S2800 M3", "G0 X0 Z.1", "G1 Z-.8 F.005", "G0 Z2.", "T0303 (1/4-28 TAP)", "G97 S400 M3", "G0 X0 Z.3", "G84 Z-.6 R.2 F14.28", "G80", "G0 Z2.", "M30"))
+				.singleElement().asString().startsWith("feed-in-wrong-mode");
+	}
+
+	@Test
+	void aPlaceBehindAMissedOneKeepsItsX() {
+		assertThat(loud("G21 G90 G17", "T1 M6 (8.5 DRILL)", "G0 X0 Y0 S1900 M3", "G43 H1 Z50", "G98 G83 X0 Y0 Z-28 R3 Q5 F300", "X40", "Y40", "X0", "G80", "T2 M6 (M10 TAP)", "G0 X0 Y0 S300 M3", "G43 H2 Z50",
+				"G98 G84 X0 Y0 Z-21 R6 F450", "X45 Y5", "Y40", "X0", "G80", "M30")).singleElement().asString().startsWith("hole-missing").contains("X45 Y5");
+	}
+
+	@Test
+	void levelNoughtAtTheUndersideIsNoTop() {
+		String[] plate = {"(PLATE 25 THK, Z0 = BOTTOM, 2X M10 THRU)", "G21 G90 G17", "T1 M6 (8.5 DRILL)", "G0 X20 Y20 S1900 M3", "G43 H1 Z60", "G98 G83 Z-4 R28 Q6 F300", "X80", "G80", "T2 M6 (M10 TAP)", "G0 X20 Y20 S280 M3",
+				"G43 H2 Z60", "G98 G84 Z-5 R31 F420", "X80", "G80", "M30"};
+		assertThat(loud(plate)).isEmpty();
+		plate[11] = "G98 G84 Z-5 R22 F420";
+		assertThat(loud(plate)).singleElement().asString().startsWith("plane-heights-wrong").contains("R is 6 mm below Z28");
+	}
+
+	@Test
+	void aHoleDrilledAllTheWayIsThreadedFromBothEnds() {
+		String[] part = {"G21 G90 G17", "T1 M6 (14.0 DRILL)", "B0", "G54 G0 X30 Y30 S1000 M3", "G43 H1 Z100", "G98 G83 Z-88 R3 Q10 F160", "G80", "T2 M6 (M16 TAP)", "G54 G0 X30 Y30 S150 M3", "G43 H2 Z100",
+				"G98 G84 Z-31 R8 F300", "G80", "G0 Z200", "B180", "G55 X-30 Y30", "G98 G84 Z-31 R8 F300", "G80", "M30"};
+		assertThat(loud(part)).isEmpty();
+		part[13] = "B90";
+		assertThat(loud(part)).singleElement().asString().startsWith("hole-missing").contains("X-30 Y30 B90");
+	}
+
+	@Test
+	void columnsOfAListAreNoSizes() {
+		assertThat(loud("(T  | H | D  | DESCRIPTION  )", "(01 | 01| 01 | DRILL 10.2   )", "(02 | 02| 02 | TAP M12X1.75 )", "G21 G90 G17", "T1 M6", "G0 X0 Y0 S1400 M3", "G43 H1 Z20", "G99 G83 Z-36 R3 Q6 F220", "G80", "T2 M6",
+				"G0 X0 Y0 S200 M3", "G43 H2 Z20", "G99 G84 Z-26 R7 F350", "G80", "M30")).isEmpty();
+	}
+
+	@Test
+	void alongXByG19OnALatheWithY() {
+		assertThat(loud("G21 G40 G99 G18", "T0606 (4.2 DRILL LIVE)", "G97 S3000 M53", "G98 G19", "G0 X40 Y-8 Z-15", "G83 X2 Y-8 R-3 F250", "Y8", "G80", "G0 X80", "T0707 (M5 TAP LIVE)", "G97 S500 M53", "G0 X44 Y-8 Z-15",
+				"G84 X10 Y-8 R-5 F400", "Y8", "G80", "G0 X80", "M30")).isEmpty();
+	}
+
+	@Test
+	void twoTurretToolsAreALathesWithY() {
+		String[] lathe = {"G18 G21 G99", "T0505 (6.8 LIVE DRILL)", "S2200 M53", "G0 X50 Z5 C0 Y0", "G83 Z-24 R-3 Q4000 F.14", "C90", "G80", "G0 Z50", "T0707 (M8 LIVE TAP)", "S400 M53", "G0 X50 Z8 C0 Y0", "G84 Z-17 R-3 F1.25",
+				"C90", "G80", "M30"};
+		assertThat(loud(lathe)).isEmpty();
+		lathe[11] = "G84 Z-17 R-3 F1.5";
+		assertThat(loud(lathe)).singleElement().asString().startsWith("feed-off-pitch").contains("at 2 holes; F1.25");
+	}
+
+	@Test
+	void theTitlesOnlyThreadWithItsCountIsTheTaps() {
+		String[] ring = {"(4X 5/8-11 UNC-2B X 1.25 FULL THD)", "G20 G90 G17", "T1 M6 (DRILL)", "G0 X2 Y2 S700 M3", "G43 H1 Z1", "G99 G83 Z-1.95 R.1 Q.3 F6", "X8", "Y6", "X2", "G80", "T2 M6 (TAP)", "G0 X2 Y2 S110 M3", "G43 H2 Z1",
+				"G99 G84 Z-1.52 R.35 F11", "X8", "Y6", "X2", "G80", "M30"};
+		assertThat(loud(ring)).singleElement().asString().startsWith("feed-off-pitch").contains("F10");
+		ring[0] = "(3X 5/8-11 UNC-2B X 1.25 FULL THD)";
+		assertThat(loud(ring)).isEmpty();
 	}
 }
