@@ -22,7 +22,7 @@ final class CalloutJudge {
 	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
 	/** Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source). */
-	private static final double DEEP_IN_INCHES = 3;
+	private static final double DEEP_IN_INCHES = 4;
 
 	private final List<Part> parts;
 	private final boolean threadWords;

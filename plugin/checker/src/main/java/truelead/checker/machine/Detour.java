@@ -2,6 +2,9 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.profile.Meaning;
 import truelead.grammar.Block;
@@ -32,6 +35,49 @@ final class Detour {
 			}
 		}
 		return true;
+	}
+
+	/**
+	 * Whether both ways of a jump call a tool with its offset and nothing else, and meet again right behind: {@code T2 M6, GOTO 30, N20 T12 M6, N30}. A sister tool
+	 * does what the other would.
+	 */
+	static boolean sister(Source source, int from, int to, MachineProfile profile) {
+		int over = from;
+		while (over < Math.min(to, from + MOST_LINES) && callsTool(source.file().text().block(over), profile)) {
+			over++;
+		}
+		if (over == from || over >= to) {
+			return false;
+		}
+		OptionalInt meet = target(source, over);
+		return meet.isPresent() && meet.getAsInt() > to && only(source, over + 1, to, Detour::silent) && only(source, to, meet.getAsInt(), block -> callsTool(block, profile));
+	}
+
+	private static boolean only(Source source, int from, int to, Predicate<Block> asked) {
+		return to - from <= MOST_LINES && IntStream.range(from, to).allMatch(line -> asked.test(source.file().text().block(line)));
+	}
+
+	/** Where a jump without a condition that is alone in its line leads. */
+	private static OptionalInt target(Source source, int line) {
+		List<Element> said = source.file().text().block(line).elements().stream().filter(element -> !(element instanceof Element.Comment) && !(element instanceof Element.Word word && word.address() == 'N')).toList();
+		return said.size() == 1 && said.get(0) instanceof Element.Jump jump && jump.condition().isEmpty() && jump.target() instanceof Expression.Number number
+				? source.outline().blockNumber((int) number.value(), line) : OptionalInt.empty();
+	}
+
+	private static boolean silent(Block block) {
+		return block.elements().stream().allMatch(element -> element instanceof Element.Comment);
+	}
+
+	/** A tool, its change and its length offset, which may go to a level. */
+	private static boolean callsTool(Block block, MachineProfile profile) {
+		boolean offset = block.words().stream().anyMatch(word -> word.address() == 'G' && profile.gCode(code(word)).contains(Meaning.LENGTH_OFFSET));
+		return block.elements().stream().allMatch(element -> element instanceof Element.Word word ? switch (word.address()) {
+			case 'N', 'T', 'H' -> true;
+			case 'Z' -> offset;
+			case 'G' -> profile.gCode(code(word)).stream().allMatch(meaning -> meaning == Meaning.LENGTH_OFFSET || meaning == Meaning.RAPID);
+			case 'M' -> profile.mCode(code(word)).stream().allMatch(meaning -> meaning == Meaning.TOOL_CHANGE || !matters(meaning));
+			default -> false;
+		} : element instanceof Element.Comment);
 	}
 
 	/** Whether the blocks between the jump and its target end the program or raise an alarm with nothing made before: a part that is made has jumped. */

@@ -88,6 +88,8 @@ final class Jumps {
 				Detour.variables(frame.source, frame.line, line.getAsInt()).forEach(variable -> flow.assign(variable, Value.unknown(why)));
 				frame.line = line.getAsInt();
 			}
+		} else if (line.isPresent() && Detour.sister(frame.source, frame.line, line.getAsInt(), profile)) {
+			flow.out().remark(flow.block(), message, message, Optional.empty());
 		} else {
 			flow.out().notFollowed(flow.block(), message, Optional.empty());
 		}

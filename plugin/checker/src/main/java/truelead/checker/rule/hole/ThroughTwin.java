@@ -9,7 +9,6 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Rotary;
 import truelead.checker.program.Plane;
 import truelead.checker.work.Work;
 
@@ -34,17 +33,19 @@ final class ThroughTwin {
 		Map<Numbers, List<Hole>> made = work.derived(Made.class, Made::of).holes();
 		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
 				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream())
-				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place().rotary(), place.rotary()) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
+				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place(), place) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
 	}
 
 	private static boolean isLong(Cut cut) {
 		return cut.diameter().map(Fact::value).filter(drill -> Math.abs(cut.start() - cut.tip()) >= LONG * drill).isPresent();
 	}
 
-	private static boolean halfTurn(Rotary one, Rotary other) {
+	/** Half a turn of one axis that is not the hole's own: about that a part is turned on, and not over. */
+	private static boolean halfTurn(Place one, Place other) {
 		double turned = 0;
 		for (int axis = 0; axis < 3; axis++) {
-			turned += Math.abs(one.along(axis) - other.along(axis));
+			double by = Math.abs(one.rotary().along(axis) - other.rotary().along(axis));
+			turned += axis == one.plane().axis() ? HALF_TURN * 2 * by : by;
 		}
 		return Math.abs(turned - HALF_TURN) < SAME;
 	}

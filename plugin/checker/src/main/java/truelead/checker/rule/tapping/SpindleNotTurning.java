@@ -87,7 +87,7 @@ public final class SpindleNotTurning extends TappingRule {
 					+ " does not turn the tap while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel()))
 					.programmed("speed", "0 rev/min", speed));
 		}
-		return stroke.turning() == SpindleTurn.STOPPED && stroke.modal().rigid().isEmpty() ? stopped(tapping, work, stroke) : Optional.empty();
+		return stroke.turning() == SpindleTurn.STOPPED && !rigid ? stopped(tapping, work, stroke) : Optional.empty();
 	}
 
 	private Optional<Draft> stopped(Tapping tapping, Work work, TapStroke stroke) {

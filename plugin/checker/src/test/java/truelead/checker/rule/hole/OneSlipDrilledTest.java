@@ -48,14 +48,6 @@ class OneSlipDrilledTest {
 	}
 
 	@Test
-	void rigidModeWithoutItsSpeedIsTheSlipAlone() {
-		String[] plate = plate("DRILL 4.2", "T2 M6 (M5 TAP)", "G99 G84 Z-10.5 R5 F400", "X90", "Y50", "X10");
-		plate[10] = "G0 X10 Y10";
-		plate[11] = "G43 H2 Z20 M8" + "\n" + "M29";
-		assertThat(loud(String.join("\n", plate).split("\n"))).singleElement().asString().startsWith("feed-off-pitch").contains("S500, if S3000 is left over");
-	}
-
-	@Test
 	void theTitlesThicknessIsTheWallOfItsThroughHoles() {
 		String[] plate = {"(CAP .875 THK)", "(2 HOLES 10-24 THRU)", "G20 G90 G17", "T2 M6 (#25 DRILL)", "G0 X1.5 Y.5 S3000 M3", "G43 H2 Z1", "G99 G83 Z-.97 R.1 Q.12 F10", "Y2", "G80", "T4 M6 (10-24 TAP)",
 				"G0 X1.5 Y.5 S480 M3", "G43 H4 Z1", "G99 G84 Z-1.05 R.2 F20", "Y2", "G80", "M30"};
@@ -154,5 +146,14 @@ class OneSlipDrilledTest {
 		assertThat(loud(ring)).singleElement().asString().startsWith("feed-off-pitch").contains("F10");
 		ring[0] = "(3X 5/8-11 UNC-2B X 1.25 FULL THD)";
 		assertThat(loud(ring)).isEmpty();
+	}
+
+	@Test
+	void aSisterToolDoesWhatTheOtherWould() {
+		String[] life = {"G21 G90 G17", "T1 M6 (5.0 DRILL)", "G0 X0 Y0 S3000 M3", "G43 H1 Z25", "G99 G81 Z-18 R2 F300", "X20", "G80", "IF [#501 EQ 1] GOTO 20", "T2 M6 (M6 TAP)", "G43 H2 Z25", "GOTO 30", "N20 T12 M6 (SISTER TAP)",
+				"G43 H12 Z25", "N30 G0 X0 Y0 S450 M3", "G99 G84 Z-12.5 R5 F450", "X20", "G80", "M30"};
+		assertThat(loud(life)).isEmpty();
+		life[12] = "G43 H12 Z25 F300 S500";
+		assertThat(loud(life)).as("the two ways differ in more than the tool").singleElement().asString().startsWith("not-followed");
 	}
 }
