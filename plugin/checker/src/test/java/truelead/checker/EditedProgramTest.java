@@ -142,7 +142,7 @@ class EditedProgramTest {
 				+ milling.cutAtOnce().size()));
 		result.work().tools().forEach(tool -> lines.add("tool " + tool.index() + " " + tool.name() + " " + tool.summary() + tool.facts()));
 		result.work().unthreaded().forEach(hole -> lines.add("unthreaded " + hole.place()));
-		result.work().trouble().notFollowed().forEach(lost -> lines.add("lost " + lost.why()));
+		result.work().trouble().notFollowed().forEach(lost -> lines.add("lost " + lost.why().words()));
 		result.work().trouble().problems().forEach(problem -> lines.add("problem " + problem.at().line() + problem.at().span() + problem.message()));
 		result.work().trouble().openArcs().forEach(arc -> lines.add("open arc " + arc.block().line()));
 		result.work().course().compensation().forEach(change -> lines.add("compensation " + change.step().block().line() + change.after()));

@@ -48,7 +48,7 @@ public final class Evaluator {
 			return value(group.inner());
 		} else if (expression instanceof Expression.NumberedVariable variable) {
 			Value index = value(variable.index());
-			return index.known() ? variables.get((int) Math.round(index.number())) : Value.unknown("the number of a variable is not known: " + index.why());
+			return index.known() ? variables.get((int) Math.round(index.number())) : Value.unknown(index.why().behind("the number of a variable is not known"));
 		} else if (expression instanceof Expression.NamedVariable variable) {
 			return variables.get(variable.name(), variable.bare());
 		} else if (expression instanceof Expression.Unary unary) {

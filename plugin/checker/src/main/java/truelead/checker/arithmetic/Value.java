@@ -1,25 +1,32 @@
 package truelead.checker.arithmetic;
 
+import truelead.checker.program.Reason;
+
 /**
  * What an expression comes to.
  *
  * @param number the number; NaN where it is not known, there is none, or it is a text
- * @param why    why it is not known; empty text for a known number
+ * @param why    why it is not known; nothing for a known number
  * @param vacant a variable that a call left out, which equals {@code #0} and counts as 0 in arithmetic
  */
-public record Value(double number, String why, boolean vacant) {
+public record Value(double number, Reason why, boolean vacant) {
 
-	public static final Value VACANT = new Value(Double.NaN, "it was left out of the call", true);
-	public static final Value ZERO = new Value(0, "", false);
-	public static final Value ONE = new Value(1, "", false);
+	public static final Value VACANT = new Value(Double.NaN, Reason.of("it was left out of the call"), true);
+	public static final Value ZERO = new Value(0, Reason.NONE, false);
+	public static final Value ONE = new Value(1, Reason.NONE, false);
 
 	/** A known number; a result that is none, such as a root of a negative number, is not known. */
 	public static Value of(double number) {
-		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number") : new Value(number, "", false);
+		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number") : new Value(number, Reason.NONE, false);
 	}
 
 	/** Not known, and why. */
 	public static Value unknown(String why) {
+		return unknown(Reason.of(why));
+	}
+
+	/** Not known, for the reason of something else. */
+	public static Value unknown(Reason why) {
 		return new Value(Double.NaN, why, false);
 	}
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
+import truelead.checker.program.Reason;
 
 /**
  * The variables of a run: local ones (1 to 33 and names without an underscore) in levels, one for each macro call; common ones (100 to 999
@@ -91,13 +92,13 @@ public final class Variables {
 		if (told == null && number < 1000 && (unsetIsZero || !alone && numberIsZero.getAsBoolean())) {
 			return Value.ZERO;
 		}
-		return told != null ? told : Value.unknown("#" + number + (number >= 1000 ? " is known at the machine only" : " is not set in the program"));
+		return told != null ? told : Value.unknown(number >= 1000 ? Reason.of("#" + number + " is known at the machine only") : Reason.notSet("#" + number));
 	}
 
 	/** The value of a named one; {@code bare} without the marks of RS-274, so that R1 is common to all programs. */
 	Value get(String name, boolean bare) {
 		Value value = common(name, bare) ? global.get(name) : levels.peek().named.get(name);
-		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(spoken(name, bare) + " is not set in the program");
+		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(Reason.notSet(spoken(name, bare)));
 	}
 
 	/** Whether a name has been set. */

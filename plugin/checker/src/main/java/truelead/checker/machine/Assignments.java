@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.arithmetic.Variables;
+import truelead.checker.program.Reason;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -63,12 +64,12 @@ final class Assignments {
 		} else if (target instanceof Expression.NamedVariable variable) {
 			assign(variable.name(), variable.bare(), value);
 		} else if (target instanceof Expression.Function array) {
-			flow.evaluator().arrayName(array).ifPresentOrElse(name -> assign(name, true, value), () -> unknownTarget("the place in " + array.name() + " is not known"));
+			flow.evaluator().arrayName(array).ifPresentOrElse(name -> assign(name, true, value), () -> unknownTarget(Reason.of("the place in " + array.name() + " is not known")));
 		}
 	}
 
-	private void unknownTarget(String why) {
-		flow.out().notFollowed(flow.block(), "which variable is set here is not known: " + why, Optional.empty());
+	private void unknownTarget(Reason why) {
+		flow.out().notFollowed(flow.block(), why.behind("which variable is set here is not known"), Optional.empty());
 	}
 
 	private void assign(String name, boolean bare, Value value) {

@@ -164,7 +164,7 @@ final class Calls {
 		}
 		double program = words.value('P');
 		if (Double.isNaN(program)) {
-			out.notFollowed(words.block(), "which program is called is not known: " + words.why('P'), Optional.of(words.ref('P')));
+			out.notFollowed(words.block(), words.why('P').behind("which program is called is not known"), Optional.of(words.ref('P')));
 			losePlace();
 			return;
 		}

@@ -306,7 +306,7 @@ final class CannedCycles {
 			}
 			double count = words.value(letter);
 			if (Double.isNaN(count)) {
-				out.notFollowed(words.block(), "how often the cycle is repeated is not known: " + words.why(letter), Optional.of(words.ref(letter)));
+				out.notFollowed(words.block(), words.why(letter).behind("how often the cycle is repeated is not known"), Optional.of(words.ref(letter)));
 				return 1;
 			}
 			if (count == Math.rint(count) && count >= 0 && count < 1e5) {
@@ -358,13 +358,13 @@ final class CannedCycles {
 		}
 		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(cycle.gWord())));
-		unknown(words, lead.orElse(state.feed), "the feed of the thread is not known: ");
-		unknown(words, state.speed, "the speed of the spindle is not known: ");
+		unknown(words, lead.orElse(state.feed), "the feed of the thread is not known");
+		unknown(words, state.speed, "the speed of the spindle is not known");
 	}
 
 	private void unknown(Words words, Setting setting, String what) {
 		if (!sure(setting)) {
-			out.notFollowed(words.block(), what + setting.why(), setting.word().or(() -> Optional.of(cycle.gWord())));
+			out.notFollowed(words.block(), setting.why().behind(what), setting.word().or(() -> Optional.of(cycle.gWord())));
 		}
 	}
 }

@@ -155,7 +155,7 @@ final class Controls {
 	}
 
 	private void howOften(Value unknown) {
-		flow.out().notFollowed(flow.block(), "how often this loop is passed is not known: " + unknown.why(), Optional.empty());
+		flow.out().notFollowed(flow.block(), unknown.why().behind("how often this loop is passed is not known"), Optional.empty());
 	}
 
 	/** Whether anything inside an endless loop can leave it; else a pass is the whole program. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 
 /**
@@ -87,7 +88,7 @@ final class Doubts {
 	}
 
 	private static Setting same(Setting before, Setting now, String why) {
-		return Double.compare(before.value(), now.value()) == 0 ? now : new Setting(Double.NaN, now.word(), why);
+		return Double.compare(before.value(), now.value()) == 0 ? now : new Setting(Double.NaN, now.word(), Reason.of(why));
 	}
 
 	/** The end of a program: what it has left open ends too. */

@@ -311,7 +311,7 @@ final class Flow {
 	boolean holds(Expression condition) {
 		Value value = endless.condition(condition);
 		if (!value.known()) {
-			out.notFollowed(block, "which way the program goes here is not known: " + value.why(), Optional.empty());
+			out.notFollowed(block, value.why().behind("which way the program goes here is not known"), Optional.empty());
 		}
 		return value.known() && value.number() != 0;
 	}

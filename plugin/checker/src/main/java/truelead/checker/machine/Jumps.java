@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import truelead.checker.arithmetic.Evaluator;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.Reason;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
@@ -42,17 +43,17 @@ final class Jumps {
 		OptionalInt line = target(flow, frame, to);
 		Optional<String> doubt = line.isPresent() ? flow.doubts().leaving(frame, line.getAsInt()) : Optional.empty();
 		if (!condition.known() && line.isPresent() && Detour.anew(frame.source, frame.line, line.getAsInt())) {
-			String message = "whether the program begins again here is not known: " + condition.why();
-			flow.out().remark(flow.block(), message, message, Optional.empty());
+			Reason why = condition.why().behind("whether the program begins again here is not known");
+			flow.out().remark(flow.block(), why);
 		} else if (!condition.known() || doubt.isPresent()) {
-			unknown(flow, frame, line, condition.known() ? "it depends on " + doubt.get() + ", which is not followed" : condition.why(), profile);
+			unknown(flow, frame, line, condition.known() ? Reason.of("it depends on " + doubt.get() + ", which is not followed") : condition.why(), profile);
 		} else if (line.isPresent()) {
 			flow.goTo(frame, line.getAsInt());
 		} else {
 			Value target = flow.evaluator().value(to);
 			boolean label = to instanceof Expression.NamedVariable;
-			flow.out().stopped(flow.block(), target.known() || label ? "the block that the program jumps to is not in this file"
-					: "where the program jumps to is not known: " + target.why(), Optional.empty());
+			flow.out().stopped(flow.block(), target.known() || label ? Reason.of("the block that the program jumps to is not in this file")
+					: target.why().behind("where the program jumps to is not known"), Optional.empty());
 			flow.stop();
 		}
 	}
@@ -76,13 +77,13 @@ final class Jumps {
 	 * A jump on something that is not known is not made, unless the program would end right there; worth a warning only where it may matter to
 	 * a thread. What is set on one way alone is not known behind it.
 	 */
-	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, String why, MachineProfile profile) {
-		String message = "which way the program goes here is not known: " + why;
+	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, Reason why, MachineProfile profile) {
+		Reason message = why.behind("which way the program goes here is not known");
 		if (line.isPresent() && Detour.deadEnd(frame.source, frame.line, line.getAsInt(), profile)) {
-			flow.out().remark(flow.block(), message, message, Optional.empty());
+			flow.out().remark(flow.block(), message);
 			frame.line = line.getAsInt();
 		} else if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {
-			flow.out().remark(flow.block(), message, message, Optional.empty());
+			flow.out().remark(flow.block(), message);
 			flow.endless().wayOut(frame);
 			if (!Detour.deadEnd(frame.source, line.getAsInt(), Integer.MAX_VALUE, profile)) {
 				Detour.variables(frame.source, frame.line, line.getAsInt()).forEach(variable -> flow.assign(variable, Value.unknown(why)));

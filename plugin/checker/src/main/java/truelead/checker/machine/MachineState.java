@@ -9,6 +9,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -69,7 +70,7 @@ final class MachineState {
 		feedMode = profile.feedMode();
 		arcCentreAbsolute = profile.is(ProfileKey.ARC_CENTRE, "absolute");
 		if (alone) {
-			Setting callers = new Setting(Double.NaN, Optional.empty(), "the program that calls this subprogram sets it");
+			Setting callers = new Setting(Double.NaN, Optional.empty(), Reason.of("the program that calls this subprogram sets it"));
 			feed = callers;
 			speed = callers;
 			tool = callers;

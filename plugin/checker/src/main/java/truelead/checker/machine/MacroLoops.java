@@ -18,7 +18,7 @@ final class MacroLoops {
 		boolean again = frame.loop(name).filter(open -> open.line == line).isPresent();
 		Value value = loop.condition().map(flow.endless()::condition).orElse(Value.ONE);
 		if (!value.known()) {
-			flow.out().notFollowed(flow.block(), "how often this loop is passed is not known: " + value.why(), Optional.empty());
+			flow.out().notFollowed(flow.block(), value.why().behind("how often this loop is passed is not known"), Optional.empty());
 		}
 		boolean pass = value.known() ? value.number() != 0 : !again;
 		if (pass) {

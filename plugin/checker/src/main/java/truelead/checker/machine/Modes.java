@@ -7,6 +7,7 @@ import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -149,7 +150,7 @@ final class Modes {
 		if (words.has('H')) {
 			lengthOffset(words.setting('H'));
 		} else if (!state.lengthOffset.isSet() || state.lengthOffset.word().filter(word -> word.address() == 'G').isPresent()) {
-			lengthOffset(new Setting(state.tool.value(), Optional.of(words.gRef(index)), "no H word: the tool's own"));
+			lengthOffset(new Setting(state.tool.value(), Optional.of(words.gRef(index)), Reason.of("no H word: the tool's own")));
 		}
 	}
 
@@ -163,7 +164,7 @@ final class Modes {
 	private void workOffset(Words words, int number, int index) {
 		if (number != state.place.workOffset()) {
 			state.place.workOffset(number);
-			out.event(words.block(), Step.EventKind.WORK_OFFSET, words.gRef(index), new Setting(number, Optional.of(words.gRef(index)), ""));
+			out.event(words.block(), Step.EventKind.WORK_OFFSET, words.gRef(index), new Setting(number, Optional.of(words.gRef(index)), Reason.NONE));
 		}
 	}
 

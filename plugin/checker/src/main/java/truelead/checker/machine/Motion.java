@@ -5,6 +5,7 @@ import java.util.Optional;
 import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -119,7 +120,7 @@ final class Motion {
 	/** Says so where the value of a word is not known. */
 	void checkKnown(Words words, char letter) {
 		if (Double.isNaN(words.value(letter))) {
-			out.notFollowed(words.block(), letter + " is not known: " + words.why(letter), Optional.of(words.ref(letter)));
+			out.notFollowed(words.block(), words.why(letter).behind(letter + " is not known"), Optional.of(words.ref(letter)));
 		}
 	}
 
@@ -280,7 +281,7 @@ final class Motion {
 		Point to = place.frame().apply(target(words));
 		lead = lead(words, from, to);
 		if (!lead.known()) {
-			out.notFollowed(words.block(), "the lead of the synchronised motion is not known: " + lead.why(), lead.word());
+			out.notFollowed(words.block(), lead.why().behind("the lead of the synchronised motion is not known"), lead.word());
 		}
 		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.empty()));
@@ -300,7 +301,7 @@ final class Motion {
 			fineLead = Setting.NONE;
 		}
 		Setting said = fineLead.isSet() ? fineLead : state.feed;
-		return said.isSet() ? said : new Setting(Double.NaN, Optional.empty(), "neither K nor F says it");
+		return said.isSet() ? said : new Setting(Double.NaN, Optional.empty(), Reason.of("neither K nor F says it"));
 	}
 
 	/** The state in a motion that turns the spindle by itself, as the sign of its lead says. */

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.grammar.Expression;
@@ -46,6 +47,6 @@ final class NamedArguments {
 		Expression argument = arguments.get(index);
 		String written = called + " " + text.substring(argument.span().start(), argument.span().end());
 		int decimals = argument instanceof Expression.Number number ? number.decimals() : 0;
-		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), decimals, false, written)), "");
+		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), decimals, false, written)), Reason.NONE);
 	}
 }

@@ -106,7 +106,7 @@ final class OWords {
 		flow.endless().decided();
 		Value count = statement.arguments().isEmpty() ? Value.unknown("no count is written") : flow.evaluator().value(statement.arguments().get(0)).inArithmetic();
 		if (!count.known()) {
-			flow.out().notFollowed(flow.block(), "how often this loop is passed is not known: " + count.why(), Optional.empty());
+			flow.out().notFollowed(flow.block(), count.why().behind("how often this loop is passed is not known"), Optional.empty());
 		}
 		int passes = count.known() ? (int) Math.min(MOST_REPEATS, Math.round(count.number())) : 1;
 		if (passes <= 0) {

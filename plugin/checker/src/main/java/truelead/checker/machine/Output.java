@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -49,26 +50,45 @@ final class Output {
 
 	/** What follows may be wrong: a thread may depend on it. */
 	void notFollowed(BlockRef block, String why, Optional<WordRef> word) {
+		notFollowed(block, Reason.of(why), word);
+	}
+
+	/** The same, for the reason of a number that is not known. */
+	void notFollowed(BlockRef block, Reason why, Optional<WordRef> word) {
 		say(block, why, word, false, Step.NotFollowed.Weight.THREAD);
 	}
 
 	/** What follows may be wrong; a thread may depend on it where a tool for threads makes none that is known. */
 	void notFollowedByMaker(BlockRef block, String why, Optional<WordRef> word) {
-		say(block, why, word, false, Step.NotFollowed.Weight.BY_TOOL);
+		say(block, Reason.of(why), word, false, Step.NotFollowed.Weight.BY_TOOL);
 	}
 
 	/** Nothing behind it is executed. */
 	void stopped(BlockRef block, String why, Optional<WordRef> word) {
+		stopped(block, Reason.of(why), word);
+	}
+
+	/** The same, for the reason of a number that is not known. */
+	void stopped(BlockRef block, Reason why, Optional<WordRef> word) {
 		say(block, why, word, true, Step.NotFollowed.Weight.THREAD);
 	}
 
 	/** Nothing behind it is executed, by the machine neither. */
 	void alarm(BlockRef block) {
-		say(block, "the program stops here with an alarm of its own", Optional.empty(), true, Step.NotFollowed.Weight.OWN_ALARM);
+		say(block, Reason.of("the program stops here with an alarm of its own"), Optional.empty(), true, Step.NotFollowed.Weight.OWN_ALARM);
+	}
+
+	/** Worth a word, once a program, for the reason of a number that is not known; no thread depends on it. */
+	void remark(BlockRef block, Reason why) {
+		remark(block, why.words(), why, Optional.empty());
 	}
 
 	/** Worth a word, once a program; no thread depends on it. */
 	void remark(BlockRef block, String subject, String why, Optional<WordRef> word) {
+		remark(block, subject, Reason.of(why), word);
+	}
+
+	private void remark(BlockRef block, String subject, Reason why, Optional<WordRef> word) {
 		if (said.add(List.of("remark", subject))) {
 			say(block, why, word, false, Step.NotFollowed.Weight.MINOR);
 		}
@@ -77,11 +97,11 @@ final class Output {
 	/** A code with axis words that nobody knows; worth a word once a program and tool. */
 	void unknownCode(BlockRef block, String code, String why, WordRef word) {
 		if (said.add(List.of("code", code, state.tool.value()))) {
-			say(block, why, Optional.of(word), false, Step.NotFollowed.Weight.UNKNOWN_CODE);
+			say(block, Reason.of(why), Optional.of(word), false, Step.NotFollowed.Weight.UNKNOWN_CODE);
 		}
 	}
 
-	private void say(BlockRef block, String why, Optional<WordRef> word, boolean stops, Step.NotFollowed.Weight weight) {
+	private void say(BlockRef block, Reason why, Optional<WordRef> word, boolean stops, Step.NotFollowed.Weight weight) {
 		if (said.add(List.of(block.file().name(), block.line(), why))) {
 			sink.accept(new Step.NotFollowed(block, state.modal(), why, stops, word, weight));
 		}

@@ -65,7 +65,7 @@ final class RicherCalls {
 	private int repeats(Optional<Expression> repeats) {
 		Value count = repeats.map(flow.evaluator()::value).orElse(Value.ONE).inArithmetic();
 		if (!count.known()) {
-			flow.out().notFollowed(flow.block(), "how often the call is repeated is not known: " + count.why(), Optional.empty());
+			flow.out().notFollowed(flow.block(), count.why().behind("how often the call is repeated is not known"), Optional.empty());
 		}
 		return count.known() ? (int) Math.min(Math.round(count.number()), Integer.MAX_VALUE) : 1;
 	}

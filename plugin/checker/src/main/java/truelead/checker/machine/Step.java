@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.chunk.PlaceRun;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -213,7 +214,7 @@ public sealed interface Step {
 	 * @param word   the word at fault, where there is one
 	 * @param weight what may depend on it
 	 */
-	record NotFollowed(BlockRef block, Modal modal, String why, boolean stops, Optional<WordRef> word, Weight weight) implements Step {
+	record NotFollowed(BlockRef block, Modal modal, Reason why, boolean stops, Optional<WordRef> word, Weight weight) implements Step {
 
 		/** What may depend on something that is not followed. */
 		public enum Weight {

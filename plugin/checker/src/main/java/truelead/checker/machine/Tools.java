@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.Optional;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -24,7 +25,7 @@ final class Tools {
 			turret(words, tool);
 			return;
 		}
-		words.name('T').ifPresent(name -> state.selectedTool = new Setting(Double.NaN, tool.word(), "the tool is called by its name, " + name));
+		words.name('T').ifPresent(name -> state.selectedTool = new Setting(Double.NaN, tool.word(), Reason.of("the tool is called by its name, " + name)));
 		if (words.name('T').isEmpty()) {
 			state.selectedTool = changeFollows || !words.nextTool().isSet() ? tool : words.nextTool();
 		}
@@ -61,7 +62,7 @@ final class Tools {
 	/** A tool change to what was selected last. */
 	void change(BlockRef block, WordRef word) {
 		state.tool = state.selectedTool.isSet() ? state.selectedTool
-				: new Setting(Double.NaN, Optional.of(word), "no T word says which tool the change takes");
+				: new Setting(Double.NaN, Optional.of(word), Reason.of("no T word says which tool the change takes"));
 		state.toolChange = Optional.of(block);
 		if (state.profile.yes(ProfileKey.TOOL_CHANGE_STOPS_SPINDLE)) {
 			state.spindle = SpindleTurn.STOPPED;

@@ -7,6 +7,7 @@ import truelead.checker.arithmetic.Evaluator;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.grammar.Element;
@@ -23,7 +24,7 @@ final class Words {
 	private final Evaluator evaluator;
 	private final double[] values = new double[SLOTS];
 	private final Element.Word[] written = new Element.Word[SLOTS];
-	private final String[] whys = new String[SLOTS];
+	private final Reason[] whys = new Reason[SLOTS];
 	private int[] gCodes = new int[8];
 	private Element.Word[] gWords = new Element.Word[8];
 	private int[] mCodes = new int[8];
@@ -124,14 +125,14 @@ final class Words {
 		} else if (address == 'M') {
 			addM(MachineProfile.tenfold(number), word);
 		} else if (address == 'T' && has('T')) {
-			nextTool = new Setting(number, Optional.of(ref(word)), value == null ? "" : value.why());
+			nextTool = new Setting(number, Optional.of(ref(word)), value == null ? Reason.NONE : value.why());
 		} else {
 			int index = address - FIRST;
 			repeated |= present & 1 << index;
 			present |= 1 << index;
 			values[index] = number;
 			written[index] = word;
-			whys[index] = value == null ? "" : value.why();
+			whys[index] = value == null ? Reason.NONE : value.why();
 			if (word.value() instanceof Expression.Function function) {
 				incremental |= function.name().equals("IC") ? 1 << index : 0;
 				absolute |= function.name().equals("AC") ? 1 << index : 0;
@@ -219,7 +220,7 @@ final class Words {
 	}
 
 	/** Why the value of a word is not known. */
-	String why(char address) {
+	Reason why(char address) {
 		return whys[address - FIRST];
 	}
 

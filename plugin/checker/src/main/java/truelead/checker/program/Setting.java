@@ -7,16 +7,16 @@ import java.util.Optional;
  *
  * @param value the number in the program's own unit, NaN where it is not known
  * @param word  the word that set it; empty where a default or the machine did
- * @param why   why it is not known, or what default it is; empty text where a word says it all
+ * @param why   why it is not known, or what default it is; nothing where a word says it all
  */
-public record Setting(double value, Optional<WordRef> word, String why) {
+public record Setting(double value, Optional<WordRef> word, Reason why) {
 
 	/** Nothing has set it yet. */
-	public static final Setting NONE = new Setting(Double.NaN, Optional.empty(), "never set");
+	public static final Setting NONE = new Setting(Double.NaN, Optional.empty(), Reason.of("never set"));
 
 	/** Set by a word to a known number. */
 	public static Setting of(double value, WordRef word) {
-		return new Setting(value, Optional.of(word), "");
+		return new Setting(value, Optional.of(word), Reason.NONE);
 	}
 
 	/** Whether the number is known. */

@@ -74,7 +74,7 @@ public final class Draft {
 
 	/** A number that the program says. */
 	public Draft programmed(String name, String value, Setting setting) {
-		String origin = setting.word().map(w -> "programmed: " + Figures.written(w)).orElse(setting.why().isEmpty() ? "programmed" : setting.why());
+		String origin = setting.word().map(w -> "programmed: " + Figures.written(w)).orElse(setting.why().isEmpty() ? "programmed" : setting.why().words());
 		evidence.add(new Evidence(name, value, origin, setting.word().map(Location::of)));
 		return this;
 	}

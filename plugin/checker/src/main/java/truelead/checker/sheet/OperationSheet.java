@@ -67,6 +67,6 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 
 	/** What is not known, one sentence each. */
 	public List<String> notKnown() {
-		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why()).distinct().toList();
+		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why().words()).distinct().toList();
 	}
 }

@@ -97,7 +97,7 @@ public final class Sheets {
 
 	private static String said(String letter, Setting setting, FeedMode mode, LengthUnit unit) {
 		if (!setting.known()) {
-			return setting.isSet() ? "not known: " + setting.why() : "none";
+			return setting.isSet() ? "not known: " + setting.why().words() : "none";
 		}
 		String written = setting.word().filter(word -> word.literal()).map(Figures::written).orElse(letter + Figures.number(setting.value(), 4));
 		String length = unit == LengthUnit.INCH ? "in" : "mm";

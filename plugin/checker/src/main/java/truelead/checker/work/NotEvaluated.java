@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.Optional;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.WordRef;
 
 /**
@@ -12,5 +13,5 @@ import truelead.checker.program.WordRef;
  * @param why   one sentence: what is not known and why
  * @param ofCaller whether it stands in a subprogram by itself, to whose caller it is known
  */
-public record NotEvaluated(BlockRef block, Optional<WordRef> word, String why, boolean ofCaller) {
+public record NotEvaluated(BlockRef block, Optional<WordRef> word, Reason why, boolean ofCaller) {
 }

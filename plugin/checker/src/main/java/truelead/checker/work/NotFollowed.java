@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.Optional;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Reason;
 import truelead.checker.program.WordRef;
 
 /**
@@ -12,7 +13,7 @@ import truelead.checker.program.WordRef;
  * @param stops whether nothing behind it was executed
  * @param bearing what depends on it
  */
-public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, String why, boolean stops, Bearing bearing) {
+public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, Reason why, boolean stops, Bearing bearing) {
 
 	/** What may depend on something that is not followed. */
 	public enum Bearing {

@@ -15,6 +15,7 @@ import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.tool.ToolLog;
 
@@ -170,16 +171,16 @@ final class Operations {
 		note(list, step, stroke.lead(), "the lead");
 		note(list, step, stroke.speed(), "the speed");
 		if (Double.isNaN(stroke.bottom())) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), "the depth of the thread is not known", step.modal().ofCaller()));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the depth of the thread is not known"), step.modal().ofCaller()));
 		}
 		if (!stroke.place().known()) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), "the place of the thread is not known", step.modal().ofCaller()));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the place of the thread is not known"), step.modal().ofCaller()));
 		}
 	}
 
 	private static void note(List<NotEvaluated> list, Step step, Setting setting, String what) {
 		if (setting.isSet() && !setting.known()) {
-			list.add(new NotEvaluated(step.block(), setting.word(), what + " is not known: " + setting.why(), step.modal().ofCaller()));
+			list.add(new NotEvaluated(step.block(), setting.word(), setting.why().behind(what + " is not known"), step.modal().ofCaller()));
 		}
 	}
 }

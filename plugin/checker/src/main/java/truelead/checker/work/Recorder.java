@@ -15,6 +15,7 @@ import truelead.checker.machine.StepSink;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.ArcRuns;
@@ -192,7 +193,7 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.Event event) {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
-			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why(),
+			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why().words(),
 					new LoggedTrouble(number, tool, notFollowed));
 			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
@@ -374,7 +375,7 @@ final class Recorder implements StepSink {
 
 	private void tooMany(Step first) {
 		trouble.putIfAbsent("too many", new LoggedTrouble(order, tool, new Step.NotFollowed(first.block(), first.modal(),
-				"the program makes more holes and helices than are followed: those from here on are not checked", true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
+				Reason.of("the program makes more holes and helices than are followed: those from here on are not checked"), true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
 	}
 
 	private static <T> void addUpTo(int most, List<T> list, T item) {

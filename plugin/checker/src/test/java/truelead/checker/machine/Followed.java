@@ -69,11 +69,11 @@ record Followed(List<Step> steps) {
 
 	/** Why anything could not be followed, remarks left out. */
 	List<String> lost() {
-		return all(Step.NotFollowed.class).stream().filter(lost -> !minor(lost)).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(lost -> !minor(lost)).map(lost -> lost.why().words()).toList();
 	}
 
 	List<String> remarks() {
-		return all(Step.NotFollowed.class).stream().filter(Followed::minor).map(Step.NotFollowed::why).toList();
+		return all(Step.NotFollowed.class).stream().filter(Followed::minor).map(lost -> lost.why().words()).toList();
 	}
 
 	/** The end of the last motion. */

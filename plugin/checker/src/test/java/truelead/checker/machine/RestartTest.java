@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.profile.Meaning;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 
 /** A program is followed from a tool change as if it had come there from its first block: nothing that was in force may be left behind. */
@@ -86,9 +87,9 @@ class RestartTest {
 		} else if (type == int.class) {
 			return (Integer) now + 7;
 		} else if (type == Setting.class) {
-			return new Setting(4, Optional.empty(), field.getName());
+			return new Setting(4, Optional.empty(), Reason.of(field.getName()));
 		} else if (type == Optional.class) {
-			return Optional.of(field.getName());
+			return Optional.of(Reason.of(field.getName()));
 		} else if (type == Point.class) {
 			return new Point(4, 5, field.getName().hashCode());
 		} else if (type == Frame.class) {
@@ -96,10 +97,10 @@ class RestartTest {
 		} else if (type == Rotary.class) {
 			return Rotary.NONE.with(0, 30);
 		} else if (type == List.class) {
-			return List.of(field.getName());
+			return List.of(Reason.of(field.getName()));
 		} else if (type.isEnum()) {
 			return type.getEnumConstants()[now == type.getEnumConstants()[0] ? 1 : 0];
 		}
-		throw new IllegalStateException("say here what another " + type.getSimpleName() + " is, for " + field.getName());
+		throw new IllegalStateException("say here what another " + type.getSimpleName() + " is, for " + Reason.of(field.getName()));
 	}
 }

@@ -164,7 +164,7 @@ class TappingsTest {
 	@Test
 	void aSpeedThatIsNotKnownIsSaid() {
 		Tapping tapping = tapping("G21 G90", "T2 M6 (M6X1 TAP)", "G54 G0 X10. Y10. S#100 M3", "G43 H2 Z5.", "G84 Z-12. R3. F520.", "G80", "M30");
-		assertThat(tapping.notEvaluated()).singleElement().satisfies(n -> assertThat(n.why()).startsWith("the speed is not known"));
+		assertThat(tapping.notEvaluated()).singleElement().satisfies(n -> assertThat(n.why().words()).startsWith("the speed is not known"));
 	}
 
 	@Test

@@ -1,6 +1,7 @@
 package truelead.checker.rule.program;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
+import truelead.checker.program.Reason;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
@@ -25,7 +27,6 @@ import truelead.checker.work.Work;
 /** A value, a branch or a call that could not be followed; a warning where a thread may depend on it, else information, once. */
 public final class NotFollowed implements Rule {
 
-	private static final String NOT_SET = " is not set in the program";
 	/** As many other blocks as a person looks through. */
 	private static final int MOST_PLACES = 200;
 
@@ -44,48 +45,50 @@ public final class NotFollowed implements Rule {
 		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.DISTANCE_MODE);
 	}
 
+	/** What is said of a place, and why it is not followed. */
+	private record Said(Draft draft, Reason why) {
+	}
+
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		Map<String, Draft> byLine = new LinkedHashMap<>();
+		Map<String, Said> byLine = new LinkedHashMap<>();
 		List<NotEvaluated> minor = new ArrayList<>();
 		List<NotEvaluated> callers = new ArrayList<>();
 		for (truelead.checker.work.NotFollowed trouble : work.trouble().notFollowed()) {
 			switch (trouble.bearing()) {
-				case THREAD -> byLine.merge(key(at(trouble.block(), trouble.word())), draft(trouble),
+				case THREAD -> byLine.merge(key(at(trouble.block(), trouble.word())), new Said(draft(trouble), trouble.why()),
 						(one, other) -> trouble.word().filter(w -> w.address() != 'G').isPresent() ? other : one);
 				case CALLER -> callers.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), true));
 				case NONE -> minor.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), false));
 			}
 		}
 		for (ThreadingOperation operation : work.operations()) {
-			Set<String> said = new HashSet<>();
+			Set<Reason> said = new HashSet<>();
 			for (NotEvaluated part : operation.notEvaluated()) {
 				if (part.ofCaller()) {
 					callers.add(part);
 					continue;
 				}
-				Draft known = byLine.get(key(at(part.block(), part.word())));
+				Said known = byLine.get(key(at(part.block(), part.word())));
 				if (known != null) {
-					known.on(operation);
+					known.draft().on(operation);
 					said.add(part.why());
-				} else if (said.add(part.why()) && byLine.values().stream().noneMatch(d -> d.isOn(operation))) {
-					byLine.put(key(at(part.block(), part.word())), Draft.of(this, Severity.WARNING, at(part.block(), part.word()),
-							sentence(part.why()) + "this thread is not checked in full").on(operation));
+				} else if (said.add(part.why()) && byLine.values().stream().noneMatch(one -> one.draft().isOn(operation))) {
+					byLine.put(key(at(part.block(), part.word())), new Said(Draft.of(this, Severity.WARNING, at(part.block(), part.word()),
+							sentence(part.why()) + "this thread is not checked in full").on(operation), part.why()));
 				}
 			}
 		}
-		byCause(byLine.values().stream().map(Draft::finding).toList()).forEach(found);
+		byCause(byLine.values()).forEach(found);
 		all(callers, "the program that calls this one gives it, check it there").ifPresent(found);
 		all(minor, "no thread depends on it").ifPresent(found);
 	}
 
 	/** One finding for a variable that nothing sets, whatever depends on it; the other places stay as related ones. */
-	private static List<Finding> byCause(List<Finding> all) {
-		Map<String, List<Finding>> causes = new LinkedHashMap<>();
-		for (Finding one : all) {
-			int end = one.message().indexOf(NOT_SET);
-			int from = end < 0 ? -1 : one.message().lastIndexOf(": ", end);
-			causes.computeIfAbsent(from < 0 ? one.message() + one.at().line() + one.at().file().name() : one.message().substring(from, end), cause -> new ArrayList<>()).add(one);
+	private static List<Finding> byCause(Collection<Said> all) {
+		Map<Object, List<Finding>> causes = new LinkedHashMap<>();
+		for (Said one : all) {
+			causes.computeIfAbsent(one.why().unset().<Object>map(variable -> variable).orElse(one), cause -> new ArrayList<>()).add(one.draft().finding());
 		}
 		return causes.values().stream().map(NotFollowed::first).toList();
 	}
@@ -127,8 +130,8 @@ public final class NotFollowed implements Rule {
 		return word.map(Location::of).orElse(Location.of(block));
 	}
 
-	private static String sentence(String why) {
-		String text = why.strip();
+	private static String sentence(Reason why) {
+		String text = why.words().strip();
 		while (text.endsWith(".")) {
 			text = text.substring(0, text.length() - 1);
 		}

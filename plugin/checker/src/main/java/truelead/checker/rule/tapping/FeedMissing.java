@@ -7,6 +7,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -124,7 +125,7 @@ public final class FeedMissing extends TappingRule {
 		boolean perTurn = tapping.method().synchronised() || stroke.modal().feedMode() == FeedMode.PER_REVOLUTION;
 		boolean turns = stroke.speed().known() && stroke.speed().value() > 0 && !stroke.modal().constantSurface();
 		return perTurn || turns && stroke.modal().feedMode() == FeedMode.PER_MINUTE
-				? Optional.of(new TapFeed(stroke, new Setting(1, Optional.empty(), ""), perTurn, stroke.speed().value(), 1))
+				? Optional.of(new TapFeed(stroke, new Setting(1, Optional.empty(), Reason.NONE), perTurn, stroke.speed().value(), 1))
 				: Optional.empty();
 	}
 }
