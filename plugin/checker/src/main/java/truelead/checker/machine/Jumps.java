@@ -90,7 +90,7 @@ final class Jumps {
 				frame.line = line.getAsInt();
 			}
 		} else if (line.isPresent() && Detour.sister(frame.source, frame.line, line.getAsInt(), profile)) {
-			flow.out().remark(flow.block(), message, message, Optional.empty());
+			flow.out().remark(flow.block(), message);
 		} else {
 			flow.out().notFollowed(flow.block(), message, Optional.empty());
 		}
