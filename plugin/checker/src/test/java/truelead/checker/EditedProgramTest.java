@@ -90,6 +90,12 @@ class EditedProgramTest {
 		}
 	}
 
+	/** The same of milled threads: {@code -Dedits.milled=100} takes some minutes. */
+	@Test
+	void anOpenProgramOfMilledThreadsIsAnsweredAsOneNeverSeenBefore() {
+		open(Integer.getInteger("edits.milled", 1), ShopPrograms::ofMilledThreads);
+	}
+
 	private static void open(int programs, Function<Random, String> maker) {
 		long first = Long.getLong("edits.first", 1);
 		for (long seed = first; seed < first + programs; seed++) {
