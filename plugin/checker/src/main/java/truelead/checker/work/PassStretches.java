@@ -192,6 +192,10 @@ final class PassStretches {
 
 	/** The finishing passes at each of the holes whose kind is as asked. */
 	List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
+		if (holeCount == 1) {
+			MillPasses only = finishing(new At(stretches.get(0), 0));
+			return asked.test(only) ? List.of(only) : List.of();
+		}
 		List<List<MillPass>> found = new ArrayList<>();
 		for (List<Alike> kind : byFinishing()) {
 			if (asked.test(finishing(new At(kind.get(0).stretch(), kind.get(0).holes().get(0))))) {

@@ -1,5 +1,6 @@
 package truelead.checker.rule.hole;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -157,10 +158,14 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** Whether the other tools at the hole start above level 0, and none has opened the hole wider down to where the tap starts. */
 	private static boolean nothingWider(TapStroke stroke) {
 		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
-		return stroke.hole().madeBefore(stroke.order()) && stroke.hole().cuts().stream().filter(c -> c.order() < stroke.order())
-				.allMatch(c -> stroke.direction() * c.start() <= 0
-						&& (!c.kind().makesHole() || stroke.hole().makingBefore(stroke.order()).size() == 1
-								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
+		List<Cut> making = stroke.hole().makingBefore(stroke.order());
+		for (Cut cut : stroke.hole().cuts()) {
+			boolean narrow = !cut.kind().makesHole() || making.size() == 1 || cut.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent();
+			if (cut.order() < stroke.order() && !(stroke.direction() * cut.start() <= 0 && narrow)) {
+				return false;
+			}
+		}
+		return !making.isEmpty();
 	}
 
 

@@ -115,13 +115,17 @@ final class Visits extends AbstractList<Visit> {
 
 	/** The visits of those kinds that are as asked, in order. */
 	List<Visit> where(Predicate<Visit> asked) {
-		BitSet kinds = new BitSet();
+		BitSet found = null;
 		for (int kind = 0; kind < typical.size(); kind++) {
-			kinds.set(kind, asked.test(typical.get(kind)));
+			if (asked.test(typical.get(kind))) {
+				found = found == null ? new BitSet() : found;
+				found.set(kind);
+			}
 		}
-		if (kinds.isEmpty()) {
+		if (found == null) {
 			return List.of();
 		}
+		BitSet kinds = found;
 		return strokes.map(made -> visits(made.ofKinds(kinds), Visit::of)).or(() -> passes.map(made -> visits(made.ofKinds(kinds), Visit::of))).orElseThrow();
 	}
 }
