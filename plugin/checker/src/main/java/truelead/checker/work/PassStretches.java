@@ -57,7 +57,11 @@ final class PassStretches {
 
 	/** @param within how far a hole may be from a place written to a resolution, mm */
 	static PassStretches of(List<PassRow> rows, Holes holes, DoubleUnaryOperator within) {
-		int[] holeOf = new int[rows.stream().mapToInt(PassRow::count).sum()];
+		int count = 0;
+		for (PassRow row : rows) {
+			count += row.count();
+		}
+		int[] holeOf = new int[count];
 		int at = 0;
 		for (PassRow row : rows) {
 			for (int i = 0; i < row.count(); i++) {

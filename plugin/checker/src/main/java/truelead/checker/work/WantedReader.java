@@ -25,7 +25,6 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Stock;
-import truelead.checker.job.ToolFacts;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
@@ -97,9 +96,12 @@ final class WantedReader {
 			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), cut, draft));
 			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
 		}
-		Set<LineComment> read = Collections.newSetFromMap(new IdentityHashMap<>());
-		called.forEach(c -> read.add(c.comment()));
-		for (LineComment line : book.listed(draft.log)) {
+		List<LineComment> listed = book.listed(draft.log);
+		Set<LineComment> read = listed.isEmpty() ? Set.of() : Collections.newSetFromMap(new IdentityHashMap<>());
+		for (Called one : listed.isEmpty() ? List.<Called>of() : called) {
+			read.add(one.comment());
+		}
+		for (LineComment line : listed) {
 			if (!read.contains(line)) {
 				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
@@ -186,7 +188,13 @@ final class WantedReader {
 					.map(WantedReader::called).stream().toList();
 		}
 		ThreadSpec nearest = called.get(0).callout().spec().withoutClass();
-		return called.stream().filter(c -> c.callout().spec().withoutClass().equals(nearest)).toList();
+		List<Called> alike = new ArrayList<>();
+		for (Called one : called) {
+			if (one.callout().spec().withoutClass().equals(nearest)) {
+				alike.add(one);
+			}
+		}
+		return alike;
 	}
 
 	private static Called called(TitleThreads.Titled titled) {

@@ -37,7 +37,8 @@ final class Visits extends AbstractList<Visit> {
 		}
 
 		Visits of(ThreadingOperation operation) {
-			return visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
+			Visits known = visits.get(operation.index());
+			return known != null ? known : visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
 		}
 	}
 
