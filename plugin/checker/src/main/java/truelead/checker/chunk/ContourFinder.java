@@ -147,19 +147,29 @@ final class ContourFinder {
 		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
 		PassageSum afterRapid = new PassageSum(lines);
 		PassageSum afterFeed = new PassageSum(lines);
-		for (int line = from; line < to; line++) {
+		for (int line = from, end; line < to; line = end) {
+			// one code and one feed are in force up to the end
+			end = lines.nextWord(line, to);
 			code = lines.codes[line] < 0 ? code : lines.codes[line];
 			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
-			if (lines.moves(line)) {
-				moves++;
-				gap = Math.max(gap, lines.gap(line));
-				entry = lines.dependsOnEntry(line) ? entry(entry, line) : entry;
-				if (code != 0) {
-					afterFeed.cut(line, feed);
+			int first = -1;
+			boolean changed = false;
+			boolean level = false;
+			for (int move = line; move < end; move++) {
+				if (lines.moves(move)) {
+					first = first < 0 ? move : first;
+					moves++;
+					changed |= lines.levels[move] == PlainLines.CHANGED;
+					level |= lines.levels[move] == PlainLines.FIRST;
+					gap = Math.max(gap, lines.gap(move));
+					entry = lines.dependsOnEntry(move) ? entry(entry, move) : entry;
 				}
-				if (code > 0) {
-					afterRapid.cut(line, feed);
-				}
+			}
+			if (first >= 0 && code != 0) {
+				afterFeed.cut(first, changed, level, feed);
+			}
+			if (first >= 0 && code > 0) {
+				afterRapid.cut(first, changed, level, feed);
 			}
 		}
 		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, gap, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,

@@ -23,11 +23,18 @@ final class PassageSum {
 		this.lines = lines;
 	}
 
-	/** A move that is no rapid; {@code feed} is the line of the F word it is made under, -1 for the one in force at the beginning. */
-	void cut(int line, int feed) {
+	/**
+	 * Moves that are no rapids, all under one feed.
+	 *
+	 * @param line    the first of them
+	 * @param changed whether one changes the level
+	 * @param entry   whether one says the first Z
+	 * @param feed    line of the F word they are made under, -1 for the one in force at the beginning
+	 */
+	void cut(int line, boolean changed, boolean entry, int feed) {
 		cuts = cuts < 0 ? line : cuts;
-		levels |= lines.levels[line] == PlainLines.CHANGED;
-		entryLevels |= lines.levels[line] == PlainLines.FIRST;
+		levels |= changed;
+		entryLevels |= entry;
 		if (feed < 0) {
 			entryFeed = true;
 			return;

@@ -52,6 +52,9 @@ final class PlainLines {
 	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
+	/** Lines with a motion code or a feed. */
+	private int[] worded = new int[16];
+	private int wordedCount;
 	/** Whether the block read last is nothing but axis words, feed and plain motion codes. */
 	private boolean bare;
 	/** Whether the motion in force may be another than G0 to G3. */
@@ -105,6 +108,13 @@ final class PlainLines {
 		return others[index];
 	}
 
+	/** The first line behind a line that says a motion code or a feed, or the end of a range of lines. */
+	int nextWord(int line, int end) {
+		int found = Arrays.binarySearch(worded, 0, wordedCount, line + 1);
+		int index = found >= 0 ? found : -found - 1;
+		return index < wordedCount ? Math.min(worded[index], end) : end;
+	}
+
 	/** Whether a block moves, perhaps. */
 	boolean moves(int line) {
 		return kinds[line] >= MOVE;
@@ -147,6 +157,10 @@ final class PlainLines {
 		z[line] = wordZ;
 		feeds[line] = wordF;
 		codes[line] = (byte) code;
+		if (code >= 0 || said(wordF)) {
+			worded = wordedCount == worded.length ? Arrays.copyOf(worded, wordedCount * 2) : worded;
+			worded[wordedCount++] = line;
+		}
 	}
 
 	/** A block that is not nothing but a motion, or has words twice, of which the last one counts. */

@@ -126,7 +126,23 @@ final class CutChains {
 		return history;
 	}
 
-	/** The same for the cut before those that a history is of. */
+	/** Whether two holes have the same history, each before a step of its own, as their cuts are of the same rows. */
+	boolean alike(int hole, int order, int other, int otherOrder) {
+		int link = lastLink(hole);
+		int beside = lastLink(other);
+		while (link != NONE && beside != NONE) {
+			CutRow row = rows.get(rowOf[link]);
+			if (rowOf[link] != rowOf[beside] || row.decimals(indexOf[link]) != row.decimals(indexOf[beside])
+					|| row.order(indexOf[link]) < order != row.order(indexOf[beside]) < otherOrder) {
+				return false;
+			}
+			link = before[link];
+			beside = before[beside];
+		}
+		return link == beside;
+	}
+
+	/** The number with one more cut, that before those that a history is of. */
 	static int history(int behind, CutRow row, int index, int order, PairNumbers pairs) {
 		int when = row.order(index) < order ? 1 : 0;
 		return pairs.of(behind, pairs.of(row.kind(), row.decimals(index) * 2 + when));

@@ -15,11 +15,19 @@ public final class HoleBook {
 	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
 	static final int REPEATED = 100;
 
+	/** From so many cuts on that differ, at one place, those of a tool are taken for alike however deep they go: no hole is pecked that often. */
+	static final int DIFFERENT = 300;
+
 	/** What makes two cuts alike. */
 	private record Likeness(Cut.Kind kind, int tool, double start, double tip) {
 
 		Likeness(Cut cut) {
 			this(cut.kind(), cut.tool().number(), cut.start(), cut.tip());
+		}
+
+		/** Whatever the tool does in this way. */
+		Likeness ofAnyDepth() {
+			return new Likeness(kind, tool, Double.NaN, Double.NaN);
 		}
 	}
 
@@ -56,8 +64,13 @@ public final class HoleBook {
 	public void add(Cut first, Step.Row row) {
 		int number = chains.row(new CutRow(first, Optional.of(row), kinds.of(first, true)));
 		int frame = grid.frame(first.place());
+		int known = grid.count();
 		for (int i = 0; i < row.count(); i++) {
 			put(at(frame, row.x(i), row.y(i), tolerance), number, i);
+			if (i == 0 && grid.count() > known) {
+				// where the first hole is new, so are the others as a rule
+				grid.expect(row.count());
+			}
 		}
 	}
 
@@ -71,7 +84,8 @@ public final class HoleBook {
 			chains.cuts(h).forEach(cut -> likenesses.put(new Likeness(cut), -1));
 			return likenesses;
 		});
-		Likeness likeness = new Likeness(chains.cut(row, index));
+		Likeness exact = new Likeness(chains.cut(row, index));
+		Likeness likeness = known.size() < DIFFERENT || known.containsKey(exact) ? exact : exact.ofAnyDepth();
 		Integer last = known.get(likeness);
 		if (last != null && last >= 0) {
 			// of cuts alike the last one stays too: it may come behind a thread

@@ -105,6 +105,13 @@ final class HoleGrid {
 		return count++;
 	}
 
+	/** Makes room for as many more at once. */
+	void expect(int more) {
+		if (count + more > us.length) {
+			resize(Math.max(count + more, us.length * 2));
+		}
+	}
+
 	/** Lets go of room for more. */
 	void trim() {
 		resize(Math.max(1, count));

@@ -153,6 +153,11 @@ public final class Holes {
 		return history;
 	}
 
+	/** Whether the {@link #history} of two holes, each before a step of its own, is sure to be the same; far quicker than to ask for both. */
+	public boolean alike(int number, int order, int other, int otherOrder) {
+		return spots == Spots.NONE && chains.alike(number, order, other, otherOrder);
+	}
+
 	/** Numbers for histories and what else is told apart with them; whoever asks for a history or a number holds this monitor. */
 	public PairNumbers pairs() {
 		return pairs;

@@ -59,10 +59,10 @@ final class StrokeRow {
 			return;
 		}
 		int kind = alike.of(first);
+		int now = 0;
 		for (int i = 0; i < holes.length; i++) {
-			int decimals = first.row().isEmpty() ? 0 : first.row().get().decimals(i);
-			int now = holes[i] == UNKNOWN ? all.pairs().of(alike.another(), 0)
-					: all.pairs().of(kind, all.pairs().of(all.history(holes[i], first.order() + i), decimals));
+			now = i > 0 && asBefore(i, all) ? now : holes[i] == UNKNOWN ? all.pairs().of(alike.another(), 0)
+					: all.pairs().of(kind, all.pairs().of(all.history(holes[i], first.order() + i), decimals(i)));
 			if (i == 0) {
 				key = now;
 			} else if (kinds != null || now != key) {
@@ -71,6 +71,17 @@ final class StrokeRow {
 			}
 		}
 		sorted = true;
+	}
+
+	/** Whether one is sure to be of the kind of the one before it. */
+	private boolean asBefore(int index, Holes all) {
+		int order = first.order() + index;
+		return holes[index] != UNKNOWN && holes[index - 1] != UNKNOWN && decimals(index) == decimals(index - 1)
+				&& all.alike(holes[index], order, holes[index - 1], order - 1);
+	}
+
+	private int decimals(int index) {
+		return first.row().isEmpty() ? 0 : first.row().get().decimals(index);
 	}
 
 	/** Number of kinds; below they are told in the order of their first strokes. */

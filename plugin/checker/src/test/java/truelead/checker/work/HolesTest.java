@@ -30,6 +30,20 @@ class HolesTest {
 	}
 
 	@Test
+	void ofThousandsOfDepthsAtOnePlaceTheFirstAndTheLastAreKept() {
+		List<String> lines = new ArrayList<>(List.of("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50. M8"));
+		for (int peck = 1; peck <= 2000; peck++) {
+			lines.add("G81 X10. Y10. Z-" + peck / 100.0 + " R2. F200.");
+		}
+		lines.addAll(List.of("G80", "M30"));
+		assertThat(work(lines.toArray(String[]::new)).holes()).singleElement().satisfies(hole -> {
+			assertThat(hole.cuts()).hasSizeBetween(300, 310);
+			assertThat(hole.cuts().get(0).tip()).isEqualTo(-0.01);
+			assertThat(hole.cuts().get(hole.cuts().size() - 1).tip()).isEqualTo(-20);
+		});
+	}
+
+	@Test
 	void whatALatheBoresIsAHoleAndWhatItTurnsOutsideIsNone() {
 		String[] turned = {"G21 G99", "G50 S2000", "T0202 (DRILL 20)", "G0 X0 Z3.", "G1 Z-40. F0.2", "G0 Z5.", "T0404", "G0 X22.5 Z2.", "G1 Z-38. F0.12", "X20.", "G0 Z5.",
 				"T0606", "G0 X60. Z2.", "G1 Z-10. F0.2", "G28 U0 W0", "T0808", "G0 X50. Z2.", "X10.", "M30"};
