@@ -33,8 +33,9 @@ final class Abbreviations {
 				parts.set(i, new Part.Word(Meaning.WALL, "SP", parts.get(i).start(), parts.get(i).end()));
 			}
 			String text = text(parts.get(i));
-			if (text.equals(BORE_OR_DRILL) && size(parts, i + 1)) {
-				boolean fit = i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Code;
+			int size = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w && w.meaning() == Meaning.MAKE ? i + 2 : i + 1;
+			if (text.equals(BORE_OR_DRILL) && size(parts, size)) {
+				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));

@@ -173,6 +173,12 @@ final class CommentParts {
 			add(t.inch().turns(), new Dimension(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol()), Optional.empty()), Part.Role.PLAIN);
 			return;
 		}
+		if (t.inch() != null && behindDrill() && sizeAndLength(t.inch())) {
+			// DRILL 8.5X70
+			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
+			parts.add(new Part.Other(text.substring(end(t.inch().inchSize()), end(t)).strip(), end(t.inch().inchSize()), end(t)));
+			return;
+		}
 		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
 	}
 
@@ -182,6 +188,10 @@ final class CommentParts {
 		boolean dash = turns != null && inch.DASH().size() == 1 && inch.series() == null && inch.SERIES_LETTER() == null && inch.extent() == null && turns.getStop() == inch.getStop();
 		return dash && turns.NUMBER(0).getText().indexOf('.') >= 0 && ParsedNumbers.value(turns.NUMBER(0).getSymbol()) < 2
 				&& inch.DASH(0).getSymbol().getStopIndex() + 1 < turns.getStart().getStartIndex() && inch.inchSize().getStop().getStopIndex() + 1 < inch.DASH(0).getSymbol().getStartIndex();
+	}
+
+	private static boolean sizeAndLength(CalloutParser.InchContext inch) {
+		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null && inch.SERIES_LETTER() == null && InchReading.of(inch).isEmpty();
 	}
 
 	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {

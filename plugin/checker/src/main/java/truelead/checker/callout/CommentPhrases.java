@@ -121,9 +121,10 @@ final class CommentPhrases {
 		return number && deep && !(unit + 1 < phrase.size() && phrase.get(unit + 1).getType() == CalloutParser.NUMBER);
 	}
 
-	/** PORT A 1/4 NPT, D&T 1/4-20: a letter apart from the fraction is not its own. */
+	/** PORT A 1/4 NPT, D&T 1/4-20, PERCER A 8.5: a letter apart from the fraction is not its own, and A is a word of many languages. */
 	private static boolean letterBeforeFraction(List<Token> phrase, int from, int to) {
-		return to == from + 2 && to < phrase.size() && phrase.get(to).getType() == CalloutParser.SLASH && phrase.get(from).getText().length() == 1 && Character.isLetter(phrase.get(from).getText().charAt(0))
+		boolean fraction = to < phrase.size() && phrase.get(to).getType() == CalloutParser.SLASH;
+		return to == from + 2 && (fraction || phrase.get(from).getText().equalsIgnoreCase("A")) && phrase.get(from).getText().length() == 1 && Character.isLetter(phrase.get(from).getText().charAt(0))
 				&& phrase.get(from).getStopIndex() + 1 < phrase.get(from + 1).getStartIndex();
 	}
 
