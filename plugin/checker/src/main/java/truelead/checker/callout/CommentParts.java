@@ -191,7 +191,7 @@ final class CommentParts {
 	}
 
 	private static boolean sizeAndLength(CalloutParser.InchContext inch) {
-		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null && inch.SERIES_LETTER() == null && InchReading.of(inch).isEmpty();
+		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null && inch.SERIES_LETTER() == null && InchReading.of(inch).filter(ThreadDraft::standard).isEmpty();
 	}
 
 	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {

@@ -46,7 +46,7 @@ final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean tapsAlone, boolean drills, int change, int named, int from, int to) {
 	}
 
 	private record Known(ToolFacts facts, List<ProgramComment> comments) {
@@ -92,7 +92,7 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -211,7 +211,7 @@ final class ToolBook {
 
 	/** Of comments around a change that name a tool for threads and one for none, those that suit what the tool does: (WATCH THE REAMER) stands beside (TAP M8) too. */
 	private List<LineComment> suiting(List<LineComment> around, ToolLog log) {
-		boolean told = log.taps() || log.drillsAlone();
+		boolean told = log.tapsAlone() || log.drillsAlone();
 		if (!told || around.stream().noneMatch(this::threads) || around.stream().noneMatch(c -> kind(c).filter(k -> !k.threading()).isPresent())) {
 			return around;
 		}
