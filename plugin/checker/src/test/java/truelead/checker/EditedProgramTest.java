@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -60,13 +61,13 @@ class EditedProgramTest {
 	/** Seeds that have been tried: {@code -Dedits.programs=3000} takes some minutes. */
 	@Test
 	void anOpenProgramIsAnsweredAsOneNeverSeenBefore() {
-		open(Integer.getInteger("edits.programs", 12), ShopPrograms::of);
+		open(Integer.getInteger("edits.programs", 12), ShopPrograms::of, ShopPrograms::edited);
 	}
 
 	/** The same of long programs: {@code -Dedits.long=100} takes some minutes. */
 	@Test
 	void anOpenProgramOfFewToolsIsAnsweredAsOneNeverSeenBefore() {
-		open(Integer.getInteger("edits.long", 1), ShopPrograms::ofFewTools);
+		open(Integer.getInteger("edits.long", 1), ShopPrograms::ofFewTools, ShopPrograms::edited);
 	}
 
 	/** More edits than texts are kept for; {@code -Dedits.many=100} takes some minutes. */
@@ -90,7 +91,14 @@ class EditedProgramTest {
 		}
 	}
 
-	private static void open(int programs, Function<Random, String> maker) {
+	/** The same of milled threads, most edits being of numbers alone: {@code -Dedits.milled=100} takes some minutes. */
+	@Test
+	void anOpenProgramOfMilledThreadsIsAnsweredAsOneNeverSeenBefore() {
+		open(Integer.getInteger("edits.milled", 1), ShopPrograms::ofMilledThreads,
+				(text, random) -> random.nextInt(25) == 0 ? ShopPrograms.edited(text, random) : ShopPrograms.retyped(text, random));
+	}
+
+	private static void open(int programs, Function<Random, String> maker, BiFunction<String, Random, String> edited) {
 		long first = Long.getLong("edits.first", 1);
 		for (long seed = first; seed < first + programs; seed++) {
 			Random random = new Random(seed);
@@ -101,7 +109,7 @@ class EditedProgramTest {
 				CheckResult known = open.check(new ProgramFile("A.NC", now), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT,
 						Budget.of(MachineProfile.generic()));
 				assertThat(differences(answer(known), answer(ProgramText.of(now.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
-				text = text.changedTo(ShopPrograms.edited(text.toString(), random));
+				text = text.changedTo(edited.apply(text.toString(), random));
 			}
 		}
 	}

@@ -38,8 +38,8 @@ final class ShopPrograms {
 			program.surface();
 		}
 		int pitch = program.oneIn(4) ? 4 : 15;
-		if (program.oneIn(2)) {
-			program.plateOfThreads(200 + random.nextInt(400));
+		if (program.oneIn(3)) {
+			program.plateOfThreads(200 + random.nextInt(150));
 		} else {
 			int holes = 1100 + random.nextInt(1400);
 			program.plate(2, "DRILL 5.0", program.oneIn(2) ? "G81 X0. Y0. Z-18. R2. F400." : "G83 X0. Y0. Z-18. R2. Q3. F200.", holes, pitch);
@@ -68,6 +68,21 @@ final class ShopPrograms {
 					default -> program.helix(-30, y);
 				}
 			}
+		}
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** A program of some thousand blocks that mills threads, with all that goes with it now and then: drills, roughing, other radii and depths, a second callout. */
+	static String ofMilledThreads(Random random) {
+		ShopPrograms program = new ShopPrograms(random);
+		program.line("G21 G90 G17 G40 G49 G80%s", program.oneIn(2) ? " G94" : "");
+		if (program.oneIn(3)) {
+			program.surface();
+		}
+		program.plateOfThreads(200 + random.nextInt(400));
+		if (program.oneIn(3)) {
+			program.part(-60);
 		}
 		program.line("M30");
 		return program.text.toString();

@@ -22,7 +22,7 @@ final class ToolWords {
 	private static final double FLATTEST = Math.toRadians(180);
 
 	/** The phrases that name a tool which drills and taps. */
-	private static final Set<String> WITH_DRILL = Set.of("DRILL TAP", "COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
+	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
 	private static final Set<String> SETTINGS = Set.of("OP", "OPER", "OPERATION", "NEXT", "ANOTHER", "SECOND", "SETUP");
 	/** What follows TAPPED where something else does it, or at another time. */
 	private static final Set<String> ELSEWHERE = Set.of("FROM", "ON", "BY", "LATER", "AFTER");

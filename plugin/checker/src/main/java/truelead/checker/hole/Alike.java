@@ -6,7 +6,10 @@ import java.util.Map;
 /** Numbers for values that are shared by all that they hold for, so that the same one is known at a glance; of an edit's values those that are equal have one too. */
 public final class Alike<T> {
 
-	private final Map<T, Integer> numbers = new IdentityHashMap<>();
+	/** An operation has few of them. */
+	private static final int FEW = 4;
+
+	private final Map<T, Integer> numbers = new IdentityHashMap<>(FEW);
 	private int count;
 	private boolean edited;
 

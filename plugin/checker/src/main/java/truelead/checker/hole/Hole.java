@@ -115,6 +115,13 @@ public record Hole(Place place, List<Cut> cuts) {
 
 	/** The countersink or spot cuts before a step. */
 	public List<Cut> edgeBefore(int order) {
-		return cuts.stream().filter(c -> !c.kind().makesHole() && c.order() < order).toList();
+		List<Cut> edge = List.of();
+		for (Cut cut : cuts) {
+			if (!cut.kind().makesHole() && cut.order() < order) {
+				edge = edge.isEmpty() ? new ArrayList<>(2) : edge;
+				edge.add(cut);
+			}
+		}
+		return edge;
 	}
 }

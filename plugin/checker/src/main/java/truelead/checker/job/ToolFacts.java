@@ -2,6 +2,7 @@ package truelead.checker.job;
 
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.program.Location;
 import truelead.checker.thread.TapStyle;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
@@ -49,9 +50,21 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 				first(limit, other.limit));
 	}
 
+	/** The same, said at another place. */
+	public ToolFacts at(Location place) {
+		Optional<Location> at = Optional.of(place);
+		return this == NONE ? NONE : new ToolFacts(at(kind, at), at(styles, at), at(diameter, at), at(thread, at), at(pitch, at), at(leadTurns, at),
+				at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(nose, at), at(tipFlat, at),
+				at(comb, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
+	}
+
+	private static <T> Optional<Fact<T>> at(Optional<Fact<T>> said, Optional<Location> at) {
+		return said.isEmpty() ? said : Optional.of(new Fact<>(said.get().value(), said.get().source(), at, said.get().said()));
+	}
+
 	/** These facts, with a lead and a point angle where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
-		return new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, nose,
+		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, nose,
 				tipFlat, comb, toothFeed, edgeFeed, limit);
 	}
 

@@ -31,6 +31,6 @@ public record Setting(double value, Optional<WordRef> word, Reason why) {
 
 	/** Half a unit of the last decimal written: how far the programmer may have rounded; 0 for an expression or a default. */
 	public double rounding() {
-		return word.filter(WordRef::literal).map(w -> 0.5 * Math.pow(10, -w.decimals())).orElse(0.0);
+		return word.isPresent() && word.get().literal() ? 0.5 * Math.pow(10, -word.get().decimals()) : 0;
 	}
 }

@@ -79,6 +79,8 @@ public enum Slip {
 	NO_CENTRE(Reach.OPERATION),
 	/** The wrong radius takes the circle's centre off the hole with it. */
 	CENTRE_WITH_RADIUS(Reach.OPERATION),
+	/** The circle is another one, by more than a pitch: what it advances is no lead to judge. */
+	OTHER_CIRCLE(Reach.BLOCK),
 	/** The path is turned round: it is left at an angle, has compensation on its other side, and ends at another level. */
 	TURNED_ROUND(Reach.OPERATION),
 	/** The arcs are turned round and go the short way, which keeps the lead. */

@@ -197,12 +197,21 @@ public final class ToolLog {
 		cutWithCoolant |= modal.coolant();
 		cutDry |= !modal.coolant();
 		Setting offset = modal.lengthOffset();
-		if (offset.isSet() && lengthOffsets.stream().noneMatch(o -> Double.compare(o.value(), offset.value()) == 0)) {
+		if (offset.isSet() && !met(offset)) {
 			lengthOffsets.add(offset);
 		}
 		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
 			feeds.merge(modal.feedModeStated(), FeedUse.of(modal, first), FeedUse::with);
 		}
+	}
+
+	private boolean met(Setting offset) {
+		for (Setting one : lengthOffsets) {
+			if (Double.compare(one.value(), offset.value()) == 0) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Whether two stays of one number are the same for all that is known of them. */

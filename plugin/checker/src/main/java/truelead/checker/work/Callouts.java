@@ -1,5 +1,6 @@
 package truelead.checker.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
@@ -26,7 +27,13 @@ final class Callouts {
 	 * @param cut lead and hole of the operation
 	 */
 	static List<Callout> read(LineComment comment, AsCut cut) {
-		return CalloutReader.read(comment.said()).stream().filter(c -> c.certain() || cut.speaksFor(c.spec())).toList();
+		List<Callout> named = new ArrayList<>();
+		for (Callout callout : CalloutReader.read(comment.said())) {
+			if (callout.certain() || cut.speaksFor(callout.spec())) {
+				named.add(callout);
+			}
+		}
+		return named;
 	}
 
 	/** A fact that a callout states, with the callout's own words and place. */

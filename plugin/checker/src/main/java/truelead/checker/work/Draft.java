@@ -130,7 +130,7 @@ final class Draft {
 
 	/** The first of the passes. */
 	Optional<Pass> firstPass() {
-		return passes.stream().findFirst().map(row -> row.pass(0));
+		return passes.isEmpty() ? Optional.empty() : Optional.of(passes.get(0).pass(0));
 	}
 
 	/** The last of the passes so far. */

@@ -85,10 +85,22 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 
 	/** How far the mean centre of a helix of a turn or more lies from the hole, mm, where it is more than rounding; else 0. */
 	public double besideHole() {
+		if (!(turns > WHOLE)) {
+			return 0;
+		}
 		double[] own = ownCentre();
 		double distance = Math.hypot(own[0] - place().u(), own[1] - place().v());
-		double open = helix.stream().anyMatch(Step.Arc::byRadius) ? OPEN : Math.max(COMPUTED, 3 * Math.min(resolution(), COARSEST));
-		return turns > WHOLE && distance > open ? distance : 0;
+		return distance > COMPUTED && distance > open() ? distance : 0;
+	}
+
+	/** How far the mean centre may lie beside the hole by rounding, mm. */
+	private double open() {
+		for (Step.Arc arc : helix) {
+			if (arc.byRadius()) {
+				return OPEN;
+			}
+		}
+		return Math.max(COMPUTED, 3 * Math.min(resolution(), COARSEST));
 	}
 
 	/** Where the axis of the helix is in the plane, along its first axis and along its second, mm: that of the hole, but for rounding. */

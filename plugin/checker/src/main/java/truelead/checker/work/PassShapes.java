@@ -18,10 +18,12 @@ import truelead.checker.program.Setting;
 final class PassShapes {
 
 	private static final double FINEST = 1e-7;
+	/** Most operations have few of what is numbered. */
+	private static final int FEW = 4;
 
 	private final Map<List<Object>, Integer> shapes = new HashMap<>();
-	private final Map<Draft.Pass, Integer> known = new IdentityHashMap<>();
-	private final Map<Modal, Integer> modals = new IdentityHashMap<>();
+	private final Map<Draft.Pass, Integer> known = new IdentityHashMap<>(FEW);
+	private final Map<Modal, Integer> modals = new IdentityHashMap<>(FEW);
 	private final Map<List<Object>, Integer> states = new HashMap<>();
 	private final Map<List<Object>, Integer> offsets = new HashMap<>();
 	private int alone;

@@ -57,7 +57,11 @@ final class PassStretches {
 
 	/** @param within how far a hole may be from a place written to a resolution, mm */
 	static PassStretches of(List<PassRow> rows, Holes holes, DoubleUnaryOperator within) {
-		int[] holeOf = new int[rows.stream().mapToInt(PassRow::count).sum()];
+		int count = 0;
+		for (PassRow row : rows) {
+			count += row.count();
+		}
+		int[] holeOf = new int[count];
 		int at = 0;
 		for (PassRow row : rows) {
 			for (int i = 0; i < row.count(); i++) {
@@ -192,6 +196,10 @@ final class PassStretches {
 
 	/** The finishing passes at each of the holes whose kind is as asked. */
 	List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
+		if (holeCount == 1) {
+			MillPasses only = finishing(new At(stretches.get(0), 0));
+			return asked.test(only) ? List.of(only) : List.of();
+		}
 		List<List<MillPass>> found = new ArrayList<>();
 		for (List<Alike> kind : byFinishing()) {
 			if (asked.test(finishing(new At(kind.get(0).stretch(), kind.get(0).holes().get(0))))) {

@@ -17,6 +17,7 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
+import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.LeadForm;
@@ -29,6 +30,8 @@ import truelead.grammar.ProgramText;
 /** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */
 final class ToolBook {
 
+	private static final Optional<Fact<Double>> POINT = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
+
 	private final Commentary commentary;
 	private final Stays stays;
 	private final Job job;
@@ -40,6 +43,8 @@ final class ToolBook {
 	private final Set<Integer> listing = new HashSet<>();
 	private final Map<Integer, List<Note.OfTool>> numbered = new HashMap<>();
 	private final Map<Stretch, Known> stretches = new HashMap<>();
+	private final Map<Said, ToolFacts> texts = new HashMap<>();
+	private final Map<Tap, Optional<Fact<Double>>> leads = new HashMap<>();
 
 	/** A tool number in one program of the file. */
 	private record Pocket(int part, int number) {
@@ -47,6 +52,18 @@ final class ToolBook {
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
 	private record Stretch(int part, int number, boolean changed, boolean taps, boolean tapsAlone, boolean drills, int change, int named, int from, int to) {
+	}
+
+	/**
+	 * A text that speaks of a tool.
+	 *
+	 * @param taps   whether the text names the tool and the tool taps
+	 * @param drills whether the text names the tool and it runs canned cycles, none of them a tapping one
+	 */
+	private record Said(String text, boolean taps, boolean drills) {
+	}
+
+	private record Tap(ToolKind kind, Set<TapStyle> styles) {
 	}
 
 	private record Known(ToolFacts facts, List<ProgramComment> comments) {
@@ -102,8 +119,7 @@ final class ToolBook {
 		ToolFacts facts = notes(log);
 		for (LineComment comment : own) {
 			boolean named = log.change().isPresent() && (comment.line() == stays.changeLine(log) || comment.ofTool(number(log)));
-			facts = join(facts, FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit(),
-					kind -> named && (log.taps() ? kind.tap() : log.drillsAlone() && !kind.threading())));
+			facts = join(facts, said(comment, named && log.taps(), named && log.drillsAlone()));
 		}
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));
@@ -115,6 +131,13 @@ final class ToolBook {
 		List<ProgramComment> comments = new ArrayList<>();
 		commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).forEach(comment -> comments.add(comment.comment()));
 		return new Known(defaults(facts), comments);
+	}
+
+	/** What a comment says of its tool: each text is read once, since a program comes back to the same tools. */
+	private ToolFacts said(LineComment comment, boolean taps, boolean drills) {
+		Location at = comment.comment().at();
+		return texts.computeIfAbsent(new Said(comment.said().strip(), taps, drills), said -> FreeText.tool(said.text(), FactSource.TOOL_COMMENT, at, commentary.unit(),
+				kind -> said.taps() ? kind.tap() : said.drills() && !kind.threading())).at(at);
 	}
 
 	/** The number of the tool; -1 where it is not known. */
@@ -255,17 +278,16 @@ final class ToolBook {
 		return FreeText.compatible(nearer, farther) ? nearer.or(farther) : nearer;
 	}
 
-	private static ToolFacts defaults(ToolFacts facts) {
+	private ToolFacts defaults(ToolFacts facts) {
 		Optional<Fact<Double>> turns = Optional.empty();
-		Optional<Fact<Double>> angle = Optional.empty();
 		if (facts.isTap()) {
-			LeadForm form = LeadForm.typical(facts.kind().orElseThrow().value(), facts.styles().map(Fact::value).orElse(Set.<TapStyle>of()));
-			turns = Optional.of(Fact.of(form.typicalThreads(), FactSource.DEFAULT,
-					"a lead of " + form.typicalThreads() + " threads, form " + form.name() + ", is assumed"));
+			turns = leads.computeIfAbsent(new Tap(facts.kind().orElseThrow().value(), facts.styles().map(Fact::value).orElse(Set.<TapStyle>of())), ToolBook::assumed);
 		}
-		if (facts.kind().filter(k -> k.value() == ToolKind.DRILL).isPresent()) {
-			angle = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
-		}
-		return facts.withDefaults(turns, angle);
+		return facts.withDefaults(turns, facts.kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() ? POINT : Optional.empty());
+	}
+
+	private static Optional<Fact<Double>> assumed(Tap tap) {
+		LeadForm form = LeadForm.typical(tap.kind(), tap.styles());
+		return Optional.of(Fact.of(form.typicalThreads(), FactSource.DEFAULT, "a lead of " + form.typicalThreads() + " threads, form " + form.name() + ", is assumed"));
 	}
 }

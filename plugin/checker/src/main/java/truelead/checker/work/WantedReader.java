@@ -23,14 +23,15 @@ import truelead.checker.job.FactSource;
 import truelead.checker.job.Holder;
 import truelead.checker.job.Job;
 import truelead.checker.job.Note;
+import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Stock;
-import truelead.checker.job.ToolFacts;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
 
 /** Finds out what is wanted at the holes of an operation: notes, callouts, tool, tool list, project, and what the numbers imply. */
 final class WantedReader {
@@ -56,7 +57,8 @@ final class WantedReader {
 	private final Stays stays;
 	private final ToolBook book;
 	private final Job job;
-	private final MachineProfile profile;
+	/** The holder of a tool that does not say its own. */
+	private final Fact<Holder> holder;
 	private final Map<Integer, TitleThreads> titles = new HashMap<>();
 	private final Map<Integer, List<Note>> heads = new HashMap<>();
 	private final NavigableMap<Integer, Note.OfStock> stock = new TreeMap<>();
@@ -66,7 +68,7 @@ final class WantedReader {
 		this.stays = stays;
 		this.book = book;
 		this.job = job;
-		this.profile = profile;
+		this.holder = job.holder().orElseGet(() -> assumedHolder(profile));
 		ProgramFile main = commentary.main().file();
 		for (Note note : commentary.notes(main, 0, Integer.MAX_VALUE)) {
 			if (note instanceof Note.OfStock said) {
@@ -97,9 +99,12 @@ final class WantedReader {
 			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), cut, draft));
 			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
 		}
-		Set<LineComment> read = Collections.newSetFromMap(new IdentityHashMap<>());
-		called.forEach(c -> read.add(c.comment()));
-		for (LineComment line : book.listed(draft.log)) {
+		List<LineComment> listed = book.listed(draft.log);
+		Set<LineComment> read = listed.isEmpty() ? Set.of() : Collections.newSetFromMap(new IdentityHashMap<>());
+		for (Called one : listed.isEmpty() ? List.<Called>of() : called) {
+			read.add(one.comment());
+		}
+		for (LineComment line : listed) {
 			if (!read.contains(line)) {
 				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
@@ -149,13 +154,18 @@ final class WantedReader {
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, said(hole, Note.OfHole::bottom), wall, top,
-				count, stock, holder(draft.tool.facts()), insert, allowances), governing);
+				count, stock, draft.tool.facts().holder().orElse(holder), insert, allowances), governing);
 	}
 
 	/** What is said of the hole where it is drilled. */
 	private static Optional<Fact<Boolean>> drilledThrough(AsCut cut) {
-		return cut.drilledBy().stream().flatMap(drill -> drill.comments().stream().limit(MOST_COMMENTS)).filter(comment -> CalloutReader.readComment(comment.text()).drillsThrough()).findFirst()
-				.map(comment -> Fact.of(true, FactSource.TOOL_COMMENT, comment.at(), comment.text().strip()));
+		List<ProgramComment> comments = cut.drilledBy().map(ToolUse::comments).orElse(List.of());
+		for (ProgramComment comment : comments.subList(0, Math.min(comments.size(), MOST_COMMENTS))) {
+			if (CalloutReader.readComment(comment.text()).drillsThrough()) {
+				return Optional.of(Fact.of(true, FactSource.TOOL_COMMENT, comment.at(), comment.text().strip()));
+			}
+		}
+		return Optional.empty();
 	}
 
 	/** A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in the part. */
@@ -186,7 +196,13 @@ final class WantedReader {
 					.map(WantedReader::called).stream().toList();
 		}
 		ThreadSpec nearest = called.get(0).callout().spec().withoutClass();
-		return called.stream().filter(c -> c.callout().spec().withoutClass().equals(nearest)).toList();
+		List<Called> alike = new ArrayList<>();
+		for (Called one : called) {
+			if (one.callout().spec().withoutClass().equals(nearest)) {
+				alike.add(one);
+			}
+		}
+		return alike;
 	}
 
 	private static Called called(TitleThreads.Titled titled) {
@@ -259,14 +275,12 @@ final class WantedReader {
 		}
 	}
 
-	private Fact<Holder> holder(ToolFacts facts) {
-		return facts.holder().or(job::holder).orElseGet(() -> {
-			String kind = profile.text("holder").orElse("rigid");
-			Holder holder = new Holder(kind.equals("synchro") ? HolderKind.SYNCHRO : kind.equals("tension-compression") ? HolderKind.FLOATING
-					: HolderKind.RIGID, profile.holderTravel());
-			return holder.kind() == HolderKind.RIGID ? Fact.of(holder, FactSource.DEFAULT, "a rigid holder is assumed")
-					: Fact.of(holder, FactSource.PROFILE, "the profile says " + kind);
-		});
+	private static Fact<Holder> assumedHolder(MachineProfile profile) {
+		String kind = profile.text("holder").orElse("rigid");
+		Holder holder = new Holder(kind.equals("synchro") ? HolderKind.SYNCHRO : kind.equals("tension-compression") ? HolderKind.FLOATING
+				: HolderKind.RIGID, profile.holderTravel());
+		return holder.kind() == HolderKind.RIGID ? Fact.of(holder, FactSource.DEFAULT, "a rigid holder is assumed")
+				: Fact.of(holder, FactSource.PROFILE, "the profile says " + kind);
 	}
 
 	private static <T> Fact<T> fact(Called called, T value) {

@@ -303,7 +303,13 @@ public final class Work {
 
 	/** The operations that one callout covers with this one, itself among them. */
 	public List<ThreadingOperation> group(ThreadingOperation operation) {
-		return groups.getOrDefault(operation.group(), List.of()).stream().map(all::get).toList();
+		List<Integer> numbers = groups.getOrDefault(operation.group(), List.of());
+		return numbers.size() == 1 ? List.of(all.get(numbers.get(0))) : numbers.stream().map(all::get).toList();
+	}
+
+	/** Whether an operation is the first of those that one callout covers, so that what is said of the callout is said once. */
+	public boolean firstOfGroup(ThreadingOperation operation) {
+		return all.get(groups.get(operation.group()).get(0)).index() == operation.index();
 	}
 
 	/** Whether all holes of the program lie along one axis, across a plane. */

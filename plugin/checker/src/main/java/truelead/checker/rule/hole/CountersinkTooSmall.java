@@ -38,7 +38,8 @@ public final class CountersinkTooSmall extends HoleRule {
 		Fact<Double> surface = operation.wanted().surface();
 		double level = surface.stated() ? surface.value() : 0;
 		for (Visit visit : visits.typical()) {
-			List<Cut> sinks = visit.hole().edgeBefore(visit.order()).stream().filter(c -> c.kind() == Cut.Kind.COUNTERSINK).toList();
+			List<Cut> edge = visit.hole().edgeBefore(visit.order());
+			List<Cut> sinks = edge.isEmpty() ? edge : edge.stream().filter(c -> c.kind() == Cut.Kind.COUNTERSINK).toList();
 			boolean known = !sinks.isEmpty() && sinks.stream().allMatch(c -> c.widthAt(level).isPresent());
 			if (thread.isPresent() && known) {
 				Cut widest = sinks.stream().max(Comparator.comparingDouble(c -> c.widthAt(level).orElseThrow().value())).orElseThrow();

@@ -1,5 +1,6 @@
 package truelead.checker.rule.hole;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,10 +71,19 @@ public final class DrillTooShallow extends HoleRule {
 			return;
 		}
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(false);
-		tapping.strokes().typical().stream().map(s -> TapDepth.of(tapping, s)).flatMap(Optional::stream)
-				.flatMap(depth -> bottom(depth).stream().map(cut -> new Room(depth, cut))).filter(room -> !through || room.endsInside())
-				.sorted((one, other) -> Double.compare(one.clearance(), other.clearance())).map(room -> draft(room, tapping, through, work))
-				.flatMap(Optional::stream).findFirst().ifPresent(found);
+		List<Room> rooms = new ArrayList<>(2);
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			Optional<TapDepth> depth = TapDepth.of(tapping, stroke);
+			depth.flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).filter(room -> !through || room.endsInside()).ifPresent(rooms::add);
+		}
+		rooms.sort((one, other) -> Double.compare(one.clearance(), other.clearance()));
+		for (Room room : rooms) {
+			Optional<Draft> draft = draft(room, tapping, through, work);
+			if (draft.isPresent()) {
+				found.accept(draft.get());
+				return;
+			}
+		}
 	}
 
 	/**

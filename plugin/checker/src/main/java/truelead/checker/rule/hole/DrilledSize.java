@@ -44,6 +44,9 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 
 	/** The different sizes that an operation finds, in the order it comes to them: a pattern of ten thousand holes has one. */
 	static List<DrilledSize> all(ThreadingOperation operation, List<Visit> visits) {
+		if (visits.size() == 1) {
+			return of(operation, visits.get(0)).map(List::of).orElse(List.of());
+		}
 		Map<Double, DrilledSize> sizes = new LinkedHashMap<>();
 		visits.forEach(visit -> of(operation, visit).ifPresent(size -> sizes.putIfAbsent(size.d(), size)));
 		return List.copyOf(sizes.values());

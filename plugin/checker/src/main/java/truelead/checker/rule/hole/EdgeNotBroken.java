@@ -24,7 +24,7 @@ public final class EdgeNotBroken extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		List<Visit> sharp = visits.where(v -> v.hole().madeBefore(v.order()) && v.hole().cuts().stream().allMatch(c -> c.kind().makesHole()));
+		List<Visit> sharp = visits.where(v -> v.hole().madeBefore(v.order()) && v.hole().edgeBefore(Integer.MAX_VALUE).isEmpty());
 		if (!sharp.isEmpty() && !work.cutsAtUnknownPlaces()) {
 			String count = sharp.size() == 1 ? "1 hole is" : sharp.size() + " holes are";
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), count + " threaded without a countersink or spot before: "

@@ -24,7 +24,7 @@ enum HoleState {
 			return visits.where(visit -> of(work, visit, diameter) == this);
 		}
 		List<Visit> open = visits.where(visit -> !visit.hole().madeBefore(visit.order()) || visit.off() > 0);
-		return open.stream().filter(visit -> of(work, visit, diameter) == this).toList();
+		return open.isEmpty() ? open : open.stream().filter(visit -> of(work, visit, diameter) == this).toList();
 	}
 
 	/** The state of a visit; {@code diameter} is the thread's nominal one, mm, NaN where not known. */

@@ -1,9 +1,11 @@
 package truelead.checker.rule.hole;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -70,14 +72,14 @@ public final class PlaneHeightsWrong extends HoleRule {
 		int into = into(stroke, step);
 		Figures figures = new Figures(stroke.modal().unit());
 		char axis = "XYZ".charAt(step.modal().plane().axis());
-		String levels = "R is at " + axis + level(step.rLevel(), figures) + " and the bottom at " + axis + level(step.bottom(), figures);
+		Supplier<String> levels = () -> "R is at " + axis + level(step.rLevel(), figures) + " and the bottom at " + axis + level(step.bottom(), figures);
 		String incremental = step.modal().absolute() ? "" : " (under G91, R counts from the level before and the depth from R)";
 		if (into * (step.bottom() - step.rLevel()) <= 1e-6) {
-			return Optional.of(draft(step, axis, levels + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
+			return Optional.of(draft(step, axis, levels.get() + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
 		}
 		OptionalDouble mouth = mouth(tapping, stroke);
 		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
-			return Optional.of(withFix(draft(step, 'R', levels + incremental + ": R is inside the stock, whose surface is at " + axis
+			return Optional.of(withFix(draft(step, 'R', levels.get() + incremental + ": R is inside the stock, whose surface is at " + axis
 					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke)
 					+ ", and the tap is driven there in rapid; " + drilledFrom(stroke, into, mouth.getAsDouble()).map(start -> "R" + level(start, figures)
 							+ ", where the drill starts").orElse("R above the surface"), figures), stroke, step, into, mouth.getAsDouble()));
@@ -85,7 +87,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		if (cut.isPresent() && cut.get().step() instanceof Step.Stroke drill && belowTheDrill(stroke, step, into)) {
 			double start = drill.rLevel();
-			return Optional.of(draft(farAbove(cut.get(), into) ? Severity.ERROR : Severity.WARNING, step, 'R', levels + ": R is " + figures.length(Math.abs(step.rLevel() - start)) + " below " + axis + level(start, figures)
+			return Optional.of(draft(farAbove(cut.get(), into) ? Severity.ERROR : Severity.WARNING, step, 'R', levels.get() + ": R is " + figures.length(Math.abs(step.rLevel() - start)) + " below " + axis + level(start, figures)
 					+ ", where the drill starts, and the tap is driven there in rapid; R" + level(start, figures) + " or above", figures).related(cut.get().block(), "the drill block"));
 		}
 		boolean stated = tapping.wanted().surface().stated();
@@ -94,12 +96,12 @@ public final class PlaneHeightsWrong extends HoleRule {
 				&& (stated || Math.abs(cut.get().start() - surface) <= CLEARANCE);
 		double mouthLevel = level ? surface : cut.map(Cut::start).orElse(Double.NaN);
 		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - mouthLevel) <= 1e-6) {
-			return Optional.of(draft(step, axis, levels + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
+			return Optional.of(draft(step, axis, levels.get() + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
 					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the distance mode of the heights", figures)
 					.related(cut.get().block(), "the drill block"));
 		}
 		if (!step.modal().absolute() && into * (step.rLevel() - step.initial()) < -1e-3) {
-			return Optional.of(draft(step, 'R', levels + incremental + ": R lies above the level before, "
+			return Optional.of(draft(step, 'R', levels.get() + incremental + ": R lies above the level before, "
 					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
 		}
 		return Optional.empty();
@@ -157,10 +159,14 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** Whether the other tools at the hole start above level 0, and none has opened the hole wider down to where the tap starts. */
 	private static boolean nothingWider(TapStroke stroke) {
 		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
-		return stroke.hole().madeBefore(stroke.order()) && stroke.hole().cuts().stream().filter(c -> c.order() < stroke.order())
-				.allMatch(c -> stroke.direction() * c.start() <= 0
-						&& (!c.kind().makesHole() || stroke.hole().makingBefore(stroke.order()).size() == 1
-								|| c.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent()));
+		List<Cut> making = stroke.hole().makingBefore(stroke.order());
+		for (Cut cut : stroke.hole().cuts()) {
+			boolean narrow = !cut.kind().makesHole() || making.size() == 1 || cut.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent();
+			if (cut.order() < stroke.order() && !(stroke.direction() * cut.start() <= 0 && narrow)) {
+				return false;
+			}
+		}
+		return !making.isEmpty();
 	}
 
 

@@ -46,14 +46,23 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	/** The deepest stroke of an operation. */
 	static Optional<TapDepth> deepest(Tapping tapping) {
-		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream)
-				.max((one, other) -> Double.compare(one.tip(), other.tip()));
+		return farthest(tapping, 1);
 	}
 
 	/** The shallowest stroke of an operation. */
 	static Optional<TapDepth> shallowest(Tapping tapping) {
-		return tapping.strokes().typical().stream().map(stroke -> of(tapping, stroke)).flatMap(Optional::stream)
-				.min((one, other) -> Double.compare(one.tip(), other.tip()));
+		return farthest(tapping, -1);
+	}
+
+	private static Optional<TapDepth> farthest(Tapping tapping, int way) {
+		Optional<TapDepth> farthest = Optional.empty();
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			Optional<TapDepth> depth = of(tapping, stroke);
+			if (depth.isPresent() && (farthest.isEmpty() || way * Double.compare(depth.get().tip(), farthest.get().tip()) > 0)) {
+				farthest = depth;
+			}
+		}
+		return farthest;
 	}
 
 	/** Depth of a level below the surface, positive into the part. */

@@ -37,7 +37,8 @@ final class Visits extends AbstractList<Visit> {
 		}
 
 		Visits of(ThreadingOperation operation) {
-			return visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
+			Visits known = visits.get(operation.index());
+			return known != null ? known : visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
 		}
 	}
 
@@ -115,13 +116,17 @@ final class Visits extends AbstractList<Visit> {
 
 	/** The visits of those kinds that are as asked, in order. */
 	List<Visit> where(Predicate<Visit> asked) {
-		BitSet kinds = new BitSet();
+		BitSet found = null;
 		for (int kind = 0; kind < typical.size(); kind++) {
-			kinds.set(kind, asked.test(typical.get(kind)));
+			if (asked.test(typical.get(kind))) {
+				found = found == null ? new BitSet() : found;
+				found.set(kind);
+			}
 		}
-		if (kinds.isEmpty()) {
+		if (found == null) {
 			return List.of();
 		}
+		BitSet kinds = found;
 		return strokes.map(made -> visits(made.ofKinds(kinds), Visit::of)).or(() -> passes.map(made -> visits(made.ofKinds(kinds), Visit::of))).orElseThrow();
 	}
 }

@@ -36,6 +36,9 @@ public final class CalloutConflict extends OperationRule {
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
 		List<Fact<ThreadSpec>> named = operation.wanted().named();
+		if (named.size() < 2) {
+			return;
+		}
 		Optional<Fact<ThreadSpec>> other = named.stream().skip(1).filter(fact -> differs(fact.value(), named.get(0).value())).findFirst();
 		if (other.isEmpty() || !firstOfGroup(operation, work)) {
 			return;

@@ -17,12 +17,15 @@ public final class NoCheckStop extends OperationRule {
 
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
-		if (!firstOfGroup(operation, work)) {
+		if (!firstOfGroup(operation, work) || operation.tool().summary().optionalStops() > 0) {
 			return;
 		}
 		int interval = GaugingInterval.of(operation.tool().facts());
-		int holes = work.group(operation).stream().mapToInt(o -> o.holes().size()).sum();
-		if (holes > interval && operation.tool().summary().optionalStops() == 0) {
+		int holes = 0;
+		for (ThreadingOperation one : work.group(operation)) {
+			holes += one.holes().size();
+		}
+		if (holes > interval) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					holes + " holes by one tool and no stop to gauge one; M1 after " + interval
 							+ " holes: the hole by pin, the thread by go and no-go")

@@ -31,7 +31,7 @@ abstract class OperationRule extends NamedRule {
 
 	/** Whether this operation is the first of those that one callout covers, so that what is said of the callout is said once. */
 	static boolean firstOfGroup(ThreadingOperation operation, Work work) {
-		return work.group(operation).get(0).index() == operation.index();
+		return work.firstOfGroup(operation);
 	}
 
 	static Figures figures(Work work) {

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.function.Consumer;
 import truelead.checker.machine.Compensation;
+import truelead.checker.machine.Step;
 import truelead.checker.machine.Step.EventKind;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
@@ -10,12 +11,16 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.tool.CompensationChange;
+import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.TimedEvent;
 import truelead.checker.work.Work;
 
 /** A thread mill's compensation is still on at the next tool change or at the program's end: the next tool runs off its path by the old radius. */
 public final class CompLeftOn implements Rule {
+
+	/** Holes that are looked at one by one. */
+	private static final int MOST = 2_000;
 
 	@Override
 	public String name() {
@@ -32,8 +37,45 @@ public final class CompLeftOn implements Rule {
 					.filter(change -> change.after() != Compensation.OFF && change.tool().index() == operation.tool().index());
 			if (last.isPresent()) {
 				found.accept(finding(operation, end.orElseThrow(), last.get()));
+			} else {
+				onTheWay(work, operation).ifPresent(found);
 			}
 		}
+	}
+
+	/** Compensation that is still on when the cutter goes up and over to another hole. */
+	private Optional<Finding> onTheWay(Work work, ThreadMilling operation) {
+		if (operation.passes().typical().stream().allMatch(pass -> pass.compensation() == Compensation.OFF) || operation.passes().size() > MOST) {
+			return Optional.empty();
+		}
+		MillPass before = null;
+		for (MillPass pass : operation.passes()) {
+			int first = before == null ? 0 : before.order();
+			if (before != null && before.compensation() != Compensation.OFF && !before.place().equals(pass.place()) && goesUp(before)
+					&& work.course().compensation().before(pass.order()).filter(change -> change.order() < first).isPresent()) {
+				return Optional.of(onTheWay(operation, before, pass));
+			}
+			before = pass;
+		}
+		return Optional.empty();
+	}
+
+	private static boolean goesUp(MillPass pass) {
+		return pass.exit().stream().anyMatch(step -> step instanceof Step.Move move && move.rapid() && move.from().along(pass.axis()) != move.to().along(pass.axis())
+				&& move.modal().compensation() != Compensation.OFF);
+	}
+
+	private Finding onTheWay(ThreadMilling operation, MillPass before, MillPass next) {
+		String code = before.compensation() == Compensation.LEFT ? "G41" : "G42";
+		Step out = before.last();
+		for (Step step : before.exit()) {
+			if (step instanceof Step.Move move && move.from().along(before.axis()) != move.to().along(before.axis())) {
+				break;
+			}
+			out = step;
+		}
+		return Draft.of(this, Severity.ERROR, Location.of(out.block()), code + " is still on when the cutter goes up and over to the next hole: it goes down there beside the place by the cutter's radius, at the wall; G40 on the straight move of the lead-out")
+				.on(operation).related(next.block(), "the next hole").finding();
 	}
 
 	private Finding finding(ThreadMilling operation, TimedEvent end, CompensationChange on) {

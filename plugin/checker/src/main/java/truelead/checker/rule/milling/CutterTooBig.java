@@ -85,7 +85,9 @@ public final class CutterTooBig implements Rule {
 		// a path that is far too wide with the cutter says that the cutter is another one
 		if (cutter > most * (1 + 1e-3) && thread.value().taperOnDiameter() == 0 && !another) {
 			double overcut = overcut(thread.value(), cutter);
-			boolean suits = cutter <= LARGEST * thread.value().diameter() && overcut <= MillFacts.pitchTolerance(thread.value());
+			// where no other tool makes the hole, a cutter as wide as it drills it, and is made for this thread alone
+			boolean drills = pass.hole().sizedBefore(operation.firstOrder()).isEmpty() && cutter >= MillFacts.minor(thread.value()) - FAR * thread.value().pitch();
+			boolean suits = drills || cutter <= LARGEST * thread.value().diameter() && overcut <= MillFacts.pitchTolerance(thread.value());
 			found.accept(Draft.of(this, suits ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(pass.block(), "G"),
 					"the cutter, " + figures.length(cutter) + ", is " + Figures.percent(cutter / thread.value().diameter()) + " of "
 							+ MillFacts.name(operation) + ", " + Figures.percent(limit(thread.value())) + " is the limit: its flanks overcut by "

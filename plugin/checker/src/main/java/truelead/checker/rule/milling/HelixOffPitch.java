@@ -43,7 +43,7 @@ public final class HelixOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD, Slip.OTHER_CIRCLE);
 	}
 
 	@Override

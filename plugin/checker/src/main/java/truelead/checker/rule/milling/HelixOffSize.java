@@ -1,5 +1,7 @@
 package truelead.checker.rule.milling;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -7,6 +9,7 @@ import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
@@ -31,6 +34,12 @@ public final class HelixOffSize implements Rule {
 
 	/** A sharp tip instead of the flat of P/8 cuts this much of the pitch more on the major diameter for the same pitch diameter: 1.732 / 8. */
 	private static final double SHARP = Math.sqrt(3) / 8;
+	/** As many times the right radius is typed wrong for certain, as by a zero. */
+	private static final double FAR = 2;
+	/** How far a lead-in from the middle may end beside the right radius, a part of it. */
+	private static final double LED = 0.02;
+	/** Turns of a helix that goes round, but for rounding. */
+	private static final double TURN = 0.95;
 	/** What computed numbers leave open, mm. */
 	private static final double FOLLOWS = 0.002;
 
@@ -46,13 +55,26 @@ public final class HelixOffSize implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		List<Finding> sized = new ArrayList<>();
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
+			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
+					(pass, wrong) -> TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
 			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
 				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
-						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), found);
+						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), one -> sized.add(one));
+				boolean bolt = operation.passes().typical().stream().allMatch(MillPass::external);
+				MillFacts.look(operation.allFinishing().where(pass -> bolt && !pass.modal().scaled()), (pass, wrong) -> BoltSize.of(this, operation, pass, thread.get()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}
+		OneCutter.fold(work, sized).forEach(found);
+	}
+
+	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
+	private static boolean finishedLater(Work work, ThreadMilling operation, MillPass pass) {
+		return work.threadMillings().stream().anyMatch(other -> other.tool().index() != operation.tool().index() && other.firstOrder() > operation.lastOrder()
+				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass))
+				&& !other.passesAt(pass.hole()).isEmpty());
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, Consumer<Finding> found) {
@@ -74,7 +96,7 @@ public final class HelixOffSize implements Rule {
 			largest = smallest + tolerance;
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
-		if (error == 0 || Double.isNaN(cut) || HelixWrongHand.turnedLead(pass, thread)) {
+		if (error == 0 || Double.isNaN(cut) || error < 0 && finishedLater(work, operation, pass) || HelixWrongHand.turnedLead(pass, thread)) {
 			return;
 		}
 		boolean contour = form.onContour(wanted, cutter.value());
@@ -90,22 +112,30 @@ public final class HelixOffSize implements Rule {
 		Optional<AnotherThread> another = operation.wanted().wireInsert() ? Optional.empty() : AnotherThread.ofDiameter(cut, drill, thread);
 		message += another.map(other -> other.said("path", "", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
-		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), "RIJK"), message).on(operation)
+		Draft draft = Draft.of(this, severity, MillFacts.radiusWord(pass.block()), message).on(operation)
 				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
 		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(), operation.block().file()));
-		if (centreFollows(operation, pass)) {
+		if (centreFollows(operation, pass, radius)) {
 			draft.from("centre beside the hole by as much", figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);
 		}
+		if (Math.abs(error) > thread.pitch()) {
+			draft.tells(Slip.OTHER_CIRCLE);
+		}
+		draft.from(OneCutter.SUITS, figures.fine(aim - 2 * pass.radius()), contour ? "compensation" : "geometry");
 		flat.ifPresent(f -> draft.known("tip flat", figures.fine(f.value()), f));
 		found.accept(draft.finding());
 	}
 
-	/** Whether the helix starts where it should and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
-	private static boolean centreFollows(ThreadMilling operation, MillPass pass) {
+	/** Whether the helix starts where it should, and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
+	private static boolean centreFollows(ThreadMilling operation, MillPass pass, double right) {
 		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS;
-		return beside || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
+		Optional<Step> in = pass.entry().stream().findFirst();
+		Plane plane = pass.place().plane();
+		double led = in.isEmpty() ? Double.NaN : (in.get() instanceof Step.Move move ? move.from() : ((Step.Arc) in.get()).from()).distanceInPlane(pass.first().from(), plane);
+		boolean ledIn = pass.turns() > TURN && pass.radius() > FAR * right && Math.abs(led - right) < LED * right;
+		return beside || ledIn || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
 				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
 	}
 

@@ -41,7 +41,7 @@ public final class HelixTooShort implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.SHORT_WAY_ROUND, Slip.HELIX_LEAD, Slip.BEGINS_DEEP);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.SHORT_WAY_ROUND, Slip.HELIX_LEAD, Slip.BEGINS_DEEP, Slip.HOLE_MISSED, Slip.DISTANCE_MODE);
 	}
 
 	@Override

@@ -25,8 +25,8 @@ public final class HelixUneven implements Rule {
 	private static final double ALLOWED = 0.05;
 	/** One arc in so many at most may be off where the lead is told by the others. */
 	private static final int FEW = 3;
-	/** Leads that an arc is off where its level has lost its point. */
-	private static final double FAR_OFF = 5;
+	/** Leads that an arc is off where its level is typed wrong and takes the cutter where it does not belong. */
+	private static final double FAR_OFF = 1.5;
 
 	@Override
 	public String name() {

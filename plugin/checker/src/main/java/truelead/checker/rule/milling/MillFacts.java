@@ -97,6 +97,17 @@ final class MillFacts {
 		return BlockText.word(block, addresses.length() == 1 && "XYZ".contains(addresses) ? addresses + "UVW".charAt("XYZ".indexOf(addresses)) : addresses);
 	}
 
+	/** The word that says a circle's radius: R, or of I, J and K the one that is not 0; the block where it has none. */
+	static Location radiusWord(BlockRef block) {
+		for (Element.Word word : block.file().text().block(block.line()).words()) {
+			boolean nothing = word.value() instanceof Expression.Number number && number.value() == 0;
+			if ("RIJK".indexOf(word.address()) >= 0 && !nothing) {
+				return new Location(block.file(), block.line(), word.span());
+			}
+		}
+		return word(block, "RIJK");
+	}
+
 	/** The G word of a block that says a code; the block's first G word where none does. */
 	static Location word(BlockRef block, String address, int code) {
 		for (Element.Word word : block.file().text().block(block.line()).words()) {

@@ -38,7 +38,16 @@ final class SharedGroove {
 				return Optional.of(draft(rule, operation, first, pass, off, thread));
 			}
 		}
-		return Optional.empty();
+		boolean one = thread.starts() > 1 && passes.size() >= thread.starts() && !MillFacts.comb(operation) && passes.stream().allMatch(pass -> Math.abs(Math.IEEEremainder(groove(pass, thread) - groove(first, thread), thread.lead())) < thread.pitch() / 2);
+		return one && passes.stream().allMatch(pass -> pass.besideHole() == 0) ? Optional.of(oneGroove(rule, operation, first, thread)) : Optional.empty();
+	}
+
+	/** Every pass runs in the groove of the first start. */
+	private static Draft oneGroove(HelixUneven rule, ThreadMilling operation, MillPass first, ThreadSpec thread) {
+		Figures figures = new Figures(first.modal().unit());
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(first.block(), MillFacts.axisLetter(first.axis())), "all passes run in one groove, " + thread.designation() + " has " + thread.starts() + " starts; begin each start "
+				+ figures.advance(thread.pitch()) + " farther along " + MillFacts.axisLetter(first.axis())).on(operation)
+				.known("starts", String.valueOf(thread.starts()), operation.wanted().statedThread().orElseThrow());
 	}
 
 	/** The level at which the groove of a pass meets the angle 0 about the hole, mm. */

@@ -1,6 +1,7 @@
 package truelead.checker.rule.program;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
+import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
@@ -54,14 +56,29 @@ public final class ArcNotClosed implements Rule {
 				open.computeIfAbsent(milling.<Object>map(ThreadMilling::index).orElse(arc), one -> new ArrayList<>()).add(arc);
 			}
 		}
+		Set<Step.Arc> said = new HashSet<>();
+		open.values().forEach(said::addAll);
+		for (ThreadMilling milling : work.threadMillings()) {
+			// what begins and ends on the circle of the helix before it has a wrong R, and no wrong end
+			milling.passes().where(pass -> !pass.tapered() && OddRadius.behind(pass).filter(odd -> said.contains(odd.arc())).isPresent()).stream().findFirst().flatMap(OddRadius::behind)
+					.ifPresent(odd -> {
+						open.remove(milling.index());
+						found.accept(odd.draft(this, milling).finding());
+					});
+		}
 		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream().filter(one -> one.index() == index).findFirst().orElseThrow())
 				.finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
 			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
-			milling.passes().where(pass -> !pass.tapered() && OddRadius.of(pass).isPresent())
-					.forEach(pass -> OddRadius.of(pass).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
+			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())
+					.forEach(pass -> odd(pass, said).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
 		}
+	}
+
+	/** An arc with a wrong R beside a helix, where nothing is said of it or of the arcs before it. */
+	private static Optional<OddRadius> odd(MillPass pass, Set<Step.Arc> said) {
+		return OddRadius.of(pass).filter(odd -> !said.contains(odd.arc()) && pass.helix().stream().noneMatch(said::contains));
 	}
 
 	private static double difference(Step.Arc arc) {

@@ -31,14 +31,23 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 
 	/** The arc next to a helix that is one; empty where there is none. */
 	static Optional<OddRadius> of(MillPass pass) {
-		Optional<Step> behind = pass.exit().stream().findFirst();
 		Optional<Step> before = pass.entry().isEmpty() ? Optional.empty() : Optional.of(pass.entry().get(pass.entry().size() - 1));
-		return odd(before, pass).or(() -> odd(behind, pass));
+		return odd(before, pass).or(() -> behind(pass));
+	}
+
+	/** The arc behind a helix that is one; empty where there is none. */
+	static Optional<OddRadius> behind(MillPass pass) {
+		return odd(pass.exit().stream().findFirst(), pass);
 	}
 
 	private static Optional<OddRadius> odd(Optional<Step> step, MillPass pass) {
 		return step.filter(Step.Arc.class::isInstance).map(Step.Arc.class::cast)
-				.filter(arc -> arc.byRadius() && pass.first().byRadius() && arc.rise() != 0 && onCircle(arc.from(), pass) && onCircle(arc.to(), pass)).map(arc -> new OddRadius(arc, pass));
+				.filter(arc -> arc.byRadius() && pass.first().byRadius() && arc.rise() != 0 && onCircle(arc.from(), pass) && onCircle(arc.to(), pass) && anotherCircle(arc, pass)).map(arc -> new OddRadius(arc, pass));
+	}
+
+	/** Whether its R is another one, or takes the long way round. */
+	private static boolean anotherCircle(Step.Arc arc, MillPass pass) {
+		return Math.abs(arc.sweep()) > Math.PI || Math.abs(arc.startRadius() - pass.radius()) > 1e-3;
 	}
 
 	private static boolean onCircle(Point point, MillPass pass) {

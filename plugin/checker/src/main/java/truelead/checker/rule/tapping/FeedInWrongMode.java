@@ -5,15 +5,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Modal;
+import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.NoLead;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /** F is the pitch while feed per minute is in force, or pitch times speed while feed per revolution is: the value fits the other mode. */
@@ -21,6 +25,8 @@ public final class FeedInWrongMode extends TappingRule {
 
 	/** How far F is rounded at most, a part of it: in the other mode it is far from everything (real programs round by up to 0.64 %; common practice, no source). */
 	private static final double ROUNDED = 0.01;
+	/** More than a thread mill of many teeth is fed in a turn, mm (common practice, no source). */
+	private static final double MOST_MILLED = 5;
 
 	public FeedInWrongMode() {
 		super("feed-in-wrong-mode");
@@ -34,6 +40,24 @@ public final class FeedInWrongMode extends TappingRule {
 	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		work.threadMillings().forEach(milling -> rushes(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+	}
+
+	/** A thread mill whose F, as of a feed per minute, is read per revolution. */
+	private Optional<Draft> rushes(ThreadMilling milling) {
+		Modal modal = milling.passes().get(0).modal();
+		double turn = modal.feed().value() * modal.unit().mm();
+		if (modal.feedMode() != FeedMode.PER_REVOLUTION || modal.feedModeStated().isEmpty() || !(turn > MOST_MILLED)) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(modal.unit());
+		return Optional.of(Draft.of(this, Severity.ERROR, modal.feed(), milling.block(), "F" + Figures.number(modal.feed().value(), 4) + " is read per revolution, " + Figures.written(modal.feedModeStated().get()) + ": "
+				+ figures.length(turn) + " a turn, the teeth take a few hundredths each; the word for feed per minute").related(Location.of(modal.feedModeStated().get()), "the feed mode"));
 	}
 
 	@Override

@@ -4,11 +4,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -20,6 +22,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /** No F is in force in the tapping block, F0 is, or the F of another tool is: written before this tool's change, for the drill or the mill. */
@@ -43,8 +46,20 @@ public final class FeedMissing extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		if (!work.course().subprogramAlone()) {
+			work.threadMillings().forEach(milling -> leftOver(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
 			work.course().singlePoints().forEach(turned -> turned(turned).map(Draft::finding).ifPresent(found));
 		}
+	}
+
+	/** A thread mill that is fed by an F of the tool before: written above the block that changes to it, and none behind. */
+	private Optional<Draft> leftOver(ThreadMilling milling) {
+		BlockRef pass = milling.block();
+		Optional<WordRef> feed = milling.passes().get(0).modal().feed().word();
+		Optional<BlockRef> change = milling.passes().get(0).modal().toolChange();
+		boolean old = feed.isPresent() && change.isPresent() && feed.get().block().file().equals(pass.file()) && change.get().file().equals(pass.file())
+				&& feed.get().block().line() < change.get().line() && change.get().line() < pass.line();
+		return !old ? Optional.empty() : Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), Figures.written(feed.get()) + " was last written before the change to " + milling.tool().name()
+				+ " and is left over from the tool before; F in this block").related(feed.get().block(), "the block that wrote the feed"));
 	}
 
 	/** A cycle or pass of a lathe's thread under which no word says a lead. */

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Holder;
@@ -76,8 +75,11 @@ public final class FeedOffPitch extends TappingRule {
 		}
 		Map<String, List<TapFeed>> byValue = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			Stream.concat(TapFeed.of(tapping, stroke).stream(), TapFeed.comingOut(tapping, stroke).stream()).filter(feed -> !fitsAny(tapping, feed)).forEach(feed -> byValue
-					.computeIfAbsent(feed.feed().value() + " at " + feed.speed(), w -> new ArrayList<>()).add(feed));
+			for (Optional<TapFeed> feed : List.of(TapFeed.of(tapping, stroke), TapFeed.comingOut(tapping, stroke))) {
+				if (feed.isPresent() && !fitsAny(tapping, feed.get())) {
+					byValue.computeIfAbsent(feed.get().feed().value() + " at " + feed.get().speed(), w -> new ArrayList<>()).add(feed.get());
+				}
+			}
 		}
 		double lead = thread.get().value().lead();
 		byValue.values().forEach(feeds -> {

@@ -122,6 +122,9 @@ public final class SpindleWrongWay extends TappingRule {
 
 	private Optional<Draft> inCycle(Tapping tapping, Step.Stroke step, TapStroke stroke, Optional<Fact<ThreadSpec>> thread, Optional<Hand> wanted) {
 		Hand cycle = step.cycle().kind() == Cycle.Kind.TAP ? Hand.RIGHT : Hand.LEFT;
+		if (wanted.filter(hand -> hand != cycle).isEmpty() && !opposes(stroke.turning(), cycle)) {
+			return Optional.empty();
+		}
 		String code = Figures.written(step.cycle().gWord());
 		if (wanted.isPresent() && wanted.get() != cycle) {
 			String message = code + " cuts a " + words(cycle) + " thread, " + thread.get().value().withoutClass().designation() + " is " + words(wanted.get())
@@ -130,8 +133,8 @@ public final class SpindleWrongWay extends TappingRule {
 			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
 					.known("hand", words(wanted.get()), thread.get()).from("hand of " + code, words(cycle), "programmed: " + code));
 		}
-		return opposes(stroke.turning(), cycle) ? Optional.of(spindle(tapping, stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
-				.from("hand of " + code, words(cycle), "programmed: " + code)) : Optional.empty();
+		return Optional.of(spindle(tapping, stroke, cycle, code + " cuts a " + words(cycle) + " thread and goes in " + turn(cycle))
+				.from("hand of " + code, words(cycle), "programmed: " + code));
 	}
 
 	private Draft spindle(Tapping tapping, TapStroke stroke, Hand hand, String needs) {

@@ -1,0 +1,58 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import truelead.checker.job.Fact;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
+import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.MillPass;
+import truelead.checker.work.ThreadMilling;
+
+/**
+ * The size of a taper pipe thread that a cutter with one row of teeth mills inside: 2 R + dc at the face, to which the taper of 1 in 16 leads, against
+ * the pitch diameter at the gauge plane and one height of the thread (0.8 P by ASME B1.20.1, 0.6403 P by ISO 7-1).
+ */
+final class TaperSize {
+
+	private static final double AMERICAN = 0.8;
+	private static final double WHITWORTH = 0.640327;
+	/** Part of the pitch that the size may be off: some eight turns of the gauge, more than any shop leaves to the last cut (common practice, no source). */
+	private static final double ALLOWED = 0.5;
+	/** How far from the face the helix may end, pitches, for the face to be told. */
+	private static final double NEAR = 3;
+
+	private TaperSize() {
+	}
+
+	/** The finding of a helix of another size; empty where it is right, by a cutter with several rows, and where the face is not near its end. */
+	static Optional<Draft> of(Rule rule, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
+		ThreadSpec spec = thread.value();
+		OptionalDouble gauge = ThreadTable.standard().limits(spec).map(Limits::pitchMinMm).orElse(OptionalDouble.empty());
+		Optional<Fact<Double>> cutter = operation.tool().facts().diameter();
+		HelixForm form = HelixForm.of(pass);
+		double surface = operation.wanted().surface().value();
+		if (gauge.isEmpty() || cutter.isEmpty() || MillFacts.comb(operation) || form.turns() < 2 || Math.abs(form.highest(surface)) > NEAR * spec.pitch()) {
+			return Optional.empty();
+		}
+		boolean american = spec.system() == ThreadSystem.NPT || spec.system() == ThreadSystem.NPTF;
+		double wanted = gauge.getAsDouble() + (american ? AMERICAN : WHITWORTH) * spec.pitch();
+		double middle = (form.highest(surface) + form.deepest(surface)) / 2;
+		boolean contour = form.onContour(wanted - middle / 16, cutter.get().value());
+		double cut = 2 * pass.radius() + (contour ? 0 : cutter.get().value()) + middle / 16;
+		double error = cut - wanted;
+		if (Double.isNaN(error) || Math.abs(error) <= ALLOWED * spec.pitch() + form.diameterRounding()) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(pass.modal().unit());
+		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), "helix and cutter of " + figures.fine(cutter.get().value()) + " cut " + figures.fine(cut) + " at the face, " + MillFacts.name(operation) + " has about "
+				+ figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller")).on(operation)
+				.programmed("mean radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)
+				.from("major diameter at the face", figures.fine(wanted), american ? "ASME B1.20.1" : "ISO 7-1"));
+	}
+}
