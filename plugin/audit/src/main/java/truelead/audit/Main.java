@@ -1,5 +1,7 @@
 package truelead.audit;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +14,7 @@ import truelead.audit.run.PlainCheck;
 import truelead.audit.source.Arguments;
 import truelead.audit.terminal.Complaint;
 import truelead.audit.terminal.ExitStatus;
+import truelead.audit.terminal.Outlet;
 import truelead.audit.terminal.Printable;
 import truelead.audit.terminal.Terminal;
 import truelead.audit.terminal.WrongUse;
@@ -36,12 +39,14 @@ public final class Main {
 
 	/** Runs the command and ends the process with its status. */
 	public static void main(String[] arguments) {
-		Terminal terminal = Terminal.ofProcess();
+		Outlet outlet = new Outlet(new FileOutputStream(FileDescriptor.out));
+		Terminal terminal = Terminal.ofProcess(outlet);
 		int status = run(Arguments.asTyped(List.of(arguments)), terminal);
 		terminal.out().flush();
 		terminal.err().flush();
 		if (status != ExitStatus.TROUBLE && terminal.out().checkError()) {
 			status = ExitStatus.TROUBLE;
+			outlet.lost().ifPresent(why -> terminal.complain("standard output cannot be written: " + why));
 		}
 		System.exit(status);
 	}

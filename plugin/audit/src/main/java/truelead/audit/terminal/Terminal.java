@@ -17,9 +17,9 @@ import java.nio.file.Path;
  */
 public record Terminal(PrintStream out, PrintStream err, boolean watched) {
 
-	/** Standard output and standard error of the process. */
-	public static Terminal ofProcess() {
-		PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+	/** Standard error of the process, and its standard output as an outlet that tells what was lost. */
+	public static Terminal ofProcess(Outlet outlet) {
+		PrintStream out = new PrintStream(outlet, false, StandardCharsets.UTF_8);
 		PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
 		return new Terminal(out, err, errorsGoToScreen());
 	}

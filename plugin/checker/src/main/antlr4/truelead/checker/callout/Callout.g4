@@ -62,7 +62,7 @@ multiplied : NUMBER (TIMES | DASH)? metric
 
 thread : metric | perInch | inch ;
 
-metric : (M | MJ | TR | S) size=NUMBER metricPitch? extent? tail* after? bore? ;
+metric : (M | MJ | TR | S) size=NUMBER metricPitch? extent? tail* (after | lengths)? bore? ;
 
 /* Rd 20x1/8, W 21.8x1/14: a diameter in mm and threads an inch */
 perInch : (RD | SERIES_LETTER) size=NUMBER TIMES one=NUMBER SLASH tpi=NUMBER tail* ;
@@ -70,7 +70,7 @@ perInch : (RD | SERIES_LETTER) size=NUMBER TIMES one=NUMBER SLASH tpi=NUMBER tai
 metricPitch : TIMES lead=NUMBER LPAREN? P each=NUMBER RPAREN?
             | (TIMES_PH | TIMES? PH) lead=NUMBER P each=NUMBER
             | TIMES pitch=NUMBER MM?
-            | P pitch=NUMBER
+            | TIMES? P pitch=NUMBER
             | DASH pitch=NUMBER ;
 
 inch : series DASH? inchSize ((DASH | TIMES) turns TPI?)? british? extent? tail* after?
@@ -93,6 +93,9 @@ extent : TIMES dimension (MM | INCH | INCH_MARK)? ;
 
 /* M6X1-6H X 12 */
 after : extent ;
+
+/* M6-6H 12/16: how deep the thread is, and the hole */
+lengths : NUMBER SLASH NUMBER ;
 
 /* M12X16/10.2X20, ISO 6410-1: behind the thread's length the drill, and how deep it goes */
 bore : SLASH (DIA | DIA_SIGN)? NUMBER TIMES NUMBER ;

@@ -12,6 +12,8 @@ import truelead.checker.thread.ThreadSpec;
 final class Abbreviations {
 	private static final Map<String, Meaning> BESIDE_A_THREAD = Map.of("GF", Meaning.FORM_TAP, "GB", Meaning.TAP, "FORMER", Meaning.FORM_TAP, "BGF", Meaning.THREAD_MILL,
 			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL);
+	/** Danish for a drill before its size, BOR 6.8; short for boring before a fit, BOR 25H7, and before the words that phrases.csv has. */
+	private static final String BORE_OR_DRILL = "BOR";
 	/** How much smaller than the thread a diameter is that is a mill's, a part of it: GF is said of forming taps and thread mills. */
 	private static final double MILL = 0.95;
 
@@ -19,8 +21,9 @@ final class Abbreviations {
 	}
 
 	/** Whether a word may be one of these that says of itself that there is a tool. */
-	static boolean mayBeMill(String word) {
-		return BESIDE_A_THREAD.get(TradeWords.fold(word)) == Meaning.THREAD_MILL;
+	static boolean mayBeTool(String word) {
+		String folded = TradeWords.fold(word);
+		return folded.equals(BORE_OR_DRILL) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
 	}
 
 	/** Gives such words their meaning. */
@@ -30,6 +33,11 @@ final class Abbreviations {
 				parts.set(i, new Part.Word(Meaning.WALL, "SP", parts.get(i).start(), parts.get(i).end()));
 			}
 			String text = text(parts.get(i));
+			int size = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w && w.meaning() == Meaning.MAKE ? i + 2 : i + 1;
+			if (text.equals(BORE_OR_DRILL) && size(parts, size)) {
+				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
+				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
+			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
 			if (meaning.isPresent() && (beside(parts, i) || meaning.get() == Meaning.THREAD_MILL && sized(parts, i))) {
 				Meaning meant = meaning.get() == Meaning.FORM_TAP && narrow(parts) ? Meaning.THREAD_MILL : meaning.get();
@@ -65,6 +73,10 @@ final class Abbreviations {
 	private static boolean sized(List<Part> parts, int i) {
 		int next = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
 		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+	}
+
+	private static boolean size(List<Part> parts, int i) {
+		return i < parts.size() && parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER);
 	}
 
 	/** A diameter smaller than that of the thread. */

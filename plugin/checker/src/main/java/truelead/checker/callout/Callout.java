@@ -45,6 +45,17 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 				.map(said -> mm(said, unitOfProgram));
 	}
 
+	/** Whether its pitch was not written but taken from the coarse series. */
+	public boolean coarseAssumed() {
+		return spec.system().metric() && !assumed.isEmpty();
+	}
+
+	/** The same callout with a pitch, mm, that is said elsewhere. */
+	public Callout withPitch(double pitch) {
+		ThreadSpec pitched = new ThreadSpec(spec.system(), spec.series(), spec.size(), spec.diameter(), pitch, 0, spec.starts(), spec.hand(), spec.threadClass());
+		return new Callout(pitched, start, end, List.of(), depth, holeEnd, wall, count, wireInsert, certain);
+	}
+
 	private boolean sound(double mm) {
 		return mm >= spec.pitch() && mm <= DEEPEST * spec.diameter();
 	}

@@ -19,6 +19,7 @@ final class CalloutJudge {
 	private static final double LARGEST_EVERYDAY_CODE = 9;
 	private static final double PROGRAM_END = 30;
 	private static final int MOST_STARTS = 8;
+	private static final int SENTENCE_WORD = 3;
 	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
 	/** Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source). */
@@ -66,7 +67,7 @@ final class CalloutJudge {
 			return callouts;
 		}
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft())) {
+			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft()) && !Elsewhere.of(parts, i)) {
 				callouts.add(callout(i, t, t.count().isPresent() || certain(t.draft(), chained(i)) && !doubtful(i, t.draft())));
 			}
 		}
@@ -164,7 +165,8 @@ final class CalloutJudge {
 	private boolean plainInch(int i, ThreadDraft draft) {
 		ThreadSystem system = draft.spec().system();
 		if (system == ThreadSystem.R || system == ThreadSystem.BSW) {
-			return threadWords;
+			// R5 may be a radius
+			return threadWords && (draft.spec().size().contains("/") || beside(i, Meaning.TAP) || beside(i, Meaning.THREAD) || beside(i, Meaning.THREAD_MILL));
 		}
 		if (system == ThreadSystem.G) {
 			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
@@ -175,14 +177,19 @@ final class CalloutJudge {
 	private boolean certain(ThreadDraft draft, boolean joined) {
 		boolean hole = has(Meaning.BLIND) || parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH)
 				|| has(Meaning.DEPTH);
-		if (threadWords || hole || draft.named()) {
+		if (threadWords || hole || draft.named() || has(Meaning.WIRE_INSERT)) {
 			return true;
 		}
 		if (draft.spec().system().metric()) {
 			double size = draft.spec().diameter();
-			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END && !joined;
+			return !draft.bare() || size > LARGEST_EVERYDAY_CODE && size != PROGRAM_END && !joined && !inSentence();
 		}
 		return !wholeNumber(draft);
+	}
+
+	/** LOCATE ON M10 PEG: several words that are none of the trade, and none that is. */
+	private boolean inSentence() {
+		return parts.stream().filter(p -> p instanceof Part.Other o && o.text().length() >= SENTENCE_WORD && Character.isLetter(o.text().charAt(0))).count() > 1 && !has(Meaning.HOLE);
 	}
 
 	/** DATE 1/4-20, REV 10-24, MACHINE M12; TAP HOLES 1-12. */
@@ -242,7 +249,8 @@ final class CalloutJudge {
 		Set<Meaning> ofIt = said(own);
 		ThreadSpec pitched = withPitchBehind(i, draft);
 		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand(own).map(pitched::withHand).orElse(pitched);
-		ThreadSpec spec = handed.starts() > 1 ? handed : handed.withStarts(starts(own));
+		ThreadSpec started = handed.starts() > 1 ? handed : handed.withStarts(starts(own));
+		ThreadSpec spec = started.system().metric() && started.threadClass().isEmpty() ? classBehind(own).map(started::withClass).orElse(started) : started;
 		// in 3 5/16-18 TAP the 3 may be the tool's number
 		boolean counted = draft.count().isPresent() && (has(Meaning.HOLE) || has(Meaning.PLACES));
 		OptionalInt written = counted ? draft.count() : t.count();
@@ -267,6 +275,13 @@ final class CalloutJudge {
 	private static Optional<HoleEnd> end(Set<Meaning> said) {
 		boolean through = said.contains(Meaning.THROUGH);
 		return through == said.contains(Meaning.BLIND) ? Optional.empty() : Optional.of(through ? HoleEnd.THROUGH : HoleEnd.BLIND);
+	}
+
+	/** M6 TAP 6H: the class apart from the size, where one alone is said. */
+	private static Optional<String> classBehind(List<Part> own) {
+		List<String> classes = own.stream().filter(p -> p instanceof Part.Other o && o.text().length() == 2 && "456789".indexOf(o.text().charAt(0)) >= 0 && "HG".indexOf(o.text().charAt(1)) >= 0)
+				.map(p -> ((Part.Other) p).text()).distinct().toList();
+		return classes.size() == 1 ? Optional.of(classes.get(0)) : Optional.empty();
 	}
 
 	/** LH TAPS M6, M8: what stands before the first thread is said of all of them. */
@@ -308,7 +323,7 @@ final class CalloutJudge {
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft, boolean pieces, List<Part> own, Optional<HoleEnd> end) {
-		boolean extent = !pieces && draft.extent().isPresent() && (!draft.bare() || threadWords || is(i + 1, Meaning.DEPTH));
+		boolean extent = !pieces && draft.extent().isPresent() && (!draft.bare() || draft.named() || threadWords || is(i + 1, Meaning.DEPTH));
 		return extent ? draft.extent() : new CalledDepth(parts, own).of(i, end.equals(Optional.of(HoleEnd.THROUGH)));
 	}
 

@@ -35,7 +35,10 @@ final class CalloutTokens extends CalloutLexer {
 			}
 			case WORD, DOTTED -> {
 				partFromSize(token);
-				token.setType(countOfMetric(token) ? CalloutParser.TIMES : typeInPlace(token.getText()));
+				token.setType(countOfMetric(token) || timesPitch(token) ? CalloutParser.TIMES : typeInPlace(token.getText()));
+				if (TradeWords.words().meaning(token.getText()).filter(meaning -> meaning == Meaning.SILENT).isPresent()) {
+					token.setChannel(HIDDEN);
+				}
 				wordBefore = TradeWords.fold(token.getText());
 				wordEnd = token.getStopIndex() + 1;
 				accent(token);
@@ -94,6 +97,16 @@ final class CalloutTokens extends CalloutLexer {
 			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
 		}
 		return count;
+	}
+
+	/** M12 XP1.5: the P belongs to the pitch. */
+	private boolean timesPitch(WritableToken token) {
+		boolean pitch = numberEnd >= 0 && token.getText().equalsIgnoreCase("XP") && (digits(1) > 1 || _input.LA(1) == '.');
+		if (pitch) {
+			_input.seek(token.getStopIndex());
+			((CommonToken) token).setStopIndex(token.getStopIndex() - 1);
+		}
+		return pitch;
 	}
 
 	/** TAPM6: the M belongs to the size. */

@@ -167,7 +167,31 @@ final class CommentParts {
 			parts.add(new Part.Other(text.substring(end(size), end(t)).strip(), end(size), end(t)));
 			return;
 		}
+		if (t.inch() != null && numberedSize(t.inch())) {
+			// 5 - .201 DRILL
+			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
+			add(t.inch().turns(), new Dimension(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol()), Optional.empty()), Part.Role.PLAIN);
+			return;
+		}
+		if (t.inch() != null && behindDrill() && sizeAndLength(t.inch())) {
+			// DRILL 8.5X70
+			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
+			parts.add(new Part.Other(text.substring(end(t.inch().inchSize()), end(t)).strip(), end(t.inch().inchSize()), end(t)));
+			return;
+		}
 		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
+	}
+
+	/** A whole number, a dash apart, and a size that is no number of threads. */
+	private static boolean numberedSize(CalloutParser.InchContext inch) {
+		CalloutParser.TurnsContext turns = inch.turns();
+		boolean dash = turns != null && inch.DASH().size() == 1 && inch.series() == null && inch.SERIES_LETTER() == null && inch.extent() == null && turns.getStop() == inch.getStop();
+		return dash && turns.NUMBER(0).getText().indexOf('.') >= 0 && ParsedNumbers.value(turns.NUMBER(0).getSymbol()) < 2
+				&& inch.DASH(0).getSymbol().getStopIndex() + 1 < turns.getStart().getStartIndex() && inch.inchSize().getStop().getStopIndex() + 1 < inch.DASH(0).getSymbol().getStartIndex();
+	}
+
+	private static boolean sizeAndLength(CalloutParser.InchContext inch) {
+		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null && inch.SERIES_LETTER() == null && InchReading.of(inch).filter(ThreadDraft::standard).isEmpty();
 	}
 
 	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {

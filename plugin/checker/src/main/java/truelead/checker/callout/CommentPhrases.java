@@ -101,7 +101,7 @@ final class CommentPhrases {
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -119,6 +119,31 @@ final class CommentPhrases {
 				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
 		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;
 		return number && deep && !(unit + 1 < phrase.size() && phrase.get(unit + 1).getType() == CalloutParser.NUMBER);
+	}
+
+	/** PORT A 1/4 NPT, D&T 1/4-20, PERCER A 8.5: a letter apart from the fraction is not its own, and A is a word of many languages. */
+	private static boolean letterBeforeFraction(List<Token> phrase, int from, int to) {
+		boolean fraction = to < phrase.size() && phrase.get(to).getType() == CalloutParser.SLASH;
+		return to == from + 2 && (fraction || phrase.get(from).getText().equalsIgnoreCase("A")) && phrase.get(from).getText().length() == 1 && Character.isLetter(phrase.get(from).getText().charAt(0))
+				&& phrase.get(from).getStopIndex() + 1 < phrase.get(from + 1).getStartIndex();
+	}
+
+	/** 2-RC1/4: the number before a series with its size counts holes. */
+	private static boolean countOfSeries(List<Token> phrase, int from, int to) {
+		boolean number = to > from + 1 && from + 4 < phrase.size() && phrase.get(from).getType() == CalloutParser.NUMBER && phrase.get(from + 1).getType() == CalloutParser.DASH;
+		boolean series = number && (phrase.get(from + 2).getType() == CalloutParser.SERIES || phrase.get(from + 2).getType() == CalloutParser.SERIES_LETTER);
+		return series && phrase.get(from + 3).getType() == CalloutParser.NUMBER && phrase.get(from + 4).getType() == CalloutParser.SLASH;
+	}
+
+	/** M6-6H 12/16 has the lengths of thread and hole behind its class; else, and where the hole is no deeper, a stroke makes a fraction. */
+	private static boolean noLengths(List<Token> phrase, int from, int to) {
+		boolean metric = phrase.get(from).getType() == CalloutParser.M || phrase.get(from).getType() == CalloutParser.MJ;
+		boolean stroke = metric && to > from + 4 && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to - 2).getType() == CalloutParser.SLASH && phrase.get(to - 3).getType() == CalloutParser.NUMBER;
+		return stroke && phrase.get(to - 4).getType() != CalloutParser.TIMES && !(phrase.get(to - 4).getType() == CalloutParser.METRIC_CLASS && deeper(phrase.get(to - 3).getText(), phrase.get(to - 1).getText()));
+	}
+
+	private static boolean deeper(String full, String hole) {
+		return full.length() < 4 && hole.length() < 4 && (full + hole).chars().allMatch(c -> c >= '0' && c <= '9') && Integer.parseInt(hole) > Integer.parseInt(full);
 	}
 
 	/** BOHRTIEFE 20 GEWINDETIEFE 15: a depth named by a noun is the number behind it, where one stands there. */

@@ -91,7 +91,8 @@ final class MetricReading {
 	}
 
 	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {
-		return new ThreadDraft(marks.onto(spec), assumed, ThreadMarks.extent(m.extent(), m.after()), bare, marks.said() || m.MJ() != null,
+		Optional<Dimension> extent = m.lengths() == null ? ThreadMarks.extent(m.extent(), m.after()) : Optional.of(Dimension.of(ParsedNumbers.value(m.lengths().NUMBER(0).getSymbol()), LengthUnit.MM));
+		return new ThreadDraft(marks.onto(spec), assumed, extent, bare, marks.said() || m.MJ() != null,
 				ThreadTable.standard().isStandard(spec), false, OptionalInt.empty());
 	}
 

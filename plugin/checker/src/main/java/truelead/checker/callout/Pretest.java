@@ -37,7 +37,7 @@ final class Pretest {
 
 	private static boolean telling(String word) {
 		// 4XM6
-		if (word.length() <= 5 && (word.equalsIgnoreCase("XM") || Abbreviations.mayBeMill(word))) {
+		if (word.length() <= 5 && (word.equalsIgnoreCase("XM") || Abbreviations.mayBeTool(word))) {
 			return true;
 		}
 		Optional<Meaning> known = TradeWords.words().meaning(word);
@@ -45,7 +45,7 @@ final class Pretest {
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
 				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, PLACES, POCKET, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, ELSEWHERE, OTHER_SIDE, NOT, SILENT, PLACES, POCKET, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

@@ -129,14 +129,19 @@ public record ToolListLine(int number, String text) {
 		List<Integer> starts = starts(comment);
 		List<Span> parts = new ArrayList<>();
 		Set<Integer> tools = new HashSet<>();
+		int saying = 0;
 		for (int i = 0; i < starts.size(); i++) {
 			int end = i + 1 < starts.size() ? starts.get(i + 1) : comment.length();
 			String part = comment.substring(starts.get(i), end);
-			boolean says = CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty();
-			if (!says || !read(part).filter(line -> tools.add(line.number())).isPresent()) {
+			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() ? 1 : 0;
+			if (!read(part).filter(line -> tools.add(line.number())).isPresent()) {
 				return whole;
 			}
 			parts.add(new Span(starts.get(i), end));
+		}
+		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here
+		if (saying < Math.max(2, starts.size() / 2)) {
+			return whole;
 		}
 		if (parts.size() > 1 && starts.get(0) > 0) {
 			parts.add(0, new Span(0, starts.get(0)));

@@ -55,13 +55,19 @@ final class ToolSize {
 		int distance = Integer.MAX_VALUE;
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.DIAMETER || a.role() == Part.Role.LETTER_GAUGE
-					|| gauges && a.role() == Part.Role.GAUGE)
+					|| gauges && a.role() == Part.Role.GAUGE && !place(i))
 					&& Math.abs(i - at) < distance) {
 				best = Optional.of(a.dimension());
 				distance = Math.abs(i - at);
 			}
 		}
 		return best;
+	}
+
+	/** NO.5 .201 DRILL: the number of a line, where a size that is not that of the gauge stands behind it. */
+	private boolean place(int i) {
+		return i == 0 && parts.size() > 1 && parts.get(0) instanceof Part.Amount gauge && parts.get(1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
+				&& size.dimension().unit().isEmpty() && Math.abs(size.dimension().value() - gauge.dimension().value()) > 0.0005;
 	}
 
 	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
@@ -124,9 +130,9 @@ final class ToolSize {
 		return meaning == Meaning.WALL || meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
 	}
 
-	/** 4 FLUTE, 6 HOLES: a number of something. */
+	/** 4 FLUTE, 6 HOLES, 25%: a number of something. */
 	private boolean counts(int i) {
-		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
 	}
 

@@ -16,6 +16,8 @@ import truelead.checker.thread.ToolKind;
 /** Finds the tools that the parts of a comment name: TAP DRILL is a drill, SPOT DRILL FOR 10-32 HOLES no tap. */
 final class ToolWords {
 	private static final Set<Double> BARE_ANGLES = Set.of(60.0, 82.0, 90.0, 100.0, 118.0, 120.0, 135.0, 140.0, 142.0, 145.0);
+	/** No chamfer of a drawing is longer, mm or in. */
+	private static final double LONGEST_LEG = 5;
 	private static final double SHARPEST = Math.toRadians(30);
 	private static final double FLATTEST = Math.toRadians(180);
 
@@ -66,7 +68,7 @@ final class ToolWords {
 
 	private void name(int i) {
 		Optional<Meaning> meaning = meaning(i);
-		if (meaning.isEmpty() || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
+		if (meaning.isEmpty() || Elsewhere.of(parts, i) || depthSpokenOf(i) || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
 				|| i > 0 && meaning(0).filter(m -> m == Meaning.VERB).isPresent()
 				|| meaning(i + 1).filter(m -> m == Meaning.INCH).isPresent() && other(i + 2, SETTINGS) || i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
 			// BEFORE TAPPING, REAMER IN OP20, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
@@ -94,7 +96,7 @@ final class ToolWords {
 			case REAM -> add(ToolKind.REAMER, i);
 			case BORE -> add(ToolKind.BORING, i);
 			case CHAMFER -> {
-				if (!edge(i)) {
+				if (!edge(i) && !range(i)) {
 					add(ToolKind.COUNTERSINK, i);
 				}
 			}
@@ -117,6 +119,18 @@ final class ToolWords {
 
 	private boolean other(int i, Set<String> words) {
 		return i < parts.size() && parts.get(i) instanceof Part.Other o && words.contains(TradeWords.fold(o.text()));
+	}
+
+	/** DRILL DEPTH CHECKED. */
+	private boolean depthSpokenOf(int i) {
+		return meaning(i + 1).filter(m -> m == Meaning.DEPTH).isPresent() && meaning(i + 2).filter(m -> m == Meaning.VERB).isPresent();
+	}
+
+	/** CHAMFER .02-.03, CHAMFER .5X45: what the edge is to be, no cutter's size. */
+	private boolean range(int i) {
+		boolean legs = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Amount leg && leg.dimension().value() <= LONGEST_LEG && parts.get(i + 2) instanceof Part.Angle angle
+				&& Math.abs(angle.radians() - Math.toRadians(45)) < 1e-9;
+		return legs || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other range && range.text().length() > 2 && !Character.isLetter(range.text().charAt(0)) && range.text().indexOf('-') > 0;
 	}
 
 	private boolean apart(int i) {
@@ -291,7 +305,13 @@ final class ToolWords {
 				return OptionalDouble.of(angle.radians());
 			}
 		}
-		return has(Meaning.FLAT_DRILL) ? OptionalDouble.of(FLATTEST) : OptionalDouble.empty();
+		return has(Meaning.FLAT_DRILL) || withInserts() ? OptionalDouble.of(FLATTEST) : OptionalDouble.empty();
+	}
+
+	/** DRILL D40.5 WITH INSERTS: not the inserts that a tapped hole is for. */
+	private boolean withInserts() {
+		boolean drills = !named.isEmpty() && named.stream().allMatch(n -> n.kind() == ToolKind.DRILL);
+		return drills && has(Meaning.INSERT) && !has(Meaning.FOR) && parts.stream().noneMatch(p -> p instanceof Part.Thread || p instanceof Part.Word w && w.meaning().threading());
 	}
 
 	/** FORM or ROLL as the way a tap works; FORM C is the form of its lead (DIN 2197). */

@@ -16,6 +16,9 @@ final class OtherLimits {
 	private record Trapezoid(double over, double upTo, double pitch, List<Integer> grades, int minor, String source) {
 	}
 
+	/** Between the pitches of 18 and of 16 threads an inch, mm. */
+	private static final double COARSE_CONDUIT = 1.5;
+
 	private static final List<Trapezoid> TRAPEZOIDS = new ArrayList<>();
 
 	static {
@@ -48,11 +51,11 @@ final class OtherLimits {
 			case TR -> trapezoid(spec, threadClass);
 			case ACME, STUB_ACME -> Optional.of(acme(spec, threadClass));
 			case MINIATURE -> Optional.of(miniature(spec));
-			case SAW -> Optional.of(basic(spec, 1.5, 0.75, 0, "basic size by DIN 513-1, D - 1.5 P; tolerances not in the table"));
-			case BUTTRESS -> Optional.of(basic(spec, 1.2, 0.6, 0, "basic size by ASME B1.9, D - 1.2 P; tolerances not in the table"));
+			case SAW -> Optional.of(saw(spec));
+			case BUTTRESS -> Optional.of(buttress(spec));
 			case RD -> Optional.of(basic(spec, 0.9, 0.5, 0.1, "basic size by DIN 405-1, d - 0.9 P; tolerances not in the table"));
 			case BA -> Optional.of(associated(spec));
-			case PG -> Optional.of(basic(spec, 0.95, 0.475, 0, "basic size by the form of DIN 40430, D - 0.95 P; tolerances not in the table"));
+			case PG -> Optional.of(conduit(spec));
 			case W -> Optional.of(basic(spec, 2 * 0.640327, 0.640327, 0, "basic size by the Whitworth form, D - 1.281 P; tolerances not in the table"));
 			default -> Optional.empty();
 		};
@@ -77,8 +80,42 @@ final class OtherLimits {
 		return Optional.of(row.map(t -> new Limits(threadClass, LengthUnit.MM, Optional.of(minor), Optional.of(minor.add(micrometres(t.minor()))),
 				Optional.of(pitch), Optional.of(pitch.add(micrometres(wider * t.grades().get(threadClass.charAt(0) - '7')))), major, Origin.FROM_MEMORY,
 				"basic size ISO 2904, D1 = d - P; tolerances " + t.source())).orElseGet(() -> new Limits(threadClass, LengthUnit.MM, Optional.of(minor),
-						Optional.empty(), Optional.of(pitch), Optional.empty(), major, Origin.FROM_MEMORY,
-						"basic size ISO 2904, D1 = d - P (from memory); diameter and pitch not in ISO 2903, tolerances not in the table")));
+						minorTolerance(p).map(minor::add), Optional.of(pitch), Optional.empty(), major, Origin.FROM_MEMORY,
+						"basic size ISO 2904, D1 = d - P, minor diameter by grade 4 of ISO 2903, which goes by the pitch alone (from memory); diameter and pitch not in ISO 2903, "
+								+ "pitch diameter tolerance not in the table")));
+	}
+
+	/** Tolerance of grade 4 of a minor diameter by its pitch, mm, which is the same for every diameter (ISO 2903 Table 2); empty for pitches that it does not have. */
+	private static Optional<BigDecimal> minorTolerance(double pitch) {
+		return TRAPEZOIDS.stream().filter(t -> Math.abs(t.pitch() - pitch) < 1e-6).findFirst().map(t -> micrometres(t.minor()));
+	}
+
+	/** DIN 513: D1 = d - 1.5 P with grade 4 of the trapezoids, D2 = d - 0.75 P. S36x6: 27.000 to 27.500, 31.500. */
+	private static Limits saw(ThreadSpec spec) {
+		Limits basic = basic(spec, 1.5, 0.75, 0, "DIN 513-1, D - 1.5 P, minor diameter by grade 4 of ISO 2903 as DIN 513-3 has it; pitch diameter tolerance not in the table");
+		return withLargest(basic, minorTolerance(spec.pitch()), Optional.empty());
+	}
+
+	/**
+	 * ASME B1.9: minor diameter D - 1.2 P, pitch diameter D - 0.6 P, each with the tolerance of class 2, 0.002 ∛D + 0.00278 √(10 P) + 0.00854 √P for an engagement
+	 * of ten pitches. 2-6 BUTT: 1.8000 to 1.8096, 1.9000 to 1.9096.
+	 */
+	private static Limits buttress(ThreadSpec spec) {
+		double p = 1 / spec.tpi();
+		Optional<BigDecimal> tolerance = inch(0.002 * Math.cbrt(spec.inches()) + 0.00278 * Math.sqrt(10 * p) + 0.00854 * Math.sqrt(p));
+		return withLargest(basic(spec, 1.2, 0.6, 0, "formulas of ASME B1.9 for class 2"), tolerance, tolerance);
+	}
+
+	/** DIN 40430: minor diameter by the form, D - 0.95 P, and 0.15 mm for 20 and 18 threads an inch, 0.25 mm for 16. Pg 11: 17.259 to 17.409. */
+	private static Limits conduit(ThreadSpec spec) {
+		boolean coarse = spec.pitch() > COARSE_CONDUIT;
+		return withLargest(basic(spec, 0.95, 0.475, 0, "minor diameter by the form of DIN 40430, D - 0.95 P, and its tolerance; pitch diameter tolerance not in the table"),
+				Optional.of(new BigDecimal(coarse ? "0.25" : "0.15")), Optional.empty());
+	}
+
+	private static Limits withLargest(Limits basic, Optional<BigDecimal> minor, Optional<BigDecimal> pitch) {
+		return new Limits(basic.threadClass(), basic.unit(), basic.minorMin(), minor.map(basic.minorMin().orElseThrow()::add), basic.pitchMin(), pitch.map(basic.pitchMin().orElseThrow()::add),
+				basic.majorMin(), basic.origin(), basic.source());
 	}
 
 	/** ISO 2901: 0.15 mm for a pitch of 1.5, 0.25 to 5, 0.5 to 12, 1 above. */

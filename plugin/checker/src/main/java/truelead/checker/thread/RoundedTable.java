@@ -44,11 +44,12 @@ final class RoundedTable {
 		return Optional.of(Decimals.round(value, 4));
 	}
 
-	/** Pitch diameter as for UN, minor diameter D − 9√3/16 P: 1/4-28 UNJF 0.2152. The largest minor diameter is not held. */
+	/** Pitch diameter as for UN, minor diameter D − 9√3/16 P with the tolerance that UN has in class 3B, not rounded with its minor diameter: 1/4-28 UNJF 0.2152 to 0.2229. */
 	Optional<Limits> unjLimits(ThreadSpec spec, Optional<Limits> unified) {
 		BigDecimal minor = Decimals.round(spec.inches() - UNJ_MINOR / spec.tpi(), 4);
-		return unified.map(u -> new Limits(u.threadClass(), u.unit(), Optional.of(minor), Optional.empty(), u.pitchMin(), u.pitchMax(),
+		BigDecimal tolerance = Decimals.round(new UnifiedFormula(spec.inches(), spec.tpi(), UnifiedFormula.Engagement.DIAMETER).minorTolerance(true), 4);
+		return unified.map(u -> new Limits(u.threadClass(), u.unit(), Optional.of(minor), Optional.of(minor.add(tolerance)), u.pitchMin(), u.pitchMax(),
 				u.majorMin(), Origin.FROM_MEMORY,
-				"pitch diameter as " + u.source() + "; minor diameter by the form of ASME B1.15 (from memory), its tolerance not in the table"));
+				"pitch diameter as " + u.source() + "; minor diameter by the form of ASME B1.15, with the tolerance of class 3B of ASME B1.1 (from memory)"));
 	}
 }

@@ -78,8 +78,8 @@ final class UnifiedFormula {
 		return sum.setScale(fine ? 4 : minorPlaces(), RoundingMode.HALF_UP);
 	}
 
-	/** ASME B1.1 clause 5.8.2 d: 0.05 ∛P² + 0.03 P/D − 0.002 within bounds; for 1B and 2B from 1/4 in up 0.25 P − 0.4 P². */
-	private double minorTolerance(boolean class3) {
+	/** Tolerance of the minor diameter, not rounded; ASME B1.1 clause 5.8.2 d: 0.05 ∛P² + 0.03 P/D − 0.002 within bounds; for 1B and 2B from 1/4 in up 0.25 P − 0.4 P². */
+	double minorTolerance(boolean class3) {
 		double p = pitch.doubleValue();
 		double small = 0.25 * p - 0.4 * p * p;
 		if (!class3 && diameter > 0.2495) {

@@ -170,6 +170,11 @@ public final class ToolLog {
 		return tapping;
 	}
 
+	/** Whether it ran tapping cycles and no other ones. */
+	public boolean tapsAlone() {
+		return tapping && !drilling;
+	}
+
 	/** Whether it ran canned cycles, none of them a tapping one. */
 	public boolean drillsAlone() {
 		return drilling && !tapping;

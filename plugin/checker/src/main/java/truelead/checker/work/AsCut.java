@@ -31,7 +31,12 @@ record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, O
 
 	/** Whether the lead is that of a thread, or a little beside it, as a wrong feed is. */
 	boolean suitsLead(ThreadSpec thread) {
-		return Math.abs(thread.lead() - lead) <= FITS * thread.lead();
+		return amiss(thread) <= FITS;
+	}
+
+	/** How far the lead of a thread is from what is cut, a part of it. */
+	double amiss(ThreadSpec thread) {
+		return Math.abs(thread.lead() - lead) / thread.lead();
 	}
 
 	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is. */

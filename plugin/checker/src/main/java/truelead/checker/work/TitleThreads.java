@@ -62,6 +62,12 @@ final class TitleThreads {
 		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain() && one.callout().count().orElse(0) == holes).findFirst() : Optional.empty();
 	}
 
+	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */
+	Optional<Double> pitch(ThreadSpec bare, AsCut cut) {
+		return comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream()).filter(callout -> callout.spec().system() == bare.system() && !callout.coarseAssumed())
+				.map(Callout::spec).filter(spec -> spec.diameter() == bare.diameter() && cut.suitsLead(spec)).map(ThreadSpec::pitch).findFirst();
+	}
+
 	/** The one thread that suits what a single point cuts. */
 	Optional<Fact<ThreadSpec>> suiting(Predicate<ThreadSpec> cut) {
 		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();

@@ -51,7 +51,7 @@ final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean tapsAlone, boolean drills, int change, int named, int from, int to) {
 	}
 
 	/**
@@ -109,7 +109,7 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -195,8 +195,9 @@ final class ToolBook {
 			}
 		}
 		if (log.change().isPresent()) {
-			own.addAll(above);
-			own.addAll(below);
+			List<LineComment> around = new ArrayList<>(above);
+			around.addAll(below);
+			own.addAll(suiting(around, log));
 			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c)).forEach(own::add);
 		} else {
 			own.addAll(below);
@@ -224,8 +225,20 @@ final class ToolBook {
 	}
 
 	private boolean threads(LineComment comment) {
-		ToolFacts facts = FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit());
-		return facts.kind().filter(kind -> kind.value().threading()).isPresent();
+		return kind(comment).filter(ToolKind::threading).isPresent();
+	}
+
+	private Optional<ToolKind> kind(LineComment comment) {
+		return FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()).kind().map(Fact::value);
+	}
+
+	/** Of comments around a change that name a tool for threads and one for none, those that suit what the tool does: (WATCH THE REAMER) stands beside (TAP M8) too. */
+	private List<LineComment> suiting(List<LineComment> around, ToolLog log) {
+		boolean told = log.tapsAlone() || log.drillsAlone();
+		if (!told || around.stream().noneMatch(this::threads) || around.stream().noneMatch(c -> kind(c).filter(k -> !k.threading()).isPresent())) {
+			return around;
+		}
+		return around.stream().filter(c -> kind(c).filter(k -> k.threading() != log.taps()).isEmpty()).toList();
 	}
 
 	/** Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of them is told. */

@@ -50,6 +50,9 @@ final class WantedReader {
 	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
 	private static final double BEHIND = 3;
 
+	/** A thread whose lead is nearer to what is cut by this part of it is meant rather. */
+	private static final double NEARER = 0.005;
+
 	private final Commentary commentary;
 	private final Stays stays;
 	private final ToolBook book;
@@ -105,6 +108,11 @@ final class WantedReader {
 			if (!read.contains(line)) {
 				Callouts.read(line, cut).forEach(c -> called.add(new Called(c, line, FactSource.TOOL_LIST)));
 			}
+		}
+		called.replaceAll(c -> c.callout().coarseAssumed() && !cut.suitsLead(c.callout().spec()) ? pitched(c, draft, cut) : c);
+		if (called.stream().anyMatch(c -> !c.callout().certain())) {
+			dropDoubtful(called, draft.tool.facts(), cut);
+			dropWorse(called, draft, cut);
 		}
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
@@ -236,6 +244,35 @@ final class WantedReader {
 			}
 		}
 		return called;
+	}
+
+	/** (HELIX M42) in a part whose title says M42X1.5, or by a cutter of pitch 1.5: the pitch is the one that is said there, where it is cut. */
+	private Called pitched(Called bare, Draft draft, AsCut cut) {
+		ThreadSpec spec = bare.callout().spec();
+		Optional<Double> pitch = title(draft.log.part()).pitch(spec, cut).or(() -> draft.tool.facts().pitch().map(Fact::value).filter(p -> cut.suitsLead(bare.callout().withPitch(p).spec())));
+		return pitch.map(p -> new Called(bare.callout().withPitch(p), bare.comment(), bare.source())).orElse(bare);
+	}
+
+	/**
+	 * NULLPUNKT M8 MITTE beside TAP M10X1.25: what may be no thread at all does not count beside one that is named for certain and has the lead that is cut, nor
+	 * where the tap is said to be of another diameter.
+	 */
+	private static void dropDoubtful(List<Called> called, ToolFacts tool, AsCut cut) {
+		if (tool.isTap()) {
+			tool.diameter().ifPresent(d -> called.removeIf(c -> !c.callout().certain() && Math.abs(c.callout().spec().diameter() - d.value()) > c.callout().spec().pitch()));
+		}
+		boolean certain = tool.thread().filter(thread -> cut.suitsLead(thread.value())).isPresent() || called.stream().anyMatch(c -> c.callout().certain() && cut.suitsLead(c.callout().spec()));
+		if (certain) {
+			called.removeIf(c -> !c.callout().certain());
+		}
+	}
+
+	/** M8 ON in a part whose title names the very thread that is cut. */
+	private void dropWorse(List<Called> called, Draft draft, AsCut cut) {
+		if (called.stream().noneMatch(c -> c.callout().certain())) {
+			title(draft.log.part()).of(cut).filter(t -> cut.suitsLead(t.thread().value()))
+					.ifPresent(t -> called.removeIf(c -> cut.amiss(c.callout().spec()) > cut.amiss(t.thread().value()) + NEARER));
+		}
 	}
 
 	private static Fact<Holder> assumedHolder(MachineProfile profile) {

@@ -25,7 +25,12 @@ class LimitsByFormulaTest {
 			"Rp 1/2, 18.489, 18.773, 19.651, 19.935",
 			"Rp 3, 84.710, 85.142, 86.189, 86.621",
 			"4-1/2-8 UN, 4.365, 4.390, 4.4188, 4.4310",
-			"5-1/2-16 UN, 5.432, 5.446, 5.4594, 5.4674"})
+			"5-1/2-16 UN, 5.432, 5.446, 5.4594, 5.4674",
+			"1/4-28 UNJF, 0.2152, 0.2229, 0.2268, 0.2300",
+			"3/8-24 UNJF, 0.3344, 0.3417, 0.3479, 0.3516",
+			"1/2-20 UNJF, 0.4513, 0.4591, 0.4675, 0.4717",
+			"2-6 BUTT, 1.8000, 1.8096, 1.9000, 1.9096",
+			"1-8 BUTT, 0.8500, 0.8581, 0.9250, 0.9331"})
 	void limitsByFormula(String callout, String minorMin, String minorMax, String pitchMin, String pitchMax) {
 		Limits limits = ThreadTable.standard().limits(thread(callout)).orElseThrow();
 		assertThat(limits.minorMin().orElseThrow()).isEqualByComparingTo(minorMin);
@@ -33,6 +38,17 @@ class LimitsByFormulaTest {
 		assertThat(limits.pitchMin().orElseThrow()).isEqualByComparingTo(pitchMin);
 		assertThat(limits.pitchMax().orElseThrow()).isEqualByComparingTo(pitchMax);
 		assertThat(limits.origin()).isNotEqualTo(Origin.TABLE);
+	}
+
+	/** The pitch diameter's tolerance is not held. */
+	@ParameterizedTest
+	@CsvSource({"S36x6, 27.000, 27.500", "S20x4, 14.000, 14.375", "PG 7, 11.294, 11.444", "PG 11, 17.259, 17.409", "PG 21, 26.792, 27.042", "Tr 200x16, 184.000, 185.000"})
+	void theSmallestAndTheLargestBore(String callout, String minorMin, String minorMax) {
+		Limits limits = ThreadTable.standard().limits(thread(callout)).orElseThrow();
+		assertThat(limits.minorMin().orElseThrow()).isEqualByComparingTo(minorMin);
+		assertThat(limits.minorMax().orElseThrow()).isEqualByComparingTo(minorMax);
+		assertThat(limits.pitchMax()).isEmpty();
+		assertThat(limits.origin()).isEqualTo(Origin.FROM_MEMORY);
 	}
 
 	@ParameterizedTest

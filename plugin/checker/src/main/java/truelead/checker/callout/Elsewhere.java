@@ -1,0 +1,44 @@
+package truelead.checker.callout;
+
+import java.util.List;
+
+/** Whether a comment says of a tool or a thread that it is not made here: TAP BY HAND, REAMER IN OP20, TAPPED HOLES ON OTHER SIDE, DO NOT TAP. */
+final class Elsewhere {
+
+	private Elsewhere() {
+	}
+
+	/** Whether it says so of the part at i. */
+	static boolean of(List<Part> parts, int i) {
+		return is(parts, i - 1, Meaning.NOT) || is(parts, i - 2, Meaning.NOT) || behind(parts, i, Meaning.ELSEWHERE) || sizeless(parts) && behind(parts, i, Meaning.OTHER_SIDE);
+	}
+
+	/** DRILL 6.8, TAP M8 BY HAND: a comma, another tool or thread parts the words from what stands before. */
+	private static boolean behind(List<Part> parts, int i, Meaning meaning) {
+		for (int j = i + 1; j < parts.size(); j++) {
+			if (is(parts, j, meaning)) {
+				return true;
+			}
+			if (parts(parts.get(i), parts.get(j))) {
+				return false;
+			}
+		}
+		return false;
+	}
+
+	/** The thread behind TAP, and TAPPED behind a thread, belong to what is said. */
+	private static boolean parts(Part said, Part part) {
+		boolean tool = said instanceof Part.Word;
+		return !tool && part instanceof Part.Thread || part instanceof Part.Other o && (o.text().equals(",") || o.text().equals(";"))
+				|| part instanceof Part.Word w && (tool && w.meaning().threading() || w.meaning().drills());
+	}
+
+	/** TAP M8 HOLES ON BACK SIDE may well be the tool that works there. */
+	private static boolean sizeless(List<Part> parts) {
+		return parts.stream().noneMatch(part -> part instanceof Part.Thread || part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH);
+	}
+
+	private static boolean is(List<Part> parts, int i, Meaning meaning) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+	}
+}
