@@ -25,6 +25,7 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Stock;
+import truelead.checker.job.ToolFacts;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
