@@ -121,7 +121,7 @@ final class CalloutJudge {
 
 	/** M6 HOLES TAPPED FROM THE OTHER SIDE. */
 	private boolean tappedElsewhere() {
-		return IntStream.range(0, parts.size() - 1).anyMatch(i -> is(i, Meaning.TAPPED) && ToolWords.elsewhere(parts.get(i + 1)));
+		return IntStream.range(0, parts.size() - 1).anyMatch(i -> is(i, Meaning.TAPPED) && Elsewhere.behindTapped(parts.get(i + 1)));
 	}
 
 	/** WAS M10, M8 LATER. */

@@ -1,16 +1,30 @@
 package truelead.checker.callout;
 
 import java.util.List;
+import java.util.Set;
 
 /** Whether a comment says of a tool or a thread that it is not made here: TAP BY HAND, REAMER IN OP20, TAPPED HOLES ON OTHER SIDE, DO NOT TAP. */
 final class Elsewhere {
+
+	private static final Set<String> SETTINGS = Set.of("OP", "OPER", "OPERATION", "NEXT", "ANOTHER", "SECOND", "SETUP");
+	/** What follows TAPPED where something else does it, or at another time. */
+	private static final Set<String> NOT_HERE = Set.of("FROM", "ON", "BY", "LATER", "AFTER");
 
 	private Elsewhere() {
 	}
 
 	/** Whether it says so of the part at i. */
 	static boolean of(List<Part> parts, int i) {
-		return is(parts, i - 1, Meaning.NOT) || is(parts, i - 2, Meaning.NOT) || behind(parts, i, Meaning.ELSEWHERE) || sizeless(parts) && behind(parts, i, Meaning.OTHER_SIDE);
+		return is(parts, i - 1, Meaning.NOT) || is(parts, i - 2, Meaning.NOT) || is(parts, i + 1, Meaning.INCH) && other(parts, i + 2, SETTINGS) || behind(parts, i, Meaning.ELSEWHERE) || sizeless(parts) && behind(parts, i, Meaning.OTHER_SIDE);
+	}
+
+	/** Whether a part behind TAPPED says that it is done at another place or time. */
+	static boolean behindTapped(Part part) {
+		return part instanceof Part.Other o && NOT_HERE.contains(TradeWords.fold(o.text())) || part instanceof Part.Word w && (w.meaning() == Meaning.APART || w.text().equals("IN"));
+	}
+
+	private static boolean other(List<Part> parts, int i, Set<String> words) {
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && words.contains(TradeWords.fold(o.text()));
 	}
 
 	/** DRILL 6.8, TAP M8 BY HAND: a comma, another tool or thread parts the words from what stands before. */

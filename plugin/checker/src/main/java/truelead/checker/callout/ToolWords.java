@@ -23,9 +23,6 @@ final class ToolWords {
 
 	/** The phrases that name a tool which drills and taps. */
 	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
-	private static final Set<String> SETTINGS = Set.of("OP", "OPER", "OPERATION", "NEXT", "ANOTHER", "SECOND", "SETUP");
-	/** What follows TAPPED where something else does it, or at another time. */
-	private static final Set<String> ELSEWHERE = Set.of("FROM", "ON", "BY", "LATER", "AFTER");
 
 	private record Named(ToolKind kind, int at) {
 	}
@@ -70,14 +67,14 @@ final class ToolWords {
 		Optional<Meaning> meaning = meaning(i);
 		if (meaning.isEmpty() || Elsewhere.of(parts, i) || depthSpokenOf(i) || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
 				|| i > 0 && meaning(0).filter(m -> m == Meaning.VERB).isPresent()
-				|| meaning(i + 1).filter(m -> m == Meaning.INCH).isPresent() && other(i + 2, SETTINGS) || i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
+				|| i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
 			// BEFORE TAPPING, REAMER IN OP20, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
 			return;
 		}
 		switch (meaning.get()) {
 			case TAP -> nameTap(i);
 			case TAPPED -> {
-				if (named.isEmpty() && !(i + 1 < parts.size() && elsewhere(parts.get(i + 1)))) {
+				if (named.isEmpty() && !(i + 1 < parts.size() && Elsewhere.behindTapped(parts.get(i + 1)))) {
 					add(ToolKind.TAP, i);
 				}
 			}
@@ -110,15 +107,6 @@ final class ToolWords {
 		boolean tool = has(Meaning.MILL) || has(Meaning.CUTTER) || has(Meaning.TOOL) || has(Meaning.DRILL);
 		return !tool && parts.stream().anyMatch(part -> part instanceof Part.Angle angle && Math.abs(angle.radians() - Math.PI / 4) < 1e-9) && IntStream.range(1, parts.size())
 				.anyMatch(x -> parts.get(x) instanceof Part.Angle && parts.get(x - 1) instanceof Part.Amount);
-	}
-
-	/** Whether a part behind TAPPED says that it is done at another place or time. */
-	static boolean elsewhere(Part part) {
-		return part instanceof Part.Other o && ELSEWHERE.contains(TradeWords.fold(o.text())) || part instanceof Part.Word w && (w.meaning() == Meaning.APART || w.text().equals("IN"));
-	}
-
-	private boolean other(int i, Set<String> words) {
-		return i < parts.size() && parts.get(i) instanceof Part.Other o && words.contains(TradeWords.fold(o.text()));
 	}
 
 	/** DRILL DEPTH CHECKED. */

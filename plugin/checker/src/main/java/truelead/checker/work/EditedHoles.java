@@ -48,13 +48,18 @@ final class EditedHoles {
 
 	/** The holes of a work as it is after it was followed from its beginning; empty where an edit may change more than the holes near it. */
 	static Optional<EditedHoles> of(Work work, WorkReader.Reading reading) {
-		List<ThreadingOperation> operations = work.operations();
-		boolean apart = !operations.isEmpty() && operations.size() <= MOST && work.shop().unit().stated() && work.evaluated() && !work.everyHole().unknownPlaces()
-				&& !work.everyHole().crowded();
-		for (int i = 0; apart && i < operations.size(); i++) {
-			apart = sorted(operations.get(i)) && (i == 0 || operations.get(i - 1).lastOrder() < operations.get(i).firstOrder());
-		}
+		boolean apart = suits(work) && !work.everyHole().unknownPlaces() && !work.everyHole().crowded();
 		return apart ? Optional.of(new EditedHoles(work, reading)) : Optional.empty();
+	}
+
+	/** Whether the operations of a work are few, known and one behind the other. */
+	static boolean suits(Work work) {
+		List<ThreadingOperation> operations = work.operations();
+		boolean suits = !operations.isEmpty() && operations.size() <= MOST && work.shop().unit().stated() && work.evaluated();
+		for (int i = 0; suits && i < operations.size(); i++) {
+			suits = sorted(operations.get(i)) && (i == 0 || operations.get(i - 1).lastOrder() < operations.get(i).firstOrder());
+		}
+		return suits;
 	}
 
 	/** Whether all of an operation is known, and each of its strokes and passes at a place that is known. */

@@ -24,6 +24,8 @@ public final class EditedWork {
 
 	/** More holes and turns than these are not sorted by themselves. */
 	private static final int MOST = 10_000;
+	/** A stay that is this part of the program is followed again and again at the cost of all: once from the beginning, and edits are short again. */
+	private static final double MUCH = 0.25;
 	/** Where a tool's stay has fewer, it is sorted again as a whole, with others that have to do with it. */
 	private static final int LONG_STAY = 200;
 
@@ -52,6 +54,8 @@ public final class EditedWork {
 	/** The holes after edits of single blocks, known when they are first needed; such edits and those of {@link #sections} are not mixed. */
 	private Optional<EditedHoles> holes = Optional.empty();
 	private boolean apart = true;
+	/** Whether whole stays were followed again by themselves, so that the holes are not those that were followed from the beginning. */
+	private boolean byStays;
 	/** Known when they are first needed; of no use where a program has none. */
 	private Optional<Sections> sections = Optional.empty();
 	private boolean sectioned = true;
@@ -95,6 +99,9 @@ public final class EditedWork {
 			Optional<Part> part = numbersAlone && here.sameButHoles(within.get().recorded()) ? holes(program, within.get()) : Optional.empty();
 			if (part.isPresent()) {
 				return Optional.of(new Changed(changed.get(), part));
+			}
+			if (byStays && size(within.get()) >= MUCH * trace.recorded().size() && EditedHoles.suits(work)) {
+				return Optional.empty();
 			}
 		}
 		return holes.isPresent() ? Optional.empty() : stays(program, folder, changed.get(), numbersAlone, budget);
@@ -148,7 +155,7 @@ public final class EditedWork {
 	/** The work with other holes where a part of a stay was followed again; it has all operations. */
 	private Optional<Part> holes(ProgramFile program, Trace again) {
 		if (apart && holes.isEmpty()) {
-			if (trace.recorded().stays(again.firstStay(), again.behind()).size() < LONG_STAY) {
+			if (size(again) < LONG_STAY) {
 				return Optional.empty();
 			}
 			holes = EditedHoles.of(work, reading);
@@ -175,6 +182,11 @@ public final class EditedWork {
 		return Optional.of(new Part(work.at(places, () -> open), new BitSet(), true));
 	}
 
+	/** How many holes, turns and strokes were recorded of the stays that a trace is of. */
+	private int size(Trace again) {
+		return trace.recorded().stays(again.firstStay(), again.behind()).size();
+	}
+
 	private boolean sound(Trace again) {
 		return again.recorder().trouble().isEmpty()
 				&& trace.recorder().trouble().stream().noneMatch(lost -> lost.tool().index() >= again.firstStay() && lost.tool().index() < again.behind());
@@ -196,6 +208,7 @@ public final class EditedWork {
 		stays.set(again.firstStay(), again.behind());
 		sections.get().widen(stays);
 		apart = false;
+		byStays = true;
 		trace.take(again);
 		places.followed(again.fromLine(), true);
 		return sort(program, again, stays, uses);
