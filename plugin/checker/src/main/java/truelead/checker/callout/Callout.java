@@ -38,7 +38,7 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	}
 
 	/**
-	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: #10-24 X 4 in an inch program says how many.
+	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: 1/4-20 X 12 in an inch program.
 	 */
 	public Optional<Double> depthMm(LengthUnit unitOfProgram) {
 		return depth.filter(said -> said.unit().isPresent() || said.value() != Math.rint(said.value()) || mm(said, unitOfProgram) <= DEEPEST * spec.diameter())

@@ -315,11 +315,11 @@ final class CalloutJudge {
 		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (is(j + 1, Meaning.P) || is(before, Meaning.P));
 	}
 
-	/** 3/8-16 X 6: so many of them. */
+	/** 3/8-16 X 6: so many of them, for no depth suits in either unit; 1/4-20 X 12 may be 12 mm deep. */
 	private boolean pieces(int i, ThreadDraft draft) {
 		ThreadSpec spec = draft.spec();
 		return draft.extent().filter(said -> !spec.system().metric() && said.unit().isEmpty() && said.value() == Math.rint(said.value()) && !is(i + 1, Meaning.DEPTH)
-				&& said.value() * LengthUnit.INCH.mm() > DEEP_IN_INCHES * spec.diameter()).isPresent();
+				&& said.value() * LengthUnit.INCH.mm() > DEEP_IN_INCHES * spec.diameter() && said.value() <= spec.diameter()).isPresent();
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft, boolean pieces, List<Part> own, Optional<HoleEnd> end) {

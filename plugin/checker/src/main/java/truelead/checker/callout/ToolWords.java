@@ -93,7 +93,7 @@ final class ToolWords {
 			case REAM -> add(ToolKind.REAMER, i);
 			case BORE -> add(ToolKind.BORING, i);
 			case CHAMFER -> {
-				if (!edge(i) && !range(i)) {
+				if (!edge(i)) {
 					add(ToolKind.COUNTERSINK, i);
 				}
 			}
@@ -102,23 +102,22 @@ final class ToolWords {
 		}
 	}
 
-	/** CHAMFER 1X45, 1 X 45 CHAMFER: an edge of the drawing and no tool, unless a word for one stands beside it. */
+	/** CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER too, unless a word for one stands beside it. */
 	private boolean edge(int i) {
 		boolean tool = has(Meaning.MILL) || has(Meaning.CUTTER) || has(Meaning.TOOL) || has(Meaning.DRILL);
-		return !tool && parts.stream().anyMatch(part -> part instanceof Part.Angle angle && Math.abs(angle.radians() - Math.PI / 4) < 1e-9) && IntStream.range(1, parts.size())
-				.anyMatch(x -> parts.get(x) instanceof Part.Angle && parts.get(x - 1) instanceof Part.Amount);
+		boolean range = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().length() > 2 && !Character.isLetter(o.text().charAt(0)) && o.text().indexOf('-') > 0;
+		return range || leg(i + 1) || !tool && IntStream.range(0, parts.size()).anyMatch(this::leg);
+	}
+
+	/** .5 X 45. */
+	private boolean leg(int i) {
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount leg && leg.dimension().value() <= LONGEST_LEG && parts.get(i + 1) instanceof Part.Angle angle
+				&& Math.abs(angle.radians() - Math.PI / 4) < 1e-9;
 	}
 
 	/** DRILL DEPTH CHECKED. */
 	private boolean depthSpokenOf(int i) {
 		return meaning(i + 1).filter(m -> m == Meaning.DEPTH).isPresent() && meaning(i + 2).filter(m -> m == Meaning.VERB).isPresent();
-	}
-
-	/** CHAMFER .02-.03, CHAMFER .5X45: what the edge is to be, no cutter's size. */
-	private boolean range(int i) {
-		boolean legs = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Amount leg && leg.dimension().value() <= LONGEST_LEG && parts.get(i + 2) instanceof Part.Angle angle
-				&& Math.abs(angle.radians() - Math.toRadians(45)) < 1e-9;
-		return legs || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other range && range.text().length() > 2 && !Character.isLetter(range.text().charAt(0)) && range.text().indexOf('-') > 0;
 	}
 
 	private boolean apart(int i) {

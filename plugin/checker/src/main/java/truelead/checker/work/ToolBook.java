@@ -51,7 +51,7 @@ final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean tapsAlone, boolean drills, int change, int named, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to) {
 	}
 
 	/**
@@ -109,7 +109,7 @@ final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.taps(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
 		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -119,7 +119,7 @@ final class ToolBook {
 		ToolFacts facts = notes(log);
 		for (LineComment comment : own) {
 			boolean named = log.change().isPresent() && (comment.line() == stays.changeLine(log) || comment.ofTool(number(log)));
-			facts = join(facts, said(comment, named && log.taps(), named && log.drillsAlone()));
+			facts = join(facts, said(comment, named && log.tapsAlone(), named && log.drillsAlone()));
 		}
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));

@@ -48,7 +48,10 @@ class ShopCalloutsTest {
 
 	@Test
 	void aWholeNumberBehindAnInchThreadThatNoHoleIsAsDeepAsIsNoDepth() {
-		assertThat(CalloutReader.read("10-24 UNC X 4").get(0).depthMm(LengthUnit.INCH)).isEmpty();
+		assertThat(CalloutReader.read("10-24 UNC X 4").get(0).count()).hasValue(4);
+		assertThat(CalloutReader.read("1/4-20 UNC X 12").get(0).count()).isEmpty();
+		assertThat(CalloutReader.read("1/4-20 UNC X 12").get(0).depthMm(LengthUnit.INCH)).isEmpty();
+		assertThat(CalloutReader.read("1/4-20 UNC X 12").get(0).depthMm(LengthUnit.MM)).contains(12.0);
 		assertThat(CalloutReader.read("1 1/4-7 UNC X 4").get(0).depthMm(LengthUnit.INCH)).contains(101.6);
 		assertThat(CalloutReader.read("10-24 UNC X .4").get(0).depthMm(LengthUnit.INCH)).hasValueSatisfying(depth -> assertThat(depth).isCloseTo(10.16, within(1e-9)));
 	}
