@@ -22,8 +22,13 @@ final class Proposals {
 	/** Presses a key and gives what is then proposed. */
 	static List<String> at(int modifiers, char key) {
 		Screen.chord(modifiers, key);
-		Screen.waitUntil("proposals", () -> !shown().isEmpty());
+		Screen.waitUntil("proposals", () -> !shown().isEmpty() && shown().stream().noneMatch(Proposals::standsForOthersToCome));
 		return shown();
+	}
+
+	/** The platform shows a row of this kind on a busy machine, until all who propose have answered. */
+	private static boolean standsForOthersToCome(String row) {
+		return row.startsWith("Computing proposals");
 	}
 
 	/** What the open list shows; empty where none is open. */
