@@ -233,6 +233,6 @@ public final class ToolLog {
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
 	}
 }

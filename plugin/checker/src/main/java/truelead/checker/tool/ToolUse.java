@@ -41,6 +41,7 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 	/**
 	 * What a tool did, gathered so that a long contour costs nothing.
 	 *
+	 * @param moved          whether it went anywhere but home
 	 * @param cutWithCoolant whether any feed move or cycle ran with coolant on
 	 * @param cutDry         whether any feed move or cycle ran with coolant off
 	 * @param tapping        whether it ran a tapping cycle
@@ -50,15 +51,20 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 	 * @param movedWithoutOffset whether a cycle or feed move along the tool's axis ran without a length offset in force
 	 * @param feeds          the feeds it used, one entry for each feed mode word
 	 */
-	public record Summary(boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops, List<Setting> lengthOffsets, boolean movedWithoutOffset,
+	public record Summary(boolean moved, boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops, List<Setting> lengthOffsets, boolean movedWithoutOffset,
 			List<FeedUse> feeds) {
 
 		/** A tool that did nothing. */
-		public static final Summary NOTHING = new Summary(false, false, false, false, 0, List.of(), false, List.of());
+		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, List.of());
 
 		public Summary {
 			lengthOffsets = List.copyOf(lengthOffsets);
 			feeds = List.copyOf(feeds);
+		}
+
+		/** Whether it moved about, and neither fed nor ran a cycle. */
+		public boolean idle() {
+			return moved && !cutWithCoolant && !cutDry;
 		}
 	}
 }

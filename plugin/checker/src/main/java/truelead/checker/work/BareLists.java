@@ -17,7 +17,8 @@ import truelead.checker.tool.ToolLog;
 
 /**
  * Tool lists at the head of a program that number their tools without a letter, {@code (1: DRILL 6.8)}. The numbers may as well be those of
- * steps or sizes: they are taken for tools where every tool that the program calls is among them, and where those called taps, and no others, tap.
+ * steps or sizes: they are taken for tools where every tool that the program calls is among them, and where those called taps, and no others, tap;
+ * one that does not is taken for a slip where the program calls all that the list has.
  */
 final class BareLists {
 
@@ -73,7 +74,12 @@ final class BareLists {
 			}
 		}
 		recorder.axisRuns.stream().filter(run -> run.tool().part() == part && run.synchronised()).forEach(run -> tapping.add(number(run.tool().tool())));
-		return tools.keySet().containsAll(called) && called.stream().allMatch(tool -> tools.get(tool).isTap() == tapping.contains(tool));
+		if (!tools.keySet().containsAll(called)) {
+			return false;
+		}
+		long odd = called.stream().filter(tool -> tools.get(tool).isTap() != tapping.contains(tool)).count();
+		// numbers of steps would be wrong for two tools, the tap and the one taken for it: one alone runs the wrong cycle
+		return odd == 0 || odd == 1 && called.equals(tools.keySet());
 	}
 
 	private static int number(Setting tool) {

@@ -63,7 +63,7 @@ final class Sectioned {
 	/** Whether the rules of other tools know the same of a stay before and after an edit. */
 	static boolean same(ToolUse before, ToolUse now) {
 		return before.tool().equals(now.tool()) && before.facts().equals(now.facts()) && before.comments().equals(now.comments())
-				&& before.summary().cutWithCoolant() == now.summary().cutWithCoolant() && before.summary().cutDry() == now.summary().cutDry()
+				&& before.summary().idle() == now.summary().idle() && before.summary().cutWithCoolant() == now.summary().cutWithCoolant() && before.summary().cutDry() == now.summary().cutDry()
 				&& before.summary().tapping() == now.summary().tapping() && before.summary().drilling() == now.summary().drilling()
 				&& before.summary().movedWithoutOffset() == now.summary().movedWithoutOffset()
 				&& values(before.summary().lengthOffsets()).equals(values(now.summary().lengthOffsets()));

@@ -96,4 +96,12 @@ class ToolListSpellingsTest {
 		blocks.addAll(BLOCKS);
 		assertThat(Samples.findings(blocks.toArray(String[]::new))).extracting(Finding::rule).doesNotContain("note-not-understood");
 	}
+
+	@Test
+	void aTapOfANumberedListThatDrillsIsASlipAndTwoToolsAtOddsNumberSteps() {
+		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T1 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80", "T2 M6", "S500 M3", "G0 X0 Y0", "G81 Z-12 R5 F500", "G80", "M30"))
+				.extracting(Finding::rule).contains("tap-in-drilling-cycle");
+		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T2 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80", "T1 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F500", "G80", "M30"))
+				.extracting(Finding::rule).doesNotContain("tap-in-drilling-cycle", "drill-in-tapping-cycle");
+	}
 }

@@ -14,6 +14,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -49,17 +50,30 @@ public final class HoleMissing extends HoleRule {
 		}
 		List<Hole> meant = others ? List.of() : MissedPattern.of(operation, missing, work);
 		Optional<Cut> spot = others || !meant.isEmpty() ? Optional.empty() : spotted(operation, missing);
+		Optional<ToolUse> idle = others || !meant.isEmpty() || spot.isPresent() ? Optional.empty() : IdleDrill.before(operation, work);
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in"
-				+ (others ? more(missing) + "; other holes of the operation are made here" : nor(missing)
-						+ spot.map(cut -> "; " + cut.tool().name() + " centres it, so nothing was there before").orElse(meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures)));
-		Draft draft = Draft.of(this, others || !meant.isEmpty() || spot.isPresent() ? Severity.ERROR : Severity.INFORMATION, Location.of(first.block()), message)
+				+ (others ? more(missing) + "; other holes of the operation are made here" : nor(missing) + why(spot, idle, meant, first, figures));
+		boolean elsewhere = !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
+		Draft draft = Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.ERROR, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
 				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
+		idle.flatMap(ToolUse::change).ifPresent(change -> draft.related(change, "the drill that cuts nothing"));
 		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
 		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));
+	}
+
+	private static String why(Optional<Cut> spot, Optional<ToolUse> idle, List<Hole> meant, Visit first, Figures figures) {
+		if (spot.isPresent()) {
+			return "; " + spot.get().tool().name() + " centres it, so nothing was there before";
+		}
+		if (idle.isPresent()) {
+			double size = idle.get().facts().diameter().orElseThrow().value();
+			return "; " + idle.get().name() + ", a drill of " + figures.length(size) + " for it, moves and cuts nothing: give it its cycle";
+		}
+		return meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures);
 	}
 
 	/** What marks all the places for a drill that never comes: a centre drill, or a spot drill that would not touch the wall of a hole made elsewhere. */

@@ -69,7 +69,8 @@ final class MissedPattern {
 		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 
-	private static boolean fits(ThreadSpec thread, double drill, boolean forming) {
+	/** Whether a thread is made in the hole of a drill, mm. */
+	static boolean fits(ThreadSpec thread, double drill, boolean forming) {
 		if (thread.system().taper()) {
 			return TapDrill.cutting(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= thread.pitch() / 2).isPresent();
 		}

@@ -77,10 +77,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 		if (into * (step.bottom() - step.rLevel()) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels.get() + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
 		}
-		OptionalDouble mouth = mouth(tapping, stroke);
+		OptionalDouble mouth = mouth(tapping, stroke, step);
 		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
 			return Optional.of(withFix(draft(step, 'R', levels.get() + incremental + ": R is inside the stock, whose surface is at " + axis
-					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke)
+					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke, step)
 					+ ", and the tap is driven there in rapid; " + drilledFrom(stroke, into, mouth.getAsDouble()).map(start -> "R" + level(start, figures)
 							+ ", where the drill starts").orElse("R above the surface"), figures), stroke, step, into, mouth.getAsDouble()));
 		}
@@ -142,9 +142,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	/** A level that the surface is surely not below: as stated, at the floor of a wider opening, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
-	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke) {
+	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke, Step.Stroke step) {
 		Fact<Double> surface = tapping.wanted().surface();
-		if (surface.stated() || nothingWider(stroke)) {
+		if (surface.stated() || nothingWider(stroke, step.rLevel())) {
 			return OptionalDouble.of(surface.stated() ? surface.value() : 0);
 		}
 		OptionalDouble edge = stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
@@ -152,16 +152,17 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return edge.isPresent() || surface.source() != FactSource.IMPLIED ? edge : OptionalDouble.of(surface.value());
 	}
 
-	private static String alone(Tapping tapping, TapStroke stroke) {
-		return !tapping.wanted().surface().stated() && nothingWider(stroke) ? " (the hole's other tools start above it and nothing wider is cut there)" : "";
+	private static String alone(Tapping tapping, TapStroke stroke, Step.Stroke step) {
+		return !tapping.wanted().surface().stated() && nothingWider(stroke, step.rLevel()) ? " (the hole's other tools start above it and nothing wider is cut there)" : "";
 	}
 
-	/** Whether the other tools at the hole start above level 0, and none has opened the hole wider down to where the tap starts. */
-	private static boolean nothingWider(TapStroke stroke) {
+	/** Whether the other tools at the hole start above level 0, and none but the drill, which goes deepest, has opened the hole down to where the tap starts, mm. */
+	private static boolean nothingWider(TapStroke stroke, double start) {
 		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 		List<Cut> making = stroke.hole().makingBefore(stroke.order());
+		boolean alone = making.stream().filter(cut -> !endsAbove(cut, start, stroke.direction())).count() == 1;
 		for (Cut cut : stroke.hole().cuts()) {
-			boolean narrow = !cut.kind().makesHole() || making.size() == 1 || cut.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent();
+			boolean narrow = !cut.kind().makesHole() || endsAbove(cut, start, stroke.direction()) || alone || cut.diameter().map(Fact::value).filter(d -> d <= drill + 1e-6).isPresent();
 			if (cut.order() < stroke.order() && !(stroke.direction() * cut.start() <= 0 && narrow)) {
 				return false;
 			}
@@ -169,6 +170,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return !making.isEmpty();
 	}
 
+	private static boolean endsAbove(Cut cut, double level, int into) {
+		return into * (level - cut.tip()) > 0;
+	}
 
 	/** The level that the hole was made from, where it lies above the surface. */
 	private static Optional<Double> drilledFrom(TapStroke stroke, int into, double mouth) {

@@ -156,4 +156,29 @@ class OneSlipDrilledTest {
 		life[12] = "G43 H12 Z25 F300 S500";
 		assertThat(loud(life)).as("the two ways differ in more than the tool").singleElement().asString().startsWith("not-followed");
 	}
+
+	@Test
+	void aDrillThatComesAndCutsNothingHasLostItsCycle() {
+		String[] plate = plate("DRILL 5.0", "T2 M6 (M6 TAP)", "G99 G84 Z-12 R5 F500", "X90", "Y50", "X10");
+		plate[4] = "";
+		assertThat(loud(plate)).singleElement().asString().startsWith("hole-missing").contains("nor at its 3 other places; T1, a drill of 5 mm for it, moves and cuts nothing");
+		plate[4] = "G65 P9100 Z-16";
+		assertThat(loud(plate)).as("a macro that is not at hand may drill").noneMatch(said -> said.startsWith("hole-missing"));
+		plate[4] = "G1 X200 F260";
+		assertThat(loud(plate)).as("cuts something else").noneMatch(said -> said.startsWith("hole-missing"));
+		plate[1] = "T1 M6 (DRILL 9.0)";
+		plate[4] = "";
+		assertThat(loud(plate)).as("is for another hole").isEmpty();
+	}
+
+	@Test
+	void theRapidLevelOfATapIsWithinAHoleThatNothingHasOpenedSoFar() {
+		String[] plate = {"G21 G90 G17", "T1 M6", "G0 X10 Y10 S2000 M3", "G43 H1 Z20", "G99 G81 Z-3 R2 F150", "X40", "G80", "T2 M6", "G0 X10 Y10 S2300 M3", "G43 H2 Z20", "G99 G83 Z-22 R2 Q5 F345", "X40", "G80",
+				"T3 M6", "G0 X10 Y10 S500 M3", "G43 H3 Z20", "G99 G84 Z-16 R5 F625", "X40", "G80", "M30"};
+		assertThat(loud(plate)).isEmpty();
+		plate[16] = "G99 G84 Z-16 R-6 F625";
+		assertThat(loud(plate)).singleElement().asString().startsWith("plane-heights-wrong: R is at Z-6");
+		plate[4] = "G99 G82 Z-8 R2 F150";
+		assertThat(loud(plate)).as("from the floor of a counterbore").isEmpty();
+	}
 }
