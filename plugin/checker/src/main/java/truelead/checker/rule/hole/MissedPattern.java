@@ -15,6 +15,7 @@ import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -24,8 +25,6 @@ import truelead.checker.work.Work;
  */
 final class MissedPattern {
 
-	/** One hole alone may be for a dowel. */
-	private static final int FEWEST = 2;
 	private static final double SAME = 0.001;
 
 	private MissedPattern() {
@@ -35,7 +34,8 @@ final class MissedPattern {
 	static List<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
 		Set<Place> places = new HashSet<>();
 		missing.forEach(visit -> places.add(visit.hole().place()));
-		if (places.size() < FEWEST) {
+		if (places.size() == 1 && !work.troubleOfProgram().notFollowed().isEmpty()) {
+			// its hole may be made there
 			return List.of();
 		}
 		work.dependsOnAll();
@@ -46,11 +46,17 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size()) {
+		if (met.size() == wanted.size() && (wanted.size() > 1 || fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
 			return elsewhere;
 		}
-		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole)).toList();
+		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
+	}
+
+	/** Whether a hole is drilled as deep as the tap of an operation goes: one alone that is not may be for a dowel. */
+	private static boolean deepEnough(ThreadingOperation operation, Hole hole) {
+		return operation instanceof Tapping tapping && tapping.strokes().typical().stream()
+				.allMatch(stroke -> hole.deepestBefore(stroke.order()).filter(cut -> cut.direction() * (cut.tip() - stroke.bottom()) >= 0).isPresent());
 	}
 
 	/** The numbers of a place, to a thousandth, whatever they count from. */

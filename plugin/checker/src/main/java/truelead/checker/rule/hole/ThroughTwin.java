@@ -31,6 +31,10 @@ final class ThroughTwin {
 		}
 		work.dependsOnAll();
 		Map<Numbers, List<Hole>> made = work.derived(Made.class, Made::of).holes();
+		if (made.getOrDefault(new Numbers(place.plane(), place.u(), place.v()), List.of()).stream().anyMatch(hole -> hole.place().rotary().equals(place.rotary()))) {
+			// drilled on this side, under another offset: the offset is the slip
+			return false;
+		}
 		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
 				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream())
 				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place(), place) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());

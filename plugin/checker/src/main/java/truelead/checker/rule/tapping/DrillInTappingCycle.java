@@ -1,17 +1,20 @@
 package truelead.checker.rule.tapping;
 
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The tool is called a drill, a reamer or a mill, and the cycle is tapping. */
+/** The tool is called a drill, a reamer or a mill, and the cycle is tapping; or the tap is called by a drill's number. */
 public final class DrillInTappingCycle extends TappingRule {
 
 	public DrillInTappingCycle() {
@@ -31,6 +34,7 @@ public final class DrillInTappingCycle extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		if (tapping.method() != Tapping.Method.WRONG_TOOL) {
+			drillOfItsNumber(tapping.tool(), work).map(drill -> called(tapping, drill)).ifPresent(found);
 			return;
 		}
 		String kind = ToolName.of(tapping.tool().facts());
@@ -40,5 +44,25 @@ public final class DrillInTappingCycle extends TappingRule {
 		Draft draft = Draft.of(this, Severity.ERROR, tapping.cycle().map(c -> Location.of(c.gWord())).orElse(Location.of(tapping.block())), message);
 		tapping.tool().facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tapping.tool().facts()), fact));
 		found.accept(draft);
+	}
+
+	/** The drill that the number of a tap calls; none where the program stops between the two, at which a person may change what is in the pocket. */
+	private static Optional<ToolUse> drillOfItsNumber(ToolUse tap, Work work) {
+		if (!tap.facts().isTap()) {
+			return Optional.empty();
+		}
+		return work.ofTools(DrillsByNumber.class, DrillsByNumber::of).before(tap).filter(drill -> work.course().eventsAfter(drill.firstOrder()).stream()
+				.takeWhile(event -> event.order() <= tap.firstOrder()).noneMatch(event -> event.event().kind() == Step.EventKind.STOP));
+	}
+
+	private Draft called(Tapping tapping, ToolUse drill) {
+		ToolUse tap = tapping.tool();
+		String tapped = ToolName.of(tap.facts());
+		String drilled = ToolName.of(drill.facts());
+		Draft draft = Draft.of(this, Severity.ERROR, tap.tool(), tap.change().orElse(tapping.block()), tap.name() + " is called a " + drilled + " before and a " + tapped
+				+ " here: the " + drilled + " comes and the spindle reverses at the bottom; the " + tapped + "'s own tool number");
+		drill.change().ifPresent(change -> draft.related(change, "where it is the " + drilled));
+		drill.facts().kind().ifPresent(fact -> draft.known("tool", drilled, fact));
+		return draft;
 	}
 }

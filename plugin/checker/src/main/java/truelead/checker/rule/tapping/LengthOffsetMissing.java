@@ -29,29 +29,42 @@ public final class LengthOffsetMissing implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL);
+		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL, Slip.NO_TAP);
+	}
+
+	/** A stay of a tool; the same tool may come again and again, as by a subprogram that is called for each part. */
+	private record Stay(int index, int number) {
+
+		static Stay of(ToolUse tool) {
+			return new Stay(tool.index(), tool.number());
+		}
+
+		boolean sameTool(Stay other) {
+			return index == other.index || number >= 0 && number == other.number;
+		}
 	}
 
 	/**
-	 * The stays that an offset is looked for in, by their numbers: enough of each kind to tell whether there is another one.
+	 * The tools that an offset is looked for in: enough of each kind to tell whether there is another one.
 	 *
 	 * @param count     how many tools cut or move with an offset or without
 	 * @param first     the first two of them
 	 * @param without   the first two that run without an offset
 	 * @param otherwise the first two that run with another one than their own
 	 */
-	private record Offsets(int count, List<Integer> first, List<Integer> without, List<Integer> otherwise) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise) {
 
 		static Offsets of(List<ToolUse> all) {
-			List<Integer> first = new ArrayList<>();
-			List<Integer> without = new ArrayList<>();
-			List<Integer> otherwise = new ArrayList<>();
+			List<Stay> first = new ArrayList<>();
+			List<Stay> without = new ArrayList<>();
+			List<Stay> otherwise = new ArrayList<>();
+			Set<Integer> numbers = new HashSet<>();
 			int count = 0;
 			for (ToolUse tool : all) {
 				boolean none = tool.summary().lengthOffsets().isEmpty();
 				boolean bare = tool.summary().movedWithoutOffset();
 				if (tool.change().isPresent() && (!none || bare)) {
-					count++;
+					count += tool.number() < 0 || numbers.add(tool.number()) ? 1 : 0;
 					addUpToTwo(first, tool, true);
 					addUpToTwo(without, tool, none || bare);
 					addUpToTwo(otherwise, tool, !ownNumber(tool));
@@ -60,9 +73,9 @@ public final class LengthOffsetMissing implements Rule {
 			return new Offsets(count, first, without, otherwise);
 		}
 
-		private static void addUpToTwo(List<Integer> tools, ToolUse tool, boolean one) {
-			if (one && tools.size() < 2) {
-				tools.add(tool.index());
+		private static void addUpToTwo(List<Stay> tools, ToolUse tool, boolean one) {
+			if (one && (tools.isEmpty() || tools.size() < 2 && !noOther(tools, tool))) {
+				tools.add(Stay.of(tool));
 			}
 		}
 	}
@@ -80,8 +93,8 @@ public final class LengthOffsetMissing implements Rule {
 		}
 	}
 
-	private static boolean noOther(List<Integer> tools, ToolUse than) {
-		return tools.stream().allMatch(tool -> tool == than.index());
+	private static boolean noOther(List<Stay> tools, ToolUse than) {
+		return tools.stream().allMatch(tool -> tool.sameTool(Stay.of(than)));
 	}
 
 	private Optional<Draft> check(ToolUse tool, Work work, Offsets offsets) {
@@ -103,7 +116,7 @@ public final class LengthOffsetMissing implements Rule {
 
 	private Draft missing(ToolUse tool, Work work, Offsets offsets) {
 		int others = offsets.count() - 1;
-		int other = offsets.first().stream().filter(number -> number != tool.index()).findFirst().orElseThrow();
+		int other = offsets.first().stream().filter(stay -> !stay.sameTool(Stay.of(tool))).findFirst().orElseThrow().index();
 		String h = "G43 H" + (tool.number() > 0 ? String.valueOf(tool.number()) : "");
 		return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs without a length offset, the "
 				+ others + (others == 1 ? " other tool has one" : " other tools have theirs")

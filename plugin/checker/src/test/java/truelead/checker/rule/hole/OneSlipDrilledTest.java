@@ -181,4 +181,46 @@ class OneSlipDrilledTest {
 		plate[4] = "G99 G82 Z-8 R2 F150";
 		assertThat(loud(plate)).as("from the floor of a counterbore").isEmpty();
 	}
+
+	@Test
+	void aSingleHoleOfTheRightDrillIsWhatTheTapWasMeantFor() {
+		String[] port = {"G21 G90 G17", "T1 M6 (DRILL 5.0)", "G54 G0 X10 Y10 S2500 M3", "G43 H1 Z20", "G99 G81 Z-16 R2 F260", "G80", "T2 M6 (M6 TAP)", "G54 G0 X10 Y10 S500 M3", "G43 H2 Z20", "G99 G84 Z-12 R5 F500", "G80", "M30"};
+		assertThat(loud(port)).isEmpty();
+		port[7] = "G54 G0 X-10 Y10 S500 M3";
+		assertThat(loud(port)).singleElement().asString().startsWith("hole-missing").contains("the hole at X10 Y10 is made and never threaded");
+		port[4] = "G99 G81 Z-8 R2 F260";
+		assertThat(loud(port)).as("too shallow for this tap, it may be for a dowel").isEmpty();
+	}
+
+	@Test
+	void holesAroundAShaftUnderAnotherOffsetAreNoFarEndsOfLongHoles() {
+		String[] shaft = {"G21 G90 G17", "T1 M6 (4.2 DRILL)", "G54 G0 X20 Y0 A0 S3500 M3", "G43 H1 Z60", "G83 G98 X20 Y0 Z12 R32 Q2 F300", "A90", "A180", "A270", "G80", "T2 M6 (M5X0.8 TAP)", "G54 G0 X20 Y0 A0 S800 M3",
+				"G43 H2 Z60", "G84 G98 X20 Y0 Z17 R35 F640", "A90", "A180", "A270", "G80", "M30"};
+		assertThat(loud(shaft)).isEmpty();
+		shaft[10] = "G55 G0 X20 Y0 A0 S800 M3";
+		assertThat(loud(shaft)).singleElement().asString().startsWith("hole-missing").contains("under another work offset");
+	}
+
+	@Test
+	void aWrongOffsetInASubprogramForEachPalletIsNoHabit() {
+		String[] pallets = {"O1", "G21 G90 G17", "G54 M98 P20", "G55 M98 P20", "M30", "O20", "T1 M6 (DRILL 3.3)", "S3500 M3", "G0 X0 Y0", "G43 H1 Z50", "G81 Z-14 R2 F250", "G80", "T2 M6 (TAP M4)", "S600 M3", "G0 X0 Y0",
+				"G43 H2 Z50", "G84 Z-9 R4 F420", "G80", "M99"};
+		assertThat(loud(pallets)).isEmpty();
+		pallets[15] = "G43 H3 Z50";
+		assertThat(loud(pallets)).singleElement().asString().startsWith("length-offset-missing: H3 is not T2's");
+	}
+
+	@Test
+	void aTapCalledByTheNumberOfADrillIsThatDrill() {
+		String[] plate = {"G21 G90 G17", "T1 D1 M6 (SPOT DRILL)", "G54 G0 X10 Y10 S2500 M3", "G81 Z-3 R2 F260", "G80", "T2 D1 M6 (DRILL 5.0)", "G0 X10 Y10 S2500 M3", "G81 Z-16 R2 F260", "G80", "M1", "T3 D1 M6 (M6 TAP)",
+				"G0 X10 Y10 S500 M3", "G84 Z-12 R5 F500", "G80", "M30"};
+		assertThat(loud(plate)).isEmpty();
+		plate[10] = "T2 D1 M6 (M6 TAP)";
+		assertThat(loud(plate)).singleElement().asString().startsWith("drill-in-tapping-cycle: T2 is called a drill before and a tap here");
+		plate[9] = "M0 (PUT THE TAP IN POCKET 2)";
+		assertThat(loud(plate)).as("a person puts it in").isEmpty();
+		plate[9] = "M1";
+		plate[1] = "T2 D1 M6 (SPOT DRILL)";
+		assertThat(loud(plate)).as("one number for all: they are changed by hand").isEmpty();
+	}
 }
