@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import truelead.audit.html.ComparePage;
+import truelead.audit.report.Spared;
 import truelead.audit.report.WholeFile;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Examination;
@@ -69,7 +70,9 @@ public final class CompareCommand implements Callable<Integer> {
 			write(format, comparison, terminal.out());
 			return;
 		}
-		try (WholeFile whole = WholeFile.at(Paths.of(file.get()))) {
+		Spared spared = new Spared(job.files());
+		List.of(old, now).forEach(read -> spared.add(Paths.of(read)));
+		try (WholeFile whole = WholeFile.at(spared.target(file.get()))) {
 			java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
 			write(format, comparison, new PrintStream(bytes, false, StandardCharsets.UTF_8));
 			whole.writer().write(bytes.toString(StandardCharsets.UTF_8));

@@ -64,8 +64,8 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--count", paramLabel = "N", description = "Holes, 3 diameters apart from X0 Y0; 1 when not given.")
 	private Optional<String> count = Optional.empty();
 
-	@Option(names = "--machine", paramLabel = "FILE|NAME", defaultValue = "", description = "Machine profile.")
-	private String machine;
+	@Option(names = "--machine", paramLabel = "FILE|NAME", description = "Machine profile.")
+	private Optional<String> machine = Optional.empty();
 
 	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: tools on hand come first.")
 	private Optional<String> tools = Optional.empty();
@@ -92,7 +92,7 @@ public final class PlanCommand implements Callable<Integer> {
 		Optional<Existing> existing = from.map(place -> existing(place, job));
 		Request request = written(existing.map(Existing::request).orElseGet(() -> understood(wish().on(Machines.find(machine)))));
 		Plan plan = tools.isPresent() ? Plan.of(request, job) : Plan.of(request);
-		terminal.out().print(switch (report) {
+		terminal.say(switch (report) {
 			case TEXT -> PlanText.write(plan, existing);
 			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(), existing),
 					existing.map(PlanText::taken).orElse(""), existing.map(Existing::numbers).orElse(List.of()));

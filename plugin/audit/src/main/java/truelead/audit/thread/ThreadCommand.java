@@ -64,7 +64,7 @@ public final class ThreadCommand implements Callable<Integer> {
 		}
 		List<ThreadSheet> sheets = read.stream().map(ThreadSheet::of).toList();
 		if (report == Report.JSON) {
-			terminal.out().print(ThreadJson.write(sheets));
+			terminal.say(ThreadJson.write(sheets));
 		} else {
 			sheets.forEach(sheet -> new ThreadText(terminal.out(), sheet, depth).print());
 		}
