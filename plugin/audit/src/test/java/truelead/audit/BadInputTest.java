@@ -167,6 +167,20 @@ class BadInputTest {
 	}
 
 	@Test
+	void everyCommandTakesAFileBehindItsReport() throws IOException {
+		Path program = Files.writeString(folder.resolve("b.nc"), "G21\nM30\n");
+		for (String command : new String[] {"check " + program, "compare " + program + " " + program, "plan M8", "thread M8"}) {
+			Path report = folder.resolve(command.substring(0, command.indexOf(' ')) + ".txt");
+			Recorded run = Recorded.run((Object[]) (command + " --report text:" + report).split(" "));
+			assertThat(run.status()).as(run.err()).isEqualTo(ExitStatus.CLEAN);
+			assertThat(report).isNotEmptyFile();
+		}
+		assertComplaint(Recorded.run("plan", "M8", "--report", "html:" + folder), "cannot write " + folder + ": is a folder");
+		assertComplaint(Recorded.run("plan", "M8", "--report", "html:"), "no file name behind --report html:");
+		assertComplaint(Recorded.run("compare", program, program, "--report", "sarif"), "--report takes text, html, not \"sarif\"");
+	}
+
+	@Test
 	void twoReportsUnderTwoNamesOfOneFile() {
 		assertComplaint(Recorded.run("check", "b.nc", "--report", "html:out.html", "--report", "sarif:./out.html"), "two reports cannot go to the same file");
 	}

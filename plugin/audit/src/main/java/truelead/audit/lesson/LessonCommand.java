@@ -147,7 +147,7 @@ public final class LessonCommand implements Callable<Integer> {
 			return;
 		}
 		Spared spared = new Spared(job.files());
-		from.map(place -> Paths.of(place.substring(0, Math.max(1, place.lastIndexOf(':'))))).ifPresent(spared::add);
+		from.map(place -> Paths.of(ProgramLine.file(place))).ifPresent(spared::add);
 		Programs.write(spared.target(out.get()), content);
 	}
 }
