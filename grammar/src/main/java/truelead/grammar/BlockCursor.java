@@ -94,7 +94,7 @@ public final class BlockCursor {
 		return reader.mark(part);
 	}
 
-	/** The number of a word of a plain block, with the decimal point as written. */
+	/** The number of a word of a plain block, in the program's own unit, with the decimal point as written; of a part that is no word it means nothing. */
 	public double number(int part) {
 		return reader.value(part);
 	}

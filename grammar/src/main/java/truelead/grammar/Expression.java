@@ -11,7 +11,7 @@ public sealed interface Expression {
 	/**
 	 * A number as written.
 	 *
-	 * @param value    its value with the decimal point as written; a control may still read a number without a point in least increments
+	 * @param value    its value in the program's own unit, with the decimal point as written; a control may still read a number without a point in least increments
 	 * @param decimals digits written after the point, 0 for none
 	 * @param point    whether a decimal point is written
 	 */

@@ -103,37 +103,37 @@ public final class MotionWords {
 		return (char) (c - '0') <= 9;
 	}
 
-	/** The X word; NaN where none is written. */
+	/** The X word, program units; NaN where none is written. */
 	public double x() {
 		return x;
 	}
 
-	/** The Y word; NaN where none is written. */
+	/** The Y word, program units; NaN where none is written. */
 	public double y() {
 		return y;
 	}
 
-	/** The Z word; NaN where none is written. */
+	/** The Z word, program units; NaN where none is written. */
 	public double z() {
 		return z;
 	}
 
-	/** The I word; NaN where none is written. */
+	/** The I word, program units; NaN where none is written. */
 	public double i() {
 		return i;
 	}
 
-	/** The J word; NaN where none is written. */
+	/** The J word, program units; NaN where none is written. */
 	public double j() {
 		return j;
 	}
 
-	/** The R word; NaN where none is written. */
+	/** The R word, program units; NaN where none is written. */
 	public double r() {
 		return r;
 	}
 
-	/** The F word; NaN where none is written. */
+	/** The F word, program units by the feed mode in force; NaN where none is written. */
 	public double feed() {
 		return feed;
 	}

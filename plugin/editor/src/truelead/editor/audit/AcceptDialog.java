@@ -3,18 +3,15 @@ package truelead.editor.audit;
 import java.time.LocalDate;
 import java.util.List;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.result.Acceptance;
 import truelead.checker.rule.RulePage;
 import truelead.editor.check.ProjectAcceptFile;
+import truelead.editor.page.Form;
 import truelead.editor.page.PageTray;
 
 /** Asks why findings are accepted, by whom, and where that is to stand. */
@@ -29,11 +26,7 @@ final class AcceptDialog extends TitleAreaDialog {
 	AcceptDialog(Shell shell, List<AuditedFinding> findings) {
 		super(shell);
 		this.findings = findings;
-	}
-
-	@Override
-	public boolean isHelpAvailable() {
-		return true;
+		setHelpAvailable(true);
 	}
 
 	@Override
@@ -53,35 +46,15 @@ final class AcceptDialog extends TitleAreaDialog {
 	protected Control createDialogArea(Composite parent) {
 		setTitle(findings.size() == 1 ? findings.get(0).rule() + " in " + findings.get(0).program().getName() : "Accept " + findings.size() + " findings");
 		setMessage(findings.size() == 1 ? findings.get(0).message() : "The reason stands for all of them.");
-		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
-		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
-		GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
-		reason = line(area, "&Reason:", "");
-		person = line(area, "&Who:", System.getProperty("user.name", ""));
-		Label where = new Label(area, SWT.NONE);
-		where.setText("Stands in:");
-		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).indent(0, 3).applyTo(where);
-		Composite places = new Composite(area, SWT.NONE);
-		GridLayoutFactory.fillDefaults().applyTo(places);
-		note = choice(places, "a &note in the program, at the operation");
+		Composite area = Form.below((Composite) super.createDialogArea(parent), 2);
+		reason = Form.field(area, "&Reason:", "");
+		person = Form.field(area, "&Who:", System.getProperty("user.name", ""));
+		Composite places = Form.choices(area, "Stands in:");
+		note = Form.choice(places, "a &note in the program, at the operation");
 		note.setSelection(true);
-		choice(places, "the project's accept &file, " + ProjectAcceptFile.NAME);
+		Form.choice(places, "the project's accept &file, " + ProjectAcceptFile.NAME);
 		reason.addModifyListener(changed -> check());
 		return area;
-	}
-
-	private static Text line(Composite area, String label, String text) {
-		new Label(area, SWT.NONE).setText(label);
-		Text line = new Text(area, SWT.BORDER);
-		line.setText(text);
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-		return line;
-	}
-
-	private static Button choice(Composite area, String text) {
-		Button choice = new Button(area, SWT.RADIO);
-		choice.setText(text);
-		return choice;
 	}
 
 	@Override

@@ -79,7 +79,7 @@ final class AuditActions {
 		for (IFile written : ResourcesPlugin.getWorkspace().getRoot().findFilesForLocationURI(new File(request.file().orElseThrow()).toURI())) {
 			Job.createSystem("Report written", (ICoreRunnable) monitor -> written.refreshLocal(IResource.DEPTH_ZERO, monitor)).schedule();
 		}
-		boolean page = request.format() == ReportFormat.HTML || request.format() == ReportFormat.FIRST_RUN || request.format() == ReportFormat.GAUGE;
+		boolean page = request.format().page();
 		if (page) {
 			Program.launch(request.file().orElseThrow());
 		}

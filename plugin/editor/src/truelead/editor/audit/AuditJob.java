@@ -15,6 +15,7 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.report.Spared;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Examination;
 import truelead.audit.result.Tally;
@@ -56,7 +57,9 @@ final class AuditJob extends Job {
 		List<Source> sources = scope.sources();
 		monitor.beginTask(getName(), sources.size());
 		Tally tally = new Tally(Severity.WARNING);
-		try (Reports written = Reports.open(reports, System.out, new ReportPlan(false, Severity.WARNING, 0))) {
+		Spared spared = new Spared(List.of());
+		sources.forEach(source -> spared.add(source.path()));
+		try (Reports written = Reports.open(reports, System.out, new ReportPlan(false, Severity.WARNING, 0), spared)) {
 			new Audit(source -> examination(source, monitor).apply(source), ProjectAcceptances.of(scope), tally).run(sources, audited -> {
 				if (monitor.isCanceled()) {
 					throw new OperationCanceledException();

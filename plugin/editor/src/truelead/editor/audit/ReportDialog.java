@@ -1,30 +1,28 @@
 package truelead.editor.audit;
 
 import java.io.File;
+import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
+import truelead.editor.page.Form;
 import truelead.editor.page.PageTray;
 
 /** Asks for the kind of report and the file it goes to. */
 final class ReportDialog extends TitleAreaDialog {
 
-	private static final String[] KINDS = { "Lines of text", "Audit, HTML page", "First-run sheet, HTML page", "Gauge sheet, HTML page", "Gauge sheet, CSV table",
-			"SARIF", "JSON", "JUnit XML", "Accept list, CSV table" };
-	private static final String[] ENDINGS = { ".txt", ".html", "-first-run.html", "-gauge.html", "-gauge.csv", ".sarif", ".json", ".xml", "-accept.csv" };
+	private static final String WHAT_HAPPENS = "The programs are checked again, as they are saved, and the report is written to one file.";
 
 	private final AuditScope scope;
 	private ReportFormat format;
@@ -36,11 +34,7 @@ final class ReportDialog extends TitleAreaDialog {
 		super(shell);
 		this.scope = scope;
 		this.format = format;
-	}
-
-	@Override
-	public boolean isHelpAvailable() {
-		return true;
+		setHelpAvailable(true);
 	}
 
 	@Override
@@ -58,18 +52,15 @@ final class ReportDialog extends TitleAreaDialog {
 	@Override
 	protected Control createDialogArea(Composite parent) {
 		setTitle("Audit of " + scope.name());
-		setMessage("The programs are checked again, as they are saved, and the report is written to one file.");
-		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
-		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
-		GridLayoutFactory.swtDefaults().numColumns(3).applyTo(area);
-		new Label(area, SWT.NONE).setText("&Report:");
+		setMessage(WHAT_HAPPENS);
+		Composite area = Form.below((Composite) super.createDialogArea(parent), 3);
+		Form.label(area, "&Report:");
 		kind = new Combo(area, SWT.READ_ONLY);
-		kind.setItems(KINDS);
-		kind.setVisibleItemCount(KINDS.length);
+		Arrays.stream(ReportFormat.values()).map(ReportFormat::title).forEach(kind::add);
+		kind.setVisibleItemCount(kind.getItemCount());
 		kind.select(format.ordinal());
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(kind);
-		new Label(area, SWT.NONE).setText("&File:");
-		file = new Text(area, SWT.BORDER);
+		file = Form.field(area, "&File:", "");
 		GridDataFactory.fillDefaults().grab(true, false).hint(convertWidthInCharsToPixels(60), SWT.DEFAULT).applyTo(file);
 		Button browse = new Button(area, SWT.PUSH);
 		browse.setText("&Browse\u2026");
@@ -100,7 +91,7 @@ final class ReportDialog extends TitleAreaDialog {
 	private String proposal(ReportFormat wanted) {
 		Optional<File> folder = scope.programs().stream().map(IFile::getProject).filter(project -> project.getLocation() != null)
 				.map(project -> project.getLocation().toFile()).findFirst();
-		String name = scope.name().replaceAll("[^A-Za-z0-9._-]+", "-") + ENDINGS[wanted.ordinal()];
+		String name = scope.name().replaceAll("[^A-Za-z0-9._-]+", "-") + wanted.ending();
 		return new File(folder.orElseGet(() -> new File(System.getProperty("user.home", "."))), name).getPath();
 	}
 
@@ -117,7 +108,7 @@ final class ReportDialog extends TitleAreaDialog {
 		String complaint = file.getText().isBlank() || !wanted.isAbsolute() ? "The file needs a full path."
 				: wanted.isDirectory() ? "This is a folder." : isProgram(wanted) ? "This is one of the programs." : null;
 		setErrorMessage(complaint);
-		setMessage(wanted.isFile() ? "The file is there already and will be overwritten." : "The programs are checked again, as they are saved, and the report is written to one file.");
+		setMessage(wanted.isFile() ? "The file is there already and will be overwritten." : WHAT_HAPPENS);
 		getButton(OK).setEnabled(complaint == null);
 	}
 

@@ -8,10 +8,10 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import truelead.editor.check.CheckedEditor;
+import truelead.editor.page.Form;
 import truelead.editor.page.PageTray;
 import truelead.help.HelpBook;
 
@@ -32,16 +32,12 @@ final class NumbersDialog extends TrayDialog {
 	private NumbersDialog(Shell parent, String title) {
 		super(parent);
 		this.title = title;
+		setHelpAvailable(true);
 	}
 
 	/** What the person chose; empty where it was given up. */
 	static Optional<Numbers> ask(CheckedEditor editor, String title) {
 		return new NumbersDialog(editor.getSite().getShell(), title).open() == OK ? Optional.of(last) : Optional.empty();
-	}
-
-	@Override
-	public boolean isHelpAvailable() {
-		return true;
 	}
 
 	@Override
@@ -55,17 +51,15 @@ final class NumbersDialog extends TrayDialog {
 	protected Control createDialogArea(Composite parent) {
 		Composite area = (Composite) super.createDialogArea(parent);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
-		first = field(area, "&First number:", last.first);
-		step = field(area, "&Step:", last.step);
+		first = number(area, "&First number:", last.first);
+		step = number(area, "&Step:", last.step);
 		first.selectAll();
 		return area;
 	}
 
-	private Text field(Composite area, String label, int value) {
-		new Label(area, SWT.NONE).setText(label);
-		Text text = new Text(area, SWT.BORDER);
+	private Text number(Composite area, String label, int value) {
+		Text text = Form.field(area, label, Integer.toString(value));
 		text.setTextLimit(MOST_DIGITS);
-		text.setText(Integer.toString(value));
 		text.addVerifyListener(event -> event.doit = event.text.chars().allMatch(c -> c >= '0' && c <= '9'));
 		text.addModifyListener(event -> {
 			if (getButton(IDialogConstants.OK_ID) != null) {

@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import truelead.editor.page.Form;
 import truelead.editor.page.PageTray;
 import truelead.editor.settings.CheckSettings;
 
@@ -31,11 +31,7 @@ final class SeverityDialog extends TrayDialog {
 		super(parent);
 		this.rule = rule;
 		this.project = project;
-	}
-
-	@Override
-	public boolean isHelpAvailable() {
-		return true;
+		setHelpAvailable(true);
 	}
 
 	@Override
@@ -49,29 +45,19 @@ final class SeverityDialog extends TrayDialog {
 	protected Control createDialogArea(Composite parent) {
 		Composite area = (Composite) super.createDialogArea(parent);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
-		new Label(area, SWT.NONE).setText("Se&verity:");
+		Form.label(area, "Se&verity:");
 		severity = new Combo(area, SWT.READ_ONLY);
 		WORDS.forEach(word -> severity.add(word.isEmpty() ? "as the rule says" : word));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(severity);
-		Label where = new Label(area, SWT.NONE);
-		where.setText("Holds in:");
-		GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).indent(0, 3).applyTo(where);
-		Composite places = new Composite(area, SWT.NONE);
-		GridLayoutFactory.fillDefaults().applyTo(places);
-		ofProject = place(places, "this &project, for all who share it", project.isPresent());
-		Button workspace = place(places, "the &workspace, where a project says nothing else", true);
+		Composite places = Form.choices(area, "Holds in:");
+		ofProject = Form.choice(places, "this &project, for all who share it");
+		ofProject.setEnabled(project.isPresent());
+		Button workspace = Form.choice(places, "the &workspace, where a project says nothing else");
 		(project.isPresent() ? ofProject : workspace).setSelection(true);
 		ofProject.addListener(SWT.Selection, chosen -> showSeverity());
 		workspace.addListener(SWT.Selection, chosen -> showSeverity());
 		showSeverity();
 		return area;
-	}
-
-	private static Button place(Composite places, String text, boolean there) {
-		Button place = new Button(places, SWT.RADIO);
-		place.setText(text);
-		place.setEnabled(there);
-		return place;
 	}
 
 	private CheckSettings settings() {

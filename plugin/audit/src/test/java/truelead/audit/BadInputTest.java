@@ -145,6 +145,65 @@ class BadInputTest {
 	}
 
 	@Test
+	void noReportIsWrittenOverWhatIsRead() throws IOException {
+		String text = "G21\nM30\n";
+		Path program = Files.writeString(folder.resolve("b.nc"), text);
+		Path other = Files.writeString(folder.resolve("c.nc"), text);
+		Path plain = Files.writeString(folder.resolve("O0012"), text);
+		Path link = Files.createSymbolicLink(folder.resolve("page.html"), program);
+		Path tools = Files.writeString(folder.resolve("tools.csv"), "TOOL\n");
+		assertComplaint(Recorded.run("check", program, "--report", "text:" + program), "b.nc: it is read in this run; give another name");
+		assertComplaint(Recorded.run("check", folder, "--report", "html:" + folder.resolve("./b.nc")), "it is read in this run");
+		assertComplaint(Recorded.run("check", plain, "--report", "sarif:" + plain), "it is read in this run");
+		assertComplaint(Recorded.run("check", program, "--report", "html:" + link), "it is read in this run");
+		assertComplaint(Recorded.run("check", program, "--tools", tools, "--report", "gauge-csv:" + tools), "it is read in this run");
+		assertComplaint(Recorded.run("check", program, "--report", "json:" + other), "it is there already, and a program by its name; give another name");
+		assertComplaint(Recorded.run("compare", program, other, "--report", "html:" + other), "it is read in this run");
+		assertComplaint(Recorded.run("lesson", "feed", "--exercise", "1", "--out", program), "it is there already, and a program by its name");
+		assertThat(program).hasContent(text);
+		assertThat(other).hasContent(text);
+		assertThat(plain).hasContent(text);
+		assertThat(tools).hasContent("TOOL\n");
+	}
+
+	@Test
+	void everyCommandTakesAFileBehindItsReport() throws IOException {
+		Path program = Files.writeString(folder.resolve("b.nc"), "G21\nM30\n");
+		for (String command : new String[] {"check " + program, "compare " + program + " " + program, "plan M8", "thread M8"}) {
+			Path report = folder.resolve(command.substring(0, command.indexOf(' ')) + ".txt");
+			Recorded run = Recorded.run((Object[]) (command + " --report text:" + report).split(" "));
+			assertThat(run.status()).as(run.err()).isEqualTo(ExitStatus.CLEAN);
+			assertThat(report).isNotEmptyFile();
+		}
+		assertComplaint(Recorded.run("plan", "M8", "--report", "html:" + folder), "cannot write " + folder + ": is a folder");
+		assertComplaint(Recorded.run("plan", "M8", "--report", "html:"), "no file name behind --report html:");
+		assertComplaint(Recorded.run("compare", program, program, "--report", "sarif"), "--report takes text, html, not \"sarif\"");
+	}
+
+	@Test
+	void twoReportsUnderTwoNamesOfOneFile() {
+		assertComplaint(Recorded.run("check", "b.nc", "--report", "html:out.html", "--report", "sarif:./out.html"), "two reports cannot go to the same file");
+	}
+
+	@Test
+	void whatIsMistypedIsToldTheNearest() {
+		assertComplaint(Recorded.run("check", "a.nc", "--rule", "feed-of-pitch=off"), "no rule \"feed-of-pitch\"; the nearest is feed-off-pitch");
+		assertComplaint(Recorded.run("check", "a.nc", "--machine", ""), "--machine is empty; there are milling-metric, ");
+		assertComplaint(Recorded.run("check", "a.nc", "--stock", "STEEL", "--stock", "BRASS"), "--stock is given twice");
+		assertComplaint(Recorded.run("check", "a.nc", "--fail-on", "error", "--fail-on", "warning"), "--fail-on is given twice");
+		assertComplaint(Recorded.run("check", "-x"), "no option \"-x\"");
+		assertComplaint(Recorded.run("check", folder, "--include", "*.xyz"), "no programs in this folder that --include and --exclude leave");
+	}
+
+	@Test
+	void listsThatAreNotThere() throws IOException {
+		Path program = Files.writeString(folder.resolve("b.nc"), "M30\n");
+		assertComplaint(Recorded.run("check", program, "--accept", folder.resolve("gone.csv")), "gone.csv: no such file or folder");
+		assertComplaint(Recorded.run("check", program, "--baseline", folder.resolve("gone.sarif")), "gone.sarif: no such file or folder");
+		assertComplaint(Recorded.run("check", program, "--baseline", program), "b.nc: is no SARIF log that Truelead wrote");
+	}
+
+	@Test
 	void aLinkInACircle() throws IOException {
 		Path loop = folder.resolve("loop.nc");
 		Files.createSymbolicLink(loop, loop);

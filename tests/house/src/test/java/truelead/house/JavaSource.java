@@ -18,6 +18,9 @@ record JavaSource(String path, String text, String code) {
 			"//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"|\"(?:\\\\.|[^\"\\\\\\n])*+\"|'(?:\\\\.|[^'\\\\\\n])++'", Pattern.DOTALL);
 	private static final Pattern PACKAGE = Pattern.compile("^package ([\\w.]+);", Pattern.MULTILINE);
 	private static final Pattern IMPORT = Pattern.compile("^import (static )?([\\w.]+)\\.(\\w+|\\*);", Pattern.MULTILINE);
+	/** Javadoc, an empty line, or what is declared: up to {@code =}, {@code ;} or an opening brace. Other annotations are passed over. */
+	private static final Pattern PIECE = Pattern.compile("^\\t*(?:/\\*\\*(?<doc>.*?)\\*/|(?<gap>$)|(?<override>@Override$)|(?<declared>(?:(?:public|private|protected|static|final|abstract|sealed|default) )*"
+			+ "(?!return |throw |else |new |case |package |import |super|this)[\\w.]+[^;={}()\\n]*(?:\\((?:[^(){};]|\\([^()]*\\))*\\)[^;={}]*)?)(?=[;={]))", Pattern.DOTALL | Pattern.MULTILINE);
 	private static final Pattern NAMED = Pattern.compile("\\b(truelead(?:\\.[a-z]+)+)\\.[A-Z]\\w*");
 
 	/** An import: of a member where it is static, else of a class. */
@@ -66,6 +69,39 @@ record JavaSource(String path, String text, String code) {
 	/** Packages of ours that its code names, in imports or in full; its own left out. */
 	List<String> leansOn() {
 		return NAMED.matcher(code).results().map(found -> found.group(1)).filter(name -> !name.equals(packageName())).distinct().toList();
+	}
+
+	/**
+	 * What is declared at the level of a type: methods, records, constants.
+	 *
+	 * @param line        from 1, where it begins
+	 * @param overrides   whether it says again what a type above it declares
+	 * @param doc         its Javadoc, on one line; of constants that follow each other without one the first one's
+	 * @param declaration up to its body or value, on one line
+	 */
+	record Member(int line, boolean overrides, String doc, String declaration) {
+	}
+
+	/** All that begins at the start of a line of its own and is no statement. */
+	List<Member> members() {
+		List<Member> members = new ArrayList<>();
+		String doc = "";
+		boolean overrides = false;
+		for (Matcher found = PIECE.matcher(text); found.find();) {
+			if (found.group("override") != null) {
+				overrides = true;
+			} else if (found.group("doc") != null) {
+				doc = found.group("doc").replaceAll("\\s*\\n\\s*\\*?", " ").strip();
+			} else if (found.group("gap") != null) {
+				doc = "";
+			} else if (found.group("declared") != null) {
+				String declaration = found.group("declared").replaceAll("\\s+", " ").strip();
+				members.add(new Member(1 + (int) text.substring(0, found.start("declared")).chars().filter(c -> c == '\n').count(), overrides, doc, declaration));
+				overrides = false;
+				doc = declaration.contains("(") ? "" : doc;
+			}
+		}
+		return members;
 	}
 
 	/** The lines of code in which a pattern is found, each with its place. */

@@ -1,17 +1,17 @@
 package truelead.audit.compare;
 
-import java.io.IOException;
+import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import truelead.audit.html.ComparePage;
-import truelead.audit.report.WholeFile;
+import truelead.audit.report.Spared;
+import truelead.audit.report.TextRequest;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Examination;
 import truelead.audit.result.Tally;
@@ -49,43 +49,22 @@ public final class CompareCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		List<TextRequest> asked = reports.stream().map(report -> TextRequest.of(report, "text", "html")).toList();
+		Spared spared = new Spared(job.files());
+		List.of(old, now).forEach(read -> spared.add(Paths.of(read)));
 		Examination examination = new Examination(job.job(), job.profile(), RuleSettings.DEFAULT);
 		Comparison comparison = Comparison.of(checked(examination, old), checked(examination, now));
-		for (String report : reports) {
-			int colon = report.indexOf(':');
-			write(colon < 0 ? report : report.substring(0, colon), colon < 0 ? Optional.empty() : Optional.of(report.substring(colon + 1)), comparison);
-		}
+		asked.forEach(one -> one.write(one.format().equals("text") ? text(comparison) : page(comparison), terminal, spared));
 		Audited.Checked after = comparison.after();
 		Tally tally = new Tally(Severity.WARNING);
 		tally.add(after.with(comparison.came(), List.of()));
 		return tally.status();
 	}
 
-	private void write(String format, Optional<String> file, Comparison comparison) {
-		if (!format.equals("text") && !format.equals("html")) {
-			throw new Complaint("compare writes text or html, not \"" + format + "\"");
-		}
-		if (file.isEmpty()) {
-			write(format, comparison, terminal.out());
-			return;
-		}
-		try (WholeFile whole = WholeFile.at(Paths.of(file.get()))) {
-			java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-			write(format, comparison, new PrintStream(bytes, false, StandardCharsets.UTF_8));
-			whole.writer().write(bytes.toString(StandardCharsets.UTF_8));
-			whole.finish();
-		} catch (IOException failed) {
-			throw WholeFile.complaint(file.get(), failed);
-		}
-	}
-
-	private static void write(String format, Comparison comparison, PrintStream out) {
-		if (format.equals("text")) {
-			new CompareText(out).write(comparison);
-		} else {
-			out.print(page(comparison));
-			out.flush();
-		}
+	private static String text(Comparison comparison) {
+		ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+		new CompareText(new PrintStream(bytes, false, StandardCharsets.UTF_8)).write(comparison);
+		return bytes.toString(StandardCharsets.UTF_8);
 	}
 
 	private static String page(Comparison comparison) {

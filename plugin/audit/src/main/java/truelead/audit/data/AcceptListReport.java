@@ -26,7 +26,7 @@ public final class AcceptListReport implements Report {
 		if (audited instanceof Audited.Checked checked) {
 			for (Judged judged : checked.findings()) {
 				if (judged.open()) {
-					csv.printRecord(judged.fingerprint(), judged.finding().rule(), checked.file().name(), "", "", "");
+					csv.printRecord(judged.fingerprint(), judged.finding().rule(), AcceptFile.written(checked.file().name()), "", "", "");
 				}
 			}
 		}

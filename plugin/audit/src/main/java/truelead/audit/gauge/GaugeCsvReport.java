@@ -28,16 +28,10 @@ public final class GaugeCsvReport implements Report {
 	public void add(Audited audited) throws IOException {
 		if (audited instanceof Audited.Checked checked) {
 			for (GaugeRow row : GaugeRow.of(Sheets.of(checked.result().work()), every)) {
-				csv.printRecord(plain(checked.source().shown()), plain(row.thread()), plain(row.tool()), row.holes(), row.goPin(), row.noGoPin(), plain(row.threadGauge()),
+				csv.printRecord(Printable.field(checked.source().shown()), Printable.field(row.thread()), Printable.field(row.tool()), row.holes(), row.goPin(), row.noGoPin(), Printable.field(row.threadGauge()),
 						row.depth(), row.countersink(), row.interval(), row.source(), "", "", "");
 			}
 		}
-	}
-
-	/** On one line; a text that a spreadsheet would run as a formula is marked as text. */
-	private static String plain(String text) {
-		String line = Printable.line(text);
-		return !line.isBlank() && "=+-@".indexOf(line.strip().charAt(0)) >= 0 ? "'" + line : line;
 	}
 
 	@Override

@@ -59,9 +59,15 @@ final class FindingsPart {
 		html.raw("<ol class=\"brief\">");
 		for (Judged judged : worst.subList(0, Math.min(BRIEF, worst.size()))) {
 			html.raw("<li>" + sign(judged.finding().severity()) + " <a href=\"#" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\">line ")
-					.text("" + (judged.finding().at().line() + 1)).raw("</a> ").text(judged.finding().message()).raw("</li>\n");
+					.text((judged.finding().at().line() + 1) + made(judged.finding())).raw("</a> ").text(judged.finding().message()).raw("</li>\n");
 		}
 		html.raw("</ol>\n").raw(worst.size() > BRIEF ? "<p>and " + (worst.size() - BRIEF) + " more</p>" : "");
+	}
+
+	/** Which tool makes which thread there: what a person at the machine looks for first. */
+	private String made(Finding finding) {
+		boolean about = finding.operation() >= 0 && finding.operation() < sheets.size();
+		return about ? ", " + sheets.get(finding.operation()).tool().name() + " " + sheets.get(finding.operation()).name() : "";
 	}
 
 	private void card(Html html, Judged judged) {
@@ -69,7 +75,7 @@ final class FindingsPart {
 		String severity = finding.severity().name().toLowerCase(Locale.ROOT);
 		html.raw("<article class=\"finding " + severity + "\" id=\"" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\"><h3><span class=\"level\">" + sign(finding.severity()) + " " + severity + "</span> ")
 				.element("code", "", finding.rule()).raw("</h3>\n").element("p", "class=\"message\"", finding.message());
-		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1));
+		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1) + made(finding));
 		Excerpt.write(html, finding.at());
 		for (Fix fix : finding.fixes()) {
 			html.raw("<p class=\"fix\"><strong>").text(fix.title() + elsewhere(fix, finding)).raw("</strong>").text(fix.safe() ? " \u2013 safe to take: " : " \u2013 look first: ").text(fix.why())

@@ -36,14 +36,14 @@ final class ProgramPart {
 				case AUDIT -> audit(html, checked, sheets, verdict, anchor);
 			}
 		} else {
-			verdict(html, verdict);
+			verdict.write(html);
 		}
 		return html.raw("</section>\n").toString();
 	}
 
 	private void audit(Html html, Audited.Checked checked, List<OperationSheet> sheets, Verdict verdict, String anchor) {
 		FindingsPart findings = new FindingsPart(checked, sheets, anchor);
-		verdict(html, verdict);
+		verdict.write(html);
 		findings.brief(html);
 		basis(html, checked);
 		lost(html, checked);
@@ -55,11 +55,6 @@ final class ProgramPart {
 			new FirstRunPart(checked, sheets).write(html);
 			new GaugePart(checked, sheets, every).write(html);
 		}
-	}
-
-	private static void verdict(Html html, Verdict verdict) {
-		html.raw("<p class=\"verdict " + verdict.kind() + "\"><span class=\"sign\" aria-hidden=\"true\">" + verdict.sign() + "</span> ").element("strong", "", verdict.words())
-				.raw(" <span>").text(verdict.why()).raw("</span></p>\n");
 	}
 
 	private static void basis(Html html, Audited.Checked checked) {

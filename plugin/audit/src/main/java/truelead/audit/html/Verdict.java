@@ -30,7 +30,7 @@ public record Verdict(String kind, String sign, String words, String why) {
 			return new Verdict("bad", "\u2716", "Do not run", many(errors, "error") + (warnings > 0 ? ", " + many(warnings, "warning") : "") + "." + rest);
 		}
 		if (warnings > lost) {
-			return new Verdict("look", "\u25b2", "Look before you run", many(warnings, "warning") + ".");
+			return new Verdict("look", "\u25b2", "Look before you run", many(warnings, "warning") + "." + rest);
 		}
 		if (lost > 0) {
 			return new Verdict("look", "?", "Not all of it checked", many(lost, "place") + " could not be followed. What is listed there was not checked.");
@@ -40,6 +40,11 @@ public record Verdict(String kind, String sign, String words, String why) {
 			return new Verdict("plain", "\u2013", "No threads here", "The program makes no threads, as far as it can be followed.");
 		}
 		return new Verdict("good", "\u2714", "Nothing found", "No error and no warning in " + many(operations, "threading operation") + ".");
+	}
+
+	/** Puts it where nobody overlooks it. */
+	void write(Html html) {
+		html.raw("<p class=\"verdict " + kind + "\"><span class=\"sign\" aria-hidden=\"true\">" + sign + "</span> ").element("strong", "", words).raw(" <span>").text(why).raw("</span></p>\n");
 	}
 
 	/** {@code 1 error}, {@code 2 errors}. */

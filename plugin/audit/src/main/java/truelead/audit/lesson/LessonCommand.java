@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import truelead.audit.report.Spared;
 import truelead.audit.run.JobOptions;
 import truelead.audit.run.ProgramLine;
 import truelead.audit.source.Paths;
@@ -80,7 +81,7 @@ public final class LessonCommand implements Callable<Integer> {
 					.orElseThrow(() -> new Complaint("--exercise " + exercise.get() + ": there are 1 to 3")));
 		}
 		if (lesson.isEmpty() && from.isEmpty()) {
-			Lessons.ALL.forEach(one -> terminal.out().println(one.name() + "   " + one.title() + ". " + one.introduction()));
+			Lessons.ALL.forEach(one -> terminal.say(one.name() + "   " + one.title() + ". " + one.introduction() + "\n"));
 			return ExitStatus.CLEAN;
 		}
 		Filled filled = set(from.map(place -> from(place, lesson)).orElseGet(() -> new Filled(lesson.orElseThrow(), Values.usual(lesson.orElseThrow()), "")));
@@ -94,8 +95,8 @@ public final class LessonCommand implements Callable<Integer> {
 			return ExitStatus.CLEAN;
 		}
 		List<String> left = Exercise.left(Programs.of(task), Programs.of(check.get(), job));
-		terminal.out().println(left.isEmpty() ? "Done: nothing is left to find." : "Not yet. " + task.task());
-		left.forEach(one -> terminal.out().println("  " + one));
+		terminal.say((left.isEmpty() ? "Done: nothing is left to find." : "Not yet. " + task.task()) + "\n");
+		left.forEach(one -> terminal.say("  " + one + "\n"));
 		return left.isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 
@@ -142,9 +143,11 @@ public final class LessonCommand implements Callable<Integer> {
 
 	private void write(String content) {
 		if (out.isEmpty()) {
-			terminal.out().print(content);
+			terminal.say(content);
 			return;
 		}
-		Programs.write(Paths.of(out.get()), content);
+		Spared spared = new Spared(job.files());
+		from.map(place -> Paths.of(ProgramLine.file(place))).ifPresent(spared::add);
+		Programs.write(spared.target(out.get()), content);
 	}
 }

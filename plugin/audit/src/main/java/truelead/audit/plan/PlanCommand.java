@@ -6,10 +6,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import truelead.audit.html.PlanPage;
+import truelead.audit.report.Spared;
+import truelead.audit.report.TextRequest;
 import truelead.audit.run.JobOptions;
 import truelead.audit.run.Machines;
 import truelead.audit.run.ProgramLine;
@@ -33,11 +36,6 @@ import truelead.checker.work.ThreadingOperation;
 				"Exit status: 0 planned; 1 no way makes the thread as asked; 2 wrong use."})
 public final class PlanCommand implements Callable<Integer> {
 	private static final String BESIDE = "given beside --from";
-
-	/** How the result is written. */
-	enum Report {
-		TEXT, HTML, JSON
-	}
 
 	@Parameters(paramLabel = "CALLOUT", arity = "0..1", description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B. With --from it may be left out.")
 	private String callout = "";
@@ -64,8 +62,8 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--count", paramLabel = "N", description = "Holes, 3 diameters apart from X0 Y0; 1 when not given.")
 	private Optional<String> count = Optional.empty();
 
-	@Option(names = "--machine", paramLabel = "FILE|NAME", defaultValue = "", description = "Machine profile.")
-	private String machine;
+	@Option(names = "--machine", paramLabel = "FILE|NAME", description = "Machine profile.")
+	private Optional<String> machine = Optional.empty();
 
 	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: tools on hand come first.")
 	private Optional<String> tools = Optional.empty();
@@ -76,8 +74,8 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--compensation", description = "Thread mills: program the wall and let the control take the cutter's radius off (G41 with D).")
 	private boolean compensation;
 
-	@Option(names = "--report", paramLabel = "text|html|json", defaultValue = "TEXT", description = "How to write the result; text when not given.")
-	private Report report;
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = "text, html or json. Without a file it goes to standard output. Default: text.")
+	private String report = "text";
 
 	private final Terminal terminal;
 
@@ -88,16 +86,18 @@ public final class PlanCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		TextRequest asked = TextRequest.of(report, "text", "html", "json");
+		Spared spared = new Spared(Stream.of(machine, tools, from.map(ProgramLine::file)).flatMap(Optional::stream).toList());
 		Job job = tools.map(file -> JobOptions.withTools(Job.EMPTY, file)).orElse(Job.EMPTY);
 		Optional<Existing> existing = from.map(place -> existing(place, job));
 		Request request = written(existing.map(Existing::request).orElseGet(() -> understood(wish().on(Machines.find(machine)))));
 		Plan plan = tools.isPresent() ? Plan.of(request, job) : Plan.of(request);
-		terminal.out().print(switch (report) {
-			case TEXT -> PlanText.write(plan, existing);
-			case HTML -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(), existing),
+		asked.write(switch (asked.format()) {
+			case "text" -> PlanText.write(plan, existing);
+			case "html" -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(), existing),
 					existing.map(PlanText::taken).orElse(""), existing.map(Existing::numbers).orElse(List.of()));
-			case JSON -> PlanJson.write(plan, existing);
-		});
+			default -> PlanJson.write(plan, existing);
+		}, terminal, spared);
 		return plan.chosen().isPresent() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 

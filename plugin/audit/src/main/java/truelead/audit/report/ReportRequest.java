@@ -1,10 +1,12 @@
 package truelead.audit.report;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.audit.source.Paths;
 import truelead.audit.terminal.Complaint;
 
 /** What one {@code --report} asks for: a format, and the file it goes to; without a file it goes to standard output. */
@@ -30,14 +32,14 @@ public record ReportRequest(ReportFormat format, Optional<String> file) {
 	/** All that was asked for; text on standard output is added where nothing else goes there. */
 	public static List<ReportRequest> all(List<String> written) {
 		List<ReportRequest> requests = new ArrayList<>();
-		Set<String> files = new HashSet<>();
+		Set<Path> files = new HashSet<>();
 		int toOutput = 0;
 		boolean twice = false;
 		for (String one : written) {
 			ReportRequest request = of(one);
 			requests.add(request);
 			toOutput += request.file().isEmpty() ? 1 : 0;
-			twice |= request.file().isPresent() && !files.add(request.file().get());
+			twice |= request.file().isPresent() && !files.add(Spared.place(Paths.of(request.file().get())));
 		}
 		if (toOutput > 1) {
 			throw new Complaint("only one report can go to standard output; give the others a file: --report FORMAT:FILE");

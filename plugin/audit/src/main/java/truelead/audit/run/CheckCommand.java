@@ -9,8 +9,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.report.Spared;
 import truelead.audit.result.Examination;
 import truelead.audit.source.NamePatterns;
+import truelead.audit.source.Paths;
 import truelead.audit.terminal.Complaint;
 import truelead.audit.terminal.Terminal;
 import truelead.checker.rule.Severity;
@@ -86,6 +88,8 @@ public final class CheckCommand implements Callable<Integer> {
 		Severity limit = RuleOptions.severity("--fail-on", failOn);
 		List<ReportRequest> requests = ReportRequest.all(reports);
 		Examination examination = new Examination(job.job(), job.profile(), RuleOptions.settings(rules));
-		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery.orElse(0)).run(paths, requests, accept, baseline);
+		Spared spared = new Spared(job.files());
+		accept.map(Paths::of).ifPresent(spared::add);
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery.orElse(0), spared).run(paths, requests, accept, baseline);
 	}
 }

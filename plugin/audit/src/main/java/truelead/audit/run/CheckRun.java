@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.report.Spared;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
 import truelead.audit.source.NamePatterns;
@@ -34,8 +35,10 @@ final class CheckRun {
 	private final NamePatterns patterns;
 	private final Tally tally;
 	private final int gaugeEvery;
+	private final Spared spared;
 
-	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns, int gaugeEvery) {
+	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns, int gaugeEvery, Spared spared) {
+		this.spared = spared;
 		this.gaugeEvery = gaugeEvery;
 		this.terminal = terminal;
 		this.examination = examination;
@@ -49,7 +52,8 @@ final class CheckRun {
 		List<Standing> standings = new ArrayList<>();
 		acceptFile.ifPresent(file -> standings.add(AcceptFile.read(file)));
 		baseline.ifPresent(file -> standings.add(Baseline.read(file, sources)));
-		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(), gaugeEvery))) {
+		sources.forEach(source -> spared.add(source.path()));
+		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(), gaugeEvery), spared)) {
 			try (Progress progress = new Progress(terminal, sources.size())) {
 				new Audit(examination, standings, tally).run(sources, audited -> watch(audited, progress), reports);
 			}
@@ -74,7 +78,7 @@ final class CheckRun {
 			}
 			List<Source> found = new ProgramSearch(patterns, this::trouble).search(path, typed);
 			if (found.isEmpty()) {
-				trouble(typed, "no programs in this folder");
+				trouble(typed, "no programs in this folder" + (patterns.equals(NamePatterns.NONE) ? "" : " that --include and --exclude leave"));
 			}
 			found.forEach(source -> take(source, sources));
 		}

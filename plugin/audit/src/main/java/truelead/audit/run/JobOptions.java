@@ -1,7 +1,9 @@
 package truelead.audit.run;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
@@ -16,7 +18,7 @@ import truelead.checker.thread.HolderKind;
 public final class JobOptions {
 
 	@Option(names = "--machine", paramLabel = "FILE", description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
-	private String machine = "";
+	private Optional<String> machine = Optional.empty();
 
 	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list: CSV with a line of headers.")
 	private Optional<String> tools = Optional.empty();
@@ -30,6 +32,11 @@ public final class JobOptions {
 	/** The machine profile named, or the generic one. */
 	public truelead.checker.profile.MachineProfile profile() {
 		return Machines.find(machine);
+	}
+
+	/** The files that the options name, as they were typed; a shipped profile's name may be among them. */
+	public List<String> files() {
+		return Stream.of(machine, tools).flatMap(Optional::stream).toList();
 	}
 
 	/** What the options say of the job; ends the command with a complaint where one cannot be read. */

@@ -2,6 +2,7 @@ package truelead.audit.run;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramBytes;
@@ -21,12 +22,16 @@ public final class Machines {
 	}
 
 	/**
-	 * The profile of that name among those that come with Truelead, or of a file; the generic one for an empty text. A file that holds anything
+	 * The profile of that name among those that come with Truelead, or of a file; the generic one where the option is not given. A file that holds anything
 	 * that cannot be used ends the command with a complaint: a profile half understood would check against the wrong machine.
 	 */
-	public static MachineProfile find(String written) {
-		if (written.isEmpty()) {
+	public static MachineProfile find(Optional<String> option) {
+		if (option.isEmpty()) {
 			return MachineProfile.generic();
+		}
+		String written = option.get();
+		if (written.isBlank()) {
+			throw new Complaint("--machine is empty; there are " + String.join(", ", MachineProfile.shipped()));
 		}
 		Path path = Paths.of(written);
 		if (!Files.exists(path)) {

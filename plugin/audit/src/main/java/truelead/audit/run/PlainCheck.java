@@ -21,7 +21,7 @@ public final class PlainCheck {
 		}
 		List<String> paths = new ArrayList<>();
 		List<String> reports = new ArrayList<>();
-		String failOn = CheckCommand.USUAL_LIMIT;
+		Optional<String> failOn = Optional.empty();
 		for (int i = 1; i < arguments.size(); i++) {
 			String argument = arguments.get(i);
 			if (!argument.startsWith("-") || argument.length() == 1) {
@@ -30,16 +30,16 @@ public final class PlainCheck {
 			}
 			boolean report = argument.equals("--report");
 			boolean value = i + 1 < arguments.size() && !arguments.get(i + 1).startsWith("-");
-			if (!value || !report && !argument.equals("--fail-on")) {
+			if (!value || !report && (!argument.equals("--fail-on") || failOn.isPresent())) {
 				return Optional.empty();
 			}
 			i++;
 			if (report) {
 				reports.add(arguments.get(i));
 			} else {
-				failOn = arguments.get(i);
+				failOn = Optional.of(arguments.get(i));
 			}
 		}
-		return paths.isEmpty() || paths.contains("") ? Optional.empty() : Optional.of(new CheckCommand(terminal, paths, reports, failOn));
+		return paths.isEmpty() || paths.contains("") ? Optional.empty() : Optional.of(new CheckCommand(terminal, paths, reports, failOn.orElse(CheckCommand.USUAL_LIMIT)));
 	}
 }

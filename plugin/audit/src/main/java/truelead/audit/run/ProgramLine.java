@@ -27,7 +27,7 @@ public record ProgramLine(int line, CheckResult result) {
 		if (line < 1) {
 			throw new Complaint("--from \"" + place + "\" is no FILE:LINE, as in part.nc:42");
 		}
-		String file = place.substring(0, colon);
+		String file = file(place);
 		CheckResult result = check(file, job, profile);
 		int lines = result.work().shop().program().text().lineCount();
 		if (line > lines) {
@@ -37,6 +37,12 @@ public record ProgramLine(int line, CheckResult result) {
 			throw new Complaint("--from " + place + ": no thread is made in this program");
 		}
 		return new ProgramLine(line - 1, result);
+	}
+
+	/** The file that such a place names; what is no such place names itself. */
+	public static String file(String place) {
+		int colon = place.lastIndexOf(':');
+		return colon < 1 ? place : place.substring(0, colon);
 	}
 
 	/** Checks a program on disk; a file that is none ends the command with a complaint. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import truelead.audit.report.Report;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.report.Spared;
 import truelead.audit.report.WholeFile;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Tally;
@@ -24,14 +25,16 @@ public final class Reports implements AutoCloseable {
 	private final List<Open> open = new ArrayList<>();
 
 	private final ReportPlan plan;
+	private final Spared spared;
 
-	private Reports(ReportPlan plan) {
+	private Reports(ReportPlan plan, Spared spared) {
 		this.plan = plan;
+		this.spared = spared;
 	}
 
-	/** Opens what was asked for; {@code output} takes the one report that goes to no file. */
-	public static Reports open(List<ReportRequest> requests, PrintStream output, ReportPlan plan) {
-		Reports reports = new Reports(plan);
+	/** Opens what was asked for, but over nothing that is spared; {@code output} takes the one report that goes to no file. */
+	public static Reports open(List<ReportRequest> requests, PrintStream output, ReportPlan plan, Spared spared) {
+		Reports reports = new Reports(plan, spared);
 		try {
 			for (ReportRequest request : requests) {
 				reports.open(request, output);
@@ -52,7 +55,7 @@ public final class Reports implements AutoCloseable {
 			} else if (request.folder()) {
 				open.add(new Open(name, plan.folder(request.format(), Paths.of(name)), Writer.nullWriter(), null));
 			} else {
-				WholeFile file = WholeFile.at(Paths.of(name));
+				WholeFile file = WholeFile.at(spared.target(name));
 				open.add(new Open(name, plan.report(request.format(), file.writer()), file.writer(), file));
 			}
 		} catch (IOException failed) {

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import truelead.audit.terminal.Complaint;
+import truelead.checker.callout.NearestSpelling;
+import truelead.checker.rule.Rule;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 import truelead.checker.rulebook.Rules;
@@ -25,7 +27,8 @@ final class RuleOptions {
 			int equals = one.indexOf('=');
 			String name = equals < 0 ? one : one.substring(0, equals);
 			if (equals < 0 || Rules.named(name).isEmpty()) {
-				throw new Complaint(equals < 0 ? "--rule takes NAME=SEVERITY, not \"" + one + "\"" : "no rule \"" + name + "\"");
+				throw new Complaint(equals < 0 ? "--rule takes NAME=SEVERITY, not \"" + one + "\""
+						: "no rule \"" + name + "\"; the nearest is " + NearestSpelling.among(name, Rules.ALL.stream().map(Rule::name).toList()));
 			}
 			String value = one.substring(equals + 1);
 			if (value.equalsIgnoreCase("off")) {

@@ -37,34 +37,38 @@ public record NamePatterns(List<String> include, List<String> exclude) {
 
 	static boolean matches(String pattern, String inside) {
 		String name = pattern.indexOf('/') < 0 ? inside.substring(inside.lastIndexOf('/') + 1) : inside;
-		return matches(fold(pattern), 0, fold(name), 0);
+		return fits(fold(pattern), fold(name));
 	}
 
 	private static String fold(String text) {
 		return text.toLowerCase(java.util.Locale.ROOT);
 	}
 
-	private static boolean matches(String pattern, int p, String name, int n) {
-		if (p == pattern.length()) {
-			return n == name.length();
-		}
-		char c = pattern.charAt(p);
-		if (c == '*') {
-			boolean folders = pattern.startsWith("**", p);
-			int after = p + (folders ? 2 : 1);
-			if (folders && pattern.startsWith("/", after) && matches(pattern, after + 1, name, n)) {
-				return true;
+	/** Goes through the pattern from its end and keeps which ends of the name match what is behind: a pattern of many stars takes no longer than its length by the name's. */
+	private static boolean fits(String pattern, String name) {
+		int length = name.length();
+		boolean[] behind = new boolean[length + 1];
+		behind[length] = true;
+		// what stood behind a slash, for a ** before it that stands for no folder
+		boolean[] behindSlash = behind;
+		for (int p = pattern.length() - 1; p >= 0; p--) {
+			char c = pattern.charAt(p);
+			boolean folders = c == '*' && p > 0 && pattern.charAt(p - 1) == '*';
+			boolean[] here = new boolean[length + 1];
+			for (int n = length; n >= 0; n--) {
+				char at = n < length ? name.charAt(n) : 0;
+				here[n] = c == '*' ? behind[n] || n < length && here[n + 1] && (folders || at != '/') : n < length && behind[n + 1] && (c == at || c == '?' && at != '/');
 			}
-			for (int i = n; i <= name.length(); i++) {
-				if (matches(pattern, after, name, i)) {
-					return true;
-				}
-				if (i < name.length() && name.charAt(i) == '/' && !folders) {
-					return false;
+			if (folders) {
+				p--;
+				boolean slash = p + 2 < pattern.length() && pattern.charAt(p + 2) == '/';
+				for (int n = 0; slash && n <= length; n++) {
+					here[n] |= behindSlash[n];
 				}
 			}
-			return false;
+			behindSlash = c == '/' ? behind : behindSlash;
+			behind = here;
 		}
-		return n < name.length() && (c == name.charAt(n) || c == '?' && name.charAt(n) != '/') && matches(pattern, p + 1, name, n + 1);
+		return behind[0];
 	}
 }

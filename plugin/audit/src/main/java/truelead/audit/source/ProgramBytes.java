@@ -41,17 +41,23 @@ public final class ProgramBytes {
 				return new Reading.Refused("is not an ordinary file");
 			}
 			return judge(Paths.name(path), bytes(path));
-		} catch (NoSuchFileException missing) {
-			return new Reading.Refused("no such file or folder");
-		} catch (AccessDeniedException denied) {
-			return new Reading.Refused("may not be read");
-		} catch (FileSystemException failed) {
-			return new Reading.Refused("cannot be read: " + (failed.getReason() == null ? "no such place" : failed.getReason()));
 		} catch (IOException | SecurityException unreadable) {
-			return new Reading.Refused("cannot be read: " + unreadable.getMessage());
+			return new Reading.Refused(why(unreadable));
 		} catch (OutOfMemoryError tooLarge) {
 			return new Reading.Refused("too large for the memory Java has; give it more with java -Xmx");
 		}
+	}
+
+	/** Why a file cannot be read, to stand behind its name. */
+	public static String why(Exception unreadable) {
+		if (unreadable instanceof NoSuchFileException) {
+			return "no such file or folder";
+		}
+		if (unreadable instanceof AccessDeniedException) {
+			return "may not be read";
+		}
+		String system = unreadable instanceof FileSystemException failed ? failed.getReason() : unreadable.getMessage();
+		return "cannot be read: " + (system == null ? "no such place" : system);
 	}
 
 	/** The bytes of a file. A plain stream needs a good deal less of Java to be loaded than a channel; what goes wrong a channel says more exactly. */

@@ -35,6 +35,13 @@ public final class ProgramSearch {
 		this.trouble = trouble;
 	}
 
+	/** Whether a file has an extension that programs have. */
+	public static boolean hasExtension(Path file) {
+		String name = Paths.name(file);
+		int dot = name.lastIndexOf('.');
+		return dot >= 0 && EXTENSIONS.contains(name.substring(dot + 1).toLowerCase(Locale.ROOT));
+	}
+
 	/** The programs below a folder, in order. */
 	public List<Source> search(Path folder, String shown) {
 		List<Source> found = new ArrayList<>();
@@ -67,8 +74,7 @@ public final class ProgramSearch {
 		if (patterns.hasIncludes()) {
 			return patterns.includes(inside);
 		}
-		int dot = name.lastIndexOf('.');
-		return dot < 0 ? beginsLikeProgram(file) : EXTENSIONS.contains(name.substring(dot + 1).toLowerCase(Locale.ROOT));
+		return name.lastIndexOf('.') < 0 ? beginsLikeProgram(file) : hasExtension(file);
 	}
 
 	private List<Path> entries(Path folder, String shown) {

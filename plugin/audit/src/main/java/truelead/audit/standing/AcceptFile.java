@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +23,9 @@ import truelead.audit.result.Acceptance;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
 import truelead.audit.terminal.Complaint;
+import truelead.audit.terminal.Printable;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 
@@ -58,7 +61,7 @@ public final class AcceptFile implements Standing {
 		}
 
 		private boolean speaksOf(String name, String programShown) {
-			return program.isEmpty() || program.equals(name) || program.equals(programShown);
+			return program.isEmpty() || program.equals(name) || program.equals(programShown) || program.equals(written(name));
 		}
 	}
 
@@ -88,8 +91,10 @@ public final class AcceptFile implements Standing {
 				entries.add(entry(typed, csv.getCurrentLineNumber(), record));
 			}
 			return new AcceptFile(typed, entries);
+		} catch (FileSystemException unreadable) {
+			throw new Complaint(typed + ": " + ProgramBytes.why(unreadable));
 		} catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
-			throw new Complaint(typed + ": " + (Files.exists(path) ? "is no accept file (" + unreadable.getMessage() + ")" : "no such file"));
+			throw new Complaint(typed + ": is no accept file (" + unreadable.getMessage() + ")");
 		}
 	}
 
@@ -99,7 +104,7 @@ public final class AcceptFile implements Standing {
 		try (WholeFile whole = WholeFile.at(file); CSVPrinter csv = new CSVPrinter(whole.writer(), CSVFormat.RFC4180)) {
 			whole.writer().write(before);
 			whole.writer().write(before.isEmpty() || before.endsWith("\n") ? "" : "\r\n");
-			csv.printRecord(fingerprint, rule, program, why.reason(), why.person(), why.date());
+			csv.printRecord(fingerprint, rule, written(program), why.reason(), why.person(), why.date());
 			csv.flush();
 			whole.finish();
 		}
@@ -127,6 +132,11 @@ public final class AcceptFile implements Standing {
 			whole.finish();
 		}
 		return true;
+	}
+
+	/** A program's name as it stands in a list, which can be printed and opened as a table whatever the name holds. */
+	public static String written(String name) {
+		return Printable.field(name).strip();
 	}
 
 	private static Entry entry(String typed, long line, CSVRecord record) {

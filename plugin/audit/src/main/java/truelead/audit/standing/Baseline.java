@@ -5,6 +5,7 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import truelead.audit.result.Gone;
 import truelead.audit.result.Judged;
 import truelead.audit.sarif.RelativeUri;
 import truelead.audit.source.Paths;
+import truelead.audit.source.ProgramBytes;
 import truelead.audit.source.Source;
 import truelead.audit.terminal.Complaint;
 
@@ -45,9 +47,11 @@ public final class Baseline implements Standing {
 		Path path = Paths.of(typed);
 		try (Reader reader = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
 			return new Baseline(typed, BaselineProgram.all(JsonParser.parseReader(reader)), sources);
+		} catch (FileSystemException unreadable) {
+			throw new Complaint(typed + ": " + ProgramBytes.why(unreadable));
 		} catch (IOException | JsonParseException | IllegalStateException | UnsupportedOperationException | ClassCastException
 				| NumberFormatException unreadable) {
-			throw new Complaint(typed + ": " + (Files.exists(path) ? "is no SARIF log that Truelead wrote" : "no such file"));
+			throw new Complaint(typed + ": " + "is no SARIF log that Truelead wrote");
 		} catch (IllegalArgumentException otherwise) {
 			throw new Complaint(typed + ": " + otherwise.getMessage());
 		}

@@ -27,6 +27,24 @@ public final class Printable {
 		return line == null ? text : line.toString();
 	}
 
+	/** A text of several lines, each as {@link #line} has it; line ends (LF, CR LF) stay. */
+	public static String lines(String text) {
+		StringBuilder lines = new StringBuilder(text.length());
+		int start = 0;
+		for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', start)) {
+			boolean pair = end > start && text.charAt(end - 1) == '\r';
+			lines.append(line(text.substring(start, pair ? end - 1 : end))).append(pair ? "\r\n" : "\n");
+			start = end + 1;
+		}
+		return lines.append(line(text.substring(start))).toString();
+	}
+
+	/** A field of a table, on one line; a text that a spreadsheet would run as a formula is marked as text by an apostrophe. */
+	public static String field(String text) {
+		String line = line(text);
+		return !line.isBlank() && "=+-@".indexOf(line.strip().charAt(0)) >= 0 ? "'" + line : line;
+	}
+
 	/** What lies at the bottom of a fault of our own, on one line, with the place in our code. */
 	public static String root(Throwable fault) {
 		Throwable root = fault;

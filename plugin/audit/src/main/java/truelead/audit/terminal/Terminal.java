@@ -24,6 +24,11 @@ public record Terminal(PrintStream out, PrintStream err, boolean watched) {
 		return new Terminal(out, err, errorsGoToScreen());
 	}
 
+	/** A text of several lines on {@code out}; what programs, files and arguments have put into it moves no cursor. */
+	public void say(String text) {
+		out.print(Printable.lines(text));
+	}
+
 	/** One complaint: a single line on {@code err}. */
 	public void complain(String line) {
 		err.println("truelead: " + Printable.line(line));

@@ -2,10 +2,12 @@ package truelead.audit.terminal;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -20,6 +22,13 @@ public final class WrongUse {
 		if (fault instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
 			String first = unmatched.getUnmatched().get(0);
 			return first.startsWith("-") ? "no option \"" + first + "\"" : "\"" + first + "\" is one name too many";
+		}
+		if (fault instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
+			return option.longestName() + " is given twice";
+		}
+		Optional<String> unknown = fault.getCommandLine().getUnmatchedArguments().stream().filter(argument -> argument.startsWith("-")).findFirst();
+		if (unknown.isPresent()) {
+			return "no option \"" + unknown.get() + "\"";
 		}
 		if (fault instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
 			ArgSpec first = missing.getMissing().get(0);

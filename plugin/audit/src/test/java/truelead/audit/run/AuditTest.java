@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
+import truelead.audit.report.Spared;
 import truelead.audit.result.Examination;
 import truelead.audit.result.Tally;
 import truelead.audit.source.Source;
@@ -33,7 +34,7 @@ class AuditTest {
 	@Test
 	void theWatcherSeesThePrograms() throws IOException {
 		List<String> seen = new ArrayList<>();
-		try (Reports none = Reports.open(List.of(), System.out, new ReportPlan(false, Severity.WARNING, 0))) {
+		try (Reports none = Reports.open(List.of(), System.out, new ReportPlan(false, Severity.WARNING, 0), new Spared(List.of()))) {
 			audit().run(programs(20), audited -> seen.add(audited.source().shown()), none);
 		}
 		assertThat(seen).hasSize(20).isSorted();
@@ -46,7 +47,7 @@ class AuditTest {
 		List<Source> sources = programs(20);
 		ReportRequest request = new ReportRequest(ReportFormat.HTML, Optional.of(report.toString()));
 		assertThatThrownBy(() -> {
-			try (Reports reports = Reports.open(List.of(request), System.out, new ReportPlan(false, Severity.WARNING, 0))) {
+			try (Reports reports = Reports.open(List.of(request), System.out, new ReportPlan(false, Severity.WARNING, 0), new Spared(List.of()))) {
 				audit().run(sources, audited -> {
 					if (tally.programs() == 5) {
 						throw new CancellationException();

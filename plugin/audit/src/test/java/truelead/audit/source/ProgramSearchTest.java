@@ -55,6 +55,12 @@ class ProgramSearchTest {
 		assertThat(NamePatterns.matches("a/**/z.nc", "a/z.nc")).isTrue();
 		assertThat(NamePatterns.matches("a/**/z.nc", "a/b/c/z.nc")).isTrue();
 		assertThat(NamePatterns.matches("a/*/z.nc", "a/b/c/z.nc")).isFalse();
+		assertThat(NamePatterns.matches("**/z.nc", "z.nc")).isTrue();
+		assertThat(NamePatterns.matches("**/z.nc", "a/fuzz.nc")).isFalse();
+		assertThat(NamePatterns.matches("a/**", "a/b/c")).isTrue();
+		assertThat(NamePatterns.matches("a?b", "a/b")).isFalse();
+		assertThat(NamePatterns.matches("*".repeat(60) + "a", "b".repeat(60))).as("stars take no time").isFalse();
+		assertThat(NamePatterns.matches("*a".repeat(60), "a".repeat(59) + "b")).as("stars take no time").isFalse();
 		assertThat(NamePatterns.matches("O?.nc", "deep/down/o1.NC")).isTrue();
 	}
 

@@ -94,7 +94,7 @@ class AcceptFileTest {
 		assertThatThrownBy(() -> file("a,b\n1,2\n")).isInstanceOf(Complaint.class).hasMessageContaining("the first line must be fingerprint,rule,");
 		assertThatThrownBy(() -> file("")).isInstanceOf(Complaint.class);
 		assertThatThrownBy(() -> file(HEAD + "\"open quote")).isInstanceOf(Complaint.class);
-		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("no such file");
+		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("no such file or folder");
 	}
 
 	private AcceptFile file(String text) throws IOException {

@@ -110,7 +110,7 @@ public final class Evaluator {
 		};
 	}
 
-	/** Controls compare to within their last digits: a loop that counts 0.1 up to 1 ends. */
+	/** Whether two plain numbers are equal as controls compare, to within their last digits (a billionth part of the larger, of 1 at least): a loop that counts 0.1 up to 1 ends. NaN equals nothing. */
 	public static boolean same(double a, double b) {
 		return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
 	}

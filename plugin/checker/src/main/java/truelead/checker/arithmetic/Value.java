@@ -5,7 +5,7 @@ import truelead.checker.program.Reason;
 /**
  * What an expression comes to.
  *
- * @param number the number; NaN where it is not known, there is none, or it is a text
+ * @param number a plain number, in whatever unit the program means it; NaN where it is not known, there is none, or it is a text
  * @param why    why it is not known; nothing for a known number
  * @param vacant a variable that a call left out, which equals {@code #0} and counts as 0 in arithmetic
  */
@@ -15,7 +15,7 @@ public record Value(double number, Reason why, boolean vacant) {
 	public static final Value ZERO = new Value(0, Reason.NONE, false);
 	public static final Value ONE = new Value(1, Reason.NONE, false);
 
-	/** A known number; a result that is none, such as a root of a negative number, is not known. */
+	/** A known plain number; a result that is none, such as a root of a negative number, is not known. */
 	public static Value of(double number) {
 		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number") : new Value(number, Reason.NONE, false);
 	}

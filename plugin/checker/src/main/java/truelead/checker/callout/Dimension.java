@@ -6,14 +6,14 @@ import truelead.checker.program.LengthUnit;
 /**
  * A length as someone wrote it in a comment.
  *
- * @param value the number
+ * @param value the number, in that unit
  * @param unit  the unit where the text says one (a fraction and a gauge number are inches); empty for a bare number
  */
 public record Dimension(double value, Optional<LengthUnit> unit) {
 
 	private static final double LARGEST_INCH = 3;
 
-	/** A length in a stated unit. */
+	/** A length of so many of the given unit. */
 	public static Dimension of(double value, LengthUnit unit) {
 		return new Dimension(value, Optional.of(unit));
 	}

@@ -7,9 +7,10 @@ import java.util.Locale;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 
-/** The right spellings that lie nearest to something that is no callout, for a message. */
-final class NearestSpelling {
+/** The right spellings that lie nearest to something that is none, for a message. */
+public final class NearestSpelling {
 	private static final int LONGEST = 24;
+	private static final int MOST_LETTERS = 100;
 	private static final List<String> EXAMPLES = List.of("M8x1.25-6H", "1/4-20 UNC-2B", "1/4-18 NPT", "G 1/2");
 
 	private record Candidate(String spelling, int distance) {
@@ -39,6 +40,12 @@ final class NearestSpelling {
 			return EXAMPLES.stream().limit(most).toList();
 		}
 		return candidates.stream().map(Candidate::spelling).limit(most).toList();
+	}
+
+	/** Of some spellings, of which there is one at least, the first of those nearest by letters to change. */
+	public static String among(String text, List<String> spellings) {
+		String wanted = text.substring(0, Math.min(text.length(), MOST_LETTERS));
+		return spellings.stream().min(Comparator.comparingInt(one -> distance(wanted, one))).orElseThrow();
 	}
 
 	private static String bare(String text) {

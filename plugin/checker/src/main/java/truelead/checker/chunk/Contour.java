@@ -18,7 +18,9 @@ import truelead.grammar.Expression;
  * @param starts     whether the first block has a motion code
  * @param gap        largest difference of an arc's radii at its ends, program units; -1 where it has no arc
  * @param code       0 for G0, 1 for G1, the last one said; -1 where none is
- * @param x          last X word, program units; NaN where none is said, and so on for y and z
+ * @param x          last X word, program units; NaN where none is said
+ * @param y          last Y word, program units; the same
+ * @param z          last Z word, program units; the same
  * @param entry      what must be true of the place it begins at
  * @param afterRapid what it does where G0 is in force at its beginning
  * @param afterFeed  what it does where G1 is
@@ -49,7 +51,13 @@ public record Contour(int from, int to, int moves, boolean starts, double gap, i
 	public record Passage(int cuts, boolean levels, boolean entryLevels, boolean entryFeed, List<FeedWord> feeds) {
 	}
 
-	/** An F word, the line it stands in, and its text. */
+	/**
+	 * An F word.
+	 *
+	 * @param line    it stands in, from the start of the chunk
+	 * @param value   program units by the feed mode in force
+	 * @param written its text
+	 */
 	public record FeedWord(int line, double value, Element.Word word, String written) {
 
 		/** As what is in force behind its block. */

@@ -8,8 +8,8 @@ package truelead.checker.drawing;
  */
 public record Ink(String line, String alarm) {
 
-	/** Takes the colour of the text around it, for pages that are light or dark. */
-	public static final Ink OF_PAGE = new Ink("currentColor", "#c62828");
+	/** Takes the colour of the text around it, and of its alarms where the page's styles name one, for pages that are light or dark. */
+	public static final Ink OF_PAGE = new Ink("currentColor", "var(--alarm, #c62828)");
 
 	/** Black on white. */
 	public static final Ink BLACK = new Ink("#000000", "#c62828");

@@ -95,7 +95,7 @@ public final class HoleBook {
 		known.put(likeness, last == null ? -1 : link);
 	}
 
-	/** Says that something is done at a place, so that it is a hole even if nothing else is. */
+	/** Says that something is done at a place, so that it is a hole even if nothing else is; {@code within} so many mm a hole known there is the same. */
 	public void touch(Place place, double within) {
 		if (place.known()) {
 			at(grid.frame(place), place.u(), place.v(), Math.max(tolerance, within));

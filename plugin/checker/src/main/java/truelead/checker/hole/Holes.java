@@ -247,7 +247,7 @@ public final class Holes {
 		return numbers;
 	}
 
-	/** The hole at a place; untouched where there is none. */
+	/** The hole within so many mm of a place; an untouched one where there is none. */
 	public Hole hole(Place place, double within) {
 		int number = at(place, within);
 		return number < 0 ? Hole.untouched(place) : hole(number);

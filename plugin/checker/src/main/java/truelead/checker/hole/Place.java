@@ -55,7 +55,7 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 		return comparable(other) ? Math.hypot(u - other.u, v - other.v) : Double.POSITIVE_INFINITY;
 	}
 
-	/** The same frame, plane and rotary position at another point. */
+	/** The same frame, plane and rotary position at another point, mm in the plane; NaN where a coordinate is not known. */
 	public Place at(double otherU, double otherV) {
 		return new Place(frame, workOffset, rotary, plane, otherU, otherV);
 	}

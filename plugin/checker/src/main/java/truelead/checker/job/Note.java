@@ -10,12 +10,12 @@ public sealed interface Note {
 	/** The comment it stands in. */
 	ProgramComment comment();
 
-	/** {@code (THREAD: M6X1-6H, DEPTH 12, BLIND)}: what is wanted at the holes of the operation. */
+	/** {@code (THREAD: M6X1-6H, DEPTH 12, BLIND)}: what is wanted at the holes of the operation; the depth in mm. */
 	record OfThread(ProgramComment comment, Optional<Fact<ThreadSpec>> thread, Optional<Fact<Double>> depth, Optional<Fact<Boolean>> through,
 			Optional<Fact<Integer>> count) implements Note {
 	}
 
-	/** {@code (HOLE: BOTTOM 18, THROUGH 20)}: full diameter depth and wall by the drawing, both from the surface. */
+	/** {@code (HOLE: BOTTOM 18, THROUGH 20)}: full diameter depth and wall by the drawing, both from the surface, and the diameter; mm. */
 	record OfHole(ProgramComment comment, Optional<Fact<Double>> bottom, Optional<Fact<Double>> wall, Optional<Fact<Boolean>> through,
 			Optional<Fact<Double>> diameter) implements Note {
 	}
@@ -28,7 +28,7 @@ public sealed interface Note {
 	record OfStock(ProgramComment comment, Fact<Stock> stock) implements Note {
 	}
 
-	/** {@code (SURFACE: Z0)}: the level of the top of the hole along its axis. */
+	/** {@code (SURFACE: Z0)}: the level of the top of the hole along its axis, mm. */
 	record OfSurface(ProgramComment comment, Fact<Double> level) implements Note {
 	}
 

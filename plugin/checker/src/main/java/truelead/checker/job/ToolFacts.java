@@ -62,7 +62,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		return said.isEmpty() ? said : Optional.of(new Fact<>(said.get().value(), said.get().source(), at, said.get().said()));
 	}
 
-	/** These facts, with a lead and a point angle where none is known. */
+	/** These facts, with a lead in turns and a point angle in radians where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
 		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, nose,
 				tipFlat, comb, toothFeed, edgeFeed, limit);

@@ -8,10 +8,10 @@ import java.util.List;
  * @param name    as the models know it
  * @param label   as a person reads it
  * @param unit    of the number; empty for a count or a choice
- * @param least   smallest value
- * @param most    largest value
- * @param step    of a slider; finer values may be typed
- * @param usual   where it stands at first
+ * @param least   smallest value, in that unit
+ * @param most    largest value, in that unit
+ * @param step    of a slider, in that unit; finer values may be typed
+ * @param usual   where it stands at first, in that unit
  * @param choices names of the values 0, 1, 2...; empty for a plain number
  */
 public record Control(String name, String label, String unit, double least, double most, double step, double usual, List<String> choices) {
@@ -28,7 +28,7 @@ public record Control(String name, String label, String unit, double least, doub
 		return new Control(name, label, "", 0, choices.length - 1.0, 1, usual, List.of(choices));
 	}
 
-	/** The nearest value in range; a choice is rounded; what is no number becomes the usual value. */
+	/** The nearest value in range, in its own unit; a choice is rounded; what is no number becomes the usual value. */
 	public double inRange(double value) {
 		double kept = Double.isNaN(value) ? usual : Math.max(least, Math.min(most, value));
 		return choices.isEmpty() ? kept : Math.rint(kept);

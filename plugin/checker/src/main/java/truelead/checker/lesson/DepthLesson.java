@@ -8,8 +8,9 @@ import truelead.checker.lesson.Plot.Dash;
 /** A blind hole, its drill point and the tap in it: where the tap's end is against the cone, and what the drill's diameter does to the torque. */
 final class DepthLesson implements Lesson {
 
+	/** Points of the curve (a choice of ours). */
 	private static final int PARTS = 40;
-	/** A thousandth of an inch, mm. */
+	/** A thousandth of an inch, mm (by definition). */
 	private static final double THOUSANDTH = 0.0254;
 	/** Part of the hole that the flutes leave free (from memory). */
 	private static final double FLUTES = 0.4;

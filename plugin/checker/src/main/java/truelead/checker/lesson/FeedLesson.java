@@ -7,9 +7,9 @@ import truelead.checker.lesson.Plot.Dash;
 /** A tap whose feed does not fit its pitch, turn by turn: lag = turns x (F/S - P) (kinematics), and what gives way. */
 final class FeedLesson implements Lesson {
 
-	/** Parts that the depth is looked at in. */
+	/** Parts that the depth is looked at in (a choice of ours). */
 	static final int PARTS = 120;
-	/** A lag that nobody sees, mm. */
+	/** A lag that nobody sees, mm (a choice of ours). */
 	private static final double NOTHING = 0.0005;
 
 	@Override

@@ -7,8 +7,9 @@ import truelead.checker.lesson.Plot.Dash;
 /** The helix of a thread mill in a hole: size, lead, hand, entry and feed. */
 final class HelixLesson implements Lesson {
 
+	/** Points of the curve (a choice of ours). */
 	private static final int PARTS = 36;
-	/** A difference nobody measures, mm. */
+	/** A difference nobody measures, mm (a choice of ours). */
 	private static final double NOTHING = 0.0005;
 
 	@Override

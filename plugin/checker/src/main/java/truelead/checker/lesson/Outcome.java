@@ -27,12 +27,12 @@ public final class Outcome {
 		says.add(sentence);
 	}
 
-	/** A number; NaN where there is none. */
+	/** A number in the unit of its {@link Reading}; NaN where there is none of that name. */
 	public double number(String name) {
 		return numbers.getOrDefault(name, Double.NaN);
 	}
 
-	/** All numbers by name. */
+	/** All numbers by name, each in the unit of its {@link Reading}. */
 	public Map<String, Double> numbers() {
 		return Collections.unmodifiableMap(numbers);
 	}

@@ -4,23 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the points of a plot stand on a sheet: range of the axes from the tracks, ticks at round numbers. Sheet units run right and down.
+ * Where the points of a plot stand on a sheet: range of the axes from the tracks, ticks at round numbers. Sheet units, pixels of the picture, run right and down.
  *
- * @param left   sheet position of {@code least} across
- * @param top    sheet position of {@code most} up
- * @param width  of the field of curves
- * @param height of the field of curves
+ * @param left   sheet position of {@code leastAcross}, pixels
+ * @param top    sheet position of {@code mostUp}, pixels
+ * @param width  of the field of curves, pixels
+ * @param height of the field of curves, pixels
  * @param leastAcross the axis across begins here, in its own unit
- * @param mostAcross  and ends here
+ * @param mostAcross  and ends here, in its own unit
  * @param leastUp     the axis up begins here, in its own unit
- * @param mostUp      and ends here
+ * @param mostUp      and ends here, in its own unit
  */
 public record PlotFrame(double left, double top, double width, double height, double leastAcross, double mostAcross, double leastUp, double mostUp) {
 
+	/** Room beside a curve, a share of its size (a choice of ours). */
 	private static final double MARGIN = 0.06;
+	/** Numbers along an axis, about (a choice of ours). */
 	private static final int TICKS = 6;
 
-	/** The frame of a plot in a field of a sheet. */
+	/** The frame of a plot in a field of a sheet, whose place and size are given in pixels. */
 	public static PlotFrame of(Plot plot, Outcome outcome, double left, double top, double width, double height) {
 		double[] range = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
 		for (Plot.Curve curve : plot.curves()) {
@@ -58,22 +60,22 @@ public record PlotFrame(double left, double top, double width, double height, do
 		range[at + 1] = middle + size / 2;
 	}
 
-	/** Sheet position of a value across. */
+	/** Sheet position, pixels, of a value across in the unit of that axis. */
 	public double x(double across) {
 		return left + (across - leastAcross) / (mostAcross - leastAcross) * width;
 	}
 
-	/** Sheet position of a value up. */
+	/** Sheet position, pixels, of a value up in the unit of that axis. */
 	public double y(double up) {
 		return top + (mostUp - up) / (mostUp - leastUp) * height;
 	}
 
-	/** Round numbers across. */
+	/** Round numbers across, in the unit of that axis. */
 	public List<Double> ticksAcross() {
 		return ticks(leastAcross, mostAcross);
 	}
 
-	/** Round numbers up. */
+	/** Round numbers up, in the unit of that axis. */
 	public List<Double> ticksUp() {
 		return ticks(leastUp, mostUp);
 	}

@@ -6,6 +6,7 @@ import truelead.checker.drawing.Markup;
 /** Draws a plot as SVG in the colour of the text around it; curves are told apart by their dashes, so it holds in print without colour. */
 public final class PlotPicture {
 
+	/** Sizes, pixels (a choice of ours; lesson-page.js has the same). */
 	private static final double WIDTH = 440;
 	private static final double FIELD = 230;
 	private static final double TALL_FIELD = 330;

@@ -30,7 +30,7 @@ record TapLoad(double pitch, double diameter, double error, double travel, doubl
 	static final double STRENGTH = 1000;
 	/** Friction of flank on flank (from memory). */
 	static final double FRICTION = 0.15;
-	/** How far the estimate of breaking may be off, either way. */
+	/** How far the estimate of breaking may be off, either way, a factor (from memory: what is published differs by as much). */
 	static final double DOUBT = 2;
 
 	/** Force that shaves all flanks in the hole at the full rate, N. */

@@ -38,12 +38,12 @@ public final class Track {
 		return across.length;
 	}
 
-	/** Across of a point. */
+	/** Where a point stands across, in the unit of that axis of the {@link Plot}. */
 	public double across(int point) {
 		return across[point];
 	}
 
-	/** Up of a point. */
+	/** Where a point stands up, in the unit of that axis of the {@link Plot}. */
 	public double up(int point) {
 		return up[point];
 	}

@@ -20,7 +20,7 @@ public final class Values {
 		return new Values(lesson, numbers);
 	}
 
-	/** The same with one control moved, as far as it goes; nothing changes for a name that is none or a value that is no number. */
+	/** The same with one control moved, in its own unit, as far as it goes; nothing changes for a name that is none or a value that is no number. */
 	public Values with(String name, double value) {
 		if (!numbers.containsKey(name) || Double.isNaN(value)) {
 			return this;
@@ -30,7 +30,7 @@ public final class Values {
 		return new Values(lesson, moved);
 	}
 
-	/** Where a control stands. */
+	/** Where a control stands, in its own unit; a name that none has throws. */
 	public double of(String name) {
 		return numbers.get(name);
 	}

@@ -13,7 +13,7 @@ public record Point(double x, double y, double z) {
 		return axis == 0 ? x : axis == 1 ? y : z;
 	}
 
-	/** The same position with one coordinate changed. */
+	/** The same position with one coordinate changed: along axis 0 X, 1 Y, 2 Z; mm. */
 	public Point with(int axis, double value) {
 		return switch (axis) {
 			case 0 -> new Point(value, y, z);

@@ -35,7 +35,7 @@ public record Rotary(double a, double b, double c) {
 		return axis == 0 ? a : axis == 1 ? b : c;
 	}
 
-	/** The same position with one axis turned. */
+	/** The same position with one axis turned: 0 A, 1 B, 2 C; degrees. */
 	public Rotary with(int axis, double degrees) {
 		return switch (axis) {
 			case 0 -> new Rotary(degrees, b, c);

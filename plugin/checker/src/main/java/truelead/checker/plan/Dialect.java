@@ -11,6 +11,7 @@ import truelead.checker.program.LengthUnit;
 
 /** The words of a machine: what its profile calls the things that a planned program does. */
 public final class Dialect {
+	/** Codes are looked for up to G999.9, in tenths (a choice of ours: no control numbers them higher). */
 	private static final int CODES = 10_000;
 	private final MachineProfile profile;
 

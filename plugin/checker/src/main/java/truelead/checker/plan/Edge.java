@@ -12,10 +12,13 @@ package truelead.checker.plan;
  * @param size      diameter of the tool that breaks the edge
  */
 record Edge(double depth, boolean after, double spotSize, double spotDepth, double feed, double size) {
+	/** Diameter of the chamfer, a factor of D: between the 1 and 1.05 of DIN 76-1 (from memory). */
 	private static final double CHAMFER = 1.03;
 	/** Spotting drills are made up to 25 mm (common practice, no source). */
 	private static final double LARGEST_SPOT = 25;
+	/** The spotting drill where none of the size is made, mm; 5/8 in an inch program (common practice, no source). */
 	private static final double SMALL_SPOT = 16;
+	/** How deep it goes, mm (common practice, no source). */
 	private static final double SMALL_SPOT_DEPTH = 4;
 
 	static Edge of(Request request) {

@@ -24,6 +24,7 @@ import truelead.checker.work.Wanted;
 /** Takes from a program what a plan asks for, each part with who says it: programmed, called out, or assumed. */
 public final class ExistingReader {
 
+	/** As many holes as can be asked for by hand ({@link WishReader}; a choice of ours). */
 	private static final int MOST_HOLES = 10_000;
 	/** Of a drill's diameter, left below a blind hole: the limit of the rule wall-too-thin (common practice, no source). */
 	private static final double LEAST_WALL = 0.25;

@@ -20,17 +20,21 @@ import truelead.checker.thread.ThreadTable;
  * @param drillTip the drill's tip, with a 118 degree point
  */
 public record HolePlan(DrillSizes.Drill drill, String source, double toolTip, double full, double drillTip) {
-	/** Pitches below the end of the tool (common practice, no source). */
+	/** Pitches below the end of a cutting tap (common practice, no source). */
 	private static final double ROOM_CUT = 2;
+	/** Pitches below the end of a forming tap (the same). */
 	private static final double ROOM_FORM = 1;
+	/** Pitches below the end of a thread mill (the same). */
 	private static final double ROOM_MILL = 0.5;
-	/** The cutter starts half a pitch and the climb of the lead-in below the full thread. */
+	/** How far below the full thread the cutter starts, in leads: half a pitch and the climb of the lead-in (geometry of the helix that is written). */
 	private static final double MILL_PAST = 0.75;
 	/** How far tools pass the far face of a wall: half a pitch, a drill at least half a millimetre (common practice, no source). */
 	private static final double PAST_WALL = 0.5;
 	/** A drill on hand is taken for forming where it gives 60 to 70 percent of thread (Machinery's Handbook: 60 the least, 65 recommended). */
 	private static final double LEAST_FORMED = 60;
+	/** The most (common practice, no source). */
 	private static final double MOST_FORMED = 70;
+	/** Depths are rounded up to this, mm (a choice of ours). */
 	private static final double STEP = 0.01;
 
 	/** The hole for a method and depth; empty where no drill is known, or for a taper thread no depth. */

@@ -7,9 +7,11 @@ import truelead.checker.program.LengthUnit;
 
 /** A whole program of a lathe: one hole on the centreline, X0, the part turning, F in a turn; front face at Z0. Pecks are written out, so that every lathe drills them. */
 final class LatheBlocks {
+	/** From where a tool feeds in above the face, mm; 0.1 in an inch program (common practice, no source). */
 	private static final double CLEAR = 2.5;
+	/** A hole deeper than this is pecked, in diameters (common practice, no source). */
 	private static final double PECK_OVER = 3;
-	/** A peck starts this far above the last one's end, mm. */
+	/** A peck starts this far above the last one's end, mm (common practice, no source). */
 	private static final double ABOVE = 0.5;
 	private final Method method;
 	private final Request request;

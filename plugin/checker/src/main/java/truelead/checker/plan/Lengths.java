@@ -6,6 +6,7 @@ import truelead.checker.program.LengthUnit;
 
 /** Lengths as people type them: {@code 12}, {@code 12mm}, {@code 0.5in}; bare ones in the callout's unit. */
 final class Lengths {
+	/** The longest that is taken, mm: more is a slip of the decimal point (a choice of ours). */
 	private static final double LONGEST = 1000;
 
 	private Lengths() {

@@ -11,7 +11,7 @@ import truelead.checker.thread.Hand;
  * thread, which climb mills; G2 for a left-hand one. A comb goes round once; a single form as often as the depth has pitches.
  */
 final class MillBlocks {
-	/** How far behind the centre a compensated path begins, so that the move that starts compensation is longer than the cutter's radius. */
+	/** How far behind the centre a compensated path begins, a share of the radius, so that the move that starts compensation is longer than the cutter's radius (common practice, no source). */
 	private static final double BEHIND = 0.1;
 	private final Request request;
 	private final Method method;

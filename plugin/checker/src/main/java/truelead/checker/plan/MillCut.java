@@ -17,15 +17,23 @@ import truelead.checker.thread.ThreadSpec;
  * @param radii  of the centre's path, roughing first
  */
 public record MillCut(double cutter, int teeth, double speed, double edge, double centre, List<Double> radii) {
+	/** The largest cutter, a share of D, so that the helix does not overcut the profile (common practice, no source). */
 	private static final double OF_THREAD = 0.65;
+	/** The largest cutter, a share of the hole, so that it finds its way in (common practice, no source). */
 	private static final double OF_HOLE = 0.85;
-	/** Feed a tooth by the cutter's diameter (common practice, no source). */
+	/** Feed a tooth, a share of the cutter's diameter (common practice, no source). */
 	private static final double FEED_A_TOOTH = 0.004;
+	/** Teeth of a cutter that no tool list names (common practice, no source). */
 	private static final int TEETH = 3;
+	/** The fastest spindle that is planned for, rev/min (a choice of ours: most mills have it). */
 	private static final double FASTEST = 8000;
+	/** From this hardness on in two passes, HRC (common practice, no source). */
 	private static final double HARD = 40;
+	/** From this hardness on in three passes, HRC (common practice, no source). */
 	private static final double HARDEST = 50;
+	/** Above this pitch in two passes, mm (common practice, no source). */
 	private static final double COARSE = 1.5;
+	/** Above this pitch in three passes, mm (common practice, no source). */
 	private static final double COARSEST = 3;
 
 	public MillCut {
@@ -56,12 +64,12 @@ public record MillCut(double cutter, int teeth, double speed, double edge, doubl
 		return new MillCut(cutter, teeth, speed, edge, centre, radii);
 	}
 
-	/** The radius of the entry arc that ends in the last pass. */
+	/** The radius of the entry arc that ends in the last pass, mm. */
 	public double entry() {
 		return radii.get(radii.size() - 1) / 2;
 	}
 
-	/** The radial steps after the first pass. */
+	/** The radial steps after the first pass, mm. */
 	public List<Double> steps() {
 		List<Double> steps = new ArrayList<>();
 		for (int pass = 1; pass < radii.size(); pass++) {

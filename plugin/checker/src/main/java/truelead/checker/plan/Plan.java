@@ -20,8 +20,11 @@ import truelead.checker.job.StockGroup;
  * @param why       the recommendation in one sentence
  */
 public record Plan(Request request, List<Weighing> weighings, Optional<Weighing> chosen, String why) {
+	/** The largest thread that is formed by preference, mm (common practice, no source). */
 	private static final double FORM_UP_TO = 16;
+	/** Threads above this are milled by preference, mm (common practice, no source). */
 	private static final double MILL_FROM = 24;
+	/** From this hardness on a thread is milled by preference, HRC (common practice, no source). */
 	private static final double HARD = 45;
 	/** So few holes in a tough and costly stock are milled: the time is small beside the part that a broken tap scraps (common practice, no source). */
 	private static final int FEW = 4;

@@ -9,7 +9,9 @@ import truelead.checker.thread.ThreadSpec;
 
 /** A whole program of a mill: spot, drill, break the edge, thread; a row of holes along X, 3 D apart, surface at Z0. */
 final class ProgramBlocks {
+	/** Distance of the holes in a row, in diameters of the thread (a choice of ours). */
 	private static final double APART = 3;
+	/** A hole deeper than this is pecked, in diameters (common practice, no source). */
 	private static final double PECK_OVER = 3;
 	private final Method method;
 	private final Request request;

@@ -23,7 +23,9 @@ import truelead.checker.thread.ToolKind;
 public record Rack(List<Slot> slots) {
 	/** No tool list. */
 	public static final Rack EMPTY = new Rack(List.of());
+	/** Pockets are looked for up to this number (a choice of ours: no magazine has more). */
 	private static final int POCKETS = 10_000;
+	/** A drill of the list this close to the one wanted is that one, mm: half the last of two decimals and some (a choice of ours). */
 	private static final double SAME = 0.006;
 
 	/** A tool in its pocket. */

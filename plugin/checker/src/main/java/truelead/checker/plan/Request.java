@@ -46,7 +46,7 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 		options = Set.copyOf(options);
 	}
 
-	/** A request with the usual options and no tools on hand; a through hole is threaded all the way. */
+	/** A request with the usual options and no tools on hand, depth and bottom in mm; a through hole is threaded all the way. */
 	public Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count, MachineProfile profile) {
 		this(thread, stock, depth, bottom, through, count, profile, through ? depth : 0, Set.of(), Rack.EMPTY);
 	}
@@ -93,7 +93,7 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 		return stock.map(Stock::group).orElse(StockGroup.OTHER);
 	}
 
-	/** Rockwell C; 0 where nobody says. */
+	/** Hardness, HRC; 0 where nobody says. */
 	public double hardness() {
 		return stock.map(s -> s.hardness().orElse(0)).orElse(0.0);
 	}

@@ -12,7 +12,9 @@ import truelead.checker.profile.ProfileKey;
  * @param after M code that turns it off, where the end of the cycle does not
  */
 record RigidTap(Optional<String> code, Optional<String> after) {
+	/** The M code on where the profile has several: M29 (common practice, no source). */
 	private static final double USUAL = 29;
+	/** And off: M28 (common practice, no source). */
 	private static final double USUAL_OFF = 28;
 
 	static RigidTap of(MachineProfile profile) {

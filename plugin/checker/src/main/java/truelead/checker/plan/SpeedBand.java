@@ -7,7 +7,9 @@ package truelead.checker.plan;
  * @param high with coated tools and good coolant
  */
 public record SpeedBand(double low, double high) {
+	/** Above this hardness speeds fall to 0.4, HRC (from memory). */
 	private static final double HARD = 35;
+	/** A thread mill of carbide turns so many times faster at its edge than a tap (from memory). */
 	private static final double MILL_FACTOR = 3;
 	/** A taper tap cuts on its whole length: half the speed (common practice, no source). */
 	private static final double TAPER = 0.5;

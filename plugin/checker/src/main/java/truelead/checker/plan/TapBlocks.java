@@ -10,7 +10,9 @@ import truelead.checker.thread.ThreadSpec;
 
 /** The tapping cycle: speed, feed by the pitch, R plane with run-up, depth with the lead. */
 final class TapBlocks {
+	/** Run-up to the hole, in leads (common practice, no source). */
 	private static final double RUN_UP = 3;
+	/** The fastest that is planned where the profile names no limit, rev/min (common practice, no source). */
 	private static final double FASTEST = 3000;
 	private final Request request;
 	private final Method method;

@@ -11,12 +11,17 @@ import truelead.checker.thread.ThreadSystem;
 
 /** Weighs the methods for a request; limits are common practice, no source, the same as the checker's rules use. */
 final class Weigher {
+	/** Above this hardness nothing is formed, and the thin edges of spiral flutes chip, HRC (common practice, no source). */
 	private static final double FORM_HARD = 35;
+	/** Above this hardness a cutting tap does not last, HRC (common practice, no source). */
 	private static final double TAP_HARD = 50;
+	/** Above this hardness a cutting tap wears fast, HRC (common practice, no source). */
 	private static final double TAP_WORN = 40;
+	/** Above this hardness carbide does not last, HRC (common practice, no source). */
 	private static final double MILL_HARD = 62;
+	/** Above this diameter the torque of forming climbs steeply, mm (common practice, no source). */
 	private static final double LARGE = 16;
-	/** Combs are made with teeth on about 2.5 diameters. */
+	/** Combs are made with teeth on about so many diameters (common practice, no source). */
 	private static final double COMB_LENGTH = 2.5;
 	/** Smallest thread that a mill is made for, mm (common practice, no source). */
 	private static final double SMALLEST_MILL = 1;

@@ -21,8 +21,11 @@ import truelead.checker.thread.ThreadSpec;
 
 /** Makes a request of what a person typed, or says of each field why it cannot be used. */
 final class WishReader {
+	/** So many sizes are named where one is not known (a choice of ours). */
 	private static final int SUGGESTIONS = 3;
+	/** More holes are a slip of the keys (a choice of ours). */
 	private static final int MOST_HOLES = 10_000;
+	/** A callout is quoted up to so many characters (a choice of ours). */
 	private static final int LONGEST_NAME = 60;
 	private final Wish wish;
 	private final MachineProfile profile;

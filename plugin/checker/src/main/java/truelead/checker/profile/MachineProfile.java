@@ -111,13 +111,13 @@ public final class MachineProfile {
 		return Optional.ofNullable(values.get(key));
 	}
 
-	/** A number by key; empty where the profile does not say or says none. */
+	/** A number by key, in the unit that {@link ProfileKey} states; empty where the profile does not say or says none. */
 	public OptionalDouble number(String key) {
 		double value = ProfileKey.parse(values.getOrDefault(key, "none"));
 		return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
 	}
 
-	/** A number by key, in the unit that the key states; empty where the profile does not say or says none. */
+	/** A number by key, in the key's own unit; empty where the profile does not say or says none. */
 	public OptionalDouble number(ProfileKey key) {
 		return number(key.key());
 	}

@@ -10,7 +10,7 @@ public enum LengthUnit {
 		this.mm = mm;
 	}
 
-	/** Millimetres in one unit. */
+	/** So many mm make one of it: 25.4 an inch, by definition. */
 	public double mm() {
 		return mm;
 	}

@@ -14,7 +14,7 @@ public record Setting(double value, Optional<WordRef> word, Reason why) {
 	/** Nothing has set it yet. */
 	public static final Setting NONE = new Setting(Double.NaN, Optional.empty(), Reason.of("never set"));
 
-	/** Set by a word to a known number. */
+	/** Set by a word to a known number, in the program's own unit. */
 	public static Setting of(double value, WordRef word) {
 		return new Setting(value, Optional.of(word), Reason.NONE);
 	}

@@ -28,12 +28,12 @@ public final class WordText {
 		return old.substring(0, digits) + number(old.substring(digits), value, word.decimals(), maxDecimals);
 	}
 
-	/** The new word without white space, for messages. */
+	/** The new word without white space, for messages; {@code value} in the word's own unit. */
 	public static String shown(WordRef word, double value, int maxDecimals) {
 		return Figures.tight(rewrite(word, value, maxDecimals));
 	}
 
-	/** A number of a word that is not there yet: no point where it is a whole number and {@code point} is false. */
+	/** A number, in the program's own unit, of a word that is not there yet: no point where it is a whole number and {@code point} is false. */
 	public static String fresh(double value, int maxDecimals, boolean point) {
 		String text = Figures.number(value, maxDecimals);
 		return point && !text.contains(".") ? text + "." : text;

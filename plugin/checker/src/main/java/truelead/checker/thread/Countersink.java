@@ -2,6 +2,7 @@ package truelead.checker.thread;
 
 /** The countersink that breaks the edge of a hole before it is threaded: from D to 1.05 D at the surface (DIN 76-1, from memory). */
 public final class Countersink {
+	/** The largest countersink, a factor of D (DIN 76-1, from memory). */
 	private static final double LARGEST = 1.05;
 
 	private Countersink() {

@@ -14,7 +14,7 @@ import java.util.List;
  */
 public final class DataFile {
 
-	/** Columns of the widest file, and some. */
+	/** Columns of the widest file, and some (a choice of ours). */
 	private static final int MOST = 16;
 
 	private DataFile() {
@@ -32,7 +32,7 @@ public final class DataFile {
 		}
 	}
 
-	/** A number of a row; a cell that holds none is a fault of the build and throws. */
+	/** A number of a row, in the unit of its column; a cell that holds none is a fault of the build and throws. */
 	public static double number(DataRow row, String name) {
 		return Double.parseDouble(row.get(name));
 	}

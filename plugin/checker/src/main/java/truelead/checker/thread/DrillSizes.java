@@ -12,6 +12,7 @@ import truelead.checker.program.LengthUnit;
 
 /** The drills that one can buy: metric steps, and inch numbers, letters and fractions of 64ths. */
 public final class DrillSizes {
+	/** Fractions of an inch up to 3-1/2, in 64ths (common practice, no source). */
 	private static final int LARGEST_INCH_64THS = 7 * 32;
 
 	/** Metric drills, made when first asked for. */
@@ -33,6 +34,7 @@ public final class DrillSizes {
 	/** Inch drills, read when first asked for. */
 	private static final class Inch {
 
+		/** Diameters of numbers and letters, inches (their sources stand in the file). */
 		static final Map<String, Double> GAUGES = new LinkedHashMap<>();
 		static final List<Drill> DRILLS;
 

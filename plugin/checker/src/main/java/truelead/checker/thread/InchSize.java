@@ -4,7 +4,9 @@ import java.util.OptionalDouble;
 
 /** Names of inch sizes: numbers #0 to #12, fractions of 64ths, else decimals. */
 public final class InchSize {
+	/** How far a diameter may be off a name, inches: half the last of four decimals and some (a choice of ours). */
 	private static final double TOLERANCE = 0.00006;
+	/** Numbers of screws that are made (ASME B1.1). */
 	private static final int[] NUMBERS = {0, 1, 2, 3, 4, 5, 6, 8, 10, 12};
 
 	private InchSize() {

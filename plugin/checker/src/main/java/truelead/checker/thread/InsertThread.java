@@ -7,12 +7,15 @@ import truelead.checker.program.LengthUnit;
 /** The thread in the part that a wire insert is screwed into. */
 public final class InsertThread {
 
-	/** H / 4 and 3/4 H of a thread of 60 degrees, in pitches. */
+	/** What is added to D for the minor diameter, H/4, in pitches (DIN 8140-2, ASME B18.29.1; from memory). */
 	private static final double MINOR = Math.sqrt(3) / 8;
+	/** For the pitch diameter, 3/4 H, in pitches (the same). */
 	private static final double PITCH = 3 * Math.sqrt(3) / 8;
+	/** For the major diameter, 3/2 H, in pitches (the same). */
 	private static final double MAJOR = 3 * Math.sqrt(3) / 4;
 	/** How much a drill is larger than the nominal diameter, in pitches: M8 8.4 (common practice, from memory). */
 	private static final double DRILL = 0.35;
+	/** The grade of ISO 965-1 that the minor diameter has (DIN 8140-2, from memory). */
 	private static final int MINOR_GRADE = 5;
 
 	private InsertThread() {

@@ -12,7 +12,9 @@ import truelead.checker.thread.MetricTolerances.Tolerance;
 
 /** ISO metric and MJ threads: the series of ISO 261 and the limits of ISO 965. Diameters and pitches in mm. */
 final class MetricTable {
+	/** What the basic pitch diameter is below D, 3/4 H, in pitches (ISO 68-1). */
 	private static final double PITCH_DIAMETER = 3 * Math.sqrt(3) / 8;
+	/** What the basic minor diameter is below D, 5/4 H, in pitches (ISO 68-1). */
 	private static final double MINOR_DIAMETER = 5 * Math.sqrt(3) / 8;
 	/** ISO 5855-1: the minor diameter of an MJ nut leaves 9/16 H of thread. */
 	private static final double MJ_MINOR_DIAMETER = 9 * Math.sqrt(3) / 16;

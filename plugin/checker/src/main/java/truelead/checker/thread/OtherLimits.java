@@ -16,7 +16,7 @@ final class OtherLimits {
 	private record Trapezoid(double over, double upTo, double pitch, List<Integer> grades, int minor, String source) {
 	}
 
-	/** Between the pitches of 18 and of 16 threads an inch, mm. */
+	/** Between the pitches of 18 and of 16 threads an inch, mm (DIN 40430 has a tolerance for each). */
 	private static final double COARSE_CONDUIT = 1.5;
 
 	private static final List<Trapezoid> TRAPEZOIDS = new ArrayList<>();

@@ -8,6 +8,7 @@ import truelead.checker.program.LengthUnit;
 
 /** The series of threads of other forms: trapezoids, saw teeth, knuckles, BA, conduit, miniature, gas cylinders. */
 final class OtherTable {
+	/** Pitches closer than this are the same, mm (a choice of ours: below the last decimal of any table). */
 	private static final double SAME = 1e-4;
 
 	private final Map<ThreadSystem, List<ThreadSpec>> threads = new EnumMap<>(ThreadSystem.class);

@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /** Pipe threads: NPT, NPTF, NPSM and NPSC in inches, G, R, Rp and Rc in mm, with the basic sizes of their standards. */
 final class PipeTable {
-	/** R 2, mm: threads above have a wider tolerance. */
+	/** Between R 2 and R 2-1/2, mm of diameter: the threads above have a wider tolerance (ISO 7-1). */
 	private static final double LARGE = 60;
 
 	private final List<PipeSize> sizes = new ArrayList<>();

@@ -12,6 +12,7 @@ import java.util.function.Function;
 
 /** The standards' tables of threads: which there are, and their limits of size. What is not in a table is empty, never guessed. */
 public final class ThreadTable {
+	/** Diameters and pitches closer than this are the same, mm (a choice of ours: below the last decimal of any table). */
 	private static final double SAME = 1e-4;
 	/** ISO 965-1 recommends 6H, and 5H for threads up to M1.4. */
 	private static final double SMALL_METRIC = 1.4 + SAME;

@@ -17,7 +17,9 @@ import java.math.RoundingMode;
  * diameter but, in the tables, for the nearest step of 1/8 in to 3/4, 1/4 in to 2 and 1/2 in above, halves down (15/16-16 has that of 1-16).
  */
 final class UnifiedFormula {
+	/** What the pitch diameter is below D, 3/4 H, in pitches (ASME B1.1, with its number of decimals). */
 	private static final BigDecimal PITCH_DIAMETER = new BigDecimal("0.64951905");
+	/** What the smallest minor diameter is below D, 5/4 H, in pitches (ASME B1.1, with its number of decimals). */
 	private static final BigDecimal MINOR_DIAMETER = new BigDecimal("1.08253175");
 
 	private final double diameter;

@@ -11,7 +11,9 @@ import truelead.checker.program.LengthUnit;
 /** Unified threads: the series of ASME B1.1 and their limits. Diameters in inches. */
 final class UnifiedTable {
 	static final List<String> CLASSES = List.of("1B", "2B", "3B");
+	/** Just below #0, inches: the smallest of ASME B1.1. */
 	private static final double SMALLEST = 0.0595;
+	/** The largest of ASME B1.1, inches. */
 	private static final double LARGEST = 6.0;
 
 	/** A diameter and number of threads per inch of the series. */
