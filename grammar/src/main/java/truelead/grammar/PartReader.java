@@ -13,6 +13,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	private final List<Problem> problems = new ArrayList<>();
 	private final ExpressionReader values = new ExpressionReader(problems);
 	private final StatementReader statements = new StatementReader(values);
+	private final WordReader words = new WordReader(values);
 	private final List<Part> parts = new ArrayList<>();
 
 	/** Reads a whole block. */
@@ -127,7 +128,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitOWord(GCodeParser.OWordContext tree) {
-		Part word = word(tree, 'O', tree.operand());
+		Part word = words.word(tree, 'O', tree.operand());
 		boolean fraction = tree.operand() != null && tree.operand().getText().indexOf('.') >= 0;
 		boolean behindDigit = !parts.isEmpty() && parts.get(parts.size() - 1).span().end() == tree.getStart().getStartIndex()
 				&& parts.get(parts.size() - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word before && before.address() != 'N';
@@ -244,67 +245,27 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitWord(GCodeParser.WordContext tree) {
-		char address = letter(tree.LETTER().getText());
-		return tree.EQUALS() == null ? word(tree, address, tree.operand()) : assignedWord(tree, address);
-	}
-
-	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}. */
-	private Part assignedWord(GCodeParser.WordContext tree, char address) {
-		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
-		if (tree.operand() == null) {
-			return whole(new Element.Word(address, -1, value, span(tree)));
-		}
-		Span name = span(tree.LETTER().getSymbol()).to(span(tree.operand()));
-		Expression index = values.visit(tree.operand());
-		boolean variable = "RQVEL".indexOf(address) >= 0;
-		if (variable && index instanceof Expression.Group group) {
-			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value, span(tree)));
-		}
-		String number = tree.operand().getText();
-		boolean digits = number.chars().allMatch(c -> c >= '0' && c <= '9');
-		if (variable && digits) {
-			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, span(tree)));
-		}
-		if (!digits || number.length() > 4) {
-			return new Part.Misfit("between " + address + " and = a whole number of up to four digits may stand; correct " + number, span(tree));
-		}
-		return whole(new Element.Word(address, Integer.parseInt(number), value, span(tree)));
-	}
-
-	private Part word(ParserRuleContext tree, char address, GCodeParser.OperandContext operand) {
-		if (operand == null) {
-			Span span = span(tree);
-			return new Part.Bare(new Element.Word(address, -1, new Expression.Missing(new Span(span.end(), span.end())), span));
-		}
-		return whole(new Element.Word(address, -1, values.visit(operand), span(tree)));
+		return words.word(tree);
 	}
 
 	@Override
 	public Part visitPolarWord(GCodeParser.PolarWordContext tree) {
-		char address = tree.POLAR().getText().charAt(0);
-		return tree.operand() == null ? new Part.Misfit(Strays.message(tree.getStart()), span(tree)) : word(tree, address, tree.operand());
+		return words.polar(tree);
 	}
 
 	/** The R plane of a cycle, whatever it is called. */
 	@Override
 	public Part visitPlaneWord(GCodeParser.PlaneWordContext tree) {
-		return word(tree, 'R', tree.operand());
+		return words.word(tree, 'R', tree.operand());
 	}
 
 	@Override
 	public Part visitCorner(GCodeParser.CornerContext tree) {
-		if (tree.operand() == null) {
-			return new Part.Misfit("a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma", span(tree));
-		}
-		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), span(tree)));
+		return words.corner(tree);
 	}
 
 	private static boolean programNumber(String text) {
 		return text.length() > 3 && text.length() < 10 && text.charAt(0) == '0' && text.indexOf('.') < 0;
-	}
-
-	private static char letter(String text) {
-		return text.toUpperCase(Locale.ROOT).charAt(0);
 	}
 
 	@Override

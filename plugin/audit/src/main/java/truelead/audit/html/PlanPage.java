@@ -42,9 +42,10 @@ public final class PlanPage {
 
 	private static void verdict(Html html, Plan plan) {
 		boolean can = plan.chosen().isPresent();
+		String named = plan.chosen().map(chosen -> chosen.method().title() + ": ").orElse("");
 		html.raw("<p class=\"verdict " + (can ? "good" : "bad") + "\"><span class=\"sign\" aria-hidden=\"true\">" + (can ? "\u2714" : "\u2716") + "</span> ")
 				.element("strong", "", can ? "Recommended: " + plan.chosen().get().method().title() : "No way makes this thread as asked").raw(" <span>")
-				.text(plan.why()).raw("</span></p>\n");
+				.text(can && plan.why().startsWith(named) ? plan.why().substring(named.length()) : plan.why()).raw("</span></p>\n");
 		html.element("p", "", "Reasons and limits are common practice, speeds and torques from memory, where sources differ by two to three times: follow the tool maker's numbers.");
 	}
 

@@ -17,6 +17,8 @@ final class StockReader {
 	}
 
 	private static final String HRC = "HRC";
+	/** Where the scale ends (ISO 6508-1): more is a slip of the keys, or of another scale. */
+	private static final double HARDEST = 70;
 	/** Other scales of Rockwell, which are no slip. */
 	private static final Set<String> SCALES = Set.of("HRA", "HRB");
 
@@ -48,7 +50,7 @@ final class StockReader {
 		return Optional.of(new Reading(new Stock(group.orElse(StockGroup.OTHER), words, hardness)));
 	}
 
-	/** The first item in which a number is followed by what is one letter off HRC: 28 XRC. */
+	/** The first item in which a number is followed by what is one letter off HRC, 28 XRC, or that says a hardness beyond the scale, 280 HRC. */
 	static Optional<NoteParser.StockItemContext> misspelt(NoteParser.StockNoteContext note) {
 		return note.stockItem().stream().filter(StockReader::misspelt).findFirst();
 	}
@@ -59,6 +61,9 @@ final class StockReader {
 	}
 
 	private static boolean misspelt(NoteParser.StockItemContext given) {
+		if (given instanceof NoteParser.StockGivenContext said && said.hardness().stream().anyMatch(hardness -> rockwell(hardness) > HARDEST)) {
+			return true;
+		}
 		for (int i = 1; i < given.getChildCount(); i++) {
 			String word = given.getChild(i).getText().toUpperCase(Locale.ROOT);
 			boolean behindNumber = given.getChild(i - 1) instanceof TerminalNode before && before.getSymbol().getType() == NoteParser.NUMBER;

@@ -130,6 +130,8 @@ class NotesTest {
 	void aHardnessWithASlipIsNotUnderstood() {
 		assertThat(remarks("STOCK: STEEL, 28 XRC")).singleElement().asString().contains("28 XRC");
 		assertThat(remarks("STOCK: STEEL 28 XRC")).hasSize(1);
+		assertThat(remarks("STOCK: STEEL, 280 HRC")).as("280 HB").singleElement().asString().contains("280 HRC");
+		assertThat(((Note.OfStock) note("STOCK: STEEL, 280 HB")).stock().value().hardness().orElseThrow()).isBetween(28.0, 30.0);
 		assertThat(((Note.OfStock) note("STOCK: BRASS, 80 HRB")).stock().value().hardness()).isEmpty();
 	}
 
