@@ -59,6 +59,10 @@ public final class EntryOffPitch implements Rule {
 				&& (Math.abs(climbs - own) <= open || Math.abs(climbs - about) <= open)) {
 			return;
 		}
+		// outside the arc swings away from the bolt and hardly turns about it: a flat one is right too
+		if (pass.external() && climbs > Math.min(0, about) - open && climbs < own + open) {
+			return;
+		}
 		Figures figures = new Figures(work.shop().unit().value());
 		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(arc.block(), MillFacts.axisLetter(axis)),
 				"the lead-in arc climbs " + figures.fine(climbs) + ", with the thread it is " + figures.fine(about) + " (" + figures.fine(own)

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
@@ -183,6 +185,15 @@ class MilledByManyHandsTest {
 		one(outside(27.6, 27.4), "helix-off-size", "2 x R27.4 mm - cutter 16 mm leaves a root of 38.8 mm");
 	}
 
+	/** Upwards, counter-clockwise from below the surface, on a flat arc that swings away from the bolt. */
+	@Test
+	void outsideAFlatLeadInIsRight() {
+		String up = BOSS.formatted("G0 Z-6\nG1 X34.08 Y-7 F800\nG2 X27.08 Y0 I0 J7 F200\nG3 I-27.08 Z-4.5\nG3 I-27.08 Z-3\nG3 I-27.08 Z-1.5\nG3 I-27.08 Z0\nG3 I-27.08 Z1.5\nG2 X34.08 Y7 I7 J0");
+		assertThat(loud(up)).isEmpty();
+		one(up.replace("G2 X27.08 Y0 I0 J7", "G2 X27.08 Y0 Z-4 I0 J7").replace("G3 I-27.08 Z-4.5", "G3 I-27.08 Z-2.5").replace("Z-3\n", "Z-1\n").replace("Z-1.5\n", "Z0.5\n").replace("Z0\n", "Z2\n").replace("Z1.5\nG2", "Z3.5\nG2"),
+				"entry-off-pitch", "the lead-in arc climbs 2 mm");
+	}
+
 	@Test
 	void levelsOfACombLieNoFartherApartThanItCuts() {
 		assertThat(loud(levels(-32, -21.5, -11))).isEmpty();
@@ -190,6 +201,12 @@ class MilledByManyHandsTest {
 		one(levels(-21.5, -11), "helix-too-short", "the helix reaches 21.5 mm deep, the thread is called out 32 mm");
 		one(levels(-32, -21.5), "helix-too-short", "the cutter cuts 12 mm and goes 21.5 mm deep: the first 9.5 mm below the surface are not cut");
 		assertThat(loud(levels(-32).replace(" 12 LONG", ""))).isEmpty();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"12 LONG", "LOC 12", "12 LOC", "CUT LENGTH 12", "12MM FLUTE LENGTH", "SCHNEIDLAENGE 12", "D16 X 12.0 CL"})
+	void howLongACombCutsIsReadAsShopsWriteIt(String said) {
+		one(levels(-32, -11).replace("12 LONG", said), "helix-too-short", "the cutter cuts 12 mm");
 	}
 
 	@Test
