@@ -14,6 +14,8 @@ import truelead.checker.thread.ToolKind;
 /** Finds the number in a comment that is a tool's diameter: DRILL 5.0, 13/64 DRILL, LETTER F, END MILL 10 DIA. */
 final class ToolSize {
 	private static final int REACH = 3;
+	/** 3/8 SINGLE POINT THREAD MILL: as many words may stand between. */
+	private static final int FAR = 5;
 	private static final int LARGEST_SCREW = 12;
 	/** A drill for a thread takes away no more than that much of its pitch on the diameter. */
 	private static final double MOST_OF_PITCH = 1.3;
@@ -83,7 +85,8 @@ final class ToolSize {
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
 		boolean threadMill = step < 0 && !wholeNumbers && word(at, Meaning.MILL);
-		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < REACH; i += step, gone++) {
+		int reach = threadMill ? FAR : REACH;
+		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < reach; i += step, gone++) {
 			Part part = parts.get(i);
 			if (part instanceof Part.Amount a && a.role() == Part.Role.PLAIN) {
 				boolean whole = a.dimension().unit().isEmpty() && a.dimension().value() == Math.rint(a.dimension().value())
@@ -133,7 +136,11 @@ final class ToolSize {
 	/** 4 FLUTE, 6 HOLES, 25%: a number of something. */
 	private boolean counts(int i) {
 		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
-				&& (w.meaning() == Meaning.FLUTE || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	private boolean whole(int i) {
+		return parts.get(i) instanceof Part.Amount a && a.dimension().value() == Math.rint(a.dimension().value());
 	}
 
 	/** 1. DRILL 5.0: the number of a step, where another number is the size. */

@@ -43,6 +43,7 @@ final class ToolWords {
 			name(i);
 		}
 		dropPurposes();
+		dropParts();
 		nameLetterDrill();
 		boolean threading = named.stream().anyMatch(n -> n.kind().threading());
 		return named.stream().map(n -> describe(n, threading)).toList();
@@ -207,6 +208,18 @@ final class ToolWords {
 				named.removeIf(n -> n.at() >= at && n.kind().threading());
 			}
 		}
+	}
+
+	/** THREAD MILL WITH CHAMFER, DRILL-THREAD MILL: what a thread mill does besides is no tool of its own. */
+	private void dropParts() {
+		Optional<Named> mill = named.stream().filter(n -> n.kind() == ToolKind.THREAD_MILL).findFirst();
+		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at() || n.kind() == ToolKind.DRILL && n.at() < thread.at() && beginsThread(n.at() + 1)));
+	}
+
+	/** Whether THREAD MILL stands at a place, or behind a sign there. */
+	private boolean beginsThread(int i) {
+		int at = i < parts.size() && (punctuation(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
+		return meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent();
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {

@@ -71,9 +71,21 @@ final class CutChains {
 		return link == NONE ? Optional.empty() : Optional.of(cut(rowOf[link], indexOf[link]));
 	}
 
+	/** The cut before the last one at a hole. */
+	Optional<Cut> beforeLast(int hole) {
+		int link = lastLink(hole) == NONE ? NONE : before[lastLink(hole)];
+		return link == NONE ? Optional.empty() : Optional.of(cut(rowOf[link], indexOf[link]));
+	}
+
 	/** Puts a cut by itself in the place of the last one, which is by itself too. */
 	void replaceLast(int hole, CutRow cut) {
 		rows.set(rowOf[lastLink(hole)], cut);
+	}
+
+	/** Takes the last cut at a hole out of its chain. */
+	void removeLast(int hole) {
+		last[hole] = before[lastLink(hole)] + 1;
+		lengths[hole]--;
 	}
 
 	/** A cut of a row. */

@@ -18,6 +18,9 @@ public final class HoleBook {
 	/** From so many cuts on that differ, at one place, those of a tool are taken for alike however deep they go: no hole is pecked that often. */
 	static final int DIFFERENT = 300;
 
+	/** What circles and levels of a mill may differ by and leave no step, mm: less than any shop measures. */
+	private static final double SAME = 0.01;
+
 	/** What makes two cuts alike. */
 	private record Likeness(Cut.Kind kind, int tool, double start, double tip) {
 
@@ -51,13 +54,21 @@ public final class HoleBook {
 			return;
 		}
 		int hole = at(grid.frame(cut.place()), cut.place().u(), cut.place().v(), tolerance);
-		Optional<Cut> last = cut.kind() == Cut.Kind.MILL ? chains.last(hole) : Optional.empty();
-		if (last.filter(before -> mergeable(before, cut)).isPresent()) {
-			Cut merged = merge(last.get(), cut);
-			chains.replaceLast(hole, new CutRow(merged, Optional.empty(), kinds.of(merged, false)));
-		} else {
+		if (!chains.last(hole).filter(before -> goesOn(before, cut)).isPresent()) {
 			put(hole, chains.row(new CutRow(cut, Optional.empty(), kinds.of(cut, false))), 0);
+			return;
 		}
+		Cut whole = merge(chains.last(hole).get(), cut);
+		// the level below takes in the steps above it that it is as wide as
+		while (!crowded.containsKey(hole) && takesIn(chains.beforeLast(hole), whole)) {
+			whole = merge(chains.beforeLast(hole).get(), whole);
+			chains.removeLast(hole);
+		}
+		chains.replaceLast(hole, new CutRow(whole, Optional.empty(), kinds.of(whole, false)));
+	}
+
+	private static boolean takesIn(Optional<Cut> before, Cut now) {
+		return before.isPresent() && goesOn(before.get(), now);
 	}
 
 	/** The cuts at the places of a row, of which the first is given. */
@@ -134,9 +145,19 @@ public final class HoleBook {
 		return known >= 0 ? known : grid.add(frame, u, v);
 	}
 
-	/** Whether another turn of the same mill at a hole goes on where the one before ended: circle by circle, level by level. */
-	private static boolean mergeable(Cut before, Cut now) {
-		return before.kind() == Cut.Kind.MILL && before.tool() == now.tool();
+	/** Whether another turn of the same mill at a hole goes on where the one before ended, circle by circle, level by level, and leaves no step. */
+	private static boolean goesOn(Cut before, Cut now) {
+		return before.kind() == Cut.Kind.MILL && now.kind() == Cut.Kind.MILL && before.tool() == now.tool() && !step(before, now);
+	}
+
+	/** Whether two cuts of a mill leave a step, as a bore with a wider counterbore above it; both have to be of a known diameter. */
+	private static boolean step(Cut before, Cut now) {
+		if (before.diameter().isEmpty() || now.diameter().isEmpty()) {
+			return false;
+		}
+		double wider = now.diameter().get().value() - before.diameter().get().value();
+		double deeper = now.direction() * (now.tip() - before.tip());
+		return wider > SAME && deeper < -SAME || wider < -SAME && deeper > SAME;
 	}
 
 	private static Cut merge(Cut before, Cut now) {

@@ -73,6 +73,7 @@ public final class FreeText {
 			facts.comb = teeth.comb().map(comb -> Fact.of(comb, source, at, said));
 			facts.pitch = teeth.pitch().map(pitch -> Fact.of(pitch, source, at, said));
 			facts.teeth = teeth.teeth().map(count -> Fact.of(count, source, at, said));
+			facts.cutting = teeth.cutting().map(length -> Fact.of(length, source, at, said));
 			facts.toothFeed = teeth.toothFeed().map(feed -> Fact.of(feed, source, at, said));
 		}
 		boolean tap = named.map(t -> t.kind().tap()).orElse(false);

@@ -17,8 +17,9 @@ import truelead.checker.thread.Remembered;
  * @param pitch distance of its rows, mm
  * @param teeth number of flutes: 4 FLUTE, 3FL
  * @param toothFeed feed a tooth, mm: FZ 0.05
+ * @param cutting length of its cutting part, mm: CUT LENGTH 26, 20 LOC, 12 LONG
  */
-record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed) {
+record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed, Optional<Double> cutting) {
 
 	private record Name(String text, LengthUnit unit) {
 	}
@@ -29,6 +30,15 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 	private static final Remembered<Name, MillWords> READ = new Remembered<>(1000, MillWords::readFresh);
 	private static final Set<String> SPANS = Set.of("..", "...", "~", "\u2013", "\u2026", "/", "-", "\u00F7", "BIS", "A");
 	private static final Set<String> LIMITS = Set.of("MAX", "MIN", "MAXIMUM", "UP", "BIS");
+	/** Words for the cutting part's length; LENGTH alone is that of the tool, CUT LENGTH and FLUTE LENGTH are not. */
+	private static final Set<String> LENGTHS = Set.of("LOC", "CL", "SCHNEIDLAENGE", "SCHNEIDENLAENGE", "SCHNEIDLÄNGE", "SCHNEIDENLÄNGE", "GEWINDELAENGE", "GEWINDELÄNGE");
+	private static final Set<String> LENGTH = Set.of("LENGTH", "LEN", "LG");
+	private static final Set<String> CUTS = Set.of("CUT", "CUTTING");
+	private static final Set<String> LONG = Set.of("LONG", "LANG");
+	private static final Set<String> ONE = Set.of("EINZAHN", "EINZAHNIG", "EINZAHNFRAESER");
+	/** No thread mill cuts longer than this, mm (common practice, no source). */
+	private static final double LONGEST = 150;
+	private static final double LONGEST_PITCH = 20;
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
@@ -47,6 +57,7 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		Optional<Double> pitch = Optional.empty();
 		Optional<Integer> teeth = Optional.empty();
 		Optional<Double> toothFeed = Optional.empty();
+		Optional<Double> cutting = Optional.empty();
 		for (int i = 0; i < tokens.size(); i++) {
 			Token token = tokens.get(i);
 			int at = i;
@@ -66,11 +77,20 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 				teeth = teeth.or(count(tokens, i - 1));
 			} else if (token.getType() == NoteLexer.Z && i + 1 < tokens.size() && unsigned(tokens.get(i + 1))) {
 				teeth = teeth.or(count(tokens, i + 1));
+			} else if (says(token, LENGTHS) || says(token, LENGTH) && (i > 0 && (type(tokens, i - 1) == NoteLexer.FLUTES || says(tokens.get(i - 1), CUTS)))) {
+				boolean flute = type(tokens, i - 1) == NoteLexer.FLUTES || i > 0 && says(tokens.get(i - 1), CUTS);
+				Optional<Double> ahead = ofThePitch(tokens, i + 2) ? Optional.empty() : lengthUpTo(tokens, i + 1, unit, LONGEST);
+				Optional<Double> before = ahead.isPresent() ? ahead : lengthBefore(tokens, flute ? i - 2 : i - 1, unit);
+				cutting = before.isPresent() ? before : cutting;
+			} else if (says(token, LONG)) {
+				cutting = cutting.isPresent() ? cutting : lengthBefore(tokens, at - 1, unit);
+			} else if (says(token, ONE)) {
+				comb = Optional.of(false);
 			} else if (token.getType() == NoteLexer.FZ) {
 				toothFeed = length(tokens, i + 1, unit);
 			}
 		}
-		return new MillWords(comb, pitch, teeth, toothFeed);
+		return new MillWords(comb, pitch, teeth, toothFeed, cutting);
 	}
 
 	/** Z4 is four teeth, Z-4 a depth. */
@@ -179,7 +199,27 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		return type(tokens, at) == NoteLexer.WORD && LIMITS.contains(tokens.get(at).getText().toUpperCase(Locale.ROOT));
 	}
 
+	/** 1.0 LOC 16 PITCH, .75 CL 20TPI: the number behind is the pitch. */
+	private static boolean ofThePitch(CommonTokenStream tokens, int at) {
+		return at < tokens.size() && (isPitch(tokens.get(at)) || says(tokens.get(at), Set.of("TPI")));
+	}
+
+	private static boolean says(Token token, Set<String> words) {
+		return token.getType() != Token.EOF && words.contains(token.getText().toUpperCase(Locale.ROOT));
+	}
+
+	/** The length before 20 LOC, 12 LONG, .75 IN CL; the 5 of 5XD LONG and the size of M12 LONG are none. */
+	private static Optional<Double> lengthBefore(CommonTokenStream tokens, int at, LengthUnit unit) {
+		int number = unit(tokens, at) ? at - 1 : at;
+		boolean glued = number > 0 && tokens.get(number - 1).getStopIndex() + 1 == tokens.get(number).getStartIndex() && type(tokens, number - 1) == NoteLexer.WORD;
+		return number(tokens, number) && !glued ? lengthUpTo(tokens, number, unit, LONGEST) : Optional.empty();
+	}
+
 	private static Optional<Double> length(CommonTokenStream tokens, int at, LengthUnit unit) {
+		return lengthUpTo(tokens, at, unit, LONGEST_PITCH);
+	}
+
+	private static Optional<Double> lengthUpTo(CommonTokenStream tokens, int at, LengthUnit unit, double most) {
 		int number = tokens.get(at).getType() == NoteLexer.EQUALS ? at + 1 : at;
 		if (number >= tokens.size() || tokens.get(number).getType() != NoteLexer.NUMBER) {
 			return Optional.empty();
@@ -190,6 +230,6 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 			return Optional.empty();
 		}
 		double value = Double.parseDouble(tokens.get(number).getText()) * stated.mm();
-		return value > 0 && value < 20 ? Optional.of(value) : Optional.empty();
+		return value > 0 && value < most ? Optional.of(value) : Optional.empty();
 	}
 }

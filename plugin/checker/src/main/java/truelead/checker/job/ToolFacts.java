@@ -20,6 +20,7 @@ import truelead.checker.thread.ToolKind;
  * @param holder     how it is held, where the tool says so
  * @param teeth      number of flutes
  * @param reach      length that can go into the hole
+ * @param cutting    length of a thread mill's cutting part
  * @param nose       diameter of a tap's front end
  * @param tipFlat    width of the flat at the tip of a thread mill's tooth
  * @param comb       whether a thread mill has several rows of teeth a pitch apart (true) or one (false)
@@ -29,14 +30,14 @@ import truelead.checker.thread.ToolKind;
  */
 public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyle>>> styles, Optional<Fact<Double>> diameter, Optional<Fact<ThreadSpec>> thread,
 		Optional<Fact<Double>> pitch, Optional<Fact<Double>> leadTurns, Optional<Fact<Double>> pointAngle,
-		Optional<Fact<Holder>> holder, Optional<Fact<Integer>> teeth, Optional<Fact<Double>> reach, Optional<Fact<Double>> nose,
+		Optional<Fact<Holder>> holder, Optional<Fact<Integer>> teeth, Optional<Fact<Double>> reach, Optional<Fact<Double>> cutting, Optional<Fact<Double>> nose,
 		Optional<Fact<Double>> tipFlat, Optional<Fact<Boolean>> comb, Optional<Fact<Double>> toothFeed, Optional<Fact<Boolean>> edgeFeed,
 		Optional<Fact<String>> limit) {
 
 	/** Nothing is known. */
 	public static final ToolFacts NONE = new ToolFacts(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
 			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
 	/** These facts where they are known, the other's elsewhere. */
 	public ToolFacts or(ToolFacts other) {
@@ -45,7 +46,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		}
 		return new ToolFacts(first(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
 				first(leadTurns, other.leadTurns), first(pointAngle, other.pointAngle),
-				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(nose, other.nose),
+				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(cutting, other.cutting), first(nose, other.nose),
 				first(tipFlat, other.tipFlat), first(comb, other.comb), first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
 				first(limit, other.limit));
 	}
@@ -54,7 +55,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 	public ToolFacts at(Location place) {
 		Optional<Location> at = Optional.of(place);
 		return this == NONE ? NONE : new ToolFacts(at(kind, at), at(styles, at), at(diameter, at), at(thread, at), at(pitch, at), at(leadTurns, at),
-				at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(nose, at), at(tipFlat, at),
+				at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(cutting, at), at(nose, at), at(tipFlat, at),
 				at(comb, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
 	}
 
@@ -64,7 +65,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 
 	/** These facts, with a lead in turns and a point angle in radians where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
-		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, nose,
+		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, cutting, nose,
 				tipFlat, comb, toothFeed, edgeFeed, limit);
 	}
 
@@ -106,6 +107,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		Optional<Fact<Holder>> holder = Optional.empty();
 		Optional<Fact<Integer>> teeth = Optional.empty();
 		Optional<Fact<Double>> reach = Optional.empty();
+		Optional<Fact<Double>> cutting = Optional.empty();
 		Optional<Fact<Double>> nose = Optional.empty();
 		Optional<Fact<Double>> tipFlat = Optional.empty();
 		Optional<Fact<Boolean>> comb = Optional.empty();
@@ -126,6 +128,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 			holder = both.holder;
 			teeth = both.teeth;
 			reach = both.reach;
+			cutting = both.cutting;
 			nose = both.nose;
 			tipFlat = both.tipFlat;
 			comb = both.comb;
@@ -138,7 +141,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 			Optional<Fact<Double>> p = pitch.isPresent() ? pitch : thread.map(t -> t.map(ThreadSpec::pitch));
 			Optional<Fact<Double>> turns = leadTurns.isPresent() || p.isEmpty() ? leadTurns
 					: leadLength.map(l -> l.map(mm -> mm / p.get().value()));
-			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, nose, tipFlat, comb, toothFeed, edgeFeed, limit);
+			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, toothFeed, edgeFeed, limit);
 		}
 	}
 }

@@ -95,6 +95,8 @@ public enum Slip {
 	LEVEL_FAR_OFF(Reach.OPERATION),
 	/** A helix begins too deep, and so ends too deep. */
 	BEGINS_DEEP(Reach.OPERATION),
+	/** The path lies above the work and cuts nothing, whatever its circles are. */
+	ABOVE_WORK(Reach.OPERATION),
 	/** In increments a lead-out that is left out takes all that follows with it. */
 	LEAD_OUT_MISSING(Reach.OPERATION),
 	/** The cutter does not go into the hole: it has no way in or out. */

@@ -1,6 +1,9 @@
 package truelead.checker.rulebook;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +22,9 @@ final class Precedence {
 
 	private static final Map<String, Set<Slip>> SILENT_WHERE = Rules.ALL.stream().collect(Collectors.toUnmodifiableMap(Rule::name, Rule::silentWhere));
 
+	/** As many findings are compared with each other. */
+	private static final int FEW = 100;
+
 	/** A slip and how far it explains: an operation, a block, all. */
 	private record Told(Slip slip, String within) {
 	}
@@ -26,15 +32,65 @@ final class Precedence {
 	private Precedence() {
 	}
 
-	/** The findings without those that another one speaks for; in the order given. */
+	/**
+	 * The findings without those that another one speaks for; in the order given. Of some that would speak for each other alone the one that
+	 * explains most of them stays.
+	 */
 	static List<Finding> apply(List<Finding> findings) {
 		Map<Told, Severity> told = new HashMap<>();
-		for (Finding speaker : findings) {
-			for (Slip slip : speaker.tells()) {
-				within(slip, speaker).ifPresent(within -> told.merge(new Told(slip, within), speaker.severity(), Precedence::graver));
+		findings.forEach(speaker -> tell(speaker, told));
+		if (told.isEmpty()) {
+			return findings;
+		}
+		List<Finding> open = new ArrayList<>();
+		Set<Finding> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+		Map<Told, Severity> said = new HashMap<>();
+		for (Finding finding : findings) {
+			if (explained(finding, told)) {
+				open.add(finding);
+			} else {
+				kept.add(finding);
+				tell(finding, said);
 			}
 		}
-		return told.isEmpty() ? findings : findings.stream().filter(finding -> !explained(finding, told)).toList();
+		while (!open.isEmpty()) {
+			boolean settled = open.removeIf(finding -> {
+				boolean spokenFor = explained(finding, said);
+				if (spokenFor) {
+					tell(finding, said);
+				}
+				return spokenFor;
+			});
+			if (!settled) {
+				Finding speaker = mostTelling(open);
+				open.remove(speaker);
+				kept.add(speaker);
+				tell(speaker, said);
+			}
+		}
+		return findings.stream().filter(kept::contains).toList();
+	}
+
+	/** That of some findings which explains the most of them, the first of several; of very many the first. */
+	private static Finding mostTelling(List<Finding> open) {
+		Finding most = open.get(0);
+		long explains = -1;
+		for (Finding speaker : open.size() <= FEW ? open : open.subList(0, 1)) {
+			Map<Told, Severity> told = new HashMap<>();
+			tell(speaker, told);
+			long count = open.stream().filter(other -> other != speaker && explained(other, told)).count();
+			if (count > explains) {
+				most = speaker;
+				explains = count;
+			}
+		}
+		return most;
+	}
+
+	private static void tell(Finding speaker, Map<Told, Severity> told) {
+		for (Slip slip : speaker.tells()) {
+			within(slip, speaker).ifPresent(within -> told.merge(new Told(slip, within), speaker.severity(), Precedence::graver));
+		}
 	}
 
 	private static boolean explained(Finding finding, Map<Told, Severity> told) {

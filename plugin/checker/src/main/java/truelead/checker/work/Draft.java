@@ -49,7 +49,7 @@ final class Draft {
 	}
 
 	/** A helix, before its hole is known. */
-	record Pass(int order, int last, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Place place, boolean external,
+	record Pass(int order, int last, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Place place, boolean external,
 			double turns, double resolution) implements PassRow {
 
 		@Override
@@ -82,8 +82,13 @@ final class Draft {
 			return shapes.of(this);
 		}
 
+		/** Whether a move comes from another place. */
+		boolean cameFrom(Step.Move move) {
+			return MillPass.elsewhere(move.from(), place, MillPass.radius(helix));
+		}
+
 		MillPass at(Hole hole) {
-			return new MillPass(order, tool, entry, helix, exit, hole, external, turns);
+			return new MillPass(order, tool, rapidIn, entry, helix, exit, hole, external, turns);
 		}
 	}
 

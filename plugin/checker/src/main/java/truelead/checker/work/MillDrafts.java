@@ -134,8 +134,19 @@ final class MillDrafts {
 		Point centre = run.centre();
 		Step.Arc first = run.arcs().get(0);
 		Place place = Places.of(run.tool().part(), first.modal(), run.plane(), centre);
-		return new Draft.Pass(run.order(), run.last(), tool, entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
+		return new Draft.Pass(run.order(), run.last(), tool, rapidIn(run), entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
 				run.resolution());
+	}
+
+	/** The last move at rapid across the axis before what leads in, with nothing but rapid moves between. */
+	private static Optional<Step.Move> rapidIn(ArcRun run) {
+		List<Step> before = run.before();
+		for (int i = before.size() - entry(before).size() - 1; i >= 0 && before.get(i) instanceof Step.Move move && move.rapid(); i--) {
+			if (move.from().distanceInPlane(move.to(), run.plane()) > JOINED) {
+				return Optional.of(move);
+			}
+		}
+		return Optional.empty();
 	}
 
 	/** What leads in: back to the last rapid move. */

@@ -7,6 +7,7 @@ import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
@@ -17,6 +18,7 @@ import truelead.checker.tool.ToolUse;
  * One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis.
  *
  * @param order    number of the helix's first arc in the order of execution
+ * @param rapidIn  the last move at rapid across the axis before the entry, with nothing but rapid moves between
  * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value ArcRun#MOST_AROUND}
  * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
  * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at most
@@ -24,7 +26,7 @@ import truelead.checker.tool.ToolUse;
  * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
  * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
  */
-public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
+public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
 		double turns) {
 
 	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
@@ -33,6 +35,8 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 	private static final double COMPUTED = 0.001;
 	/** Half of the third decimal of an inch, mm: who writes fewer decimals means the value (common practice, no source). */
 	private static final double COARSEST = 0.0127;
+	/** What a way within the hole may be longer than the path is wide, mm (common practice, no source). */
+	private static final double ANOTHER_PLACE = 1;
 	/** A move that goes less than this in the plane goes along the axis alone, mm. */
 	private static final double JOINED = 1e-4;
 	/** Turns of a helix that goes round, but for rounding. */
@@ -44,9 +48,30 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 		exit = List.copyOf(exit);
 	}
 
+	/** The move at rapid that brings the cutter from another place; inside the hole it cannot come from farther than its path lies from the middle, but for {@value #ANOTHER_PLACE} mm. */
+	public Optional<Step.Move> across() {
+		return rapidIn.filter(move -> elsewhere(move.from()));
+	}
+
+	/** Whether a point lies at another place than this one: no cutter on this path is there, but for {@value #ANOTHER_PLACE} mm. */
+	public boolean elsewhere(Point point) {
+		return elsewhere(point, place(), radius());
+	}
+
+	static boolean elsewhere(Point point, Place place, double radius) {
+		double u = point.along(place.plane().first()) - place.u();
+		double v = point.along(place.plane().second()) - place.v();
+		return Math.hypot(u, v) > 2 * radius + ANOTHER_PLACE;
+	}
+
 	/** The first arc of the helix. */
 	public Step.Arc first() {
 		return helix.get(0);
+	}
+
+	/** The pass as if one of its arcs were all of its helix. */
+	public MillPass only(Step.Arc arc) {
+		return new MillPass(order, tool, rapidIn, entry, List.of(arc), exit, hole, external, Math.abs(arc.sweep()) / (2 * Math.PI));
 	}
 
 	/** The last arc of the helix. */
@@ -110,6 +135,10 @@ public record MillPass(int order, ToolUse tool, List<Step> entry, List<Step.Arc>
 
 	/** Radius of the programmed path, mean over the arcs weighted by their sweep, mm. */
 	public double radius() {
+		return radius(helix);
+	}
+
+	static double radius(List<Step.Arc> helix) {
 		double sum = 0;
 		double sweep = 0;
 		for (Step.Arc arc : helix) {

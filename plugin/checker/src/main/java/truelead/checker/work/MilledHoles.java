@@ -17,7 +17,7 @@ final class MilledHoles {
 	private static final double APART = 2.5;
 	/** As many kinds of passes as are compared with each other at one hole. */
 	private static final int MOST_KINDS = 1_000;
-	/** How much smaller in radius a pass is than the widest, if it is for roughing, mm. */
+	/** How much less deep a pass cuts into the wall than the deepest, if it is for roughing, mm. */
 	private static final double ROUGHING = 0.001;
 
 	private final PassTable table;
@@ -93,7 +93,7 @@ final class MilledHoles {
 		return new PassPart(table, Optional.of(passes(hole)));
 	}
 
-	/** The passes of the largest radius at a hole, at each of its levels; a radius that no number holds is neither larger nor smaller than another. */
+	/** The passes of the largest radius at a hole, outside of the smallest, at each of its levels; a radius that no number holds is neither larger nor smaller than another. */
 	PassPart finishing(int hole) {
 		return new PassPart(table, Optional.of(finishing().get(hole)));
 	}
@@ -153,8 +153,17 @@ final class MilledHoles {
 
 	private boolean roughing(int kind, int other) {
 		MillPass pass = table.typical(kind);
-		MillPass wider = table.typical(other);
-		return wider.radius() - ROUGHING >= pass.radius() && !apart(pass, wider);
+		MillPass deepest = table.typical(other);
+		double deeper = pass.external() ? pass.radius() - deepest.radius() : deepest.radius() - pass.radius();
+		if (flat(pass) != flat(deepest)) {
+			// a circle beside a helix breaks the edge or smooths the floor, and cuts no thread
+			return flat(pass) && Math.abs(deeper) >= ROUGHING;
+		}
+		return deeper >= ROUGHING && (flat(pass) || !apart(pass, deepest));
+	}
+
+	private static boolean flat(MillPass pass) {
+		return Math.abs(pass.advance()) < ROUGHING;
 	}
 
 	/** Whether two passes lie so far from each other along the axis that neither is for roughing the other: two bites of a cutter with many teeth. */

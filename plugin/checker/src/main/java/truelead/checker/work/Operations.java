@@ -22,6 +22,9 @@ import truelead.checker.tool.ToolLog;
 /** Makes the operations of the work out of the drafts: with their holes, what is wanted, groups, and what could not be evaluated. */
 final class Operations {
 
+	/** How much wider than a cutter the wall of its thread at least is: cutters are up to 0.84 of the diameter (common practice, no source). */
+	private static final double WALL = 1.15;
+
 	/** @param stay number of the tool's stay in the spindle */
 	private record Group(int stay, Optional<Location> governing) {
 	}
@@ -124,7 +127,10 @@ final class Operations {
 			return Optional.empty();
 		}
 		double path = 2 * widest.radius();
-		return widest.compensation() != Compensation.OFF ? Optional.of(path) : widest.tool().facts().diameter().map(cutter -> path + cutter.value());
+		Optional<Double> edge = widest.tool().facts().diameter().map(cutter -> path + cutter.value());
+		// a path hardly wider than the cutter is that of its centre, and compensation takes its wear up alone
+		boolean centre = edge.filter(reach -> path < WALL * (reach - path)).isPresent();
+		return widest.compensation() != Compensation.OFF && !centre ? Optional.of(path) : edge;
 	}
 
 	private Fact<Double> surface(Strokes strokes, MillPasses passes) {

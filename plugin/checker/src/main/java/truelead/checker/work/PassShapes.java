@@ -62,6 +62,7 @@ final class PassShapes {
 		shape.add(rounded(pass.turns()));
 		shape.add(rounded(pass.resolution()));
 		shape.add(pass.place().plane());
+		pass.rapidIn().ifPresent(move -> addRapid(move, pass, shape));
 		for (List<? extends Step> steps : List.of(pass.entry(), pass.helix(), pass.exit())) {
 			shape.add(steps.size());
 			for (Step step : steps) {
@@ -69,6 +70,18 @@ final class PassShapes {
 			}
 		}
 		return shape;
+	}
+
+	/** Of a move from another place its levels count, not how far it comes. */
+	private void addRapid(Step.Move move, Draft.Pass pass, List<Object> shape) {
+		int axis = pass.place().plane().axis();
+		if (!pass.cameFrom(move)) {
+			add(move, pass.place(), shape);
+			return;
+		}
+		shape.add(move.modal().absolute() ? "across" : "across by increments");
+		shape.add(rounded(move.from().along(axis)));
+		shape.add(rounded(move.to().along(axis)));
 	}
 
 	private void add(Step step, Place place, List<Object> shape) {

@@ -96,7 +96,7 @@ public final class ThreadMilling implements ThreadingOperation {
 		return stretches.at(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}
 
-	/** The passes of the largest radius at a hole: those that give the thread its size; roughing passes are smaller, a pass of unknown radius may be one. */
+	/** The passes of the largest radius at a hole, outside of the smallest: those that give the thread its size; a pass of unknown radius may be one. */
 	public List<MillPass> finishing(Hole hole) {
 		return stretches.finishing(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}

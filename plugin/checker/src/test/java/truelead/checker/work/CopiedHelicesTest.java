@@ -66,7 +66,7 @@ class CopiedHelicesTest {
 	}
 
 	private static MillPass at(MillPass pass, Hole hole) {
-		return new MillPass(pass.order(), pass.tool(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(), pass.turns());
+		return new MillPass(pass.order(), pass.tool(), pass.rapidIn(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(), pass.turns());
 	}
 
 	@Property(tries = 200)

@@ -28,7 +28,7 @@ public final class HoleOffPosition extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING);
+		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING, Slip.ABOVE_WORK);
 	}
 
 	/** Whether a place has X or Y from the block of one without a hole: the slip there takes it along. */

@@ -17,14 +17,15 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 
 /**
- * A drilled hole that is tapped for a wire insert, bigger than for the plain thread. Only what is far off is judged.
+ * A drilled hole that is threaded for a wire insert, bigger than for the plain thread. Only what is far off is judged.
  *
  * @param cut    the cut that gave the hole its diameter
  * @param drill  the diameter, mm, and who says so
  * @param thread the thread called out
  * @param right  the drill to take
+ * @param milled whether the thread is milled
  */
-record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String right) {
+record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String right, boolean milled) {
 
 	/** Smallest minor diameter of a thread for a wire insert above the nominal diameter, pitches: H / 4 (ASME B18.29.1, from memory). */
 	private static final double INSERT_LEAST = 0.21651;
@@ -32,22 +33,22 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 	private static final double INSERT_MOST = 0.6;
 	private static final double INSERT_DRILL = 0.35;
 
-	/** The first hole of a tapping operation, where thread and drill are stated and nothing but drills went in. */
+	/** The first hole of an operation, where thread and drill are stated and nothing but drills went in. */
 	static Optional<InsertHole> first(ThreadingOperation operation, List<Visit> visits) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> operation.wanted().wireInsert());
-		if (!(operation instanceof Tapping) || thread.isEmpty() || visits.isEmpty()) {
+		if (thread.isEmpty() || visits.isEmpty()) {
 			return Optional.empty();
 		}
 		Visit visit = visits.get(0);
 		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind() == Cut.Kind.DRILL || c.kind() == Cut.Kind.PECK);
 		Optional<Cut> cut = visit.hole().sizedBefore(visit.order()).filter(c -> drilled);
 		LengthUnit unit = visit.modal().unit();
-		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit)));
+		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit, !(operation instanceof Tapping))));
 	}
 
-	private static InsertHole insert(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, LengthUnit unit) {
+	private static InsertHole insert(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, LengthUnit unit, boolean milled) {
 		DrillSizes.Drill right = DrillSizes.nearest(thread.value().diameter() + INSERT_DRILL * thread.value().pitch(), unit);
-		return new InsertHole(cut, drill, thread, DrilledSize.name(right.name(), right.unit(), right.diameter(), unit));
+		return new InsertHole(cut, drill, thread, DrilledSize.name(right.name(), right.unit(), right.diameter(), unit), milled);
 	}
 
 	private double least() {
@@ -68,7 +69,7 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 
 	Draft draft(Rule rule, BlockRef block, Figures figures) {
 		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big") + " for a wire insert " + thread.value().withoutClass().designation() + ": "
-				+ (tooSmall() ? "the tap cuts far more than its thread and may break" : "the tap finds too little to cut, the thread is shallow") + "; drill "
+				+ (tooSmall() ? milled ? "the cutter cuts far more than its thread" : "the tap cuts far more than its thread and may break" : (milled ? "the cutter" : "the tap") + " finds too little to cut, the thread is shallow") + "; drill "
 				+ right;
 		return Draft.of(rule, Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
 				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread)

@@ -59,6 +59,7 @@ public final class CompMissing implements Rule {
 			OptionalDouble cutter = MillFacts.cutter(operation);
 			MillFacts.cutThread(operation).map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
+			BoltCompensation.of(this, work, operation).map(Draft::finding).ifPresent(found);
 			if (thread.isPresent() && cutter.isPresent()) {
 				operation.passes().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
 						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));

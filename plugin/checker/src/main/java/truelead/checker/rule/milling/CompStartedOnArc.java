@@ -8,6 +8,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.tool.CompensationChange;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -18,6 +19,11 @@ public final class CompStartedOnArc implements Rule {
 	@Override
 	public String name() {
 		return "comp-started-on-arc";
+	}
+
+	@Override
+	public Set<Slip> tells() {
+		return Set.of(Slip.NO_COMPENSATION);
 	}
 
 	@Override

@@ -1,8 +1,11 @@
 package truelead.checker.rule.milling;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.Place;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -36,13 +39,22 @@ public final class CutterHitsBottom implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (!operation.wanted().through().map(f -> f.value()).orElse(false)) {
-				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external())
-						.ifPresent(drilled -> look(work, operation, pass, drilled, wrong)), found);
+				Map<Place, Deep> deepest = new LinkedHashMap<>();
+				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external() && !MillFacts.cutOff(work, pass))
+						.ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
+							wrong.accept(deep.finding());
+							deepest.merge(pass.place(), deep, (one, other) -> other.below() > one.below() ? other : one);
+						})), any -> { });
+				deepest.values().forEach(deep -> found.accept(deep.finding()));
 			}
 		}
 	}
 
-	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Finding> found) {
+	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole the deepest says it. */
+	private record Deep(double below, Finding finding) {
+	}
+
+	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Deep> found) {
 		int axis = pass.axis();
 		int into = pass.direction();
 		Step.Arc lowest = pass.helix().get(0);
@@ -65,13 +77,13 @@ public final class CutterHitsBottom implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
-		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
+		found.accept(new Deep(below, Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
 				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
 						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)
 						+ " into the bottom; drill " + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
 						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
 				.programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
 				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(into * (bottom - surface)), drilled.block())
-				.related(drilled.block(), "the drill block").finding());
+				.related(drilled.block(), "the drill block").finding()));
 	}
 }

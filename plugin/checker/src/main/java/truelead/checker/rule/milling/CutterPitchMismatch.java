@@ -32,7 +32,7 @@ public final class CutterPitchMismatch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.HELIX_AND_DRILL);
+		return Set.of(Slip.UNIT_WORD, Slip.HELIX_AND_DRILL, Slip.NO_CENTRE);
 	}
 
 	@Override

@@ -32,7 +32,7 @@ public final class EntryOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD, Slip.OTHER_CIRCLE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD, Slip.OTHER_CIRCLE, Slip.BESIDE_HOLE, Slip.NO_COMPENSATION, Slip.ABOVE_WORK);
 	}
 
 	@Override
@@ -57,6 +57,10 @@ public final class EntryOffPitch implements Rule {
 		double open = 2 * HelixForm.open(arc, arc.resolution()) + ALLOWED * lead + 1e-9;
 		if (Double.isNaN(climbs) || climbs > Math.min(own, about) - open && climbs < Math.max(own, about) + open
 				&& (Math.abs(climbs - own) <= open || Math.abs(climbs - about) <= open)) {
+			return;
+		}
+		// outside the arc swings away from the bolt and hardly turns about it: a flat one is right too
+		if (pass.external() && climbs > Math.min(0, about) - open && climbs < own + open) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());

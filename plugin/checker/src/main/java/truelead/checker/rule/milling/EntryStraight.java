@@ -28,6 +28,8 @@ public final class EntryStraight implements Rule {
 	private static final double LIGHT = 0.36;
 	/** How much wider than its hole a cutter is that hits the edge, mm (common practice, no source). */
 	private static final double CLEAR = 0.1;
+	/** How much less deep a pass is that a pass before it leaves something to, mm. */
+	private static final double ROUGHED = 0.01;
 	/** A straight move along the wall, as it is written to start compensation, is no plunge. */
 	private static final double ALONG = Math.toRadians(30);
 
@@ -38,7 +40,7 @@ public final class EntryStraight implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG);
+		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG, Slip.NO_COMPENSATION);
 	}
 
 	@Override
@@ -63,6 +65,21 @@ public final class EntryStraight implements Rule {
 			before = cutter.isPresent() && hole.isPresent() ? (hole.get() - cutter.getAsDouble()) / 2 : pass.radius();
 		}
 		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
+	}
+
+	/** The cutter goes at rapid from within the hole to the helix's start at depth, where nothing was cut before. */
+	private Optional<Step.Move> atRapid(ThreadMilling operation, MillPass pass) {
+		HelixForm form = HelixForm.of(pass);
+		boolean cut = operation.passesAt(pass.hole()).stream().anyMatch(other -> other.order() < pass.order() && other.radius() > pass.radius() - ROUGHED);
+		return cut || pass.compensation() != Compensation.OFF ? Optional.empty() : pass.rapidIn().filter(move -> !pass.elsewhere(move.from()) && form.fromAxis(move.to()) > pass.radius() - ROUGHED
+				&& form.fromAxis(move.from()) < pass.radius() / 2 && pass.below(move.to().along(pass.axis()), operation.wanted().surface().value()) > 0);
+	}
+
+	private Finding rapid(ThreadMilling operation, MillPass pass, Step.Move move) {
+		Figures figures = new Figures(pass.modal().unit());
+		String deep = figures.length(pass.below(move.to().along(pass.axis()), operation.wanted().surface().value()));
+		return Draft.of(this, Severity.ERROR, MillFacts.word(move.block(), "XYZ"), "the cutter goes into the wall at rapid, " + deep + " below the surface: it breaks; lead in on an arc of half a turn that climbs with the thread")
+				.on(operation).programmed("level of the move", deep + " below the surface", move.block()).related(pass.block(), "the helix").finding();
 	}
 
 	/** The cutter comes down at the helix's start, where it does not fit into the hole. */
@@ -98,7 +115,7 @@ public final class EntryStraight implements Rule {
 		Optional<Step> last = Approach.last(pass);
 		// with a path of a few hundredths the angle is rounding
 		if (atDepth && last.isEmpty()) {
-			downTheWall(operation, pass, found);
+			atRapid(operation, pass).ifPresentOrElse(move -> found.accept(rapid(operation, pass, move)), () -> downTheWall(operation, pass, found));
 		}
 		if (!atDepth || last.isEmpty() || pass.radius() < 10 * HelixForm.of(pass).open()) {
 			return;

@@ -40,6 +40,7 @@ public final class ExitScarsThread implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
+			AcrossBelow.of(this, work, operation).map(Draft::finding).ifPresent(found);
 			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
 			OptionalDouble cutter = MillFacts.cutter(operation);
 			MillPasses inside = operation.passes().where(pass -> !pass.external() && !goesOn(pass));

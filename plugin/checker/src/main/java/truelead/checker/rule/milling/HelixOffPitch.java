@@ -29,6 +29,8 @@ public final class HelixOffPitch implements Rule {
 	/** Leads that no thread with the diameter has: its level is wrong. */
 	private static final double FAR_OFF = 5;
 	/** Less than a turn whose circle is not known may be a lead-in or a lead-out, no helix to measure. */
+	/** What a circle rises at most, mm. */
+	private static final double FLAT = 1e-3;
 	private static final double PART = 0.95;
 
 	@Override
@@ -43,7 +45,7 @@ public final class HelixOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD, Slip.OTHER_CIRCLE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD, Slip.OTHER_CIRCLE, Slip.ABOVE_WORK);
 	}
 
 	@Override
@@ -59,6 +61,10 @@ public final class HelixOffPitch implements Rule {
 		double lead = form.lead();
 		double error = lead - thread.lead();
 		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
+			return;
+		}
+		if (Math.abs(pass.advance()) < FLAT && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order())) {
+			// a circle beside the helix breaks the edge or smooths the floor
 			return;
 		}
 		if (form.turns() < PART && (Double.isNaN(pass.radius()) || HelixWrongHand.turnedLead(pass, thread))) {

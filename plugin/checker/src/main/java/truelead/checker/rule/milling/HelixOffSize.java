@@ -36,6 +36,8 @@ public final class HelixOffSize implements Rule {
 	private static final double SHARP = Math.sqrt(3) / 8;
 	/** As many times the right radius is typed wrong for certain, as by a zero. */
 	private static final double FAR = 2;
+	/** What one circle may differ from the others, mm: more is another number. */
+	private static final double ODD = 0.05;
 	/** How far a lead-in from the middle may end beside the right radius, a part of it. */
 	private static final double LED = 0.02;
 	/** Turns of a helix that goes round, but for rounding. */
@@ -60,14 +62,29 @@ public final class HelixOffSize implements Rule {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
 					(pass, wrong) -> TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
-			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
-				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
+			if (thread.isPresent()) {
+				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled() && (MillFacts.cutter(operation).isPresent() || isWall(pass, thread.get()))),
 						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), one -> sized.add(one));
+			}
+			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
 				boolean bolt = operation.passes().typical().stream().allMatch(MillPass::external);
 				MillFacts.look(operation.allFinishing().where(pass -> bolt && !pass.modal().scaled()), (pass, wrong) -> BoltSize.of(this, operation, pass, thread.get()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}
 		OneCutter.fold(work, sized).forEach(found);
+	}
+
+	/** Whether a path is meant to be the wall, of which nobody says what cutter goes along it: no cutter is so small that it would be its centre's. */
+	private static boolean isWall(MillPass pass, ThreadSpec thread) {
+		return pass.compensation() != Compensation.OFF && Math.abs(2 * pass.radius() - thread.diameter()) < thread.pitch() / 2;
+	}
+
+	/** The one arc of a helix that goes round at another radius than all others; the whole pass where none does, or the others are few. */
+	private static MillPass odd(MillPass pass) {
+		double[] radii = pass.helix().stream().mapToDouble(Step.Arc::startRadius).sorted().toArray();
+		double usual = radii[radii.length / 2];
+		List<Step.Arc> odd = pass.helix().stream().filter(arc -> Math.abs(arc.startRadius() - usual) > ODD + 3 * HelixForm.of(pass).open()).toList();
+		return radii.length > 2 && odd.size() == 1 && !odd.get(0).byRadius() ? pass.only(odd.get(0)) : pass;
 	}
 
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
@@ -77,12 +94,15 @@ public final class HelixOffSize implements Rule {
 				&& !other.passesAt(pass.hole()).isEmpty());
 	}
 
-	private void look(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, Consumer<Finding> found) {
-		Fact<Double> cutter = operation.tool().facts().diameter().orElseThrow();
+	private void look(Work work, ThreadMilling operation, MillPass whole, ThreadSpec thread, Consumer<Finding> found) {
+		MillPass pass = odd(whole);
+		Optional<Fact<Double>> said = operation.tool().facts().diameter();
 		HelixForm form = HelixForm.of(pass);
 		double wanted = thread.diameter();
-		double cut = form.cutDiameter(wanted, cutter.value());
-		double open = form.diameterRounding() + cutterRounding(cutter);
+		// where nobody says the cutter, the path is the wall
+		double cutter = said.map(Fact::value).orElse(wanted);
+		double cut = form.cutDiameter(wanted, cutter);
+		double open = form.diameterRounding() + said.map(HelixOffSize::cutterRounding).orElse(0.0);
 		double tolerance = MillFacts.pitchTolerance(thread);
 		double smallest = wanted;
 		double largest = wanted + SHARP * thread.pitch() + tolerance;
@@ -96,15 +116,16 @@ public final class HelixOffSize implements Rule {
 			largest = smallest + tolerance;
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
-		if (error == 0 || Double.isNaN(cut) || error < 0 && finishedLater(work, operation, pass) || HelixWrongHand.turnedLead(pass, thread)) {
+		boolean above = HelixForm.of(pass).deepest(operation.wanted().surface().value()) < -thread.pitch() && MillFacts.drilled(work, operation, pass);
+		if (error == 0 || above || Double.isNaN(cut) || error < 0 && finishedLater(work, operation, pass) || HelixWrongHand.turnedLead(pass, thread)) {
 			return;
 		}
-		boolean contour = form.onContour(wanted, cutter.value());
+		boolean contour = form.onContour(wanted, cutter);
 		Figures figures = new Figures(work.shop().unit().value());
 		double aim = flat.isPresent() ? (smallest + largest) / 2 : wanted;
-		double radius = (aim - (contour ? 0 : cutter.value())) / 2;
+		double radius = (aim - (contour ? 0 : cutter)) / 2;
 		String how = contour ? "2 x R" + figures.fine(pass.radius()) + " with compensation"
-				: "2 x R" + figures.fine(pass.radius()) + " + cutter " + figures.fine(cutter.value());
+				: "2 x R" + figures.fine(pass.radius()) + " + cutter " + figures.fine(cutter);
 		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation) + (error < 0 ? " needs at least " : " allows at most ")
 				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ "; radius " + figures.fine(radius);
@@ -113,9 +134,10 @@ public final class HelixOffSize implements Rule {
 		message += another.map(other -> other.said("path", "", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
 		Draft draft = Draft.of(this, severity, MillFacts.radiusWord(pass.block()), message).on(operation)
-				.programmed("radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.value()), cutter)
+				.programmed("radius", figures.fine(pass.radius()), pass.block())
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
+		said.ifPresent(diameter -> draft.known("cutter diameter", figures.fine(cutter), diameter));
 		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(), operation.block().file()));
 		if (centreFollows(operation, pass, radius)) {
 			draft.from("centre beside the hole by as much", figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);

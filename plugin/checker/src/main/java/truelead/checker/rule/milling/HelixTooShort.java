@@ -1,20 +1,18 @@
 package truelead.checker.rule.milling;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.thread.ToolKind;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -30,9 +28,6 @@ public final class HelixTooShort implements Rule {
 	private static final double CLOSED = 0.99;
 	/** Turns that no comb cutter makes. */
 	private static final double SEVERAL = 2.5;
-	/** Height above the surface that drills start to feed from at most, mm (common practice, no source). */
-	private static final double CLOSE = 5.1;
-	private static final Set<ToolKind> MAKE_HOLES = EnumSet.complementOf(EnumSet.of(ToolKind.END_MILL, ToolKind.BORING, ToolKind.COUNTERBORE));
 
 	@Override
 	public String name() {
@@ -68,6 +63,11 @@ public final class HelixTooShort implements Rule {
 		}
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
+		double above = -passes.stream().mapToDouble(p -> HelixForm.of(p).deepest(operation.wanted().surface().value())).max().orElse(0);
+		if (above > pitch && MillFacts.drilled(work, operation, pass)) {
+			found.accept(draft(operation, pass, "the whole helix lies " + figures.length(above) + " and more above the surface: it cuts nothing; see the sign of its level", figures).tells(Slip.ABOVE_WORK).finding());
+			return;
+		}
 		if (turns < CLOSED && passes.size() == 1 && !Double.isNaN(pass.radius())) {
 			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
 					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
@@ -75,6 +75,7 @@ public final class HelixTooShort implements Rule {
 		}
 		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value).flatMap(through -> operation.wanted().wall()));
 		if (comb.orElse(turns < ONE_TURN)) {
+			new CombCover(this, operation, passes, figures).missing(work, depth).ifPresent(draft -> found.accept(draft.finding()));
 			return;
 		}
 		if (depth.isEmpty()) {
@@ -91,7 +92,7 @@ public final class HelixTooShort implements Rule {
 			found.accept(draft(operation, pass, "the helix travels " + figures.length(travel) + ", the thread is " + figures.length(wanted)
 					+ " deep: " + figures.length(wanted - travel) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
 					figures).known("depth", figures.length(wanted), depth.get()).finding());
-		} else if (deepest < wanted - open) {
+		} else if (Math.max(deepest, passes.stream().mapToDouble(p -> led(p, surface)).max().orElse(0)) < wanted - open) {
 			found.accept(draft(operation, pass, "the helix reaches " + figures.length(deepest) + " deep, the thread is called out "
 					+ figures.length(wanted) + ": " + figures.length(wanted - deepest) + " too short; "
 					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface + pass.direction() * wanted) / figures.unit().mm(), 4), figures)
@@ -101,6 +102,13 @@ public final class HelixTooShort implements Rule {
 		}
 	}
 
+	/** How deep a lead-in arc begins, mm below a level, as far as it climbs with the helix, which is half a turn at most; 0 where there is none. */
+	private static double led(MillPass pass, double surface) {
+		Optional<Step> last = Approach.last(pass);
+		double from = last.filter(Step.Arc.class::isInstance).map(step -> pass.below(((Step.Arc) step).from().along(pass.axis()), surface)).orElse(0.0);
+		return Math.min(from, HelixForm.of(pass).deepest(surface) + Math.abs(pass.lead()) / 2);
+	}
+
 	/** The threads next to the surface are not cut, where the surface is stated, or the hole was drilled from close above it. */
 	private Optional<Finding> top(Work work, ThreadMilling operation, List<MillPass> passes, double turns, Figures figures) {
 		MillPass pass = passes.get(0);
@@ -108,7 +116,7 @@ public final class HelixTooShort implements Rule {
 		double surface = operation.wanted().surface().value();
 		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest(surface)).min().orElse(Double.NaN);
 		boolean stated = operation.wanted().surface().stated();
-		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && work.once(name(), () -> holesAlone(work)) && fromTheTop(operation, pass, surface);
+		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && HoleTop.known(work, operation, pass, surface);
 		double missing = highest - (stated ? pitch : 2 * pitch);
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();
@@ -116,19 +124,6 @@ public final class HelixTooShort implements Rule {
 		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(highest) + " below the surface: the first "
 				+ Figures.number(highest / pitch, 1) + " threads are not cut; go on to the surface", figures)
 				.known("surface", figures.length(surface), operation.wanted().surface()).finding());
-	}
-
-	/** Whether every tool is one of holes and threads: another may have milled a pocket or a step, whose floor is the surface then. */
-	private static boolean holesAlone(Work work) {
-		return work.tools().stream().allMatch(tool -> tool.index() == 0 && tool.change().isEmpty() || tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
-	}
-
-	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */
-	private static boolean fromTheTop(ThreadMilling operation, MillPass pass, double surface) {
-		List<Cut> cuts = pass.hole().makingBefore(pass.order());
-		double diameter = MillFacts.cutThread(operation).orElseThrow().value().diameter();
-		boolean wider = cuts.stream().anyMatch(cut -> cut.diameter().isEmpty() || cut.diameter().get().value() >= diameter);
-		return !wider && cuts.stream().anyMatch(cut -> cut.start() >= surface && cut.start() <= surface + CLOSE);
 	}
 
 	private Draft draft(ThreadMilling operation, MillPass pass, String message, Figures figures) {

@@ -1,5 +1,7 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,6 +13,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -51,10 +54,14 @@ public final class HelixUneven implements Rule {
 				MillFacts.look(operation.passes().where(pass -> pass.helix().size() > 1), (pass, wrong) -> (stated.isPresent() ? stated : kept(pass))
 						.ifPresent(lead -> look(work, operation, pass, lead, wrong)), found);
 			}
-			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> SharedGroove.beside(this, operation, passes, thread).isPresent())
-					.forEach(passes -> SharedGroove.beside(this, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
+			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> beside(work, operation, passes, thread).isPresent())
+					.forEach(passes -> beside(work, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
 		}
 		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).map(Draft::finding).ifPresent(found));
+	}
+
+	private Optional<Draft> beside(Work work, ThreadMilling operation, List<MillPass> passes, ThreadSpec thread) {
+		return SharedGroove.beside(this, operation, passes, thread).or(() -> SharedGroove.besideRough(this, work, operation, passes, thread));
 	}
 
 	/** The lead that all arcs but a few keep, of a thread that nobody names, mm; empty where no such is told. */

@@ -43,7 +43,7 @@ public final class HelixWrongHand implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
-			wanted.ifPresent(thread -> operation.passes().where(pass -> wrong(pass, thread.value()) && !pass.modal().mirrored())
+			wanted.ifPresent(thread -> operation.passes().where(pass -> wrong(pass, thread.value()) && !pass.modal().mirrored() && !MillFacts.cutOff(work, pass))
 					.forEach(pass -> found.accept(finding(operation, pass, thread))));
 		}
 	}

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.BlockText;
@@ -87,9 +88,15 @@ final class MillFacts {
 		}).forEach(pass -> rule.accept(pass, found));
 	}
 
-	/** Whether a pass is the last thing that could be followed, as in a loop without an end: what leads out, and how far it goes, is not known. */
+	/** Whether a pass is the last thing that could be followed, as in a loop without an end that goes round and round: what leads out, and how far it goes, is not known. */
 	static boolean cutOff(Work work, MillPass pass) {
-		return pass.exit().isEmpty() && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
+		return pass.exit().stream().allMatch(Step.Arc.class::isInstance) && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
+	}
+
+	/** Whether a hole was made where the pass is, or near it, so that the surface is that of the hole. */
+	static boolean drilled(Work work, ThreadMilling operation, MillPass pass) {
+		double near = operation.wanted().statedThread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
+		return pass.hole().madeBefore(pass.order()) || work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Point;
+import truelead.checker.job.Fact;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -10,10 +11,12 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
 
 /**
- * Two passes of one radius in a hole that do not run in one groove, as a second bite of a cutter with many teeth, or a spring pass, that begins beside it. Geometry: the
- * level less the part of the lead that belongs to the angle is the same for all of them, but for whole pitches.
+ * Two passes in a hole that do not run in one groove, as a second bite of a cutter with many teeth, a spring pass, or a finishing pass behind another tool's roughing, that
+ * begins beside it. Geometry: the level less the part of the lead that belongs to the angle is the same for all of them, but for whole pitches; of passes of
+ * different radius one may be fed in along the flank, tan 30 of the infeed farther.
  */
 final class SharedGroove {
 
@@ -21,13 +24,46 @@ final class SharedGroove {
 	private static final double ALLOWED = 0.1;
 	/** Part of the lead that a pass may be off and still be meant; one that is further off has no one groove. */
 	private static final double KEPT = 0.02;
+	/** As many roughing passes in a hole are compared. */
+	private static final int MOST = 20;
 
 	private SharedGroove() {
 	}
 
+	/** The first finishing pass at a hole where it runs beside the groove that was roughed there, by its tool or another one; empty where it does not. */
+	static Optional<Draft> besideRough(HelixUneven rule, Work work, ThreadMilling operation, List<MillPass> finishing, ThreadSpec thread) {
+		MillPass pass = finishing.get(0);
+		if (pass.external() || pass.besideHole() > 0 || offLead(pass, thread)) {
+			return Optional.empty();
+		}
+		for (ThreadMilling other : work.threadMillings()) {
+			boolean same = other == operation || other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass));
+			List<MillPass> there = same && other.firstOrder() <= pass.order() ? other.passesAt(pass.hole()) : List.of();
+			for (MillPass rough : there.subList(0, Math.min(there.size(), MOST))) {
+				boolean before = rough.order() < pass.order() && rough.besideHole() == 0 && !offLead(rough, thread) && !finishing.contains(rough);
+				double off = before ? Math.IEEEremainder(groove(pass, thread) - groove(rough, thread), thread.pitch()) : 0;
+				double infeed = Math.abs(reach(operation, pass, thread) - reach(other, rough, thread)) / 2;
+				if (Math.abs(off) > ALLOWED * thread.pitch() + Math.tan(thread.system().flankAngle() / 2) * (Double.isNaN(infeed) ? thread.pitch() / 4 : infeed) + 2 * HelixForm.of(rough).open() + 2 * HelixForm.of(pass).open()) {
+					return Optional.of(draft(rule, operation, rough, pass, off, thread));
+				}
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** The diameter that a pass cuts, mm; NaN where nobody says the cutter. */
+	private static double reach(ThreadMilling operation, MillPass pass, ThreadSpec thread) {
+		return HelixForm.of(pass).cutDiameter(thread.diameter(), MillFacts.cutter(operation).orElse(Double.NaN));
+	}
+
+	/** Whether a pass has the other hand or another lead, and no groove of the thread's. */
+	private static boolean offLead(MillPass pass, ThreadSpec thread) {
+		return HelixWrongHand.wrong(pass, thread) || !(Math.abs(HelixForm.of(pass).lead() - thread.lead()) <= KEPT * thread.lead());
+	}
+
 	/** The first of the finishing passes at a hole that runs beside the groove of the first one; empty where all share it. */
 	static Optional<Draft> beside(HelixUneven rule, ThreadMilling operation, List<MillPass> passes, ThreadSpec thread) {
-		if (passes.size() < 2 || passes.stream().anyMatch(pass -> HelixWrongHand.wrong(pass, thread) || Math.abs(HelixForm.of(pass).lead() - thread.lead()) > KEPT * thread.lead())) {
+		if (passes.size() < 2 || passes.stream().anyMatch(pass -> offLead(pass, thread))) {
 			return Optional.empty();
 		}
 		MillPass first = passes.get(0);

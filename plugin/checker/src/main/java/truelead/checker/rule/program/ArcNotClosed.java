@@ -69,6 +69,7 @@ public final class ArcNotClosed implements Rule {
 		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream().filter(one -> one.index() == index).findFirst().orElseThrow())
 				.finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
+			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index())).ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
 			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())

@@ -28,6 +28,8 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 
 	/** What ends of arcs may lie beside their circle, as a part of the radius (common practice, no source). */
 	private static final double PART = 0.01;
+	/** What rounding leaves between a radius and half a chord, mm, and between an angle and half a turn. */
+	private static final double FULL_HALF = 1e-3;
 
 	/** The arc next to a helix that is one; empty where there is none. */
 	static Optional<OddRadius> of(MillPass pass) {
@@ -47,7 +49,12 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 
 	/** Whether its R is another one, or takes the long way round. */
 	private static boolean anotherCircle(Step.Arc arc, MillPass pass) {
-		return Math.abs(arc.sweep()) > Math.PI || Math.abs(arc.startRadius() - pass.radius()) > 1e-3;
+		return Math.abs(arc.sweep()) > Math.PI + FULL_HALF || Math.abs(arc.startRadius() - pass.radius()) > FULL_HALF && !(halfCircle(arc) && pass.helix().stream().noneMatch(OddRadius::halfCircle));
+	}
+
+	/** Whether R is half the way between the ends, as it is for half a circle: of two halves of a turn that one is right. */
+	private static boolean halfCircle(Step.Arc arc) {
+		return Math.abs(2 * arc.startRadius() - arc.from().distanceInPlane(arc.to(), arc.modal().plane())) < FULL_HALF;
 	}
 
 	private static boolean onCircle(Point point, MillPass pass) {

@@ -11,6 +11,7 @@ import truelead.checker.machine.Cycle;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -47,24 +48,37 @@ public final class SpindleWrongWay extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
-		work.threadMillings().forEach(milling -> backwards(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+		work.threadMillings().forEach(milling -> backwards(work, milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
 		work.course().singlePoints().forEach(turned -> TurnedSpindle.hand(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
-	/** A thread mill that turns the other way than the tool that made its hole; under an angle head, along X or Y, and for left hand that may be right. */
-	private Optional<Draft> backwards(ThreadMilling milling) {
-		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE
-				&& pass.hole().makingBefore(pass.order()).stream().anyMatch(cut -> cut.tool().index() != milling.tool().index() && cut.step().modal().spindle() == SpindleTurn.CLOCKWISE)).findFirst();
+	/**
+	 * A thread mill that turns the other way than the tool that made its hole, or backwards by itself: it is ground to cut turning clockwise, whatever the hand of its
+	 * thread (common practice, no source). Under an angle head, along X or Y, and on a lathe that may be right.
+	 */
+	private Optional<Draft> backwards(Work work, ThreadMilling milling) {
+		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE).findFirst();
 		Optional<Fact<ThreadSpec>> thread = milling.wanted().statedThread();
-		if (wrong.isEmpty() || thread.isEmpty() || thread.get().value().hand() == Hand.LEFT) {
+		if (wrong.isEmpty() || thread.isEmpty() || work.shop().profile().is(ProfileKey.KIND, "turning") || made(milling, wrong.get(), SpindleTurn.COUNTERCLOCKWISE)) {
 			return Optional.empty();
 		}
+		boolean known = made(milling, wrong.get(), SpindleTurn.CLOCKWISE);
+		if (!known && !milling.tool().facts().isThreadMill()) {
+			return Optional.empty();
+		}
+		boolean sure = known && thread.get().value().hand() == Hand.RIGHT;
 		Optional<WordRef> word = wrong.get().modal().spindleWord();
-		Draft draft = Draft.of(this, Severity.ERROR, word.map(Location::of).orElse(Location.of(wrong.get().block())), word.map(Figures::written).orElse("the spindle") + " turns "
-				+ milling.tool().name() + " counter-clockwise, the drill turned clockwise: the backs of its teeth rub and it breaks; M3")
+		Draft draft = Draft.of(this, sure ? Severity.ERROR : Severity.WARNING, word.map(Location::of).orElse(Location.of(wrong.get().block())), word.map(Figures::written).orElse("the spindle") + " turns "
+				+ milling.tool().name() + " counter-clockwise, " + (known ? "the drill turned clockwise" : "a thread mill cuts turning clockwise, whatever the hand of its thread")
+				+ ": the backs of its teeth rub and it breaks; M3")
 				.from("direction", way(SpindleTurn.COUNTERCLOCKWISE), "programmed");
 		word.flatMap(at -> turned(at, Hand.RIGHT)).ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** Whether another tool that turned this way made the hole. */
+	private static boolean made(ThreadMilling milling, MillPass pass, SpindleTurn turn) {
+		return pass.hole().makingBefore(pass.order()).stream().anyMatch(cut -> cut.tool().index() != milling.tool().index() && cut.step().modal().spindle() == turn);
 	}
 
 	@Override
