@@ -68,6 +68,7 @@ public final class HelixOffSize implements Rule {
 			}
 		}
 		OneCutter.fold(work, sized).forEach(found);
+		work.course().singlePoints().forEach(turned -> TurnedSize.of(this, work, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
