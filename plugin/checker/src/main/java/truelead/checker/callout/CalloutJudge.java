@@ -165,8 +165,8 @@ final class CalloutJudge {
 	private boolean plainInch(int i, ThreadDraft draft) {
 		ThreadSystem system = draft.spec().system();
 		if (system == ThreadSystem.R || system == ThreadSystem.BSW) {
-			// R5 may be a radius
-			return threadWords && (draft.spec().size().contains("/") || beside(i, Meaning.TAP) || beside(i, Meaning.THREAD) || beside(i, Meaning.THREAD_MILL));
+			// R5 may be a radius; R1/2-14 has its threads an inch
+			return !draft.bare() && draft.spec().size().contains("/") || threadWords && (draft.spec().size().contains("/") || beside(i, Meaning.TAP) || beside(i, Meaning.THREAD) || beside(i, Meaning.THREAD_MILL));
 		}
 		if (system == ThreadSystem.G) {
 			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);

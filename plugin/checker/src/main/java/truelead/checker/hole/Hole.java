@@ -65,21 +65,24 @@ public record Hole(Place place, List<Cut> cuts) {
 
 	/**
 	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or the
-	 * diameter of one of them is not known.
+	 * diameter of one of them is not known, unless the largest one bores what that one has drilled.
 	 *
 	 * @param level mm along the axis
 	 */
 	public Optional<Cut> sizedBefore(int order, double level) {
 		Cut widest = null;
+		Cut unknown = null;
 		for (Cut cut : cuts) {
 			if (makes(cut, order) && cut.direction() * (cut.tip() - level) >= 0) {
 				if (cut.diameter().isEmpty()) {
-					return Optional.empty();
+					unknown = cut;
+					continue;
 				}
 				widest = widest == null || cut.diameter().get().value() > widest.diameter().orElseThrow().value() ? cut : widest;
 			}
 		}
-		return Optional.ofNullable(widest);
+		boolean bored = widest != null && widest.kind() == Cut.Kind.BORE && unknown != null && widest.order() > unknown.order() && unknown.kind() != Cut.Kind.BORE;
+		return unknown == null || bored ? Optional.ofNullable(widest) : Optional.empty();
 	}
 
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */

@@ -204,7 +204,9 @@ final class BlockExecutor {
 
 	/** The block of a threading cycle that says where the thread ends; the one before it only says how it is cut. */
 	private void threadingCycle(Words words) {
-		if (motion.linearWords(words)) {
+		if (TurningPasses.beside(words)) {
+			passes.cycle(words);
+		} else if (motion.linearWords(words)) {
 			passes.pass(words, true);
 		}
 	}

@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -12,7 +13,7 @@ import truelead.grammar.Span;
 /**
  * Drilling and tapping cycles that are called by name with arguments in their order, once or behind every motion, and rows and circles of places for
  * them. The order is that of the controls' open programming documents (from memory): return plane, reference plane, room, depth, depth from the
- * reference plane, then what the cycle wants of its own. One whose planes, depth or pitch are left out or not known is not followed.
+ * reference plane, then what the cycle wants of its own. In the plane that a lathe turns in they work along Z. One whose planes, depth or pitch are left out or not known is not followed.
  */
 final class NamedCycles {
 
@@ -27,9 +28,11 @@ final class NamedCycles {
 
 	private final Flow flow;
 	private final MachineState state;
+	private final NamedThreads threads;
 	private Optional<Call> modal = Optional.empty();
 
 	NamedCycles(Flow flow, MachineState state) {
+		this.threads = new NamedThreads(flow, state);
 		this.flow = flow;
 		this.state = state;
 	}
@@ -51,6 +54,9 @@ final class NamedCycles {
 			List<Point> places = NamedPlaces.places(given, state.unit.mm(), state.place.programmed());
 			places.stream().limit(MOST_PLACES).forEach(place -> stroke(modal.get(), place, false));
 			return !places.isEmpty() && places.size() <= MOST_PLACES;
+		}
+		if (threads.follow(name, arguments, text)) {
+			return true;
 		}
 		Optional<Call> call = call(name, arguments, span, text);
 		call.ifPresent(known -> {
@@ -81,7 +87,7 @@ final class NamedCycles {
 	}
 
 	private Optional<Call> call(String name, List<Expression> arguments, Span span, String text) {
-		if (!KINDS.containsKey(name) || state.plane != Plane.XY) {
+		if (!KINDS.containsKey(name) || state.plane != Plane.XY && !turnedIn()) {
 			return Optional.empty();
 		}
 		NamedArguments given = new NamedArguments(flow, name, arguments, text);
@@ -102,6 +108,19 @@ final class NamedCycles {
 		return Optional.of(new Call(new Cycle(left ? Cycle.Kind.TAP_LEFT : kind, code, flow.block(), word, Map.of()), back, level, bottom, lead));
 	}
 
+	/** Whether the plane is the one that a lathe turns in, where these cycles work along Z on its centre line. */
+	private boolean turnedIn() {
+		return state.plane == Plane.ZX && state.profile.is(ProfileKey.KIND, "turning");
+	}
+
+	/** The plane that a stroke along Z is across to. */
+	private void alongZ(Plane plane) {
+		if (state.plane != plane) {
+			state.plane = plane;
+			state.changed();
+		}
+	}
+
 	private void stroke(Call call, Point programmed, boolean positioned) {
 		Frame frame = state.place.frame();
 		Point at = frame.apply(programmed.with(2, call.level));
@@ -112,7 +131,10 @@ final class NamedCycles {
 		}
 		state.unfollowed().filter(statement -> call.cycle.kind().taps()).ifPresent(statement -> flow.out().notFollowed(flow.block(),
 				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(call.cycle.gWord())));
+		Plane plane = state.plane;
+		alongZ(Plane.XY);
 		Modal in = call.lead.map(lead -> lead.in(state)).orElse(state.modal());
+		alongZ(plane);
 		flow.out().step(new Step.Stroke(flow.block(), in, call.cycle, at, back, at.z(), bottom, positioned, 1, 0));
 		state.place.moveTo(at.with(2, back));
 		call.lead.ifPresent(lead -> lead.behind(state));

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.Optional;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 
 /**
@@ -23,7 +24,9 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 		boolean rigid = given.name().equals("CYCLE84");
 		int pitch = rigid ? 8 : 10;
 		double axis = given.number(rigid ? 12 : 11, 0);
-		if (axis != 0 && axis != 3) {
+		// on a lathe the first axis is Z
+		boolean alongZ = axis == 0 || axis == 3 || axis == 1 && state.plane == Plane.ZX;
+		if (!alongZ) {
 			return Optional.empty();
 		}
 		if (!rigid && given.number(8, 0) == AS_IN_FORCE) {

@@ -10,6 +10,9 @@ import truelead.checker.program.WordRef;
 /** The M codes of a block that act on spindle, tool, coolant and overrides: those before the motion and those behind it. */
 final class SpindleCodes {
 
+	/** A P below is no speed of a spindle, rev/min (common practice, no source). */
+	private static final double LEAST_SPEED = 50;
+
 	private final MachineState state;
 	private final Output out;
 
@@ -57,11 +60,27 @@ final class SpindleCodes {
 			for (Meaning meaning : meanings) {
 				before(meaning, words, i);
 			}
-			if (meanings.isEmpty() && words.has('S') && state.spindle == SpindleTurn.STOPPED) {
-				// M33 S2000: a code with a speed that the profile does not know may well start a second spindle, such as that of live tools
+			if (meanings.isEmpty() && mayStart(words)) {
 				turn(SpindleTurn.UNKNOWN, words, i);
 			}
 		}
+	}
+
+	/** Whether a code that the profile does not know may start a second spindle, such as that of live tools: it has a speed, M33 S2000 or M133 P2000. */
+	private boolean mayStart(Words words) {
+		boolean lathe = state.profile.is(ProfileKey.KIND, "turning");
+		boolean speed = words.has('S') || lathe && words.gCount() == 0 && words.has('P') && words.value('P') >= LEAST_SPEED;
+		return speed && (lathe ? !turns(words) : state.spindle == SpindleTurn.STOPPED);
+	}
+
+	private boolean turns(Words words) {
+		for (int i = 0; i < words.mCount(); i++) {
+			List<Meaning> meanings = state.profile.mCode(words.mCode(i));
+			if (meanings.contains(Meaning.SPINDLE_CLOCKWISE) || meanings.contains(Meaning.SPINDLE_COUNTERCLOCKWISE)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private void before(Meaning meaning, Words words, int index) {

@@ -1,6 +1,8 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Setting;
 
 /** Makes the passes of turning and threading cycles of one block each, G90 and G92 of lathes. */
 final class TurningPasses {
@@ -49,6 +51,30 @@ final class TurningPasses {
 				: new Step.Move(words.block(), modal, false, in, to, resolution));
 		out.step(new Step.Move(words.block(), modal, threads, to, away, resolution));
 		out.step(new Step.Move(words.block(), modal, true, away, from, resolution));
+	}
+
+	/** Whether a block says a threading cycle as RS-274 lathes have it (from memory): pitch P along Z, with the crests I beside where the tool stands and the depth K beyond them. */
+	static boolean beside(Words words) {
+		return words.has('P') && words.has('I') && words.has('K') && words.has('Z') && !words.has('X') && !words.has('U');
+	}
+
+	/** The last pass of such a cycle. */
+	void cycle(Words words) {
+		Point from = state.place.here();
+		double side = state.mm(words, 'I');
+		double depth = Math.abs(state.mm(words, 'K'));
+		double wall = (side + Math.signum(side) * depth) * (state.profile.yes(ProfileKey.DIAMETER) ? 0.5 : 1);
+		motion.checkKnown(words, 'I');
+		motion.checkKnown(words, 'K');
+		Point to = state.place.frame().apply(motion.target(words)).with(0, from.x() + wall);
+		Setting lead = words.setting('P');
+		Modal modal = state.modal();
+		double resolution = motion.resolution(words);
+		Point in = from.with(0, to.x());
+		out.step(new Step.Move(words.block(), modal, true, from, in, resolution));
+		out.step(new Step.Synchronised(words.block(), modal, 0, in, to, lead, false, resolution));
+		out.step(new Step.Move(words.block(), modal, true, to, to.with(0, from.x()), resolution));
+		out.step(new Step.Move(words.block(), modal, true, to.with(0, from.x()), from, resolution));
 	}
 
 	private void taper(Words words) {

@@ -1,6 +1,7 @@
 package truelead.checker.profile;
 
 import java.util.Optional;
+import java.util.Set;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -8,10 +9,10 @@ import truelead.grammar.ProgramText;
 
 /**
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
- * a speed limit G50 S, constant surface speed, roughing cycles with P and Q, and never a tool change M6 (unless
- * the tools are a turret's alone, where M6 is the machine's own) or a length offset G43. A Y word or
- * the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of them without any M6, or X by the diameter or by the radius
- * (DIAMON, G7, DIAMOF, G8), say that it is a lathe with live tools.
+ * a speed limit G50 S, constant surface speed, roughing cycles with P and Q. A tool change M6 from a magazine and a length offset G43 speak for
+ * milling where anything moves in Y or the XY plane is named; without, a lathe may have either, where it says the plane of lathes, a surface speed or feed per turn with G97.
+ * A Y word or the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of them without any M6, a surface speed without M6,
+ * or X by the diameter or by the radius (DIAMON, G7, DIAMOF, G8), say that it is a lathe with live tools. Which of the code systems of lathes it is, {@link CodeSystem} tells.
  *
  * @param profile the profile to use
  * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
@@ -21,6 +22,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 	/** Lines that are looked at: a program says what it is early. */
 	private static final int LINES = 3000;
 	private static final int ENOUGH = 2;
+	/** Cycles that turn, groove and chase, which only lathes call (from memory). */
+	private static final Set<String> TURNED = Set.of("CYCLE93", "CYCLE94", "CYCLE95", "CYCLE96", "CYCLE97", "CYCLE98", "CYCLE99");
 	/** What G81, the drilling cycle of mills and of live tools on lathes, takes off the evidence for turning. */
 	private static final int DRILLING = 2;
 
@@ -31,22 +34,24 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		}
 		Evidence evidence = new Evidence();
 		int lines = Math.min(LINES, text.lineCount());
-		for (int line = 0; line < lines && !evidence.milling; line++) {
+		for (int line = 0; line < lines && !evidence.mills(); line++) {
 			evidence.look(text.block(line));
 		}
 		if (!evidence.turns()) {
 			return new ProfileGuess(otherwise, Optional.of("no machine is named: generic milling is assumed"));
 		}
-		MachineProfile turning = MachineProfile.named("turning");
+		MachineProfile turning = evidence.system.of(MachineProfile.named("turning"));
 		return new ProfileGuess(evidence.radii ? turning.with(ProfileKey.DIAMETER.key(), "no") : turning,
 				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
-						+ (!evidence.across ? " and has no Y word" : evidence.lathe ? "" : " and turret tools")));
+						+ (!evidence.across ? " and has no Y word" : evidence.lathe || !evidence.tools() ? "" : " and turret tools") + evidence.system.said()));
 	}
 
 	/** What the words of a program have told so far. */
 	private static final class Evidence {
 		private int turning;
-		private boolean milling;
+		/** Whether a tool comes from a magazine, and whether it has a length offset, as on mills; some lathes have either. */
+		private boolean changed;
+		private boolean length;
 		/** Whether M6 has come before any tool word: a tool change, or something else where the tools are a turret's. */
 		private boolean early;
 		private boolean magazine;
@@ -54,6 +59,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean turret;
 		private boolean stations;
 		private boolean spindle;
+		/** Whether a surface speed or its limit is said, which no mill needs. */
+		private boolean surface;
 		private boolean perTurn;
 		private boolean lathePlane;
 		/** Whether X is said to be a diameter or a radius, which lathes alone say; and which it is last. */
@@ -61,11 +68,21 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean radii;
 		/** Blocks that say a turret's tool with its own offset. */
 		private int stationsAlone;
+		private final CodeSystem system = new CodeSystem();
 		private String first = "";
 
 		boolean turns() {
-			boolean tools = turret && (spindle || stationsAlone > 1 && !early);
-			return lathe || !milling && !(early && !stations) && turning >= ENOUGH && (!across || tools);
+			boolean own = lathePlane || surface || perTurn && spindle;
+			return lathe || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across || tools() || surface && !early);
+		}
+
+		/** Whether it is a mill whatever else it says. */
+		boolean mills() {
+			return across && (changed || length) && !lathe;
+		}
+
+		private boolean tools() {
+			return turret && (spindle || stationsAlone > 1 && !early) && !(early && !stations);
 		}
 
 		void look(Block block) {
@@ -83,7 +100,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 					switch (word.address()) {
 						case 'Y', 'J' -> across = true;
 						case 'G' -> {
-							milling |= value == 43;
+							length |= value == 43;
 							across |= value == 17;
 							once(value);
 							turning -= value == 81 ? DRILLING : 0;
@@ -109,7 +126,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 				}
 			}
 			statements(block);
-			milling |= change && magazine;
+			system.look(block);
+			changed |= change && magazine;
 			early |= change;
 			weigh(code, speed, contour, axes, increments, feed, tool);
 		}
@@ -120,6 +138,10 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 				boolean diameter = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON") || opaque.name().equals("DIAM90"))
 						|| element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equals("lims");
 				boolean radius = element instanceof Element.Opaque opaque && opaque.name().equals("DIAMOF");
+				if (element instanceof Element.Statement call && TURNED.contains(call.name())) {
+					say(call.name(), 2);
+					surface = true;
+				}
 				if (diameter || radius) {
 					diameters(radius, element instanceof Element.Opaque opaque ? opaque.name() : "LIMS");
 				}
@@ -153,11 +175,12 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 
 		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {
 			boolean limit = (code == 50 || code == 92) && speed && !axes;
-			boolean surface = code == 96 && speed;
+			boolean constant = code == 96 && speed;
 			boolean shift = code == 50 && increments;
 			boolean cycle = (code == 70 || code == 71 || code == 72 || code == 76) && contour;
-			spindle |= limit || surface || code == 97 && speed || code == 28 && increments;
-			if (limit || surface || cycle || shift) {
+			surface |= limit || constant;
+			spindle |= limit || constant || code == 97 && speed || code == 28 && increments;
+			if (limit || constant || cycle || shift) {
 				say("G" + (int) code, 2);
 			} else if (code == 97 && speed || code == 99 || code == 32 && feed) {
 				say("G" + (int) code, 1);

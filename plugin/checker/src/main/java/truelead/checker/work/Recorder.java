@@ -317,6 +317,7 @@ final class Recorder implements StepSink {
 	private void event(Step.Event event, int number) {
 		if (event.kind() == EventKind.TOOL_CHANGE) {
 			interrupt();
+			singlePoints.changed();
 			tool = ToolLog.changed(firstStay + tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
 			log = tool;
 			tool = tools.isEmpty() ? known.orElse(log) : log;

@@ -26,6 +26,7 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public static final int MOST = 1_000;
 	/** Parts of a lead that starts are told apart by. */
 	private static final int PARTS = 100;
+	private static final double ROUNDING = 1e-6;
 	/** Part of the pitch that the starts of one groove may lie beside each other (common practice, no source). */
 	private static final double BESIDE = 0.1;
 
@@ -38,9 +39,11 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 *
 	 * @param step   the motion that cuts; its lead is what F says
 	 * @param begins the block that brought the tool to the level where it begins; empty where that is not known
+	 * @param infeed the block that brought the tool to its distance from the axis; empty where that is not known
 	 * @param turned part of a turn by which a word (Q) starts it later; NaN where that is not known
+	 * @param back   the motion along Z that takes the tool back over the thread behind it; empty where none does, or it goes aslant
 	 */
-	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, double turned) {
+	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
 
 		/** Where it starts, mm along Z, with what it is turned by. */
 		private double start() {
@@ -71,6 +74,26 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	/** The first motion that cuts. */
 	public Step.Synchronised pass() {
 		return passes.get(0).step();
+	}
+
+	/** The pass that goes deepest into the wall, of several the first. */
+	public Pass deepest() {
+		Pass deepest = passes.get(0);
+		for (Pass pass : passes) {
+			deepest = inside ? pass.radius() > deepest.radius() + ROUNDING ? pass : deepest : pass.radius() < deepest.radius() - ROUNDING ? pass : deepest;
+		}
+		return deepest;
+	}
+
+	/** Whether another thread lies over the same stretch along Z. */
+	public boolean overlaps(SinglePoint other) {
+		return Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
+	}
+
+	private double level(boolean lowest) {
+		double from = pass().from().z();
+		double to = pass().to().z();
+		return lowest ? Math.min(from, to) : Math.max(from, to);
 	}
 
 	/** How many places along the lead its passes start from; 0 where that is not known of one. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.comment.Commentary;
@@ -34,7 +35,7 @@ final class SinglePoints {
 	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000 (common practice, no source). */
 	private static final double WHOLE_DEGREES = 360;
 
-	/** One thread: its passes, between what distances from the axis and what levels they go, and whether the tool went away from the axis to begin the last of them. */
+	/** One thread: its passes, between what distances from the axis and what levels they go, and how often the tool went away from the axis to begin one. */
 	private static final class Chase {
 
 		private final int order;
@@ -43,7 +44,8 @@ final class SinglePoints {
 		private final DoubleSummaryStatistics radii = new DoubleSummaryStatistics();
 		private final DoubleSummaryStatistics ends = new DoubleSummaryStatistics();
 		private final DoubleSummaryStatistics levels = new DoubleSummaryStatistics();
-		private boolean outwards;
+		private int outwards;
+		private int inwards;
 
 		Chase(int order, ToolLog tool) {
 			this.order = order;
@@ -56,15 +58,37 @@ final class SinglePoints {
 			return tool == of && Double.compare(first().lead().value(), pass.lead().value()) == 0 && !apart;
 		}
 
-		void take(SinglePoint.Pass pass, boolean away, boolean chained) {
-			outwards = away;
+		/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known. */
+		void take(SinglePoint.Pass pass, double before, boolean chained) {
 			Step.Synchronised step = pass.step();
+			outwards += before < Math.abs(step.from().x()) ? 1 : 0;
+			inwards += before > Math.abs(step.from().x()) ? 1 : 0;
 			radii.accept(Math.abs(step.to().x()));
 			ends.accept(step.to().z());
 			levels.accept(step.from().z());
 			levels.accept(step.to().z());
 			if (passes.isEmpty() || !chained && passes.size() < SinglePoint.MOST) {
 				passes.add(pass);
+			}
+		}
+
+		/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether it goes as far out as the thread inside, and not as far in as outside. */
+		boolean inside(Optional<ThreadSpec> thread) {
+			boolean sure = (outwards == 0) != (inwards == 0);
+			boolean wide = thread.filter(this::asWide).isPresent();
+			boolean bolt = thread.filter(spec -> !asWide(spec) && suits(spec)).isPresent();
+			return sure ? outwards > 0 : wide || !bolt && outwards > inwards;
+		}
+
+		private boolean asWide(ThreadSpec thread) {
+			return Math.abs(2 * radii.getMax() - thread.diameter()) <= 0.4 * thread.pitch();
+		}
+
+		/** The tool goes back along Z behind the last pass. */
+		void back(Step.Move move) {
+			SinglePoint.Pass last = passes.get(passes.size() - 1);
+			if (last.back().isEmpty()) {
+				passes.set(passes.size() - 1, new SinglePoint.Pass(last.step(), last.begins(), last.infeed(), last.turned(), Optional.of(move)));
 			}
 		}
 
@@ -85,8 +109,7 @@ final class SinglePoints {
 
 		/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
 		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes) {
-			boolean asWide = Math.abs(2 * radii.getMax() - thread.diameter()) <= 0.4 * thread.pitch();
-			if (!outwards || !asWide) {
+			if (!inside(Optional.of(thread)) || !asWide(thread)) {
 				return Optional.empty();
 			}
 			double end = first().to().z() < first().from().z() ? ends.getMin() : ends.getMax();
@@ -107,24 +130,48 @@ final class SinglePoints {
 	}
 
 	private final List<Chase> chases = new ArrayList<>();
-	/** How far from the axis the last motion along X began, mm. */
+	/** How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool. */
 	private double approach = Double.NaN;
+	private boolean fresh = true;
 	/** What brought the tool to the level it stands at. */
 	private Optional<BlockRef> level = Optional.empty();
+	/** What brought the tool to its distance from the axis. */
+	private Optional<BlockRef> infeed = Optional.empty();
 	/** Where the last synchronised motion ended. */
 	private Point end = Point.UNKNOWN;
+	/** The thread whose pass has ended, as long as the tool has not gone away along Z. */
+	private Optional<Chase> left = Optional.empty();
+
+	/** Another tool comes: from where it goes to its first place says nothing. */
+	void changed() {
+		fresh = true;
+		left = Optional.empty();
+	}
 
 	/** A motion of a lathe that may bring a tool to where a pass begins. */
 	void motion(Step.Move move) {
-		approach = move.from().x() == move.to().x() ? approach : Math.abs(move.from().x());
+		if (move.from().x() != move.to().x()) {
+			approach = fresh || move.from().z() != move.to().z() ? Double.NaN : Math.abs(move.from().x());
+			fresh = false;
+		}
 		level = move.from().z() == move.to().z() ? level : Optional.of(move.block());
+		infeed = move.from().x() == move.to().x() ? infeed : Optional.of(move.block());
 		end = Point.UNKNOWN;
+		if (move.from().z() != move.to().z()) {
+			left.filter(chase -> goesBack(chase.first(), move)).ifPresent(chase -> chase.back(move));
+			left = Optional.empty();
+		}
+	}
+
+	/** Whether a motion leads straight along Z against the way of a pass. */
+	private static boolean goesBack(Step.Synchronised pass, Step.Move move) {
+		return move.from().x() == move.to().x() && (move.to().z() - move.from().z()) * (pass.to().z() - pass.from().z()) < 0;
 	}
 
 	/** A synchronised motion of a lathe. */
 	void motion(Step.Synchronised step, ToolLog tool, int order) {
 		boolean beside = Math.abs(step.from().x()) > TapDrafts.CENTRE_LINE && step.from().z() != step.to().z();
-		if (!beside) {
+		if (!beside || TapDrafts.leads(step)) {
 			return;
 		}
 		Optional<Chase> known = chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
@@ -132,9 +179,10 @@ final class SinglePoints {
 			known = Optional.of(new Chase(order, tool));
 			chases.add(known.get());
 		}
-		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, turned(step));
-		known.ifPresent(chase -> chase.take(pass, approach < Math.abs(step.from().x()), step.from().equals(end)));
+		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, turned(step), Optional.empty());
+		known.ifPresent(chase -> chase.take(pass, approach, step.from().equals(end)));
 		end = step.to();
+		left = known;
 	}
 
 	/** The part of a turn that Q starts a pass later; of a cycle of two blocks Q is a depth. */
@@ -162,24 +210,31 @@ final class SinglePoints {
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
 			ToolUse use = uses.get(chase.tool);
+			if (use.facts().isTap()) {
+				continue;
+			}
 			int line = commentary.mainLine(chase.first().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
-					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT);
-			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST))
+					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
+			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
 					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
-			all.add(new SinglePoint(chase.passes, use, chase.outwards, named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes))));
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes))));
 		}
 		return all;
 	}
 
-	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source) {
+	/** The last certain callout; of several the last that suits. */
+	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source, Predicate<ThreadSpec> suits) {
 		Optional<Fact<ThreadSpec>> last = Optional.empty();
+		Optional<Fact<ThreadSpec>> suiting = Optional.empty();
 		for (LineComment comment : comments) {
-			Optional<Callout> callout = CalloutReader.read(comment.said()).stream().filter(Callout::certain).findFirst();
-			if (callout.isPresent()) {
-				last = callout.map(c -> Callouts.fact(comment, c, source, c.spec()));
+			for (Callout callout : CalloutReader.read(comment.said())) {
+				if (callout.certain()) {
+					last = Optional.of(Callouts.fact(comment, callout, source, callout.spec()));
+					suiting = suits.test(callout.spec()) ? last : suiting;
+				}
 			}
 		}
-		return last;
+		return suiting.isPresent() ? suiting : last;
 	}
 }

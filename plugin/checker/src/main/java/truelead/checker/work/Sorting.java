@@ -42,7 +42,7 @@ final class Sorting {
 		this.uses = uses;
 		this.tolerance = profile.positionTolerance();
 		this.book = new HoleBook(tolerance);
-		this.taps = new TapDrafts(WorkReader.turning(profile), commentary, stays);
+		this.taps = new TapDrafts(profile, commentary, stays);
 		this.mills = new MillDrafts(commentary, stays);
 		sort();
 	}

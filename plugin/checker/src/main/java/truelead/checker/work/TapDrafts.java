@@ -14,6 +14,8 @@ import truelead.checker.machine.Cycle;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.run.AxisRun;
@@ -21,12 +23,17 @@ import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
+import truelead.grammar.Expression;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
 final class TapDrafts {
 
 	/** How far off the spindle's axis a synchronised move in turning still taps rather than cutting a thread with a single point, mm. */
 	static final double CENTRE_LINE = 0.05;
+
+	/** G331 and G332, times ten. */
+	private static final int TAP_IN = 3310;
+	private static final int TAP_OUT = 3320;
 
 	/** Lines between a tool change and a comment that surely names that tool. */
 	private static final int NAME_AT_CHANGE = 3;
@@ -41,6 +48,7 @@ final class TapDrafts {
 	private record Key(ToolLog log, Tapping.Method method, String file, int line) {
 	}
 
+	private final MachineProfile profile;
 	private final boolean turning;
 	private final Commentary commentary;
 	private final Stays stays;
@@ -49,8 +57,9 @@ final class TapDrafts {
 	private Draft cycleDraft;
 	private Draft runDraft;
 
-	TapDrafts(boolean turning, Commentary commentary, Stays stays) {
-		this.turning = turning;
+	TapDrafts(MachineProfile profile, Commentary commentary, Stays stays) {
+		this.profile = profile;
+		this.turning = WorkReader.turning(profile);
 		this.commentary = commentary;
 		this.stays = stays;
 	}
@@ -154,18 +163,29 @@ final class TapDrafts {
 	private Optional<Tapping.Method> method(AxisRun run, ToolUse tool) {
 		boolean tap = tool.facts().isTap();
 		if (run.synchronised()) {
-			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE)) {
+			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE) && !tap && !leads(run.in())) {
 				return Optional.empty();
 			}
 			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL
 					: run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK : Tapping.Method.SYNCHRONISED);
 		}
-		if (tap) {
+		if (tap || tool.facts().kind().isEmpty() && floating(run.in())) {
 			return Optional.of(run.rapidOut() ? Tapping.Method.DRILLING_CYCLE : Tapping.Method.FEED);
 		}
 		boolean reversed = run.out().filter(out -> opposite(run.in().modal().spindle()) == out.modal().spindle()).isPresent()
 				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN;
 		return reversed && !run.rapidOut() && tool.facts().kind().isEmpty() ? Optional.of(Tapping.Method.FEED) : Optional.empty();
+	}
+
+	/** Whether a synchronised motion turns the spindle of a tap by itself, G331 and G332, or comes back by itself, G33.1: no single point does. */
+	static boolean leads(Step step) {
+		return step instanceof Step.Synchronised synchronised && (synchronised.returns() || synchronised.code() == TAP_IN || synchronised.code() == TAP_OUT);
+	}
+
+	/** Whether the block of a motion says by a code of its own that a tap in a floating holder is fed, G63. */
+	private boolean floating(Step step) {
+		return step.modal().overridesLocked() && step.block().file().text().block(step.block().line()).words().stream().anyMatch(word -> word.address() == 'G'
+				&& word.value() instanceof Expression.Number number && profile.gCode(MachineProfile.tenfold(number.value())).contains(Meaning.FLOATING_TAP));
 	}
 
 	/**

@@ -60,9 +60,14 @@ final class TurnedBores {
 		}
 		if (Math.abs(from - to) > 1e-6) {
 			close(to < from);
-		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && passes.size() + open.size() < MOST) {
+		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
 			open.add(new Pass(order, tool, move, to, false));
 		}
+	}
+
+	/** Feeding up to the face, as before a chamfer, cuts nothing. */
+	private static boolean upToTheFace(Step.Move move) {
+		return move.from().z() > 0 && Math.abs(move.to().z()) < 1e-6;
 	}
 
 	private void close(boolean inward) {

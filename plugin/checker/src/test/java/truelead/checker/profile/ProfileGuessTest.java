@@ -61,6 +61,33 @@ class ProfileGuessTest {
 		assertThat(guess("M6\nT3\nG50 U0 W0\nG0 X0\n").profile()).isEqualTo(MachineProfile.generic());
 	}
 
+	/** A lathe with a simple changer says T1 M6, and some have a length offset: what tells it is that nothing moves in Y, and its plane, surface speed or feed per turn. */
+	@Test
+	void m6FromAMagazineIsALatheWhereNothingMovesInY() {
+		assertThat(guess("G21 G18\nT1 M6\nG97 S900 M3\nG0 X0 Z3\nG33 Z-18 K1.5\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G21\nT1 M6\nG96 S180 M3\nG0 X42 Z3\nG1 Z-18 F.2\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G95\nT1 M6\nG97 S180 M3\nG0 X0 Z3\nG1 Z-18 F.2\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G99\nT1 M6\nG97 S180 M3\nG0 X0 Z3\nG99 G84 Z-18 R2 F.2\n").profile()).as("G99 and G97 are mills' too").isEqualTo(MachineProfile.generic());
+		assertThat(guess("G18\nT1 M6\nG96 S180 M3\nG0 X42 Y2 Z3\n").profile()).isEqualTo(MachineProfile.generic());
+	}
+
+	@Test
+	void surfaceSpeedWithoutM6IsALatheWhateverMovesInY() {
+		ProfileGuess guess = guess("G50 S2500\nT1\nG96 S150 M3\nG0 X42. Z0 Y0\n");
+		assertThat(guess.profile().name()).isEqualTo("turning");
+		assertThat(guess.assumed()).hasValue("no machine is named: taken for turning, as the program says G50");
+	}
+
+	/** The third way of a lathe's codes turns by G20 and threads by G21, and says its unit by G70 or G71; in the second one G98 and G99 are levels. */
+	@Test
+	void theSystemOfCodesIsToldToo() {
+		ProfileGuess third = guess("G71 G95\nG92 S2000\nT0101\nG96 S180 M4\nG20 X36. Z-30. F.3\nX32.\n");
+		assertThat(third.profile().gCode(200)).containsExactly(Meaning.TURNING_PASS);
+		assertThat(third.assumed()).hasValue("no machine is named: taken for turning, as the program says G95 and has no Y word; G20, G21 and G24 are taken for its passes, G98 and G99 for levels");
+		assertThat(guess("G21 G95\nT0101\nG97 S800 M4\nG0 X0 Z5.\n").profile().gCode(990)).containsExactly(Meaning.RETURN_R_LEVEL);
+		assertThat(guess("G21 G99\nT0101\nG97 S800 M4\nG0 X0 Z5.\n").profile().gCode(990)).containsExactly(Meaning.FEED_PER_REVOLUTION);
+	}
+
 	@Test
 	void feedPerTurnAndSpeedThatIsNotOfTheSurfaceTellTurningWhereNothingMovesInY() {
 		assertThat(guess("G71 G95 G54\nT3 D3\nS800 M3 G97\nG0 X0 Z5\nG1 Z-30 F0.15\n").profile().name()).isEqualTo("turning");

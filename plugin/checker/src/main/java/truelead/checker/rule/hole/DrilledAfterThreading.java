@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
@@ -59,9 +60,10 @@ public final class DrilledAfterThreading extends HoleRule {
 				.filter(c -> !nextPart(c, visit, work)).findFirst();
 	}
 
-	/** On a lathe the block that made the hole comes again for the next part of the bar. */
+	/** On a lathe the block that made the hole comes again for the next part of the bar, and at a stop the part may be turned end for end. */
 	private static boolean nextPart(Cut cut, Visit visit, Work work) {
 		return work.shop().profile().is(ProfileKey.KIND, "turning")
-				&& visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()));
+				&& (visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block())) || work.course().events().stream()
+						.anyMatch(timed -> timed.event().kind() == Step.EventKind.STOP && timed.order() > visit.order() && timed.order() < cut.order()));
 	}
 }

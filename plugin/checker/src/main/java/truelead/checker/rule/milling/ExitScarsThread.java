@@ -50,6 +50,7 @@ public final class ExitScarsThread implements Rule {
 				MillFacts.look(inside, (pass, wrong) -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), wrong), found);
 			}
 		}
+		work.course().singlePoints().forEach(turned -> TurnedExit.of(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** Whether the cutter stays in the hole for longer than its way is known, as for the next pass without coming up. */

@@ -72,6 +72,7 @@ public final class HelixOffSize implements Rule {
 			}
 		}
 		OneCutter.fold(work, sized).forEach(found);
+		work.course().singlePoints().forEach(turned -> TurnedSize.of(this, work, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** Whether a path is meant to be the wall, of which nobody says what cutter goes along it: no cutter is so small that it would be its centre's. */

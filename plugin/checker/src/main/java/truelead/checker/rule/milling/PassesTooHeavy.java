@@ -15,7 +15,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The full profile in one pass: hard stock wants two or three; in other stock a pitch above 1.5 mm is worth a thought (common practice, no source). */
+/** The full profile in one pass, or most of it in the first one on a lathe: hard stock wants two or three; in other stock a pitch above 1.5 mm is worth a thought (common practice, no source). */
 public final class PassesTooHeavy implements Rule {
 
 	private static final double HARD = 40;
@@ -39,6 +39,7 @@ public final class PassesTooHeavy implements Rule {
 				look(work, operation, thread.get(), found);
 			}
 		}
+		work.course().singlePoints().forEach(turned -> TurnedDepth.of(this, work, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	private void look(Work work, ThreadMilling operation, Fact<ThreadSpec> thread, Consumer<Finding> found) {

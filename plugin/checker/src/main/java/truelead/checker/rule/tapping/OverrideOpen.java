@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.job.Holder;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
@@ -17,6 +18,12 @@ import truelead.checker.work.Work;
 
 /** Tapping by moves in and out: the feed override is not locked, or feed over speed differs between in and out. */
 public final class OverrideOpen extends TappingRule {
+
+	/** A holder that floats is led out by so much more than in at most on purpose, a part of the lead (common practice, no source). */
+	private static final double FLOATED = 0.12;
+
+	/** What somebody turns the override down by, of which a message speaks. */
+	private static final double TURNED_DOWN = 0.1;
 
 	public OverrideOpen() {
 		super("override-open");
@@ -35,9 +42,11 @@ public final class OverrideOpen extends TappingRule {
 			return;
 		}
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			Optional<Draft> draft = feed ? uneven(stroke) : Optional.empty();
+			Optional<Draft> draft = feed ? uneven(stroke, tapping.wanted().holder().value()) : Optional.empty();
 			if (draft.isEmpty() && !stroke.modal().overridesLocked()) {
-				draft = Optional.of(Draft.of(this, Severity.WARNING, Location.of(stroke.block()),
+				Holder holder = tapping.wanted().holder().value();
+				boolean taken = holder.floats() && TURNED_DOWN * stroke.travel() <= holder.travel();
+				draft = Optional.of(Draft.of(this, taken ? Severity.INFORMATION : Severity.WARNING, Location.of(stroke.block()),
 						"the tap is led by " + (feed ? "feed moves" : "a synchronised move")
 								+ " with the overrides free: at 90 % feed it is 10 % off the pitch; lock them before the block (M49 in RS-274), free them behind it")
 						.from("override", "free", "no code that locks it is in force"));
@@ -49,10 +58,12 @@ public final class OverrideOpen extends TappingRule {
 		}
 	}
 
-	private Optional<Draft> uneven(TapStroke stroke) {
+	/** The way out is led at another lead than the way in, by more than a holder that floats takes over the depth. */
+	private Optional<Draft> uneven(TapStroke stroke, Holder holder) {
 		double in = ratio(stroke, stroke.feed(), stroke.speed());
 		double out = ratio(stroke, stroke.feedOut(), stroke.speedOut());
-		if (!(Math.abs(in - out) > 0.002 * in)) {
+		double drift = Math.abs(in - out) / in * stroke.travel();
+		if (!(Math.abs(in - out) > 0.002 * in) || holder.floats() && drift <= holder.travel() && Math.abs(in - out) <= FLOATED * in) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());

@@ -35,7 +35,8 @@ public final class PerRevLeftOn extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (tapping.strokes().isEmpty()) {
+		// a mode that does not fit the tap either was never meant for it, which feed-in-wrong-mode says
+		if (tapping.strokes().isEmpty() || misled(tapping)) {
 			return;
 		}
 		Optional<WordRef> word = tapping.strokes().get(tapping.strokes().size() - 1).modal().feedModeStated();

@@ -89,6 +89,65 @@ class TurnedThreadTest {
 		assertThat(said(nut)).singleElement().asString().endsWith("; F1.5");
 	}
 
+	@Test
+	void theDeepestPassIsCutOut() {
+		assertThat(passes("M20X1.5", "M3", "G0 X22. Z6.", "G92 X19. Z-28. F1.5", "X18.66")).containsExactly(
+				"helix-off-size the deepest pass of the thread outside goes to diameter 18.66 mm, M20x1.5 needs at most 18.421 mm: 0.239 mm too large, the thread is not cut out and no gauge goes on; 18.16 mm");
+		assertThat(passes("M20X1.5", "M3", "G0 X22. Z6.", "G92 X19.3 Z-28. F1.5", "X18.7", "X17.16")).singleElement().asString().endsWith("the thread is too deep and loose; 18.16 mm");
+		assertThat(passes("M20X1.5", "M3", "G0 X22. Z6.", "G92 X19.3 Z-28. F1.5", "X18.7", "X18.376")).as("the minor diameter of the nut").isEmpty();
+		assertThat(passes("M20X1.5 INTERNAL", "M3", "G0 X17.5 Z6.", "X18.9", "G32 Z-20. F1.5", "G0 X17.5", "Z6.", "X19.6", "G32 Z-20. F1.5", "G0 X17.5", "Z6.")).singleElement().asString()
+				.startsWith("helix-off-size the deepest pass of the thread inside goes to diameter 19.6 mm, M20x1.5 needs at least 19.85 mm");
+	}
+
+	@Test
+	void aTaperThreadIsMeasuredWhereItsPassEnds() {
+		String program = "G20 G99 G40\nT0303 (OD THREAD 1/2-14 NPT)\nG97 S500 M3\nG0 X1. Z.2\nG76 P020060 Q30 R.002\nG76 X.7419 Z-.65 R-.0266 P571 Q150 F.0714\n";
+		assertThat(said(program)).isEmpty();
+		assertThat(said(program.replace("X.7419", "X.6419"))).singleElement().asString().startsWith("helix-off-size the deepest pass of the thread outside goes to diameter 0.6419 in, 1/2-14 NPT needs at least 0.7062 in there");
+	}
+
+	/** A tool that has begun the thread before, or another thread of the same tool, explains the diameter. */
+	@Test
+	void whatIsCutFurtherOrNamedElsewhereIsNotJudged() {
+		assertThat(passes("M20X1.5", "M3", "G0 X22. Z6.", "G92 X19.3 Z-28. F1.5", "X18.66", "G0 X100. Z100.", "T0707 (FINISH THREAD M20X1.5)", "G0 X22. Z6.", "G92 X18.3 Z-28. F1.5", "X18.16")).isEmpty();
+		assertThat(passes("M20X1.5", "M3", "G0 X22. Z6.", "G92 X19.3 Z-28. F1.5", "X18.16", "G0 X40. Z-40.", "G92 X35. Z-60. F1.5", "X34.16")).isEmpty();
+	}
+
+	@Test
+	void theFirstPassLeavesSomeForTheOthers() {
+		assertThat(passes("M30X3.5", "M3", "G0 X34. Z10.", "G92 X26.8 Z-60. F3.5", "X25.71")).singleElement().asString()
+				.startsWith("passes-too-heavy the first pass takes 1.6 mm of the thread's 2.145 mm at once, and the point breaks; some 0.57 mm at first");
+		assertThat(passes("M6X1", "M3", "G0 X8. Z5.", "G92 X5.2 Z-12. F1.", "X4.77")).as("a fine thread in brass").isEmpty();
+		assertThat(passes("M30X2", "M3", "G0 X34. Z6.", "G76 X27.55 Z-25. I0 K.122 D350 F2. A60")).singleElement().asString()
+				.startsWith("passes-too-heavy K makes the thread 0.122 mm deep, it is 1.225 mm: the first pass takes 1.225 mm at once");
+		assertThat(passes("M30X2", "M3", "G0 X34. Z6.", "G76 P010060 Q80 R.05", "G76 X27.55 Z-25. P12250 Q300 F2.")).singleElement().asString().startsWith("passes-too-heavy P makes the thread 12.25 mm deep");
+	}
+
+	@Test
+	void theToolGoesBackOffTheThread() {
+		String[] moves = { "G0 X22. Z6.", "X19.3", "G32 Z-28. F1.5", "G0 X22.", "Z6.", "X18.7", "G32 Z-28.", "G0 X22.", "Z6.", "X18.16", "G32 Z-28.", "G0 X22.", "Z6." };
+		assertThat(passes("M20X1.5", "M3", moves)).isEmpty();
+		String[] forgotten = { "G0 X22. Z6.", "X19.3", "G32 Z-28. F1.5", "G0 X22.", "Z6.", "X18.7", "G32 Z-28.", "G0 Z6.", "X18.16", "G32 Z-28.", "G0 X22.", "Z6." };
+		assertThat(passes("M20X1.5", "M3", forgotten)).singleElement().asString().startsWith("exit-scars-thread the tool goes back along Z on diameter 18.7 mm, the crests of M20x1.5 stand at 20 mm");
+		assertThat(passes("M20X1.5 LH", "M3", "G0 X22. Z-33.", "G92 X19.3 Z3. F1.5", "X18.16", "G0 X22.", "Z50.")).as("drawn out, and away from the part").isEmpty();
+	}
+
+	/** RS-274 lathes say pitch, crests and depth in one block beside where the tool stands; cycles called by name say them in their order. */
+	@Test
+	void cyclesOfOtherControlsAreFollowed() {
+		String beside = "G7 G18 G20 G90 G95\nT5 (OD THREAD 3/4-16)\nG97 S500 M3\nG0 X.8 Z.25\nG76 P.0625 Z-.75 I-.05 J.012 R1.5 K.0767 Q29.5 H1 E.05 L2\n";
+		assertThat(said(beside)).isEmpty();
+		assertThat(said(beside.replace("P.0625", "P.0714"))).singleElement().asString().startsWith("feed-off-pitch P0.0714 cuts a lead of 0.07140 in");
+		assertThat(said(beside.replace("K.0767", "K.0367"))).singleElement().asString().startsWith("helix-off-size");
+		String named = "G18 G21 G90 G95\nT5 (AUSSENGEWINDE M42X2)\nG97 S600 M3\nG0 X50 Z10\nCYCLE97(2,,0,-28,42,42,6,3,1.227,0.1,30,0,8,2,3,1)\n";
+		assertThat(said(named)).isEmpty();
+		assertThat(said(named.replace("(2,,", "(1.5,,"))).singleElement().asString().startsWith("feed-off-pitch").contains("M42x2 has 2.000");
+		assertThat(said(named.replace("1.227", "0.9"))).singleElement().asString().startsWith("helix-off-size");
+		assertThat(said(named.replace("CYCLE97(2,,0,-28,42,42,6,3,1.227,0.1,30,0,8,2,3,1)", "CYCLE99(0,42,-28,42,6,3,1.083,0.1,30,0,8,2,2,2,1)").replace("AUSSEN", "INNEN"))).singleElement().asString()
+				.as("depth from the major diameter inside").contains("44.166 mm");
+		assertThat(said(named.replace("3,1)", "3,2)"))).as("several starts").singleElement().asString().startsWith("not-followed");
+	}
+
 	private static List<String> passes(String thread, String spindle, String... passes) {
 		return said(HEAD.formatted(thread) + "G97 S600 " + spindle + "\n" + String.join("\n", passes) + "\n");
 	}

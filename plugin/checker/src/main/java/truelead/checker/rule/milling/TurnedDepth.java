@@ -1,0 +1,85 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.CycleDepth;
+import truelead.checker.work.SinglePoint;
+import truelead.checker.work.Work;
+
+/** How deep the first pass of a lathe's thread goes: a point takes some of the depth at first and less from pass to pass (common practice, no source). */
+final class TurnedDepth {
+
+	/** Part of the whole depth, and mm, that a first pass takes at most. */
+	private static final double PART = 0.6;
+	private static final double MOST = 0.45;
+	/** As many times the thread's depth a cycle's height is another number. */
+	private static final double FAR = 2;
+	/** Passes a millimetre of pitch, for what the first one should take (common practice, no source). */
+	private static final double PASSES = 4;
+
+	private TurnedDepth() {
+	}
+
+	/** The finding of a thread that goes too deep at first, or whose cycle has a height that is not its thread's; empty where neither is. */
+	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> named = turned.thread().filter(t -> t.stated() && !t.value().system().taper() && !t.value().system().movement());
+		Optional<WallLimits> limits = named.flatMap(t -> WallLimits.of(t.value(), turned.inside(), turned.pass()));
+		double end = turned.deepest().radius();
+		if (limits.isEmpty() || !(2 * end >= limits.get().least() && 2 * end <= limits.get().most()) || begun(work, turned)) {
+			return Optional.empty();
+		}
+		ThreadSpec thread = named.get().value();
+		double crest = turned.inside() ? thread.diameter() / 2 - thread.system().profileOverPitch() * thread.pitch() : thread.diameter() / 2;
+		double whole = Math.abs(end - crest);
+		Optional<CycleDepth> cycle = CycleDepth.of(turned.pass());
+		double first = cycle.isPresent() ? whole - Math.max(cycle.get().height() - cycle.get().first(), 0) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
+				: whole - Math.abs(end - turned.passes().get(0).radius());
+		if (cycle.isPresent() && cycle.get().height() > FAR * whole) {
+			return Optional.of(air(rule, turned, named.get(), cycle.get(), whole));
+		}
+		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : Optional.empty();
+	}
+
+	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. */
+	private static boolean begun(Work work, SinglePoint turned) {
+		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned));
+	}
+
+	/** Whether one motion stands for all passes of a cycle whose depths are not understood. */
+	private static boolean threadingCycle(SinglePoint turned) {
+		BlockRef block = turned.pass().block();
+		return turned.pass().code() == 0 && (!MillFacts.word(block, "PQKIJDC").equals(Location.of(block)) || MillFacts.word(block, "X").equals(Location.of(block)));
+	}
+
+	private static Draft heavy(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Optional<CycleDepth> cycle, double first, double whole) {
+		Figures figures = new Figures(turned.pass().modal().unit());
+		SinglePoint.Pass pass = turned.passes().get(0);
+		boolean low = cycle.filter(depth -> depth.height() < whole / FAR).isPresent();
+		double right = whole / Math.sqrt(Math.max(PASSES, Math.rint(PASSES * thread.value().pitch())));
+		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : "D").orElse("X");
+		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole) + ": the first pass takes " + figures.fine(first) + " at once"
+				: "the first pass takes " + figures.fine(first) + " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "
+				+ (low ? letter + " for " + figures.fine(whole) : "some " + figures.length(right) + " at first, less from pass to pass");
+		return draft(rule, MillFacts.word(at, letter), message, turned, thread).from("depth of the thread", figures.fine(whole), "the form of the thread's standard");
+	}
+
+	private static Draft air(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, CycleDepth cycle, double whole) {
+		Figures figures = new Figures(turned.pass().modal().unit());
+		String message = cycle.letter() + " makes the thread " + figures.fine(cycle.height()) + " deep, it is " + figures.fine(whole) + ": the cycle begins " + figures.length(cycle.height() - whole)
+				+ " before the wall; " + cycle.letter() + " for " + figures.fine(whole);
+		return draft(rule, MillFacts.word(turned.pass().block(), String.valueOf(cycle.letter())), message, turned, thread);
+	}
+
+	private static Draft draft(Rule rule, Location at, String message, SinglePoint turned, Fact<ThreadSpec> thread) {
+		return Draft.of(rule, Severity.WARNING, at, message).known("the callout", thread.value().designation(), thread)
+				.programmed("diameter of the deepest pass", new Figures(turned.pass().modal().unit()).fine(2 * turned.deepest().radius()), turned.deepest().step().block());
+	}
+}

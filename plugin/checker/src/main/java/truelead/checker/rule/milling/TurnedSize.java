@@ -1,0 +1,76 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
+import truelead.checker.program.Location;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.SinglePoint;
+import truelead.checker.work.Work;
+
+/** The diameter that the deepest pass of a lathe's thread goes to: outside that of the root, inside that of the crest of the screw, between what {@link WallLimits} allow. */
+final class TurnedSize {
+
+	/** What a lead may be off the thread's for the thread to be this one, a part of it. */
+	private static final double SAME = 0.03;
+	/** Pitches beyond which another thread of the same tool explains the diameter, and beyond which a thread inside is another one than is named. */
+	private static final double FAR = 1;
+	private static final double STRANGE = 2;
+
+	private TurnedSize() {
+	}
+
+	/** The finding of a thread that ends on another diameter; empty where it does not, where it is cut further afterwards, or nothing is known of its form. */
+	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		if (thread.isEmpty() || goesOn(work, turned, thread.get().value())) {
+			return Optional.empty();
+		}
+		SinglePoint.Pass pass = turned.deepest();
+		Optional<WallLimits> limits = WallLimits.of(thread.get().value(), turned.inside(), pass.step());
+		double lead = Math.IEEEremainder(pass.lead(), thread.get().value().lead());
+		if (limits.isEmpty() || !(Math.abs(lead) <= SAME * thread.get().value().lead())) {
+			return Optional.empty();
+		}
+		double cut = 2 * pass.radius();
+		double error = cut < limits.get().least() ? cut - limits.get().least() : cut > limits.get().most() ? cut - limits.get().most() : 0;
+		double off = Math.abs(error) / thread.get().value().pitch();
+		boolean another = off > STRANGE && turned.inside() || off > FAR && othersThread(work, turned, thread.get().value());
+		return error == 0 || Double.isNaN(cut) || another ? Optional.empty() : Optional.of(draft(rule, turned, pass, thread.get(), limits.get(), error));
+	}
+
+	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
+	private static boolean goesOn(Work work, SinglePoint turned, ThreadSpec thread) {
+		int index = work.course().singlePoints().indexOf(turned);
+		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned)
+				&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent());
+	}
+
+	/** Whether the same tool cuts the thread elsewhere, so that this may be one that nobody names. */
+	private static boolean othersThread(Work work, SinglePoint turned, ThreadSpec thread) {
+		return work.course().singlePoints().stream().anyMatch(other -> other != turned && other.tool().index() == turned.tool().index()
+				&& WallLimits.of(thread, other.inside(), other.deepest().step()).filter(limits -> limits.least() <= 2 * other.deepest().radius() && 2 * other.deepest().radius() <= limits.most()).isPresent());
+	}
+
+	private static ThreadSpec bare(ThreadSpec thread) {
+		return thread.withoutClass().withHand(Hand.RIGHT);
+	}
+
+	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread, WallLimits limits, double error) {
+		Figures figures = new Figures(pass.step().modal().unit());
+		boolean cycle = pass.step().code() == 0;
+		BlockRef at = cycle ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		Location word = MillFacts.word(at, "X");
+		boolean shallow = turned.inside() == error < 0;
+		String message = "the deepest pass of the thread " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + ", " + thread.value().withoutClass().designation() + " needs "
+				+ (error < 0 ? "at least " : "at most ") + figures.fine(error < 0 ? limits.least() : limits.most()) + (limits.taper() ? " there" : "") + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
+				+ (shallow ? ", the thread is not cut out and no gauge goes " + (turned.inside() ? "in" : "on") : ", the thread is too deep and loose") + "; " + figures.fine(limits.usual());
+		return Draft.of(rule, Severity.ERROR, word, message).programmed("diameter of the deepest pass", figures.fine(2 * pass.radius()), at)
+				.known("the callout", thread.value().designation(), thread).from("diameter", figures.fine(limits.usual()), limits.source());
+	}
+}

@@ -1,0 +1,89 @@
+package truelead.checker.rule.milling;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.Limits;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
+import truelead.checker.thread.ThreadTable;
+
+/**
+ * Between which diameters the point ends that cuts a thread on a lathe, mm: outside at the root, inside at the major diameter; for taper threads where the pass ends.
+ *
+ * @param least  smallest
+ * @param most   largest
+ * @param usual  what is usually programmed
+ * @param taper  whether it grows or shrinks along the thread
+ * @param source where it comes from
+ */
+record WallLimits(double least, double most, double usual, boolean taper, String source) {
+
+	/** Depth of thread outside on the diameter, in pitches: the shallowest root a standard profile has, the deepest that any point cuts, and the usual one (ISO 68-1). */
+	private static final double SHALLOWEST = 1.0825;
+	private static final double DEEPEST = 1.4;
+	private static final double USUAL = 1.2269;
+	private static final double WHITWORTH = 1.2807;
+	/** What the radius of a point and trying on leave open, pitches; less where the root is left too high, which no point mends (common practice, no source). */
+	private static final double OPEN = 0.1;
+	private static final double ROUNDED = 0.03;
+	/** A sharp point instead of the flat of P/8 goes this much of the pitch deeper on the diameter for the same pitch diameter: 1.732 / 8. */
+	private static final double SHARP = Math.sqrt(3) / 8;
+	/** What taper threads leave to the gauge, pitches on the diameter: eight turns (common practice, no source). */
+	private static final double GAUGED = 0.5;
+	private static final double AMERICAN = 0.8;
+	private static final double BRITISH = 0.640327;
+
+	/** The limits; empty for forms that nothing is known of. */
+	static Optional<WallLimits> of(ThreadSpec thread, boolean inside, Step.Synchronised pass) {
+		return switch (thread.system()) {
+			case METRIC, MJ, UNIFIED, UNJ, G, RP, BSW, BSF, W -> Optional.of(inside ? vInside(thread) : vOutside(thread));
+			case TR, ACME -> Optional.of(trapezoid(thread, inside));
+			case NPT, NPTF, R, RC -> taper(thread, inside, pass);
+			default -> Optional.empty();
+		};
+	}
+
+	private static boolean sixty(ThreadSpec thread) {
+		return Math.abs(Math.toDegrees(thread.system().flankAngle()) - 60) < 1e-6;
+	}
+
+	private static WallLimits vOutside(ThreadSpec thread) {
+		double pitch = thread.pitch();
+		double usual = sixty(thread) ? USUAL : WHITWORTH;
+		double most = thread.diameter() - (sixty(thread) ? SHALLOWEST : WHITWORTH - OPEN) * pitch + ROUNDED * pitch;
+		double least = thread.diameter() - (sixty(thread) ? DEEPEST : WHITWORTH + OPEN) * pitch - OPEN * pitch - MillFacts.pitchTolerance(thread);
+		return new WallLimits(least, most, thread.diameter() - usual * pitch, false, sixty(thread) ? "D - 1.2269 P, ISO 68-1" : "D - 1.2807 P, the form of 55 degrees");
+	}
+
+	private static WallLimits vInside(ThreadSpec thread) {
+		double most = thread.diameter() + (SHARP + OPEN) * thread.pitch() + MillFacts.pitchTolerance(thread);
+		return new WallLimits(thread.diameter() - OPEN * thread.pitch(), most, thread.diameter(), false, "the major diameter");
+	}
+
+	/** ISO 2901: a play of 0.15 for P 1.5, 0.25 to P 5, 0.5 to P 12, 1 above; ASME B1.5: 0.010 in for 10 threads an inch and coarser, else 0.005 in. */
+	private static WallLimits trapezoid(ThreadSpec thread, boolean inside) {
+		double pitch = thread.pitch();
+		boolean metric = thread.system() == ThreadSystem.TR;
+		double play = metric ? pitch <= 1.5 ? 0.15 : pitch <= 5 ? 0.25 : pitch <= 12 ? 0.5 : 1 : pitch >= 2.54 - 1e-6 ? 0.254 : 0.127;
+		double open = OPEN * pitch + MillFacts.pitchTolerance(thread);
+		double usual = inside ? thread.diameter() + 2 * play : thread.diameter() - pitch - 2 * play;
+		return new WallLimits((inside ? thread.diameter() : usual) - open, (inside ? usual : thread.diameter() - pitch) + open, usual, false, metric ? "ISO 2901" : "ASME B1.5 (from memory)");
+	}
+
+	/** Of taper threads the gauge plane is at the face inside; outside it is a gauge length behind it. The face is taken for Z0. */
+	private static Optional<WallLimits> taper(ThreadSpec thread, boolean inside, Step.Synchronised pass) {
+		OptionalDouble gauge = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).orElse(OptionalDouble.empty());
+		OptionalDouble length = ThreadTable.standard().gaugeLength(thread);
+		boolean in = pass.from().z() > 0 && pass.to().z() < 0;
+		if (gauge.isEmpty() || length.isEmpty() || !in) {
+			return Optional.empty();
+		}
+		boolean american = sixty(thread);
+		double height = (american ? AMERICAN : BRITISH) * thread.pitch();
+		double behind = -pass.to().z();
+		double usual = gauge.getAsDouble() + (inside ? height - behind / 16 : -height + (behind - length.getAsDouble()) / 16);
+		double open = GAUGED * thread.pitch();
+		return Optional.of(new WallLimits(usual - open, usual + open, usual, true, american ? "ASME B1.20.1" : "ISO 7-1"));
+	}
+}
