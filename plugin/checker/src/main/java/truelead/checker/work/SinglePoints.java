@@ -30,6 +30,8 @@ import truelead.grammar.Expression;
 final class SinglePoints {
 
 	private static final int MOST = 1_000;
+	/** Comments above a thread that are read for it. */
+	private static final int MOST_ABOVE = 500;
 
 	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000 (common practice, no source). */
 	private static final double WHOLE_DEGREES = 360;
@@ -173,13 +175,13 @@ final class SinglePoints {
 	}
 
 	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source) {
-		Optional<Fact<ThreadSpec>> last = Optional.empty();
-		for (LineComment comment : comments) {
+		for (int i = comments.size() - 1; i >= Math.max(0, comments.size() - MOST_ABOVE); i--) {
+			LineComment comment = comments.get(i);
 			Optional<Callout> callout = CalloutReader.read(comment.said()).stream().filter(Callout::certain).findFirst();
 			if (callout.isPresent()) {
-				last = callout.map(c -> Callouts.fact(comment, c, source, c.spec()));
+				return callout.map(c -> Callouts.fact(comment, c, source, c.spec()));
 			}
 		}
-		return last;
+		return Optional.empty();
 	}
 }
