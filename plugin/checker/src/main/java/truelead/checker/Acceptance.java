@@ -1,8 +1,8 @@
 package truelead.checker;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import truelead.checker.job.Allowance;
 import truelead.checker.rule.Finding;
 import truelead.checker.work.Work;
@@ -17,19 +17,24 @@ final class Acceptance {
 	}
 
 	static List<Finding> apply(List<Finding> findings, Work work) {
-		return findings.stream().map(finding -> accepted(finding, work)).toList();
+		Map<String, String> everywhere = new HashMap<>();
+		work.programAllowances().forEach(note -> accept(note, everywhere));
+		return findings.stream().map(finding -> accepted(finding, work, everywhere)).toList();
 	}
 
-	private static Finding accepted(Finding finding, Work work) {
-		List<Allowance> inForce = new ArrayList<>(work.programAllowances());
+	/** The first reason for each rule counts. */
+	private static void accept(Allowance note, Map<String, String> reasons) {
+		if (!note.reason().isEmpty()) {
+			reasons.putIfAbsent(note.rule(), note.reason());
+		}
+	}
+
+	private static Finding accepted(Finding finding, Work work, Map<String, String> everywhere) {
+		Map<String, String> here = new HashMap<>();
 		if (finding.operation() >= 0 && finding.operation() < work.operations().size()) {
-			inForce.addAll(0, work.operations().get(finding.operation()).wanted().allowances());
+			work.operations().get(finding.operation()).wanted().allowances().forEach(note -> accept(note, here));
 		}
-		Optional<String> reason = inForce.stream().filter(a -> a.rule().equals(finding.rule()) && !a.reason().isEmpty())
-				.map(Allowance::reason).findFirst();
-		if (reason.isEmpty() || finding.accepted().isPresent()) {
-			return finding;
-		}
-		return finding.acceptedFor(reason.get());
+		String reason = here.getOrDefault(finding.rule(), everywhere.get(finding.rule()));
+		return reason == null || finding.accepted().isPresent() ? finding : finding.acceptedFor(reason);
 	}
 }

@@ -1,20 +1,17 @@
 package truelead.checker.comment;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import truelead.checker.callout.ToolListLine;
 import truelead.checker.job.Allowance;
 import truelead.checker.job.Note;
 import truelead.checker.job.NoteReader;
 import truelead.checker.job.NoteReading;
-import truelead.checker.job.ProgramComment;
 import truelead.checker.job.Remark;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.profile.ProfileKey;
@@ -25,12 +22,8 @@ import truelead.checker.program.ProgramFile;
 /** The comments of a program and of the files it calls, with our notes read from them. */
 public final class Commentary {
 
-	/** A note and where it stands. */
-	record NoteAt(int line, Note note) {
-	}
-
-	/** One file's comments: free ones and notes apart. */
-	private record Read(ProgramScan scan, List<NoteAt> notes, Set<ProgramComment> taken) {
+	/** One file's comments: notes, and the numbers of the free ones. */
+	private record Read(ProgramScan scan, ByLine<Note> notes, ByLine<Integer> free) {
 	}
 
 	/** Lines of tool lists by their text, which stands at every change of a tool again. */
@@ -76,27 +69,12 @@ public final class Commentary {
 
 	/** The notes of a file in a range of lines, both included, in order. */
 	public List<Note> notes(ProgramFile file, int from, int to) {
-		List<NoteAt> notes = read(file).notes();
-		int low = 0;
-		int high = notes.size();
-		while (low < high) {
-			int middle = (low + high) / 2;
-			if (notes.get(middle).line() < from) {
-				low = middle + 1;
-			} else {
-				high = middle;
-			}
-		}
-		List<Note> found = new ArrayList<>();
-		for (int i = low; i < notes.size() && notes.get(i).line() <= to; i++) {
-			found.add(notes.get(i).note());
-		}
-		return found;
+		return read(file).notes().between(from, to);
 	}
 
 	/** Every note of the program and the files read so far. */
 	public List<Note> allNotes() {
-		return files.values().stream().flatMap(r -> r.notes().stream()).map(NoteAt::note).toList();
+		return files.values().stream().flatMap(r -> r.notes().all().stream()).toList();
 	}
 
 	/** Every ALLOW note of the program and the files read so far. */
@@ -107,13 +85,19 @@ public final class Commentary {
 	/** Free comments of a file in a range of lines, both included, our notes left out. */
 	public List<LineComment> free(ProgramFile file, int from, int to) {
 		Read read = read(file);
-		List<LineComment> free = new ArrayList<>();
-		for (LineComment comment : read.scan().between(from, to)) {
-			if (!read.taken().contains(comment.comment())) {
-				free.add(comment);
+		List<Integer> numbers = read.free().between(from, to);
+		return new AbstractList<>() {
+
+			@Override
+			public LineComment get(int index) {
+				return read.scan().comments().get(numbers.get(index));
 			}
-		}
-		return free;
+
+			@Override
+			public int size() {
+				return numbers.size();
+			}
+		};
 	}
 
 	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool's number. */
@@ -139,17 +123,18 @@ public final class Commentary {
 			return known;
 		}
 		ProgramScan scan = new ProgramScan(file, profile);
-		List<NoteAt> notes = new ArrayList<>();
-		Set<ProgramComment> taken = Collections.newSetFromMap(new IdentityHashMap<>());
-		for (LineComment comment : scan.comments()) {
+		ByLine<Note> notes = new ByLine<>();
+		ByLine<Integer> free = new ByLine<>();
+		for (int i = 0; i < scan.comments().size(); i++) {
+			LineComment comment = scan.comments().get(i);
+			int number = i;
 			Optional<NoteReading> reading = NoteReader.read(comment.comment(), unit);
-			reading.ifPresent(r -> {
-				taken.add(comment.comment());
-				r.note().ifPresent(note -> notes.add(new NoteAt(comment.line(), note)));
+			reading.ifPresentOrElse(r -> {
+				r.note().ifPresent(note -> notes.add(comment.line(), note));
 				remarks.addAll(r.remarks());
-			});
+			}, () -> free.add(comment.line(), number));
 		}
-		Read read = new Read(scan, notes, taken);
+		Read read = new Read(scan, notes, free);
 		files.put(file.name(), read);
 		return read;
 	}

@@ -76,21 +76,23 @@ public final class ProgramScan {
 
 	/** Comments worth reading in a range of lines, both included. */
 	public List<LineComment> between(int from, int to) {
+		int first = before(from);
+		return comments.subList(first, Math.max(first, to == Integer.MAX_VALUE ? comments.size() : before(to + 1)));
+	}
+
+	/** How many comments stand before a line. */
+	private int before(int line) {
 		int low = 0;
 		int high = comments.size();
 		while (low < high) {
-			int middle = (low + high) / 2;
-			if (comments.get(middle).line() < from) {
+			int middle = (low + high) >>> 1;
+			if (comments.get(middle).line() < line) {
 				low = middle + 1;
 			} else {
 				high = middle;
 			}
 		}
-		int end = low;
-		while (end < comments.size() && comments.get(end).line() <= to) {
-			end++;
-		}
-		return comments.subList(low, end);
+		return low;
 	}
 
 	/** Takes comments for what they are: lines of a list that numbers its tools without a letter. */

@@ -120,6 +120,16 @@ final class CutChains {
 		}
 	}
 
+	/** The step that first makes a hole; the largest number where none does. */
+	int firstMade(int hole) {
+		int first = Integer.MAX_VALUE;
+		for (int link = lastLink(hole); link != NONE; link = before[link]) {
+			CutRow row = rows.get(rowOf[link]);
+			first = row.first().kind().makesHole() ? Math.min(first, row.order(indexOf[link])) : first;
+		}
+		return first;
+	}
+
 	/** Whether a cut at a hole makes it. */
 	boolean made(int hole) {
 		boolean made = false;

@@ -6,18 +6,20 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import truelead.checker.program.Plane;
 
 /**
- * The places of holes, numbered in the order first reached, in cells of 2 mm of each frame: ten thousand are found as fast as ten. Kept as
- * plain numbers, since a plate may have a hundred thousand.
+ * The places of holes, numbered in the order first reached, in cells of 2 mm of each frame, and of an eighth where hundreds are in one: ten
+ * thousand are found as fast as ten. Kept as plain numbers, since a plate may have a hundred thousand.
  */
 final class HoleGrid {
 
 	private static final double CELL = 2.0;
-
-	private static final long OUTERMOST = 1L << 30;
+	/** Size of smaller cells, mm, and how many holes are looked through before they are made. */
+	private static final double FINE = 0.125;
+	private static final int CROWDED = 256;
 
 	private record Numbered(Place frame, int number) {
 
@@ -25,9 +27,6 @@ final class HoleGrid {
 			return frame != null && frame.comparable(place);
 		}
 	}
-
-	/** Coordinates are round numbers as a rule, and are to lie inside a cell: what is looked for within a tolerance is then in one cell, not in four. */
-	private static final double OFFSET = 0.37;
 
 	private final List<Place> frames = new ArrayList<>();
 	private final Map<Place, Integer> frameNumbers = new HashMap<>();
@@ -39,9 +38,9 @@ final class HoleGrid {
 	private int[] frameOf = new int[16];
 	private double[] us = new double[16];
 	private double[] vs = new double[16];
-	/** The last hole of those whose cells share a slot; -1 where there is none. Before each stands the one added before it. */
-	private int[] slots = filled(16);
-	private int[] before = new int[16];
+	private final HoleCells coarse = new HoleCells(CELL);
+	/** Smaller cells, once so many holes are in one that what is looked for within a tolerance takes long there. */
+	private Optional<HoleCells> fine = Optional.empty();
 
 	/** Number of holes. */
 	int count() {
@@ -83,6 +82,11 @@ final class HoleGrid {
 		return frames.get(frameOf[hole]).at(us[hole], vs[hole]);
 	}
 
+	/** The number of the frame that a hole is in. */
+	int frameOf(int hole) {
+		return frameOf[hole];
+	}
+
 	/** Position of a hole along the first axis of its plane, mm. */
 	double u(int hole) {
 		return us[hole];
@@ -101,7 +105,10 @@ final class HoleGrid {
 		frameOf[count] = frame;
 		us[count] = u;
 		vs[count] = v;
-		link(count);
+		coarse.link(count, frame, u, v);
+		if (fine.isPresent()) {
+			fine.get().link(count, frame, u, v);
+		}
 		return count++;
 	}
 
@@ -121,20 +128,20 @@ final class HoleGrid {
 		frameOf = Arrays.copyOf(frameOf, room);
 		us = Arrays.copyOf(us, room);
 		vs = Arrays.copyOf(vs, room);
-		before = Arrays.copyOf(before, room);
-		int size = Integer.highestOneBit(Math.max(16, room - 1)) * 2;
-		if (size != slots.length) {
-			slots = filled(size);
-			for (int hole = 0; hole < count; hole++) {
-				link(hole);
-			}
+		resize(coarse, room);
+		fine.ifPresent(cells -> resize(cells, room));
+	}
+
+	private void resize(HoleCells cells, int room) {
+		if (cells.resize(room)) {
+			link(cells);
 		}
 	}
 
-	private void link(int hole) {
-		int slot = slot(frameOf[hole], cell(us[hole]), cell(vs[hole]));
-		before[hole] = slots[slot];
-		slots[slot] = hole;
+	private void link(HoleCells cells) {
+		for (int hole = 0; hole < count; hole++) {
+			cells.link(hole, frameOf[hole], us[hole], vs[hole]);
+		}
 	}
 
 	/** The hole nearest to a place, the first one reached of several; -1 where none is within a distance in mm. */
@@ -148,13 +155,16 @@ final class HoleGrid {
 
 	/** The same of those that no edit has changed. */
 	int nearest(int frame, double u, double v, double within, Spots changed) {
+		HoleCells cells = fine.isPresent() && within <= FINE ? fine.get() : coarse;
 		int best = -1;
+		int met = 0;
 		double least = Double.MAX_VALUE;
-		long lastAcross = cell(u + within);
-		long lastAlong = cell(v + within);
-		for (long across = cell(u - within); across <= lastAcross; across++) {
-			for (long along = cell(v - within); along <= lastAlong; along++) {
-				for (int hole = slots[slot(frame, across, along)]; hole >= 0; hole = before[hole]) {
+		long lastAcross = cells.cell(u + within);
+		long lastAlong = cells.cell(v + within);
+		for (long across = cells.cell(u - within); across <= lastAcross; across++) {
+			for (long along = cells.cell(v - within); along <= lastAlong; along++) {
+				for (int hole = cells.last(frame, across, along); hole >= 0; hole = cells.before(hole)) {
+					met++;
 					double beside = us[hole] - u;
 					double behind = vs[hole] - v;
 					if (Math.abs(beside) <= within && Math.abs(behind) <= within && frameOf[hole] == frame && changed.get(hole) == null) {
@@ -170,6 +180,12 @@ final class HoleGrid {
 				}
 			}
 		}
+		if (met > CROWDED && within <= FINE && fine.isEmpty()) {
+			HoleCells smaller = new HoleCells(FINE);
+			smaller.resize(us.length);
+			link(smaller);
+			fine = Optional.of(smaller);
+		}
 		return best;
 	}
 
@@ -182,10 +198,10 @@ final class HoleGrid {
 				addNear(hole, frame, u, v, distance, found);
 			}
 		} else {
-			for (long i = cell(u - distance); i <= cell(u + distance); i++) {
-				for (long j = cell(v - distance); j <= cell(v + distance); j++) {
-					for (int hole = slots[slot(frame, i, j)]; hole >= 0; hole = before[hole]) {
-						if (cell(us[hole]) == i && cell(vs[hole]) == j) {
+			for (long i = coarse.cell(u - distance); i <= coarse.cell(u + distance); i++) {
+				for (long j = coarse.cell(v - distance); j <= coarse.cell(v + distance); j++) {
+					for (int hole = coarse.last(frame, i, j); hole >= 0; hole = coarse.before(hole)) {
+						if (coarse.cell(us[hole]) == i && coarse.cell(vs[hole]) == j) {
 							addNear(hole, frame, u, v, distance, found);
 						}
 					}
@@ -203,22 +219,5 @@ final class HoleGrid {
 		if (frameOf[hole] == frame && Math.hypot(us[hole] - u, vs[hole] - v) <= distance) {
 			found.add(hole);
 		}
-	}
-
-	private int slot(int frame, long across, long along) {
-		return Place.scatter(across + frame * 31L, along) & slots.length - 1;
-	}
-
-	/** The cell that a coordinate in mm lies in; all that is further away than any machine reaches lies in the outermost. */
-	private static long cell(double coordinate) {
-		double cells = (coordinate + OFFSET) / CELL;
-		long cell = cells > OUTERMOST ? OUTERMOST : cells < -OUTERMOST ? -OUTERMOST : (long) cells;
-		return cells < cell ? cell - 1 : cell;
-	}
-
-	private static int[] filled(int size) {
-		int[] empty = new int[size];
-		Arrays.fill(empty, -1);
-		return empty;
 	}
 }

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
@@ -21,6 +23,8 @@ public final class Holes {
 	private final boolean unknownPlaces;
 	private final boolean crowded;
 	private final PairNumbers pairs;
+	/** Where holes are made, as they were before any edit. */
+	private final MadeHoles made;
 	private final Spots spots;
 	/** One more than the largest number. */
 	private final int end;
@@ -34,6 +38,7 @@ public final class Holes {
 		this.unknownPlaces = unknownPlaces;
 		this.crowded = crowded;
 		this.pairs = new PairNumbers();
+		this.made = new MadeHoles(grid, chains::firstMade);
 		this.spots = Spots.NONE;
 		this.end = grid.count();
 		this.oneFrame = grid.inOneFrame();
@@ -48,6 +53,7 @@ public final class Holes {
 		this.unknownPlaces = other.unknownPlaces;
 		this.crowded = other.crowded;
 		this.pairs = other.pairs;
+		this.made = other.made;
 		this.spots = spots;
 		this.end = end;
 	}
@@ -209,6 +215,21 @@ public final class Holes {
 			return nearer != 0 ? nearer : firstReached().compare(one, other);
 		});
 		return near;
+	}
+
+	/** The nearest hole within a distance in mm of a place that was made before a step, but for the one at the very place; of several as near the first one reached. */
+	public Optional<Hole> madeBeside(Place place, double distance, int order) {
+		if (!place.known()) {
+			return Optional.empty();
+		}
+		IntPredicate asked = number -> spots.get(number) == null && !place(number).equals(place);
+		int known = made.nearest(grid.knownFrame(place), place.u(), place.v(), distance, order, asked);
+		if (spots == Spots.NONE) {
+			return known < 0 ? Optional.empty() : Optional.of(hole(known));
+		}
+		Comparator<Integer> nearer = (one, other) -> Double.compare(place(one).distance(place), place(other).distance(place));
+		return IntStream.concat(spots.near(place, distance).filter(number -> !place(number).equals(place)), IntStream.of(known).filter(number -> number >= 0)).boxed()
+				.filter(number -> hole(number).madeBefore(order)).min(nearer.thenComparing(firstReached())).map(this::hole);
 	}
 
 	/** Where a hole is. */

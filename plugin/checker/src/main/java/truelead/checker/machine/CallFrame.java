@@ -1,31 +1,13 @@
 package truelead.checker.machine;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.program.BlockRef;
-import truelead.grammar.Element;
 
 /** A program or subprogram being executed: where it stands, who called it, and which loops are open in it. */
 final class CallFrame {
-
-	/** An open loop: the line it starts at and how many passes are left where it counts them. */
-	static final class Loop {
-		final int line;
-		final String name;
-		final Optional<Element.OKeyword> keyword;
-		int left;
-
-		Loop(int line, String name, Optional<Element.OKeyword> keyword, int left) {
-			this.line = line;
-			this.name = name;
-			this.keyword = keyword;
-			this.left = left;
-		}
-	}
 
 	final Source source;
 	final Optional<BlockRef> caller;
@@ -35,7 +17,7 @@ final class CallFrame {
 	final boolean ownLocals;
 	/** Whether an o-word ends it, so that program numbers do not. */
 	final boolean oWord;
-	final Deque<Loop> loops = new ArrayDeque<>();
+	final OpenLoops loops = new OpenLoops();
 	/** What a call has given to a subprogram with a head of its own. */
 	List<Value> arguments = List.of();
 	int line;
@@ -73,36 +55,12 @@ final class CallFrame {
 	/** All that its further way depends on. */
 	List<Object> memory() {
 		List<Object> memory = new ArrayList<>(List.of(source, line, start, end, repeatsLeft, arguments));
-		loops.forEach(loop -> memory.addAll(List.of(loop.line, loop.name, loop.left)));
+		loops.memory(memory);
 		return memory;
 	}
 
 	/** Passes left in loops and repeats that count them. */
 	int passesLeft() {
-		int left = repeatsLeft;
-		for (Loop loop : loops) {
-			left += loop.left;
-		}
-		return left;
-	}
-
-	/** Opens a loop, closing what a jump out of it or of inner ones has left open. */
-	void open(Loop loop) {
-		close(loop.line);
-		loops.push(loop);
-	}
-
-	/** Closes the loop that starts at a line, and all inside it; nothing where it is not open. */
-	void close(int line) {
-		if (loops.stream().anyMatch(open -> open.line == line)) {
-			while (loops.pop().line != line) {
-				continue;
-			}
-		}
-	}
-
-	/** The innermost open loop of that name. */
-	Optional<Loop> loop(String name) {
-		return loops.stream().filter(open -> open.name.equals(name)).findFirst();
+		return repeatsLeft + loops.left();
 	}
 }

@@ -87,12 +87,7 @@ final class Detour {
 
 	/** Whether a jump back leads to where nothing is done yet, as to make a further part. */
 	static boolean anew(Source source, int from, int to) {
-		for (int line = 0; line < Math.min(to, MOST_LINES); line++) {
-			if (source.file().text().block(line).words().stream().anyMatch(word -> "XYZABCUVWTFS".indexOf(word.address()) >= 0)) {
-				return false;
-			}
-		}
-		return to < from && to < MOST_LINES;
+		return to < from && to < MOST_LINES && to <= source.firstDone(MOST_LINES);
 	}
 
 	/** The variables that are set in the blocks which the jump leaves out. */

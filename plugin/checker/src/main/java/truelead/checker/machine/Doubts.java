@@ -2,9 +2,11 @@ package truelead.checker.machine;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
@@ -22,8 +24,14 @@ final class Doubts {
 			Setting speed, Setting tool, SpindleTurn spindle, Map<Object, Consumer<String>> forget) {
 	}
 
+	/** Where a branch or loop begins. */
+	private record Begun(CallFrame frame, int line) {
+	}
+
 	private final MachineState state;
 	private final Deque<Doubt> open = new ArrayDeque<>();
+	/** The same, by where they begin. */
+	private final Set<Begun> begun = new HashSet<>();
 
 	Doubts(MachineState state) {
 		this.state = state;
@@ -31,7 +39,7 @@ final class Doubts {
 
 	/** A branch or loop begins that is passed once; {@code depth} is that of the local variables. */
 	void open(CallFrame frame, Structures.Structure structure, int depth) {
-		if (open.stream().anyMatch(doubt -> doubt.frame == frame && doubt.structure.equals(structure))) {
+		if (!begun.add(new Begun(frame, structure.open()))) {
 			return; // a jump back inside it
 		}
 		String statement = structure.keyword() + " in line " + (structure.open() + 1);
@@ -42,7 +50,7 @@ final class Doubts {
 
 	/** Whether the branch or loop is one of them. */
 	boolean holds(CallFrame frame, Structures.Structure structure) {
-		return !open.isEmpty() && open.peek().frame == frame && open.peek().structure.equals(structure);
+		return !open.isEmpty() && open.peek().frame == frame && open.peek().structure.open() == structure.open();
 	}
 
 	/** The statement of the innermost one that a jump to a line of the same program would leave. */
@@ -70,6 +78,7 @@ final class Doubts {
 	/** The innermost one ends: what it has changed is not known any more. */
 	void settle() {
 		Doubt doubt = open.pop();
+		begun.remove(new Begun(doubt.frame, doubt.structure.open()));
 		String why = "it depends on " + doubt.statement + ", which is not followed";
 		boolean elsewhere = doubt.workOffset != state.place.workOffset() || doubt.frameNumber != state.place.frameNumber();
 		for (int axis = 0; axis < 3; axis++) {

@@ -1,10 +1,11 @@
 package truelead.checker.machine;
 
 import java.util.Deque;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import truelead.checker.arithmetic.Conditions;
 import truelead.checker.arithmetic.Evaluator;
@@ -24,11 +25,8 @@ final class EndlessLoops {
 	private static final int IDLE = 10_000;
 	private static final int STOP_WITHIN = 2_000;
 
-	/** Where a jump out stands. */
-	private record WayOut(Source source, int line) {
-	}
-
-	private final Set<WayOut> waysOut = new HashSet<>();
+	/** The lines where jumps out stand. */
+	private final Map<Source, TreeSet<Integer>> waysOut = new HashMap<>();
 	private final Deque<CallFrame> frames;
 	private final Conditions conditions;
 	private final Standstill standstill = new Standstill();
@@ -107,12 +105,13 @@ final class EndlessLoops {
 
 	/** A jump to an end of the program was left out, since its condition is not known: a loop about it has an end. */
 	void wayOut(CallFrame frame) {
-		waysOut.add(new WayOut(frame.source, frame.line - 1));
+		waysOut.computeIfAbsent(frame.source, source -> new TreeSet<>()).add(frame.line - 1);
 	}
 
 	/** Whether such a jump stands between a line and the place where a program stands. */
 	boolean leads(CallFrame frame, int line) {
-		return waysOut.stream().anyMatch(out -> out.source() == frame.source && out.line() >= line && out.line() < frame.line);
+		TreeSet<Integer> out = waysOut.get(frame.source);
+		return out != null && line < frame.line && !out.subSet(line, frame.line).isEmpty();
 	}
 
 	/** Whether the machine stops for the operator between a line and the place where a program stands. */

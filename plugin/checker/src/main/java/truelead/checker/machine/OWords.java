@@ -37,13 +37,13 @@ final class OWords {
 				// The branches meet here.
 			}
 			case WHILE -> whileLoop(frame, name, line, statement);
-			case DO -> frame.open(new CallFrame.Loop(line, name, Optional.of(OKeyword.DO), 0));
+			case DO -> frame.loops.open(new OpenLoops.Loop(line, name, Optional.of(OKeyword.DO), 0));
 			case REPEAT -> repeat(frame, name, line, statement);
-			case ENDWHILE -> frame.loop(name).ifPresent(open -> flow.goTo(frame, open.line));
-			case ENDREPEAT -> frame.loop(name).ifPresent(open -> again(frame, open));
+			case ENDWHILE -> frame.loops.named(name).ifPresent(open -> flow.goTo(frame, open.line));
+			case ENDREPEAT -> frame.loops.named(name).ifPresent(open -> again(frame, open));
 			case CONTINUE -> skip(frame, name, LOOP_ENDS, 0);
 			case BREAK -> {
-				frame.loop(name).ifPresent(open -> frame.close(open.line));
+				frame.loops.named(name).ifPresent(open -> frame.loops.close(open.line));
 				skip(frame, name, LOOP_ENDS, 1);
 			}
 		}
@@ -86,18 +86,18 @@ final class OWords {
 	}
 
 	private void whileLoop(CallFrame frame, String name, int line, Element.OStatement statement) {
-		Optional<CallFrame.Loop> open = frame.loop(name);
+		Optional<OpenLoops.Loop> open = frame.loops.named(name);
 		boolean closesDo = open.isPresent() && open.get().keyword.equals(Optional.of(OKeyword.DO)) && open.get().line < line;
 		if (closesDo) {
 			if (holds(statement)) {
 				flow.goTo(frame, open.get().line + 1);
 			} else {
-				frame.close(open.get().line);
+				frame.loops.close(open.get().line);
 			}
 		} else if (holds(statement)) {
-			frame.open(new CallFrame.Loop(line, name, Optional.of(OKeyword.WHILE), 0));
+			frame.loops.open(new OpenLoops.Loop(line, name, Optional.of(OKeyword.WHILE), 0));
 		} else {
-			frame.close(line);
+			frame.loops.close(line);
 			skip(frame, name, Set.of(OKeyword.ENDWHILE), 1);
 		}
 	}
@@ -112,17 +112,16 @@ final class OWords {
 		if (passes <= 0) {
 			skip(frame, name, Set.of(OKeyword.ENDREPEAT), 1);
 		} else {
-			frame.open(new CallFrame.Loop(line, name, Optional.of(OKeyword.REPEAT), passes - 1));
+			frame.loops.open(new OpenLoops.Loop(line, name, Optional.of(OKeyword.REPEAT), passes - 1));
 		}
 	}
 
-	private void again(CallFrame frame, CallFrame.Loop open) {
+	private void again(CallFrame frame, OpenLoops.Loop open) {
 		flow.endless().decided();
-		if (open.left > 0) {
-			open.left--;
+		if (frame.loops.again(open)) {
 			flow.goTo(frame, open.line + 1);
 		} else {
-			frame.close(open.line);
+			frame.loops.close(open.line);
 		}
 	}
 

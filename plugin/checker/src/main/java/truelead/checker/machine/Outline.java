@@ -34,17 +34,20 @@ final class Outline {
 	private final TreeMap<Integer, Mark> marks = new TreeMap<>();
 	private final Map<String, Integer> subs = new HashMap<>();
 	private final Map<String, Integer> procedures = new HashMap<>();
+	private final TreeSet<Integer> procedureLines = new TreeSet<>();
 	/** The lines of headers such as {@code %_N_HOLES_SPF}, by the name of the program. */
 	private final Map<String, Integer> archived = new HashMap<>();
 	private final TreeMap<Integer, ArchiveHeader> headers = new TreeMap<>();
 	/** Names of statements, which may be calls. */
 	private final Set<String> statements = new HashSet<>();
 	private Structures structures;
+	private LoopEnds loopEnds;
 	private final TreeSet<Integer> ends = new TreeSet<>();
 	private final TreeSet<Integer> returns = new TreeSet<>();
 	private final Set<Integer> called = new HashSet<>();
 	private final List<Integer> percents = new ArrayList<>();
 	private int lastWordLine = -1;
+	private boolean oWords;
 	private final int lines;
 
 	Outline(ProgramFile file) {
@@ -79,6 +82,7 @@ final class Outline {
 				mark(line, element);
 			} else if (element instanceof Element.Procedure procedure) {
 				procedures.putIfAbsent(procedure.name(), line);
+				procedureLines.add(line);
 			} else if (element instanceof Element.Statement statement) {
 				statements.add(statement.name());
 			} else if (element instanceof Element.ModalCall call) {
@@ -99,7 +103,7 @@ final class Outline {
 
 	/** Whether the file has statements that begin with an O word, as RS-274 alone has them: there a number that nothing has set is zero (from memory). */
 	boolean oWords() {
-		return marks.values().stream().anyMatch(mark -> mark.element() instanceof Element.OStatement);
+		return oWords;
 	}
 
 	private void header(int line, ArchiveHeader header) {
@@ -122,6 +126,7 @@ final class Outline {
 
 	private void mark(int line, Element element) {
 		marks.put(line, new Mark(line, element));
+		oWords |= element instanceof Element.OStatement;
 		if (element instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB) {
 			subs.putIfAbsent(statement.name(), line);
 		}
@@ -234,6 +239,14 @@ final class Outline {
 		return marks.tailMap(from).values();
 	}
 
+	/** Which END closes which loop by number. */
+	LoopEnds loopEnds() {
+		if (loopEnds == null) {
+			loopEnds = new LoopEnds(marks.values());
+		}
+		return loopEnds;
+	}
+
 	/** Which statements open, divide and close the same branch or loop. */
 	Structures structures() {
 		if (structures == null) {
@@ -264,9 +277,9 @@ final class Outline {
 		return headers.containsKey(from) && statements.contains(headers.get(from).name());
 	}
 
-	/** Whether any subprogram has a head of its own. */
+	/** Whether a subprogram in a range of lines has a head of its own. */
 	boolean hasProcedure(int from, int to) {
-		return procedures.values().stream().anyMatch(line -> line >= from && line < to);
+		return !procedureLines.subSet(from, to).isEmpty();
 	}
 
 	/** Line of the o-word subprogram of that name. */

@@ -17,6 +17,7 @@ final class Source {
 	private final int lines;
 	private Block[] kept;
 	private int reached = -1;
+	private int firstDone = -1;
 	/** Stands in the chunk read last, whose lines are those from first up to behind. */
 	private BlockCursor cursor;
 	private int first;
@@ -61,6 +62,17 @@ final class Source {
 		}
 		cursor.goTo(line - first);
 		return cursor.block();
+	}
+
+	/** The first line, of so many, with a word that calls a tool, sets its feed or speed, or moves it; looked for once. */
+	int firstDone(int most) {
+		if (firstDone < 0) {
+			firstDone = 0;
+			while (firstDone < Math.min(most, lines) && file.text().block(firstDone).words().stream().noneMatch(word -> "XYZABCUVWTFS".indexOf(word.address()) >= 0)) {
+				firstDone++;
+			}
+		}
+		return firstDone;
 	}
 
 	/** Whether any block has the change code M6; looked for once. */

@@ -2,12 +2,15 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
 import truelead.checker.machine.Compensation;
@@ -15,6 +18,7 @@ import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
+import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
 /** Tells thread milling from pockets and bores among the runs of arcs, and gathers the passes into operations. */
@@ -30,6 +34,7 @@ final class MillDrafts {
 	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
 	private final Set<ArcRun> leads = Collections.newSetFromMap(new IdentityHashMap<>());
+	private final Map<ToolLog, Integer> firstCallout = new HashMap<>();
 	private Draft current;
 
 	MillDrafts(Commentary commentary, Stays stays) {
@@ -115,9 +120,19 @@ final class MillDrafts {
 			return false;
 		}
 		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()
-				|| Callouts.any(commentary.free(commentary.main().file(), stays.freeFrom(run.tool()), lineOf(run)));
+				|| firstCallout.computeIfAbsent(run.tool(), this::firstCallout) <= lineOf(run);
 		boolean compensated = run.arcs().get(0).modal().compensation() != Compensation.OFF;
 		return named && (compensated || run.advance() > 0 || tool.facts().thread().isPresent());
+	}
+
+	/** The line of the first comment of a stay that names a thread for certain; the largest number where none does. */
+	private int firstCallout(ToolLog log) {
+		for (LineComment comment : commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log))) {
+			if (Callouts.any(List.of(comment))) {
+				return comment.line();
+			}
+		}
+		return Integer.MAX_VALUE;
 	}
 
 	private boolean newCallout(Draft before, ArcRun next) {

@@ -31,6 +31,8 @@ import truelead.grammar.Expression;
 final class SinglePoints {
 
 	private static final int MOST = 1_000;
+	/** Comments above a thread that are read for it. */
+	private static final int MOST_ABOVE = 500;
 
 	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000 (common practice, no source). */
 	private static final double WHOLE_DEGREES = 360;
@@ -227,7 +229,7 @@ final class SinglePoints {
 	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source, Predicate<ThreadSpec> suits) {
 		Optional<Fact<ThreadSpec>> last = Optional.empty();
 		Optional<Fact<ThreadSpec>> suiting = Optional.empty();
-		for (LineComment comment : comments) {
+		for (LineComment comment : comments.subList(Math.max(0, comments.size() - MOST_ABOVE), comments.size())) {
 			for (Callout callout : CalloutReader.read(comment.said())) {
 				if (callout.certain()) {
 					last = Optional.of(Callouts.fact(comment, callout, source, callout.spec()));

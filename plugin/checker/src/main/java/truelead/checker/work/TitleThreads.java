@@ -24,6 +24,9 @@ import truelead.checker.thread.ThreadSpec;
  */
 final class TitleThreads {
 
+	/** A title has no more lines than this: what is read of it is read for each operation. */
+	private static final int MOST_LINES = 300;
+
 	private final List<LineComment> comments;
 	/** By thread without its class; read when first asked for. */
 	private Map<ThreadSpec, List<Titled>> named;
@@ -33,7 +36,7 @@ final class TitleThreads {
 	/** The title of a program of the file, counted from 0. */
 	TitleThreads(Commentary commentary, Stays stays, int part) {
 		List<LineComment> above = commentary.free(commentary.main().file(), stays.begin(part), stays.firstChange(part) - 1);
-		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty()).toList();
+		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty()).limit(MOST_LINES).toList();
 	}
 
 	/** A thread of the title, with what is said of its depth. */

@@ -32,6 +32,9 @@ final class ToolBook {
 
 	private static final Optional<Fact<Double>> POINT = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
 
+	/** Lines that differ and may list one tool; where a program says something of it at each of thousands of operations, the first of them do. */
+	private static final int MOST_LINES = 100;
+
 	private final Commentary commentary;
 	private final Stays stays;
 	private final Job job;
@@ -83,7 +86,10 @@ final class ToolBook {
 			commentary.listLine(comment).ifPresent(line -> {
 				Pocket pocket = new Pocket(part, line.number());
 				listing.add(part);
-				listed.computeIfAbsent(pocket, n -> new ArrayList<>()).add(comment);
+				List<LineComment> lines = listed.computeIfAbsent(pocket, n -> new ArrayList<>(1));
+				if (lines.size() < MOST_LINES && said.add("list " + pocket + comment.text())) {
+					lines.add(comment);
+				}
 				list.merge(pocket, FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()), ToolBook::join);
 			});
 		}
@@ -185,7 +191,7 @@ final class ToolBook {
 		}
 		List<LineComment> titles = titles(log, above);
 		above.removeAll(titles);
-		List<LineComment> below = commentary.free(main, change + 1, Math.min(stays.to(log), change + 12));
+		List<LineComment> below = new ArrayList<>(commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)));
 		below.removeIf(comment -> comment.code() || !mine(comment, number));
 		for (int part : log.part() == 0 ? new int[] {0} : new int[] {log.part(), 0}) {
 			for (LineComment comment : byToolWord.getOrDefault(new Pocket(part, number), List.of())) {

@@ -41,9 +41,16 @@ final class WantedReader {
 	record Result(Wanted wanted, Optional<Location> governing) {
 	}
 
+	/** What notes at the head of a program of the file say of all its operations, the last first. */
+	private record Head(List<Note.OfHole> holes, Optional<Note.OfSurface> surface) {
+	}
+
 	/** A callout and the comment it stands in. */
 	private record Called(Callout callout, LineComment comment, FactSource source) {
 	}
+
+	/** Of what is said in a tool's stay before an operation as much is read, from either end. */
+	private static final int MOST_AT_END = 50;
 
 	/** Of a tool's comments as many are asked. */
 	private static final int MOST_COMMENTS = 20;
@@ -61,7 +68,7 @@ final class WantedReader {
 	/** The holder of a tool that does not say its own. */
 	private final Fact<Holder> holder;
 	private final Map<Integer, TitleThreads> titles = new HashMap<>();
-	private final Map<Integer, List<Note>> heads = new HashMap<>();
+	private final Map<Integer, Head> heads = new HashMap<>();
 	private final NavigableMap<Integer, Note.OfStock> stock = new TreeMap<>();
 
 	WantedReader(Commentary commentary, Stays stays, ToolBook book, Job job, MachineProfile profile) {
@@ -97,8 +104,8 @@ final class WantedReader {
 		called.addAll(called(commentary.free(main, free, start), cut, draft));
 		List<Note> tool = List.of();
 		if (called.isEmpty() && first(notes, Note.OfThread.class).isEmpty() && after.isPresent()) {
-			called.addAll(called(commentary.free(main, stays.freeFrom(draft.log), start), cut, draft));
-			tool = reversed(commentary.notes(main, stays.from(draft.log), own - 1));
+			called.addAll(called(ends(commentary.free(main, stays.freeFrom(draft.log), start)), cut, draft));
+			tool = reversed(ends(commentary.notes(main, stays.from(draft.log), own - 1)));
 		}
 		List<LineComment> listed = book.listed(draft.log);
 		Set<LineComment> read = listed.isEmpty() ? Set.of() : Collections.newSetFromMap(new IdentityHashMap<>());
@@ -133,9 +140,9 @@ final class WantedReader {
 		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> titled.map(TitleThreads.Titled::thread)).or(elsewhere);
 		List<Called> alike = alike(called, wanted, titled);
 		Optional<Fact<Double>> diameterOnly = named.isEmpty() && draft.tool.facts().isTap() ? draft.tool.facts().diameter() : Optional.empty();
-		List<Note> head = head(draft.log.part());
+		Head head = head(draft.log.part());
 		List<Note.OfHole> here = of(all, Note.OfHole.class);
-		List<Note.OfHole> hole = here.isEmpty() ? of(head, Note.OfHole.class) : here;
+		List<Note.OfHole> hole = here.isEmpty() ? head.holes() : here;
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(title(draft.log.part())::same).map(WantedReader::called).ifPresent(sized::add);
 		Optional<Fact<Double>> depth = pick(thread, Note.OfThread::depth)
@@ -147,7 +154,7 @@ final class WantedReader {
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> title(draft.log.part()).thickness(commentary.unit())).filter(thick -> drilledThrough(cut, thick.value())));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> first(sized, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
-		Fact<Double> top = first(all, Note.OfSurface.class).or(() -> first(head, Note.OfSurface.class)).map(Note.OfSurface::level).orElse(surface);
+		Fact<Double> top = first(all, Note.OfSurface.class).or(head::surface).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = first(all, Note.OfStock.class).or(() -> stockBefore(draft)).map(Note.OfStock::stock).or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
 		of(notes, Note.OfAllowance.class).forEach(note -> allowances.addAll(note.allowances()));
@@ -186,8 +193,11 @@ final class WantedReader {
 	}
 
 	/** The notes at the head of a program of the file, the last first. */
-	private List<Note> head(int part) {
-		return heads.computeIfAbsent(part, p -> reversed(commentary.notes(commentary.main().file(), stays.begin(p), stays.firstChange(p))));
+	private Head head(int part) {
+		return heads.computeIfAbsent(part, p -> {
+			List<Note> notes = reversed(commentary.notes(commentary.main().file(), stays.begin(p), stays.firstChange(p)));
+			return new Head(ends(of(notes, Note.OfHole.class)), first(notes, Note.OfSurface.class));
+		});
 	}
 
 	/** What names the thread that the nearest names, nearest first, since a tool's name seldom repeats depth and count; else the title. */
@@ -325,6 +335,16 @@ final class WantedReader {
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** Of what is said in a tool's stay before an operation the first and the nearest: where each of thousands has a comment, those between are of others. */
+	private static <T> List<T> ends(List<T> said) {
+		if (said.size() <= 2 * MOST_AT_END) {
+			return said;
+		}
+		List<T> ends = new ArrayList<>(said.subList(0, MOST_AT_END));
+		ends.addAll(said.subList(said.size() - MOST_AT_END, said.size()));
+		return ends;
 	}
 
 	private static List<Note> reversed(List<Note> notes) {

@@ -1,12 +1,11 @@
 package truelead.checker.work;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
@@ -54,20 +53,16 @@ public final class Work {
 	private final Supplier<List<Hole>> unthreaded;
 	private final Supplier<Set<Plane>> planes;
 	private final boolean evaluated;
-	/** The numbers of the operations of each group. */
-	private final Map<Integer, List<Integer>> groups;
+	private final Groups groups;
 	private volatile boolean dependsOnAll;
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
 		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course, new Later<>(holes::planes),
-				unthreaded(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new HashMap<>());
-		for (ThreadingOperation operation : operations) {
-			groups.computeIfAbsent(operation.group(), g -> new ArrayList<>()).add(operation.index());
-		}
+				unthreaded(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations));
 	}
 
 	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
-			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Map<Integer, List<Integer>> groups) {
+			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Groups groups) {
 		this.shop = shop;
 		this.tools = tools;
 		this.holes = holes;
@@ -265,6 +260,11 @@ public final class Work {
 		return holes.get().near(place, distance);
 	}
 
+	/** The nearest hole within a distance in mm of a place that was made before a step, but for the one at the very place. */
+	public Optional<Hole> holeBeside(Place place, double distance, int order) {
+		return holes.get().madeBeside(place, distance, order);
+	}
+
 	/** Whether a pass that seems to go round a bolt has its centre over against a hole made before, seen from where it begins: the sign of I or J is wrong. */
 	public boolean turnedOver(MillPass pass) {
 		Place place = pass.place();
@@ -303,13 +303,12 @@ public final class Work {
 
 	/** The operations that one callout covers with this one, itself among them. */
 	public List<ThreadingOperation> group(ThreadingOperation operation) {
-		List<Integer> numbers = groups.getOrDefault(operation.group(), List.of());
-		return numbers.size() == 1 ? List.of(all.get(numbers.get(0))) : numbers.stream().map(all::get).toList();
+		return groups.of(operation, all);
 	}
 
 	/** Whether an operation is the first of those that one callout covers, so that what is said of the callout is said once. */
 	public boolean firstOfGroup(ThreadingOperation operation) {
-		return all.get(groups.get(operation.group()).get(0)).index() == operation.index();
+		return groups.first(operation);
 	}
 
 	/** Whether all holes of the program lie along one axis, across a plane. */

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
+import truelead.checker.hole.PlaceSet;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
@@ -54,8 +55,7 @@ public final class HoleSkipped extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		boolean first = work.group(operation).get(0) == operation;
-		if (!first || !work.evaluated() || work.unthreaded().isEmpty()) {
+		if (!work.firstOfGroup(operation) || !work.evaluated() || work.unthreaded().isEmpty()) {
 			return;
 		}
 		Map<String, Integer> threaded = new HashMap<>();
@@ -75,8 +75,9 @@ public final class HoleSkipped extends HoleRule {
 		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
 		List<Hole> alike = unthreaded.made(threaded.keySet());
 		List<Hole> elsewhere = unthreaded.made(ways);
+		PlaceSet visited = new PlaceSet(alike.isEmpty() ? List.of() : visited(operation, work));
 		for (Hole hole : alike) {
-			if (!beside(work, hole, operation)) {
+			if (!visited.beside(hole.place(), diameter(operation) / 2)) {
 				skipped.add(hole.making().get(0));
 			}
 		}
@@ -242,12 +243,6 @@ public final class HoleSkipped extends HoleRule {
 
 	private static boolean has(Map<Numbers, Set<Side>> sides, Place wanted) {
 		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
-	}
-
-	private static boolean beside(Work work, Hole hole, ThreadingOperation operation) {
-		double reach = diameter(operation) / 2;
-		return work.holesNear(hole.place(), reach).stream().map(Hole::place).filter(near -> !near.equals(hole.place()) && near.distance(hole.place()) < reach)
-				.anyMatch(near -> work.group(operation).stream().anyMatch(one -> Visits.of(one, work).at(near)));
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {

@@ -50,7 +50,6 @@ enum HoleState {
 			return Optional.of(visit.hole());
 		}
 		double reach = Double.isNaN(diameter) ? 0 : diameter / 2;
-		List<Hole> near = reach > 0 ? work.holesNear(visit.hole().place(), reach) : List.of();
-		return near.stream().filter(hole -> !hole.place().equals(visit.hole().place()) && hole.madeBefore(visit.order())).findFirst();
+		return reach > 0 ? work.holeBeside(visit.hole().place(), reach, visit.order()) : Optional.empty();
 	}
 }

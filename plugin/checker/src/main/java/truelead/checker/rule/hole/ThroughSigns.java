@@ -1,5 +1,8 @@
 package truelead.checker.rule.hole;
 
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
@@ -50,9 +53,24 @@ final class ThroughSigns {
 
 	private Optional<String> level(Cut sized) {
 		work.dependsOnAll();
-		boolean same = coned(sized) && work.unthreaded().stream().limit(MOST_HOLES)
-				.anyMatch(hole -> hole.deepestBefore(Integer.MAX_VALUE).filter(cut -> coned(cut) && alike(cut, sized)).isPresent());
+		boolean same = coned(sized) && work.derived(Others.class, Others::new).cuts.stream().anyMatch(cut -> alike(cut, sized));
 		return same ? Optional.of("holes of another diameter end at the same full depth") : Optional.empty();
+	}
+
+	/** The cuts that go deepest in holes without a thread, one of each level and diameter. */
+	private static final class Others {
+
+		private record Kind(double shoulder, double direction, double diameter) {
+		}
+
+		private final Collection<Cut> cuts;
+
+		Others(Work work) {
+			Map<Kind, Cut> kinds = new HashMap<>();
+			work.unthreaded().stream().limit(MOST_HOLES).flatMap(hole -> hole.deepestBefore(Integer.MAX_VALUE).stream()).filter(ThroughSigns::coned)
+					.forEach(cut -> kinds.putIfAbsent(new Kind(cut.shoulder(), cut.direction(), cut.diameter().orElseThrow().value()), cut));
+			cuts = kinds.values();
+		}
 	}
 
 	private static boolean coned(Cut cut) {

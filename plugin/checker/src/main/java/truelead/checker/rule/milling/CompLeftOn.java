@@ -45,13 +45,13 @@ public final class CompLeftOn implements Rule {
 
 	/** Compensation that is still on when the cutter goes up and over to another hole. */
 	private Optional<Finding> onTheWay(Work work, ThreadMilling operation) {
-		if (operation.passes().typical().stream().allMatch(pass -> pass.compensation() == Compensation.OFF) || operation.passes().size() > MOST) {
+		if (operation.passes().typical().stream().noneMatch(CompLeftOn::goesUp) || operation.passes().size() > MOST) {
 			return Optional.empty();
 		}
 		MillPass before = null;
 		for (MillPass pass : operation.passes()) {
 			int first = before == null ? 0 : before.order();
-			if (before != null && before.compensation() != Compensation.OFF && !before.place().equals(pass.place()) && goesUp(before)
+			if (before != null && !before.place().equals(pass.place()) && goesUp(before)
 					&& work.course().compensation().before(pass.order()).filter(change -> change.order() < first).isPresent()) {
 				return Optional.of(onTheWay(operation, before, pass));
 			}
@@ -61,7 +61,7 @@ public final class CompLeftOn implements Rule {
 	}
 
 	private static boolean goesUp(MillPass pass) {
-		return pass.exit().stream().anyMatch(step -> step instanceof Step.Move move && move.rapid() && move.from().along(pass.axis()) != move.to().along(pass.axis())
+		return pass.compensation() != Compensation.OFF && pass.exit().stream().anyMatch(step -> step instanceof Step.Move move && move.rapid() && move.from().along(pass.axis()) != move.to().along(pass.axis())
 				&& move.modal().compensation() != Compensation.OFF);
 	}
 
