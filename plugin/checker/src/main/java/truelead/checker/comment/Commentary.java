@@ -39,6 +39,8 @@ public final class Commentary {
 	private final MachineProfile profile;
 	private final ProgramFile program;
 	private final Map<String, Read> files = new LinkedHashMap<>();
+	/** The program's own comments, which far most questions are about. */
+	private final Read main;
 	private final List<Remark> remarks = new ArrayList<>();
 
 	/** Reads the comments of a program; {@code unit} is that of bare lengths in them. */
@@ -46,7 +48,7 @@ public final class Commentary {
 		this.unit = unit;
 		this.profile = profile;
 		this.program = program;
-		read(program);
+		main = read(program);
 	}
 
 	/** The unit that bare lengths in comments are taken in. */
@@ -56,7 +58,7 @@ public final class Commentary {
 
 	/** Lines, problems and comments of the program itself. */
 	public ProgramScan main() {
-		return read(program).scan();
+		return main.scan();
 	}
 
 	/** Lines, problems and comments of a file that the program calls, or of itself. */
@@ -104,9 +106,12 @@ public final class Commentary {
 		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances().stream()).toList();
 	}
 
-	/** Free comments of a file in a range of lines, both included, our notes left out. */
+	/** Free comments of a file in a range of lines, both included, our notes left out; not to be changed. */
 	public List<LineComment> free(ProgramFile file, int from, int to) {
 		Read read = read(file);
+		if (read.taken().isEmpty()) {
+			return read.scan().between(from, to);
+		}
 		List<LineComment> free = new ArrayList<>();
 		for (LineComment comment : read.scan().between(from, to)) {
 			if (!read.taken().contains(comment.comment())) {
@@ -134,6 +139,9 @@ public final class Commentary {
 	}
 
 	private Read read(ProgramFile file) {
+		if (file == program && main != null) {
+			return main;
+		}
 		Read known = files.get(file.name());
 		if (known != null) {
 			return known;

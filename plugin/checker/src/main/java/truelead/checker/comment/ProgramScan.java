@@ -90,7 +90,7 @@ public final class ProgramScan {
 		while (end < comments.size() && comments.get(end).line() <= to) {
 			end++;
 		}
-		return comments.subList(low, end);
+		return low == end ? List.of() : Collections.unmodifiableList(comments.subList(low, end));
 	}
 
 	/** Takes comments for what they are: lines of a list that numbers its tools without a letter. */

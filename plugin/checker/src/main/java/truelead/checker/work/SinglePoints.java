@@ -157,11 +157,11 @@ final class SinglePoints {
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
 	 * of the title that is as deep.
 	 */
-	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
-			ToolUse use = uses.get(chase.tool);
+			ToolUse use = uses.get(chase.tool.index());
 			int line = commentary.mainLine(chase.first().block());
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT);
