@@ -104,6 +104,26 @@ public final class BlockCursor {
 		return reader.decimals(part);
 	}
 
+	/** Number of characters of the line, its line end left out. */
+	int length() {
+		return chunk.lineEnd(line) - chunk.lineStart(line);
+	}
+
+	/** A number that is the same for lines of the same text, and seldom for others. */
+	int scatter() {
+		int end = chunk.lineEnd(line);
+		int mixed = 0;
+		for (int i = chunk.lineStart(line); i < end; i++) {
+			mixed = mixed * 31 + text.charAt(i);
+		}
+		return mixed ^ mixed >>> 15;
+	}
+
+	/** Whether the line is a text. */
+	boolean says(String line) {
+		return line.length() == length() && text.startsWith(line, chunk.lineStart(this.line));
+	}
+
 	/** The block itself. */
 	public Block block() {
 		String text = chunk.line(line);

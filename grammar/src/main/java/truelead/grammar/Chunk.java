@@ -126,6 +126,20 @@ public final class Chunk {
 		return end;
 	}
 
+	/** Where the text of a line stands in it, the white space around it left out. */
+	Span written(int line) {
+		int first = starts[line];
+		int start = first;
+		int end = lineEnd(line);
+		while (end > start && text.charAt(end - 1) <= ' ') {
+			end--;
+		}
+		while (start < end && text.charAt(start) <= ' ') {
+			start++;
+		}
+		return new Span(start - first, end - first);
+	}
+
 	/** A line without its line end. */
 	public String line(int line) {
 		return text.substring(starts[line], lineEnd(line));

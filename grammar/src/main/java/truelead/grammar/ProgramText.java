@@ -122,6 +122,12 @@ public final class ProgramText {
 		return chunks[chunk].line(line - lines[chunk]);
 	}
 
+	/** Where the text of a line stands in it, the white space around it left out. */
+	public Span written(int line) {
+		int chunk = holder(lines, line);
+		return chunks[chunk].written(line - lines[chunk]);
+	}
+
 	/** What ends a line: CR, LF, both, or nothing where the text ends. */
 	public String lineEnd(int line) {
 		int chunk = holder(lines, line);

@@ -11,9 +11,11 @@ import truelead.checker.callout.ToolListLine;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.job.NoteReader;
 import truelead.grammar.Block;
+import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.KnownBlocks;
 import truelead.grammar.Problem;
 import truelead.grammar.Span;
 
@@ -44,8 +46,11 @@ final class ChunkScan {
 		for (int code : facts.codes()) {
 			gCodes.add(code);
 		}
+		BlockCursor cursor = chunk.cursor();
+		KnownBlocks known = new KnownBlocks();
 		for (int line : facts.spoken()) {
-			read(line, chunk.block(line));
+			cursor.goTo(line);
+			read(line, known.at(cursor));
 		}
 	}
 

@@ -32,6 +32,8 @@ public final class Commentary {
 	private final MachineProfile profile;
 	private final ProgramFile program;
 	private final Map<String, Read> files = new LinkedHashMap<>();
+	/** The program's own comments, which far most questions are about. */
+	private final Read main;
 	private final List<Remark> remarks = new ArrayList<>();
 
 	/** Reads the comments of a program; {@code unit} is that of bare lengths in them. */
@@ -39,7 +41,7 @@ public final class Commentary {
 		this.unit = unit;
 		this.profile = profile;
 		this.program = program;
-		read(program);
+		main = read(program);
 	}
 
 	/** The unit that bare lengths in comments are taken in. */
@@ -49,7 +51,7 @@ public final class Commentary {
 
 	/** Lines, problems and comments of the program itself. */
 	public ProgramScan main() {
-		return read(program).scan();
+		return main.scan();
 	}
 
 	/** Lines, problems and comments of a file that the program calls, or of itself. */
@@ -82,9 +84,12 @@ public final class Commentary {
 		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances().stream()).toList();
 	}
 
-	/** Free comments of a file in a range of lines, both included, our notes left out. */
+	/** Free comments of a file in a range of lines, both included, our notes left out; not to be changed. */
 	public List<LineComment> free(ProgramFile file, int from, int to) {
 		Read read = read(file);
+		if (read.free().all().size() == read.scan().comments().size()) {
+			return read.scan().between(from, to);
+		}
 		List<Integer> numbers = read.free().between(from, to);
 		return new AbstractList<>() {
 
@@ -118,6 +123,9 @@ public final class Commentary {
 	}
 
 	private Read read(ProgramFile file) {
+		if (file == program && main != null) {
+			return main;
+		}
 		Read known = files.get(file.name());
 		if (known != null) {
 			return known;

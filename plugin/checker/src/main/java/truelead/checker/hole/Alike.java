@@ -1,15 +1,23 @@
 package truelead.checker.hole;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Numbers for values that are shared by all that they hold for, so that the same one is known at a glance; of an edit's values those that are equal have one too. */
 public final class Alike<T> {
 
-	/** An operation has few of them. */
-	private static final int FEW = 4;
+	/** An operation has few of them, which are looked for one by one. */
+	private static final int FEW = 8;
 
-	private final Map<T, Integer> numbers = new IdentityHashMap<>(FEW);
+	private final List<T> few = new ArrayList<>(2);
+	/** All values, where they are many. */
+	private Map<T, Integer> many;
+	/** The number of each of the few. */
+	private int[] numbers = new int[2];
 	private int count;
 	private boolean edited;
 
@@ -20,16 +28,34 @@ public final class Alike<T> {
 
 	/** The number of a value. */
 	public int of(T value) {
-		Integer known = numbers.get(value);
-		if (known == null) {
-			known = edited ? equal(value) : count++;
-			numbers.put(value, known);
+		for (int i = few.size() - 1; i >= 0; i--) {
+			if (few.get(i) == value) {
+				return numbers[i];
+			}
 		}
-		return known;
+		Integer known = many == null ? null : many.get(value);
+		return known != null ? known : keep(value, edited ? equal(value) : count++);
+	}
+
+	private int keep(T value, int number) {
+		if (few.size() < FEW) {
+			numbers = few.size() == numbers.length ? Arrays.copyOf(numbers, FEW) : numbers;
+			numbers[few.size()] = number;
+			few.add(value);
+		} else {
+			many = many == null ? new IdentityHashMap<>() : many;
+			many.put(value, number);
+		}
+		return number;
 	}
 
 	private int equal(T value) {
-		for (Map.Entry<T, Integer> known : numbers.entrySet()) {
+		for (int i = 0; i < few.size(); i++) {
+			if (few.get(i).equals(value)) {
+				return numbers[i];
+			}
+		}
+		for (Map.Entry<T, Integer> known : many == null ? Set.<Map.Entry<T, Integer>>of() : many.entrySet()) {
 			if (known.getKey().equals(value)) {
 				return known.getValue();
 			}

@@ -1,18 +1,67 @@
 package truelead.checker.hole;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * A place and everything done there before, between and after threading, in the order of execution.
- *
- * @param cuts spotting and countersinking among them, so a place with cuts is not yet a hole: see {@link #made()}
- */
-public record Hole(Place place, List<Cut> cuts) {
+/** A place and everything done there before, between and after threading, in the order of execution. */
+public final class Hole {
 
-	public Hole {
-		cuts = List.copyOf(cuts);
+	private final Place place;
+	private final List<Cut> cuts;
+	/** What was there before the step that was asked for last: rule after rule asks for the same one. */
+	private volatile Before known;
+
+	/**
+	 * What a tool finds that comes at a step.
+	 *
+	 * @param making  the cuts that make the hole
+	 * @param deepest as {@link #deepestBefore} says; null where it says nothing
+	 * @param sized   as {@link #sizedBefore(int)} says; null where it says nothing
+	 */
+	private record Before(int order, List<Cut> making, Cut deepest, Cut sized) {
+
+		static Before of(List<Cut> cuts, int order) {
+			List<Cut> making = making(cuts, order);
+			Cut deepest = deepest(making);
+			return new Before(order, making, deepest, deepest == null ? null : widest(making, (deepest.start() + deepest.tip()) / 2));
+		}
+
+		private static List<Cut> making(List<Cut> cuts, int order) {
+			int count = 0;
+			for (int i = 0; i < cuts.size(); i++) {
+				count += makes(cuts.get(i), order) ? 1 : 0;
+			}
+			if (count == cuts.size() || count == 0) {
+				return count == 0 ? List.of() : cuts;
+			}
+			List<Cut> making = new ArrayList<>(count);
+			for (Cut cut : cuts) {
+				if (makes(cut, order)) {
+					making.add(cut);
+				}
+			}
+			return Collections.unmodifiableList(making);
+		}
+
+		private static Cut deepest(List<Cut> making) {
+			Cut deepest = null;
+			for (int i = 0; i < making.size(); i++) {
+				Cut cut = making.get(i);
+				if (Double.isNaN(cut.tip())) {
+					return null;
+				}
+				deepest = deepest == null || cut.direction() * cut.tip() > deepest.direction() * deepest.tip() ? cut : deepest;
+			}
+			return deepest;
+		}
+	}
+
+	/** @param cuts spotting and countersinking among them, so a place with cuts is not yet a hole: see {@link #made()} */
+	public Hole(Place place, List<Cut> cuts) {
+		this.place = place;
+		this.cuts = List.copyOf(cuts);
 	}
 
 	/** A place where nothing was done. */
@@ -20,20 +69,33 @@ public record Hole(Place place, List<Cut> cuts) {
 		return new Hole(place, List.of());
 	}
 
+	/** Where it is. */
+	public Place place() {
+		return place;
+	}
+
+	/** All that was done there. */
+	public List<Cut> cuts() {
+		return cuts;
+	}
+
+	private Before before(int order) {
+		Before before = known;
+		if (before == null || before.order() != order) {
+			before = Before.of(cuts, order);
+			known = before;
+		}
+		return before;
+	}
+
 	/** The cuts that make the hole. */
 	public List<Cut> making() {
-		return makingBefore(Integer.MAX_VALUE);
+		return Before.making(cuts, Integer.MAX_VALUE);
 	}
 
 	/** The cuts that make the hole before a step. */
 	public List<Cut> makingBefore(int order) {
-		List<Cut> making = new ArrayList<>(cuts.size());
-		for (Cut cut : cuts) {
-			if (makes(cut, order)) {
-				making.add(cut);
-			}
-		}
-		return making;
+		return before(order).making();
 	}
 
 	private static boolean makes(Cut cut, int order) {
@@ -42,17 +104,12 @@ public record Hole(Place place, List<Cut> cuts) {
 
 	/** Whether anything made a hole. */
 	public boolean made() {
-		return madeBefore(Integer.MAX_VALUE);
+		return !making().isEmpty();
 	}
 
 	/** Whether anything made a hole before a step. */
 	public boolean madeBefore(int order) {
-		for (Cut cut : cuts) {
-			if (makes(cut, order)) {
-				return true;
-			}
-		}
-		return false;
+		return !before(order).making().isEmpty();
 	}
 
 	/**
@@ -60,7 +117,7 @@ public record Hole(Place place, List<Cut> cuts) {
 	 * where nothing was made or a diameter that matters is not known.
 	 */
 	public Optional<Cut> sizedBefore(int order) {
-		return deepestBefore(order).flatMap(deepest -> sizedBefore(order, (deepest.start() + deepest.tip()) / 2));
+		return Optional.ofNullable(before(order).sized());
 	}
 
 	/**
@@ -70,10 +127,15 @@ public record Hole(Place place, List<Cut> cuts) {
 	 * @param level mm along the axis
 	 */
 	public Optional<Cut> sizedBefore(int order, double level) {
+		return Optional.ofNullable(widest(before(order).making(), level));
+	}
+
+	private static Cut widest(List<Cut> making, double level) {
 		Cut widest = null;
 		Cut unknown = null;
-		for (Cut cut : cuts) {
-			if (makes(cut, order) && cut.direction() * (cut.tip() - level) >= 0) {
+		for (int i = 0; i < making.size(); i++) {
+			Cut cut = making.get(i);
+			if (cut.direction() * (cut.tip() - level) >= 0) {
 				if (cut.diameter().isEmpty()) {
 					unknown = cut;
 					continue;
@@ -82,22 +144,12 @@ public record Hole(Place place, List<Cut> cuts) {
 			}
 		}
 		boolean bored = widest != null && widest.kind() == Cut.Kind.BORE && unknown != null && widest.order() > unknown.order() && unknown.kind() != Cut.Kind.BORE;
-		return unknown == null || bored ? Optional.ofNullable(widest) : Optional.empty();
+		return unknown == null || bored ? widest : null;
 	}
 
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */
 	public Optional<Cut> deepestBefore(int order) {
-		Cut deepest = null;
-		for (Cut cut : cuts) {
-			if (!makes(cut, order)) {
-				continue;
-			}
-			if (Double.isNaN(cut.tip())) {
-				return Optional.empty();
-			}
-			deepest = deepest == null || cut.direction() * cut.tip() > deepest.direction() * deepest.tip() ? cut : deepest;
-		}
-		return Optional.ofNullable(deepest);
+		return Optional.ofNullable(before(order).deepest());
 	}
 
 	/** Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a drilled hole; empty where none is known. */
@@ -126,5 +178,20 @@ public record Hole(Place place, List<Cut> cuts) {
 			}
 		}
 		return edge;
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof Hole hole && place.equals(hole.place) && cuts.equals(hole.cuts);
+	}
+
+	@Override
+	public int hashCode() {
+		return 31 * place.hashCode() + cuts.hashCode();
+	}
+
+	@Override
+	public String toString() {
+		return "Hole[place=" + place + ", cuts=" + cuts + "]";
 	}
 }

@@ -38,11 +38,12 @@ final class Modes {
 				unknownCode(words, i);
 			}
 			boolean pass = false;
-			for (Meaning meaning : meanings) {
-				pass |= meaning.motionByAxisWords();
+			for (int m = 0; m < meanings.size(); m++) {
+				pass |= meanings.get(m).motionByAxisWords();
 			}
 			pass = pass && moves(words, i);
-			for (Meaning meaning : meanings) {
+			for (int m = 0; m < meanings.size(); m++) {
+				Meaning meaning = meanings.get(m);
 				if (pass && !meaning.motionByAxisWords()) {
 					continue;
 				}
@@ -191,7 +192,9 @@ final class Modes {
 
 	/** The motion or cycle a code stands for; NONE for another kind of code. */
 	Meaning motionMeaning(int code) {
-		for (Meaning meaning : state.profile.gCode(code)) {
+		List<Meaning> meanings = state.profile.gCode(code);
+		for (int m = 0; m < meanings.size(); m++) {
+			Meaning meaning = meanings.get(m);
 			if (meaning.motion() || meaning.cycle() || meaning == Meaning.CYCLE_OFF) {
 				return meaning;
 			}

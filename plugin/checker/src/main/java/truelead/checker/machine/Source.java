@@ -8,6 +8,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.ProgramFile;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
+import truelead.grammar.KnownBlocks;
 import truelead.grammar.ProgramText;
 
 /** A program file while it is executed: blocks that are come by again are kept, and so is its outline once it has been asked for. */
@@ -20,6 +21,7 @@ final class Source {
 	private int firstDone = -1;
 	/** Stands in the chunk read last, whose lines are those from first up to behind. */
 	private BlockCursor cursor;
+	private final KnownBlocks known = new KnownBlocks();
 	private int first;
 	private int behind;
 	private Outline outline;
@@ -61,7 +63,7 @@ final class Source {
 			behind = chunk + 1 < text.chunks().size() ? text.firstLine(chunk + 1) : lines;
 		}
 		cursor.goTo(line - first);
-		return cursor.block();
+		return known.at(cursor);
 	}
 
 	/** The first line, of so many, with a word that calls a tool, sets its feed or speed, or moves it; looked for once. */

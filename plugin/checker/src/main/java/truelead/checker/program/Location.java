@@ -12,16 +12,7 @@ public record Location(ProgramFile file, int line, Span span) {
 
 	/** The whole text of a block without the white space around it. */
 	public static Location of(BlockRef block) {
-		String text = block.file().text().line(block.line());
-		int start = 0;
-		int end = text.length();
-		while (end > 0 && text.charAt(end - 1) <= ' ') {
-			end--;
-		}
-		while (start < end && text.charAt(start) <= ' ') {
-			start++;
-		}
-		return new Location(block.file(), block.line(), new Span(start, end));
+		return new Location(block.file(), block.line(), block.file().text().written(block.line()));
 	}
 
 	/** The same place in another text of the file; itself where it is in another file. */

@@ -17,6 +17,7 @@ import truelead.checker.program.LengthUnit;
  */
 public record TapDrill(String name, double diameter, LengthUnit unit, Origin origin, String source) {
 	private static final Remembered<ThreadSpec, Optional<TapDrill>> CUTTING = new Remembered<>(1000, TapDrill::chosen);
+	private static final Lately<Optional<TapDrill>> LATELY = new Lately<>(CUTTING::of);
 
 	/** Drills of metric threads, read when first asked for. */
 	private static final class Metric {
@@ -52,7 +53,7 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 	 * within the limits of the minor diameter, a metric one where no inch drill lies there; empty where neither gives one.
 	 */
 	public static Optional<TapDrill> cutting(ThreadSpec spec) {
-		return CUTTING.of(spec);
+		return LATELY.of(spec);
 	}
 
 	private static Optional<TapDrill> chosen(ThreadSpec spec) {

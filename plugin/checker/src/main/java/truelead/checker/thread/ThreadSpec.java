@@ -84,7 +84,7 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 
 	/** The same thread with no class said. */
 	public ThreadSpec withoutClass() {
-		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.empty());
+		return threadClass.isEmpty() ? this : new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.empty());
 	}
 
 	/** The thread that a wire insert of this size is screwed into: of the same pitch, larger by 1.5 H = 1.299 P (ASME B18.29.1, DIN 8140-2; from memory). */
@@ -94,7 +94,7 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 
 	/** The same thread of the given hand. */
 	public ThreadSpec withHand(Hand other) {
-		return new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);
+		return other == hand ? this : new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);
 	}
 
 	/** Whether a cutter that reaches a diameter, mm, may cut it: from its own diameter up to what a sharp tip cuts deeper, 0.2165 P (ISO 68-1), and a little. */
@@ -115,6 +115,20 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 	/** The designation in full, with the pitch always: {@code M4x0.7-4H}, {@code M20x4P2}, {@code #10-32 UNF-2B-LH}, {@code 1/4-18 NPT}, {@code G 1/2}. */
 	public String designation() {
 		return Designation.of(this);
+	}
+
+	/** Diameter and pitch tell most threads apart. */
+	@Override
+	public int hashCode() {
+		long mixed = (Double.doubleToLongBits(diameter) * 31 + Double.doubleToLongBits(pitch)) * 0x9E3779B97F4A7C15L;
+		return (int) (mixed >>> 32);
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof ThreadSpec thread && Double.compare(diameter, thread.diameter) == 0 && Double.compare(pitch, thread.pitch) == 0
+				&& Double.compare(tpi, thread.tpi) == 0 && system == thread.system && hand == thread.hand && starts == thread.starts && series.equals(thread.series)
+				&& size.equals(thread.size) && threadClass.equals(thread.threadClass);
 	}
 
 	@Override

@@ -19,11 +19,7 @@ public final class ThreadTable {
 
 	private final MetricTable metric = new MetricTable();
 	private final Map<ThreadSystem, List<ThreadSpec>> bySystem = new ConcurrentHashMap<>();
-	/** The answer given last: rules ask for the limits of one thread at each of its thousand places. */
-	private volatile Asked last = new Asked(null, Optional.empty());
-
-	private record Asked(ThreadSpec spec, Optional<Limits> limits) {
-	}
+	private final Lately<Optional<Limits>> limits = new Lately<>(spec -> limits(spec, spec.threadClass().orElseGet(() -> defaultClass(spec))));
 
 	/** The tables that a metric program never asks for are read when they are. */
 	private static final class Inch {
@@ -154,12 +150,7 @@ public final class ThreadTable {
 
 	/** The limits of the class called out, or else of the default class. */
 	public Optional<Limits> limits(ThreadSpec spec) {
-		Asked before = last;
-		if (before.spec() != spec) {
-			before = new Asked(spec, limits(spec, spec.threadClass().orElseGet(() -> defaultClass(spec))));
-			last = before;
-		}
-		return before.limits();
+		return limits.of(spec);
 	}
 
 	/** The class that is meant when none is said: 6H (5H up to M1.4), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */

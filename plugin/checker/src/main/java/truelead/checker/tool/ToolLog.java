@@ -1,7 +1,7 @@
 package truelead.checker.tool;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +16,7 @@ import truelead.checker.program.WordRef;
 public final class ToolLog {
 
 	private static final int MOST_FEED_MODES = 1_000;
+	private static final int FEW_FEED_MODES = 4;
 
 	private final int index;
 	private final int part;
@@ -34,7 +35,9 @@ public final class ToolLog {
 	private boolean drilling;
 	private int optionalStops;
 	private final List<Setting> lengthOffsets = new ArrayList<>();
-	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
+	private final List<FeedUse> feeds = new ArrayList<>(1);
+	/** Where the feeds of a mode word stand, where there are many. */
+	private final Map<Optional<WordRef>, Integer> feedsOf = new HashMap<>(0);
 	private Modal seen;
 
 	/** What is in the spindle when a program begins. */
@@ -69,7 +72,7 @@ public final class ToolLog {
 		movedWithoutOffset = other.movedWithoutOffset;
 		optionalStops = other.optionalStops;
 		lengthOffsets.addAll(other.lengthOffsets);
-		feeds.putAll(other.feeds);
+		other.feeds.forEach(this::fed);
 		seen = other.seen;
 		tapping = other.tapping;
 		drilling = other.drilling;
@@ -201,8 +204,32 @@ public final class ToolLog {
 			lengthOffsets.add(offset);
 		}
 		if (countFeed && modal.feed().known() && feeds.size() < MOST_FEED_MODES) {
-			feeds.merge(modal.feedModeStated(), FeedUse.of(modal, first), FeedUse::with);
+			fed(FeedUse.of(modal, first));
 		}
+	}
+
+	private void fed(FeedUse use) {
+		int known = feedsOf(use.modeWord());
+		if (known >= 0) {
+			feeds.set(known, feeds.get(known).with(use));
+			return;
+		}
+		feeds.add(use);
+		for (int at = feeds.size() > FEW_FEED_MODES ? feedsOf.size() : feeds.size(); at < feeds.size(); at++) {
+			feedsOf.put(feeds.get(at).modeWord(), at);
+		}
+	}
+
+	/** Where the feeds of a mode word stand; below 0 where there are none. */
+	private int feedsOf(Optional<WordRef> modeWord) {
+		if (feeds.size() > FEW_FEED_MODES) {
+			return feedsOf.getOrDefault(modeWord, -1);
+		}
+		int at = feeds.size() - 1;
+		while (at >= 0 && !feeds.get(at).modeWord().equals(modeWord)) {
+			at--;
+		}
+		return at;
 	}
 
 	private boolean met(Setting offset) {
@@ -233,6 +260,6 @@ public final class ToolLog {
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, feeds);
 	}
 }

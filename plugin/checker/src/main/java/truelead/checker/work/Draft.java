@@ -84,7 +84,7 @@ final class Draft {
 
 		/** Whether a move comes from another place. */
 		boolean cameFrom(Step.Move move) {
-			return MillPass.elsewhere(move.from(), place, MillPass.radius(helix));
+			return MillPass.elsewhere(move.from(), place, HelixMeasures.of(helix, place.plane()).radius());
 		}
 
 		MillPass at(Hole hole) {

@@ -65,7 +65,7 @@ final class MillDrafts {
 
 	/** Whether a run is a lead-in or lead-out arc of another one. */
 	boolean isLead(ArcRun run) {
-		return leads.contains(run);
+		return !leads.isEmpty() && leads.contains(run);
 	}
 
 	/** Takes a run where it mills a thread; false where it is for the holes. */

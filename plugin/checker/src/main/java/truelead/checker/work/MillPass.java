@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
@@ -14,20 +15,8 @@ import truelead.checker.program.Setting;
 import truelead.checker.run.ArcRun;
 import truelead.checker.tool.ToolUse;
 
-/**
- * One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis.
- *
- * @param order    number of the helix's first arc in the order of execution
- * @param rapidIn  the last move at rapid across the axis before the entry, with nothing but rapid moves between
- * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value ArcRun#MOST_AROUND}
- * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
- * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at most
- * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
- * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
- * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
- */
-public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external,
-		double turns) {
+/** One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis. */
+public final class MillPass {
 
 	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
 	private static final double OPEN = 0.1;
@@ -42,10 +31,105 @@ public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, Lis
 	/** Turns of a helix that goes round, but for rounding. */
 	private static final double WHOLE = 0.99;
 
-	public MillPass {
-		entry = List.copyOf(entry);
-		helix = List.copyOf(helix);
-		exit = List.copyOf(exit);
+	private final int order;
+	private final ToolUse tool;
+	private final Optional<Step.Move> rapidIn;
+	private final List<Step> entry;
+	private final List<Step.Arc> helix;
+	private final List<Step> exit;
+	private final Hole hole;
+	private final boolean external;
+	private final double turns;
+	/** What every rule asks for, worked out for the first. */
+	private volatile HelixMeasures measures;
+	private volatile Object derived;
+
+	/**
+	 * A pass.
+	 *
+	 * @param order    number of the helix's first arc in the order of execution
+	 * @param rapidIn  the last move at rapid across the axis before the entry, with nothing but rapid moves between
+	 * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value ArcRun#MOST_AROUND}
+	 * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
+	 * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at most
+	 * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
+	 * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
+	 * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
+	 */
+	public MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external, double turns) {
+		this.order = order;
+		this.tool = tool;
+		this.rapidIn = rapidIn;
+		this.entry = List.copyOf(entry);
+		this.helix = List.copyOf(helix);
+		this.exit = List.copyOf(exit);
+		this.hole = hole;
+		this.external = external;
+		this.turns = turns;
+	}
+
+	/** Number of the helix's first arc in the order of execution. */
+	public int order() {
+		return order;
+	}
+
+	/** The stay of the cutter. */
+	public ToolUse tool() {
+		return tool;
+	}
+
+	/** The last move at rapid across the axis before the entry, with nothing but rapid moves between. */
+	public Optional<Step.Move> rapidIn() {
+		return rapidIn;
+	}
+
+	/** Moves and lead-in arcs from the last position clear of the wall to the helix, in order. */
+	public List<Step> entry() {
+		return entry;
+	}
+
+	/** The arcs about the hole's centre at the pass's radius, in order; never empty. */
+	public List<Step.Arc> helix() {
+		return helix;
+	}
+
+	/** Lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order. */
+	public List<Step> exit() {
+		return exit;
+	}
+
+	/** What else was done at the place, {@link Hole#untouched} where nothing. */
+	public Hole hole() {
+		return hole;
+	}
+
+	/** Whether the cutter comes to the helix from outside, cutting a bolt thread on a stud. */
+	public boolean external() {
+		return external;
+	}
+
+	/** Full turns of the helix about the centre, a number with decimals: half a turn is 0.5. */
+	public double turns() {
+		return turns;
+	}
+
+	private HelixMeasures measures() {
+		HelixMeasures known = measures;
+		if (known == null) {
+			known = HelixMeasures.of(helix, place().plane());
+			measures = known;
+		}
+		return known;
+	}
+
+	/** What rules work out of a pass by itself, made once; the answer of the kind that was asked for last is kept. */
+	public <T> T derived(Class<T> kind, Function<MillPass, T> maker) {
+		Object known = derived;
+		if (!kind.isInstance(known)) {
+			known = maker.apply(this);
+			derived = known;
+		}
+		return kind.cast(known);
 	}
 
 	/** The move at rapid that brings the cutter from another place; inside the hole it cannot come from farther than its path lies from the middle, but for {@value #ANOTHER_PLACE} mm. */
@@ -96,16 +180,7 @@ public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, Lis
 
 	/** Where the arcs' mean centre is in the plane, along its first axis and along its second, mm. */
 	private double[] ownCentre() {
-		double sweep = 0;
-		double u = 0;
-		double v = 0;
-		for (Step.Arc arc : helix) {
-			double share = Math.abs(arc.sweep());
-			sweep += share;
-			u += share * arc.centre().along(place().plane().first());
-			v += share * arc.centre().along(place().plane().second());
-		}
-		return new double[] {u / sweep, v / sweep};
+		return new double[] {measures().u(), measures().v()};
 	}
 
 	/** How far the mean centre of a helix of a turn or more lies from the hole, mm, where it is more than rounding; else 0. */
@@ -113,19 +188,13 @@ public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, Lis
 		if (!(turns > WHOLE)) {
 			return 0;
 		}
-		double[] own = ownCentre();
-		double distance = Math.hypot(own[0] - place().u(), own[1] - place().v());
+		double distance = Math.hypot(measures().u() - place().u(), measures().v() - place().v());
 		return distance > COMPUTED && distance > open() ? distance : 0;
 	}
 
 	/** How far the mean centre may lie beside the hole by rounding, mm. */
 	private double open() {
-		for (Step.Arc arc : helix) {
-			if (arc.byRadius()) {
-				return OPEN;
-			}
-		}
-		return Math.max(COMPUTED, 3 * Math.min(resolution(), COARSEST));
+		return measures().byRadius() ? OPEN : Math.max(COMPUTED, 3 * Math.min(resolution(), COARSEST));
 	}
 
 	/** Where the axis of the helix is in the plane, along its first axis and along its second, mm: that of the hole, but for rounding. */
@@ -135,17 +204,7 @@ public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, Lis
 
 	/** Radius of the programmed path, mean over the arcs weighted by their sweep, mm. */
 	public double radius() {
-		return radius(helix);
-	}
-
-	static double radius(List<Step.Arc> helix) {
-		double sum = 0;
-		double sweep = 0;
-		for (Step.Arc arc : helix) {
-			sum += (arc.startRadius() + arc.endRadius()) / 2 * Math.abs(arc.sweep());
-			sweep += Math.abs(arc.sweep());
-		}
-		return sum / sweep;
+		return measures().radius();
 	}
 
 	/** Level where the helix starts, mm. */
@@ -227,10 +286,17 @@ public record MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, Lis
 
 	/** Half of the coarsest last decimal written in the helix's blocks, mm. */
 	public double resolution() {
-		double coarsest = 0;
-		for (Step.Arc arc : helix) {
-			coarsest = Math.max(coarsest, arc.resolution());
-		}
-		return coarsest;
+		return measures().resolution();
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return this == other || other instanceof MillPass pass && order == pass.order && external == pass.external && Double.compare(turns, pass.turns) == 0
+				&& tool.equals(pass.tool) && entry.equals(pass.entry) && helix.equals(pass.helix) && exit.equals(pass.exit) && hole.equals(pass.hole);
+	}
+
+	@Override
+	public int hashCode() {
+		return 31 * order + hole.hashCode();
 	}
 }

@@ -18,11 +18,13 @@ import truelead.checker.hole.Place;
  */
 public final class MillPasses extends AbstractList<MillPass> implements RandomAccess {
 
+	private static final MillPasses NONE = new MillPasses(List.of());
+
 	private final List<PassPart> parts;
 	/** How many passes come before each part. */
 	private final int[] starts;
 	private final int size;
-	private Kinds kinds;
+	private volatile Kinds kinds;
 
 	/** The first pass of each kind, how many there are of each, and for each part which of these its own kinds are. */
 	private record Kinds(List<MillPass> typical, int[] counts, int[][] ofParts) {
@@ -66,6 +68,9 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 	/** The passes of the kinds whose {@link #typical()} pass is as asked, in the order of execution. */
 	public MillPasses where(Predicate<MillPass> asked) {
 		List<MillPass> all = typical();
+		if (all.size() == 1) {
+			return asked.test(all.get(0)) ? this : NONE;
+		}
 		BitSet kinds = new BitSet();
 		for (int kind = 0; kind < all.size(); kind++) {
 			kinds.set(kind, asked.test(all.get(kind)));
@@ -96,7 +101,12 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 		return parts.stream().flatMap(part -> part.outermost().stream()).toList();
 	}
 
-	private synchronized Kinds kinds() {
+	private Kinds kinds() {
+		Kinds known = kinds;
+		return known != null ? known : sortOnce();
+	}
+
+	private synchronized Kinds sortOnce() {
 		if (kinds == null) {
 			kinds = sorted();
 		}

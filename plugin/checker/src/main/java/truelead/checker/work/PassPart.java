@@ -13,7 +13,7 @@ final class PassPart {
 	private final PassTable table;
 	/** Those that it has; empty for all. */
 	private final Optional<int[]> chosen;
-	private Kinds kinds;
+	private volatile Kinds kinds;
 
 	/** The kinds there are, in the order of their first passes, with these, and how many passes are of each. */
 	private record Kinds(int[] numbers, int[] firsts, int[] counts) {
@@ -94,7 +94,12 @@ final class PassPart {
 		return Optional.of(new PassPart(table, Optional.of(some)));
 	}
 
-	private synchronized Kinds kinds() {
+	private Kinds kinds() {
+		Kinds known = kinds;
+		return known != null ? known : sortOnce();
+	}
+
+	private synchronized Kinds sortOnce() {
 		if (kinds == null) {
 			kinds = sorted();
 		}

@@ -197,7 +197,7 @@ final class PassStretches {
 	/** The finishing passes at each of the holes whose kind is as asked. */
 	List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
 		if (holeCount == 1) {
-			MillPasses only = finishing(new At(stretches.get(0), 0));
+			MillPasses only = all.size() == 1 ? all : finishing(new At(stretches.get(0), 0));
 			return asked.test(only) ? List.of(only) : List.of();
 		}
 		List<List<MillPass>> found = new ArrayList<>();

@@ -19,7 +19,7 @@ final class PassTable {
 	private final int[] starts;
 	/** The hole of each pass; below 0 for one that is at no known place. */
 	private final int[] holeOf;
-	private PassKinds kinds;
+	private volatile PassKinds kinds;
 	private PassRange range;
 
 	/**
@@ -187,7 +187,12 @@ final class PassTable {
 		return RowStarts.row(starts, index);
 	}
 
-	private synchronized PassKinds kinds() {
+	private PassKinds kinds() {
+		PassKinds known = kinds;
+		return known != null ? known : sortOnce();
+	}
+
+	private synchronized PassKinds sortOnce() {
 		if (kinds == null) {
 			kinds = new PassKinds(this, holes, shapes);
 		}

@@ -78,6 +78,8 @@ final class Recorder implements StepSink {
 	/** The block that ended the program before this step, if one has. */
 	private Optional<BlockRef> ended = Optional.empty();
 
+	private boolean ends;
+
 	private final boolean lathe;
 	/** Number of the first of the stays. */
 	private final int firstStay;
@@ -216,6 +218,11 @@ final class Recorder implements StepSink {
 		return List.copyOf(trouble.values());
 	}
 
+	/** Whether a program has ended. */
+	boolean ends() {
+		return ends;
+	}
+
 	/** Number of steps so far. */
 	int steps() {
 		return order;
@@ -325,6 +332,7 @@ final class Recorder implements StepSink {
 		}
 		log.event(event, number);
 		if (event.ends()) {
+			ends = true;
 			interrupt();
 			ended = Optional.of(event.block());
 		}

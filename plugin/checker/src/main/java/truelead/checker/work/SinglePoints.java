@@ -207,11 +207,11 @@ final class SinglePoints {
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
 	 * of the title that is as deep.
 	 */
-	List<SinglePoint> named(Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
-			ToolUse use = uses.get(chase.tool);
+			ToolUse use = uses.get(chase.tool.index());
 			if (use.facts().isTap()) {
 				continue;
 			}

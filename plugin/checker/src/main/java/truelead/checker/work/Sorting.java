@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.ToIntFunction;
 import truelead.checker.comment.Commentary;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.HoleBook;
@@ -16,19 +18,54 @@ import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.AxisRun;
 import truelead.checker.thread.ToolKind;
-import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
 /** Sorts what was recorded, in the order of execution, into cuts at holes and threading operations. */
 final class Sorting {
 
-	/** Something recorded and when; run in order of time. */
-	private record Timed(int order, Runnable sort) {
+	/** What was recorded of one kind, in the order of execution, and what is done with each. */
+	private static final class Kind<T> {
+
+		private final List<T> recorded;
+		private final ToIntFunction<T> order;
+		private final Consumer<T> sort;
+		private int at;
+
+		Kind(List<T> recorded, ToIntFunction<T> order, Consumer<T> sort) {
+			this.recorded = inOrder(recorded, order);
+			this.order = order;
+			this.sort = sort;
+		}
+
+		/** A run is recorded when it ends, and may have begun before another one. */
+		private static <T> List<T> inOrder(List<T> recorded, ToIntFunction<T> order) {
+			for (int i = 1; i < recorded.size(); i++) {
+				if (order.applyAsInt(recorded.get(i)) < order.applyAsInt(recorded.get(i - 1))) {
+					List<T> sorted = new ArrayList<>(recorded);
+					sorted.sort((one, other) -> Integer.compare(order.applyAsInt(one), order.applyAsInt(other)));
+					return sorted;
+				}
+			}
+			return recorded;
+		}
+
+		/** The number of the next one in the order of execution; none behind the last. */
+		int next() {
+			return at < recorded.size() ? order.applyAsInt(recorded.get(at)) : Integer.MAX_VALUE;
+		}
+
+		/** Sorts those up to a number in the order of execution, at least one. */
+		void sortUpTo(int last) {
+			do {
+				sort.accept(recorded.get(at++));
+			} while (next() < last);
+		}
 	}
 
 	private final Recorded recorded;
 	private final List<TurnedBores.Pass> bores;
-	private final Map<ToolLog, ToolUse> uses;
+	/** The stays by their numbers. */
+	private final List<ToolUse> uses;
 	private final HoleBook book;
 	private final TapDrafts taps;
 	private final MillDrafts mills;
@@ -36,7 +73,7 @@ final class Sorting {
 	private final Map<Draft.Stroke, int[]> touched = new IdentityHashMap<>();
 	private Holes holes;
 
-	Sorting(Recorded recorded, List<TurnedBores.Pass> bores, Map<ToolLog, ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
+	Sorting(Recorded recorded, List<TurnedBores.Pass> bores, List<ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
 		this.recorded = recorded;
 		this.bores = bores;
 		this.uses = uses;
@@ -88,15 +125,9 @@ final class Sorting {
 
 	private void sort() {
 		mills.markLeads(recorded.arcRuns());
-		List<Timed> all = new ArrayList<>();
-		recorded.strokes().forEach(s -> all.add(new Timed(s.order(), () -> stroke(s))));
-		recorded.axisRuns().forEach(r -> all.add(new Timed(r.order(), () -> run(r))));
-		recorded.arcRuns().forEach(r -> all.add(new Timed(r.order(), () -> arcs(r))));
-		recorded.arcCopies().forEach(c -> all.add(new Timed(c.order(), () -> copies(c))));
-		bores.forEach(p -> all.add(new Timed(p.order(), () -> bore(p))));
-		recorded.events().forEach(e -> all.add(new Timed(e.order(), () -> taps.event(e.event(), e.order(), e.tool()))));
-		all.sort((one, other) -> Integer.compare(one.order(), other.order()));
-		all.forEach(timed -> timed.sort().run());
+		all(List.of(new Kind<>(recorded.strokes(), Recorder.TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order, this::run),
+				new Kind<>(recorded.arcRuns(), ArcRun::order, this::arcs), new Kind<>(recorded.arcCopies(), ArcCopies::order, this::copies),
+				new Kind<>(bores, TurnedBores.Pass::order, this::bore), new Kind<>(recorded.events(), Recorder.LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
 		int made = book.count();
 		List<Draft> drafts = drafts();
 		for (Draft draft : drafts) {
@@ -110,8 +141,29 @@ final class Sorting {
 		holes = book.finish();
 	}
 
+	/** Sorts all that was recorded in the order of execution; of two kinds at once the first one. */
+	private static void all(List<Kind<?>> kinds) {
+		while (true) {
+			Kind<?> first = kinds.get(0);
+			int next = first.next();
+			int then = Integer.MAX_VALUE;
+			for (int i = 1; i < kinds.size(); i++) {
+				int here = kinds.get(i).next();
+				then = Math.min(then, Math.max(here, next));
+				if (here < next) {
+					first = kinds.get(i);
+					next = here;
+				}
+			}
+			if (next == Integer.MAX_VALUE) {
+				return;
+			}
+			first.sortUpTo(then);
+		}
+	}
+
 	private void stroke(Recorder.TimedStroke timed) {
-		ToolUse use = uses.get(timed.tool());
+		ToolUse use = uses.get(timed.tool().index());
 		if (!taps.cycle(timed, use)) {
 			taps.otherCycle();
 			Cut cut = Cuts.of(timed.order(), timed.stroke(), use, Places.of(timed.tool().part(), timed.stroke()));
@@ -120,7 +172,7 @@ final class Sorting {
 	}
 
 	private void run(AxisRun run) {
-		ToolUse use = uses.get(run.tool());
+		ToolUse use = uses.get(run.tool().index());
 		// along X a lathe faces and grooves; what is called a drill or a tap there is driven, and makes a hole in the side
 		boolean turns = run.place().plane() == Plane.YZ && run.in().modal().plane() == Plane.ZX && use.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL || kind.value().tap()).isEmpty();
 		if (!turns && !taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
@@ -129,7 +181,7 @@ final class Sorting {
 	}
 
 	private void bore(TurnedBores.Pass pass) {
-		ToolUse use = uses.get(pass.tool());
+		ToolUse use = uses.get(pass.tool().index());
 		if (pass.bores(use)) {
 			book.add(pass.cut(use));
 		}
@@ -137,7 +189,7 @@ final class Sorting {
 
 	/** Runs that come again; those that make no threads are each for themselves. */
 	private void copies(ArcCopies copies) {
-		if (!mills.copies(copies, uses.get(copies.tool()))) {
+		if (!mills.copies(copies, uses.get(copies.tool().index()))) {
 			for (int copy = 0; copy < copies.count(); copy++) {
 				List<ArcRun> runs = copies.runs(copy);
 				mills.markLeads(runs);
@@ -147,7 +199,7 @@ final class Sorting {
 	}
 
 	private void arcs(ArcRun run) {
-		ToolUse use = uses.get(run.tool());
+		ToolUse use = uses.get(run.tool().index());
 		if (!mills.run(run, use) && !mills.isLead(run) && !use.facts().isThreadMill()) {
 			Place place = Places.of(run.tool().part(), run.arcs().get(0).modal(), run.plane(), run.centre());
 			Cuts.of(run, use, place).ifPresent(book::add);

@@ -37,10 +37,12 @@ final class Stays {
 		}
 		this.changes = new int[tools.size()];
 		this.froms = new int[tools.size()];
+		int[] motions = new int[tools.size()];
 		for (ToolLog tool : tools) {
 			int line = tool.change().isPresent() ? commentary.mainLine(tool.change().get()) : -1;
 			changes[tool.index()] = line >= 0 ? line : begins.get(tool.part());
-			froms[tool.index()] = firstLine(tool);
+			motions[tool.index()] = tool.lastMotion().isPresent() ? commentary.mainLine(tool.lastMotion().get()) : -1;
+			froms[tool.index()] = firstLine(tool.index(), motions);
 		}
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
@@ -79,11 +81,12 @@ final class Stays {
 		return froms[tool.index()];
 	}
 
-	private int firstLine(ToolLog tool) {
-		int change = changeLine(tool);
+	/** @param motions the line of the last motion of each stay up to this one; -1 for none in the program itself */
+	private int firstLine(int stay, int[] motions) {
+		int change = changes[stay];
 		int last = -1;
-		for (int i = tool.index() - 1; i >= Math.max(0, tool.index() - SIGHT) && last < 0; i--) {
-			last = tools.get(i).lastMotion().map(commentary::mainLine).filter(line -> line < change).orElse(-1);
+		for (int i = stay - 1; i >= Math.max(0, stay - SIGHT) && last < 0; i--) {
+			last = motions[i] < change ? motions[i] : -1;
 		}
 		return Math.min(last + 1, change);
 	}

@@ -31,7 +31,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	private final StrokeKinds alike;
 	/** How many strokes go into a hole that one before them has gone into; below 0 where it is not known. */
 	private int repeats;
-	private Kinds kinds;
+	private volatile Kinds kinds;
 	private List<Hole> places;
 
 	/** @param known the holes of some of the rows, by number, where they are known already */
@@ -225,7 +225,12 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		return List.copyOf(met.values());
 	}
 
-	private synchronized Kinds kinds() {
+	private Kinds kinds() {
+		Kinds known = kinds;
+		return known != null ? known : sortOnce();
+	}
+
+	private synchronized Kinds sortOnce() {
 		if (kinds == null) {
 			synchronized (holes.pairs()) {
 				kinds = new Kinds();

@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +40,7 @@ final class ToolBook {
 	private final Stays stays;
 	private final Job job;
 	/** Comments beside T words; one that is written again says nothing new and is left out. */
-	private final Map<Pocket, List<LineComment>> byToolWord = new HashMap<>();
+	private final Map<Pocket, Map<String, LineComment>> byToolWord = new HashMap<>();
 	private final Map<Pocket, ToolFacts> list = new HashMap<>();
 	private final Map<Pocket, List<LineComment>> listed = new HashMap<>();
 	/** The programs of the file that have a tool list of their own. */
@@ -80,14 +81,14 @@ final class ToolBook {
 		for (LineComment comment : commentary.main().comments()) {
 			int part = stays.partOf(comment.line());
 			int tool = commentary.tool(comment);
-			if (tool >= 0 && said.add(part + " " + tool + " " + comment.text())) {
-				byToolWord.computeIfAbsent(new Pocket(part, tool), t -> new ArrayList<>()).add(comment);
+			if (tool >= 0) {
+				byToolWord.computeIfAbsent(new Pocket(part, tool), t -> new LinkedHashMap<>()).putIfAbsent(comment.text(), comment);
 			}
 			commentary.listLine(comment).ifPresent(line -> {
 				Pocket pocket = new Pocket(part, line.number());
 				listing.add(part);
 				List<LineComment> lines = listed.computeIfAbsent(pocket, n -> new ArrayList<>(1));
-				if (lines.size() < MOST_LINES && said.add("list " + pocket + comment.text())) {
+				if (lines.size() < MOST_LINES && said.add(pocket + comment.text())) {
 					lines.add(comment);
 				}
 				list.merge(pocket, FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()), ToolBook::join);
@@ -116,15 +117,15 @@ final class ToolBook {
 	/** The stay with everything that is known of its tool. */
 	ToolUse use(ToolLog log) {
 		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
-		Known known = stretches.computeIfAbsent(stretch, s -> known(log));
+		Known known = stretches.computeIfAbsent(stretch, fresh -> known(log, fresh));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
 
-	private Known known(ToolLog log) {
-		List<LineComment> own = own(log);
-		ToolFacts facts = notes(log);
+	private Known known(ToolLog log, Stretch stretch) {
+		List<LineComment> own = own(log, stretch);
+		ToolFacts facts = notes(log, stretch);
 		for (LineComment comment : own) {
-			boolean named = log.change().isPresent() && (comment.line() == stays.changeLine(log) || comment.ofTool(number(log)));
+			boolean named = log.change().isPresent() && (comment.line() == stretch.change() || comment.ofTool(number(log)));
 			facts = join(facts, said(comment, named && log.tapsAlone(), named && log.drillsAlone()));
 		}
 		int number = number(log);
@@ -134,8 +135,10 @@ final class ToolBook {
 			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
-		List<ProgramComment> comments = new ArrayList<>();
-		commentary.free(commentary.main().file(), stays.freeFrom(log), stays.to(log)).forEach(comment -> comments.add(comment.comment()));
+		List<ProgramComment> comments = new ArrayList<>(1);
+		for (LineComment comment : commentary.free(commentary.main().file(), stays.freeFrom(log), stretch.to())) {
+			comments.add(comment.comment());
+		}
 		return new Known(defaults(facts), comments);
 	}
 
@@ -152,9 +155,9 @@ final class ToolBook {
 	}
 
 	/** What TOOL notes say: those with its number wherever they stand, those without one where the stay is; in the order they stand. */
-	private ToolFacts notes(ToolLog log) {
+	private ToolFacts notes(ToolLog log, Stretch stretch) {
 		List<Note.OfTool> notes = new ArrayList<>(numbered.getOrDefault(number(log), List.of()));
-		for (Note note : commentary.notes(commentary.main().file(), stays.from(log), stays.to(log))) {
+		for (Note note : commentary.notes(commentary.main().file(), stretch.from(), stretch.to())) {
 			if (note instanceof Note.OfTool tool && tool.number().isEmpty()) {
 				notes.add(tool);
 			}
@@ -168,12 +171,12 @@ final class ToolBook {
 	}
 
 	/** Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut; a title last. */
-	private List<LineComment> own(ToolLog log) {
-		int change = stays.changeLine(log);
-		int number = number(log);
+	private List<LineComment> own(ToolLog log, Stretch stretch) {
+		int change = stretch.change();
+		int number = stretch.number();
 		ProgramFile main = commentary.main().file();
 		List<LineComment> own = new ArrayList<>();
-		int named = namedAt(log);
+		int named = stretch.named();
 		if (named >= 0 && named != change) {
 			commentary.free(main, named, named).stream().filter(LineComment::name).forEach(own::add);
 		}
@@ -182,7 +185,7 @@ final class ToolBook {
 				own.add(comment);
 			}
 		}
-		List<LineComment> above = new ArrayList<>();
+		List<LineComment> above = new ArrayList<>(0);
 		List<LineComment> before = commentary.free(main, stays.freeFrom(log), change - 1);
 		for (LineComment comment : listsSeveral(before) ? List.<LineComment>of() : before) {
 			if (mine(comment, number) && (!comment.code() || comment.ofTool(number))) {
@@ -191,21 +194,25 @@ final class ToolBook {
 		}
 		List<LineComment> titles = titles(log, above);
 		above.removeAll(titles);
-		List<LineComment> below = new ArrayList<>(commentary.free(main, change + 1, Math.min(stays.to(log), change + 12)));
-		below.removeIf(comment -> comment.code() || !mine(comment, number));
+		List<LineComment> below = new ArrayList<>(0);
+		for (LineComment comment : commentary.free(main, change + 1, Math.min(stretch.to(), change + 12))) {
+			if (!comment.code() && mine(comment, number)) {
+				below.add(comment);
+			}
+		}
 		for (int part : log.part() == 0 ? new int[] {0} : new int[] {log.part(), 0}) {
-			for (LineComment comment : byToolWord.getOrDefault(new Pocket(part, number), List.of())) {
+			for (LineComment comment : byToolWord.getOrDefault(new Pocket(part, number), Map.of()).values()) {
 				if (!own.contains(comment) && mine(comment, number)) {
 					own.add(comment);
 				}
 			}
 		}
-		if (log.change().isPresent()) {
+		if (log.change().isPresent() && !(above.isEmpty() && below.isEmpty() && titles.isEmpty())) {
 			List<LineComment> around = new ArrayList<>(above);
 			around.addAll(below);
 			own.addAll(suiting(around, log));
 			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c)).forEach(own::add);
-		} else {
+		} else if (log.change().isEmpty()) {
 			own.addAll(below);
 		}
 		return own;

@@ -2,11 +2,9 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.callout.CalloutReader;
@@ -74,7 +72,6 @@ public final class WorkReader {
 		private final Stays stays;
 		private final ToolBook book;
 		private final WantedReader wanted;
-		private final Map<ToolLog, ToolUse> uses = new HashMap<>();
 		private final List<ToolUse> tools = new ArrayList<>();
 		private Operations made;
 		private List<Draft> drafts = List.of();
@@ -90,9 +87,7 @@ public final class WorkReader {
 			new BareLists(commentary, stays, recorder).take();
 			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
-				ToolUse use = book.use(log);
-				uses.put(log, use);
-				tools.add(use);
+				tools.add(book.use(log));
 			}
 			this.wanted = new WantedReader(commentary, stays, book, job, profile);
 		}
@@ -134,9 +129,7 @@ public final class WorkReader {
 
 		/** What was recorded of some stays, sorted into holes and operations. */
 		Sorting sorted(Recorded recorded, List<ToolUse> all) {
-			Map<ToolLog, ToolUse> known = new HashMap<>();
-			recorded.tools().forEach(log -> known.put(log, all.get(log.index())));
-			return new Sorting(recorded, List.of(), known, commentary, stays, profile);
+			return new Sorting(recorded, List.of(), all, commentary, stays, profile);
 		}
 
 		/** The operations found by sorting. */
@@ -145,7 +138,7 @@ public final class WorkReader {
 		}
 
 		Work work() {
-			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), uses, commentary, stays, profile);
+			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), tools, commentary, stays, profile);
 			Holes holes = sorting.holes();
 			made = operations(sorting);
 			drafts = sorting.drafts();
@@ -172,7 +165,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), bearing(t.step(), uses.get(t.tool()), mayThread, idle))).toList();
+					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread, idle))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
@@ -231,12 +224,10 @@ public final class WorkReader {
 
 		private Work.Course course(Holes holes) {
 			List<TimedEvent> events = new ArrayList<>(recorder.events.size());
-			boolean ends = false;
 			for (Recorder.LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
-				ends |= recorded.event().ends();
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !ends, recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.singlePoints.named(uses, commentary, stays, book, holes));
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.singlePoints.named(tools, commentary, stays, book, holes));
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

@@ -4,9 +4,8 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import truelead.checker.hole.Place;
@@ -27,18 +26,22 @@ final class Visits extends AbstractList<Visit> {
 	private static final class All {
 
 		/** By the operation's number in the program, of which the work may be a part alone. */
-		private final Map<Integer, Visits> visits = new ConcurrentHashMap<>();
-
+		private final AtomicReferenceArray<Visits> visits;
 		private final Work work;
 
 		All(Work work) {
 			this.work = work;
+			this.visits = new AtomicReferenceArray<>(work.operationsOfProgram().size());
 			work.operations().forEach(this::of);
 		}
 
 		Visits of(ThreadingOperation operation) {
 			Visits known = visits.get(operation.index());
-			return known != null ? known : visits.computeIfAbsent(operation.index(), fresh -> new Visits(operation, work));
+			if (known == null) {
+				visits.compareAndSet(operation.index(), null, new Visits(operation, work));
+				known = visits.get(operation.index());
+			}
+			return known;
 		}
 	}
 

@@ -1,11 +1,11 @@
 package truelead.checker.rule.milling;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.program.BlockRef;
@@ -73,7 +73,13 @@ public final class CompMissing implements Rule {
 	private record Numbers(Set<Integer> numbers) {
 
 		static Numbers of(List<ToolUse> tools) {
-			return new Numbers(tools.stream().filter(tool -> tool.change().isPresent()).map(ToolUse::number).collect(Collectors.toSet()));
+			Set<Integer> numbers = new HashSet<>();
+			for (ToolUse tool : tools) {
+				if (tool.change().isPresent()) {
+					numbers.add(tool.number());
+				}
+			}
+			return new Numbers(numbers);
 		}
 	}
 

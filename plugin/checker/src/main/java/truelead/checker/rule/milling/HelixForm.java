@@ -19,17 +19,18 @@ final class HelixForm {
 	private final MillPass pass;
 	private final double[] centre;
 	/** Turns round the hole's centre; negative until they are asked for. */
-	private double turns = -1;
+	private volatile double turns = -1;
 	/** Which way it goes along the axis, 1 or -1; 0 until it is asked for. */
-	private double way;
+	private volatile double way;
 
 	private HelixForm(MillPass pass) {
 		this.pass = pass;
 		this.centre = pass.centre();
 	}
 
+	/** The form of a pass, which rule after rule asks for. */
 	static HelixForm of(MillPass pass) {
-		return new HelixForm(pass);
+		return pass.derived(HelixForm.class, HelixForm::new);
 	}
 
 	/** The angle an arc goes round the hole's centre, without sign; the sweep itself where an end lies on the centre. */

@@ -94,12 +94,21 @@ public final class LengthOffsetMissing implements Rule {
 	}
 
 	private static boolean noOther(List<Stay> tools, ToolUse than) {
-		return tools.stream().allMatch(tool -> tool.sameTool(Stay.of(than)));
+		Stay stay = Stay.of(than);
+		for (Stay tool : tools) {
+			if (!tool.sameTool(stay)) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private Optional<Draft> check(ToolUse tool, Work work, Offsets offsets) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
 			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
+		}
+		if (ownNumber(tool)) {
+			return Optional.empty();
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
