@@ -65,7 +65,8 @@ final class AcrossBelow {
 		double below = pass.below(level(pass, move), surface);
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		boolean inTheWall = below > form.highest(surface) + pitch / 2 && below < form.deepest(surface) + pitch / 2;
-		return below > 2 * form.open() + 1e-6 && (inTheWall || operation.wanted().surface().stated() || HoleTop.known(work, operation, pass, surface)
+		// less than a pitch below the surface is within the countersink or the burr of the hole
+		return below > pitch && (inTheWall || operation.wanted().surface().stated() || HoleTop.known(work, operation, pass, surface)
 				|| HoleTop.known(work, operation, operation.passes().get(0), surface));
 	}
 
