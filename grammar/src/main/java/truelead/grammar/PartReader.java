@@ -248,7 +248,7 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		return tree.EQUALS() == null ? word(tree, address, tree.operand()) : assignedWord(tree, address);
 	}
 
-	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}. */
+	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}, {@code G[8]=2}. */
 	private Part assignedWord(GCodeParser.WordContext tree, char address) {
 		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
 		if (tree.operand() == null) {
@@ -260,7 +260,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (variable && index instanceof Expression.Group group) {
 			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value, span(tree)));
 		}
-		String number = tree.operand().getText();
+		String number = address == 'G' && index instanceof Expression.Group group && group.inner() instanceof Expression.Number ? ExpressionReader.plainName(tree.operand().getText().replace("[", "").replace("]", ""))
+				: tree.operand().getText();
 		boolean digits = number.chars().allMatch(c -> c >= '0' && c <= '9');
 		if (variable && digits) {
 			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, span(tree)));

@@ -33,6 +33,7 @@ public final class ToolLog {
 	private boolean tapping;
 	private boolean drilling;
 	private int optionalStops;
+	private Optional<WordRef> rigid = Optional.empty();
 	private final List<Setting> lengthOffsets = new ArrayList<>();
 	private final Map<Optional<WordRef>, FeedUse> feeds = new LinkedHashMap<>();
 	private Modal seen;
@@ -68,6 +69,7 @@ public final class ToolLog {
 		cutDry = other.cutDry;
 		movedWithoutOffset = other.movedWithoutOffset;
 		optionalStops = other.optionalStops;
+		rigid = other.rigid;
 		lengthOffsets.addAll(other.lengthOffsets);
 		feeds.putAll(other.feeds);
 		seen = other.seen;
@@ -196,6 +198,7 @@ public final class ToolLog {
 		seen = modal;
 		cutWithCoolant |= modal.coolant();
 		cutDry |= !modal.coolant();
+		rigid = rigid.isPresent() ? rigid : modal.rigidWord();
 		Setting offset = modal.lengthOffset();
 		if (offset.isSet() && !met(offset)) {
 			lengthOffsets.add(offset);
@@ -233,6 +236,6 @@ public final class ToolLog {
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, List.copyOf(feeds.values()));
+		return new ToolUse.Summary(cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, rigid, List.copyOf(feeds.values()));
 	}
 }

@@ -97,7 +97,7 @@ public final class HoleMissing extends HoleRule {
 	private static String instead(List<Hole> meant, Visit first, Figures figures) {
 		Place place = meant.get(0).place();
 		boolean shifted = !place.comparable(first.hole().place());
-		return "; " + meant.size() + " holes, the first at " + at(place, figures) + (shifted ? " under another work offset or shift" : "")
-				+ ", are made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation" : "the positions") + " of the tool";
+		String holes = meant.size() == 1 ? "the hole at " + at(place, figures) : meant.size() + " holes, the first at " + at(place, figures);
+		return "; " + holes + (shifted ? " under another work offset or shift" : "") + (meant.size() == 1 ? " is" : ", are") + " made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation" : "the positions") + " of the tool";
 	}
 }

@@ -24,8 +24,6 @@ import truelead.checker.work.Work;
  */
 final class MissedPattern {
 
-	/** One hole alone may be for a dowel. */
-	private static final int FEWEST = 2;
 	private static final double SAME = 0.001;
 
 	private MissedPattern() {
@@ -35,9 +33,6 @@ final class MissedPattern {
 	static List<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
 		Set<Place> places = new HashSet<>();
 		missing.forEach(visit -> places.add(visit.hole().place()));
-		if (places.size() < FEWEST) {
-			return List.of();
-		}
 		work.dependsOnAll();
 		Place first = missing.get(0).hole().place();
 		List<Hole> idle = work.unthreaded().stream().filter(hole -> hole.place().sameProgram(first)).toList();
@@ -46,11 +41,17 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size()) {
+		// one hole alone may be for a dowel, where nothing but its size speaks for it
+		if (met.size() == wanted.size() && places.size() > 1) {
 			return elsewhere;
 		}
 		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole)).toList();
-		return fitting.size() == places.size() ? fitting : List.of();
+		return fitting.size() == places.size() && (places.size() > 1 || inLine(fitting.get(0).place(), first)) ? fitting : List.of();
+	}
+
+	/** Whether one number of a place alone is another one, as where one is typed wrong. */
+	private static boolean inLine(Place hole, Place place) {
+		return hole.comparable(place) && (Math.abs(hole.u() - place.u()) < SAME || Math.abs(hole.v() - place.v()) < SAME);
 	}
 
 	/** The numbers of a place, to a thousandth, whatever they count from. */

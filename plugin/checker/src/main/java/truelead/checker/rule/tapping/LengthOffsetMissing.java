@@ -29,7 +29,7 @@ public final class LengthOffsetMissing implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL);
+		return Set.of(Slip.LEFT_ON, Slip.FEED_AND_DRILL, Slip.NO_TAP);
 	}
 
 	/**

@@ -18,6 +18,9 @@ import truelead.checker.work.Work;
 /** Tapping by moves in and out: the feed override is not locked, or feed over speed differs between in and out. */
 public final class OverrideOpen extends TappingRule {
 
+	/** How much faster or slower a tap in a floating holder comes out on purpose, as a part of its feed (common practice, no source). */
+	private static final double FLOATS = 0.1;
+
 	public OverrideOpen() {
 		super("override-open");
 	}
@@ -35,11 +38,12 @@ public final class OverrideOpen extends TappingRule {
 			return;
 		}
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			Optional<Draft> draft = feed ? uneven(stroke) : Optional.empty();
+			boolean floats = tapping.wanted().holder().stated() && tapping.wanted().holder().value().floats();
+			Optional<Draft> draft = feed ? uneven(stroke, floats) : Optional.empty();
 			if (draft.isEmpty() && !stroke.modal().overridesLocked()) {
-				draft = Optional.of(Draft.of(this, Severity.WARNING, Location.of(stroke.block()),
+				draft = Optional.of(Draft.of(this, floats ? Severity.INFORMATION : Severity.WARNING, Location.of(stroke.block()),
 						"the tap is led by " + (feed ? "feed moves" : "a synchronised move")
-								+ " with the overrides free: at 90 % feed it is 10 % off the pitch; lock them before the block (M49 in RS-274), free them behind it")
+								+ " with the overrides free: at 90 % feed it is 10 % off the pitch" + (floats ? ", more than the floating holder may take" : "") + "; lock them before the block (M49 in RS-274), free them behind it")
 						.from("override", "free", "no code that locks it is in force"));
 			}
 			if (draft.isPresent()) {
@@ -49,10 +53,10 @@ public final class OverrideOpen extends TappingRule {
 		}
 	}
 
-	private Optional<Draft> uneven(TapStroke stroke) {
+	private Optional<Draft> uneven(TapStroke stroke, boolean floats) {
 		double in = ratio(stroke, stroke.feed(), stroke.speed());
 		double out = ratio(stroke, stroke.feedOut(), stroke.speedOut());
-		if (!(Math.abs(in - out) > 0.002 * in)) {
+		if (!(Math.abs(in - out) > (floats ? FLOATS : 0.002) * in)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());
