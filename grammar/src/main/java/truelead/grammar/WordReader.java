@@ -19,7 +19,7 @@ final class WordReader {
 		return tree.EQUALS() == null ? word(tree, address, tree.operand()) : assigned(tree, address);
 	}
 
-	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}. */
+	/** {@code X=5}, {@code S1=500}, {@code R1=5}, {@code R[R1+1]=5}, {@code G[8]=2}. */
 	private Part assigned(GCodeParser.WordContext tree, char address) {
 		Expression value = values.part(tree.expression(), tree.EQUALS().getSymbol());
 		if (tree.operand() == null) {
@@ -31,7 +31,8 @@ final class WordReader {
 		if (variable && index instanceof Expression.Group group) {
 			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value, ExpressionReader.span(tree)));
 		}
-		String number = tree.operand().getText();
+		boolean group = address == 'G' && index instanceof Expression.Group of && of.inner() instanceof Expression.Number;
+		String number = group ? ExpressionReader.plainName(tree.operand().getText().replace("[", "").replace("]", "")) : tree.operand().getText();
 		boolean digits = number.chars().allMatch(c -> c >= '0' && c <= '9');
 		if (variable && digits) {
 			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, ExpressionReader.span(tree)));

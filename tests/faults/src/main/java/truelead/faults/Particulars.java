@@ -25,9 +25,10 @@ final class Particulars {
 		rigid(job);
 	}
 
-	/** On a machine that asks for it every cycle has its rigid-tap code. */
+	/** On a machine that asks for it, and by a hand that writes it anywhere, every cycle has its rigid-tap code. */
 	static void rigid(Job job) {
-		if (job.machine.map(Machine::rigidRequired).orElse(false)) {
+		boolean any = job.ops.stream().anyMatch(op -> op instanceof Tapping tap && tap.form == Tapping.Form.RIGID);
+		if (any || job.machine.map(Machine::rigidRequired).orElse(false)) {
 			job.ops.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(Aim::cycle).forEach(t -> t.form = Tapping.Form.RIGID);
 		}
 	}

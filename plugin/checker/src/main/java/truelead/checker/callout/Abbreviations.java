@@ -14,6 +14,8 @@ final class Abbreviations {
 			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL);
 	/** Danish for a drill before its size, BOR 6.8; short for boring before a fit, BOR 25H7, and before the words that phrases.csv has. */
 	private static final String BORE_OR_DRILL = "BOR";
+	/** Short for a drill beside its size: DR 3.3, #21 DR. */
+	private static final String DRILL = "DR";
 	/** How much smaller than the thread a diameter is that is a mill's, a part of it: GF is said of forming taps and thread mills. */
 	private static final double MILL = 0.95;
 
@@ -23,7 +25,7 @@ final class Abbreviations {
 	/** Whether a word may be one of these that says of itself that there is a tool. */
 	static boolean mayBeTool(String word) {
 		String folded = TradeWords.fold(word);
-		return folded.equals(BORE_OR_DRILL) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
+		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
 	}
 
 	/** Gives such words their meaning. */
@@ -37,6 +39,9 @@ final class Abbreviations {
 			if (text.equals(BORE_OR_DRILL) && size(parts, size)) {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
+			}
+			if (text.equals(DRILL) && (size(parts, i + 1) || i == parts.size() - 1 && (size(parts, i - 1) || gauge(parts, i - 1)))) {
+				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
 			if (meaning.isPresent() && (beside(parts, i) || meaning.get() == Meaning.THREAD_MILL && sized(parts, i))) {
@@ -76,7 +81,11 @@ final class Abbreviations {
 	}
 
 	private static boolean size(List<Part> parts, int i) {
-		return i < parts.size() && parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER);
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER);
+	}
+
+	private static boolean gauge(List<Part> parts, int i) {
+		return i >= 0 && parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.GAUGE || a.role() == Part.Role.LETTER_GAUGE);
 	}
 
 	/** A diameter smaller than that of the thread. */

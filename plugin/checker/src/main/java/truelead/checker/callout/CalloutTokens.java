@@ -17,6 +17,8 @@ final class CalloutTokens extends CalloutLexer {
 
 	private boolean inString;
 	private int numberEnd = -1;
+	private int listComma = -1;
+	private int closing = -1;
 	private String wordBefore = "";
 	private int wordEnd = -1;
 
@@ -44,7 +46,14 @@ final class CalloutTokens extends CalloutLexer {
 				accent(token);
 			}
 			case QUOTE -> quote(token);
-			default -> { }
+			case NUMBER -> partFromList(token);
+			default -> {
+				if (token.getStartIndex() == listComma) {
+					token.setType(CalloutParser.DASH);
+				} else if (bracketed(token)) {
+					token.setChannel(HIDDEN);
+				}
+			}
 		}
 		if (token.getType() == NUMBER) {
 			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && (DepthWords.cutShort(wordBefore) || wordBefore.equals("D") && abroad())) {
@@ -53,6 +62,27 @@ final class CalloutTokens extends CalloutLexer {
 			numberEnd = token.getStopIndex() + 1;
 		}
 		return token;
+	}
+
+	/** M8,1.25,TAP: the comma parts the size from its pitch, which has a point of its own. */
+	private void partFromList(WritableToken token) {
+		int comma = token.getText().indexOf(',');
+		if (comma > 0 && _input.LA(1) == '.' && wordBefore.equals("M")) {
+			listComma = token.getStartIndex() + comma;
+			_input.seek(listComma);
+			((CommonToken) token).setStopIndex(listComma - 1);
+		}
+	}
+
+	/** DEPTH [16]: signs about a number alone. */
+	private boolean bracketed(WritableToken token) {
+		if (token.getText().equals("[")) {
+			int end = digits(1);
+			end = _input.LA(end) == '.' || _input.LA(end) == ',' ? digits(end + 1) : end;
+			closing = end > 1 && _input.LA(end) == ']' ? token.getStartIndex() + end : -1;
+			return closing > 0;
+		}
+		return token.getStartIndex() == closing && closing > 0;
 	}
 
 	/** FORET D.5 has a D cut short where DRILL D.5 has half an inch: numbers without their nought are English (common practice, no source). */

@@ -317,11 +317,24 @@ final class ToolWords {
 	/** FORM or ROLL as the way a tap works; FORM C is the form of its lead (DIN 2197). */
 	private boolean forming() {
 		for (int i = 0; i < parts.size(); i++) {
-			if (meaning(i).filter(m -> m == Meaning.FORM).isPresent() && !leadForm(i + 1)) {
+			if (meaning(i).filter(m -> m == Meaning.FORM).isPresent() && !leadForm(i + 1) && !denied(i)) {
 				return true;
 			}
 		}
 		return false;
+	}
+
+	/** FORM? NO - CUT TAP, NOT FORM, NO FORM TAP. */
+	private boolean denied(int i) {
+		int behind = i + 1;
+		while (behind < parts.size() && parts.get(behind) instanceof Part.Other sign && (sign.text().equals("?") || sign.text().equals(":"))) {
+			behind++;
+		}
+		return behind > i + 1 && no(behind) || no(i - 1);
+	}
+
+	private boolean no(int i) {
+		return meaning(i).filter(m -> m == Meaning.NOT || m == Meaning.NO && ((Part.Word) parts.get(i)).text().equals("NO")).isPresent();
 	}
 
 	private boolean leadForm(int i) {

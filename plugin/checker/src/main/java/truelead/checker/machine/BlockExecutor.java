@@ -19,7 +19,7 @@ final class BlockExecutor {
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	/** What motions, shifts and passes remember before the first block. */
-	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0)), List.of(0.0, 0.0, 0.0, 0.0), TurningPasses.NOTHING,
+	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, Double.NaN, Double.NaN)), List.of(0.0, 0.0, 0.0, 0.0), TurningPasses.NOTHING,
 			List.of(Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, 0.0));
 
 	private final MachineState state;
@@ -35,11 +35,16 @@ final class BlockExecutor {
 	private final SpindleCodes spindle;
 	/** The motion that a motion for one block alone gives way to again. */
 	private Meaning motionBefore = Meaning.RAPID;
+	private final BooleanSupplier aboutPoles;
 	private boolean data;
 	private boolean machine;
 
-	/** @param callsCycles whether the program calls its cycles by a code of their own */
-	BlockExecutor(MachineState state, Output out, Meter meter, BooleanSupplier callsCycles) {
+	/**
+	 * @param callsCycles whether the program calls its cycles by a code of their own
+	 * @param aboutPoles  whether it has angles and radii about poles
+	 */
+	BlockExecutor(MachineState state, Output out, Meter meter, BooleanSupplier callsCycles, BooleanSupplier aboutPoles) {
+		this.aboutPoles = aboutPoles;
 		this.state = state;
 		this.out = out;
 		this.motion = new Motion(state, out);
@@ -71,6 +76,11 @@ final class BlockExecutor {
 	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
 	boolean row(CallFrame frame, boolean skippable) {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
+	}
+
+	/** Makes the holes of a pattern under the cycle in force; false where the words say none. */
+	boolean pattern(Words words) {
+		return cycles.on() && cycles.pattern(words);
 	}
 
 	/** Whether the modal state and the cycle in force are all that later blocks depend on. */
@@ -110,13 +120,17 @@ final class BlockExecutor {
 			data = !has(words, Meaning.SET_DATA_END);
 			return;
 		}
-		if (cycles.on() && words.gCount() > 0 && cycles.pattern(words)) {
+		if (words.gCount() > 0 && pattern(words)) {
 			return;
 		}
 		if (words.machineAxes() && has(words, Meaning.TAP_LEFT)) {
 			// G74 X1=0: in richer languages the way to the reference points of the machine's axes (from memory)
 			words.hide(Motion.AXES);
 			motion.home(words);
+			return;
+		}
+		if (setsPole(words)) {
+			motion.polar().setPole(words, words.gCode(words.gCount() - 1));
 			return;
 		}
 		Meaning taker = words.gCount() == 0 ? Meaning.NONE : modes.before(words);
@@ -145,6 +159,12 @@ final class BlockExecutor {
 		if (words.mCount() > 0) {
 			spindle.after(words);
 		}
+	}
+
+	/** Whether the last G code of a block with axis words sets a pole, in a program that has words about one; elsewhere these codes are work offsets. */
+	private boolean setsPole(Words words) {
+		int code = words.gCount() == 0 ? 0 : words.gCode(words.gCount() - 1);
+		return (code == Polar.POLE_FROM_HERE || code == Polar.POLE_FROM_ZERO || code == Polar.POLE_FROM_POLE) && motion.linearWords(words) && aboutPoles.getAsBoolean();
 	}
 
 	private boolean has(Words words, Meaning meaning) {

@@ -38,6 +38,8 @@ final class CannedCycles {
 	/** Whether the bottom was said by I, see {@link #heightsByDepthWord}. */
 	private boolean depthWord;
 	private boolean rigidByCycle;
+	/** Whether the tapping cycle in force has not been at any place yet. */
+	private boolean nowhere;
 	/** Whether F of the tapping cycle in force is its lead a turn, whatever the feed mode. */
 	private boolean pitchFeed;
 	/** K of a tapping cycle where it is the lead a turn and no count. */
@@ -59,12 +61,12 @@ final class CannedCycles {
 
 	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
 	record Kept(Optional<Cycle> cycle, Meaning meaning, double initial, double rLevel, double bottom, int levelAxis, boolean hasR, boolean hasBottom,
-			boolean depthWord, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle) {
+			boolean depthWord, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle, boolean nowhere) {
 	}
 
 	Kept kept() {
-		return on() ? new Kept(Optional.of(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, pitchFeed, lead, rigidByCycle)
-				: new Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), rigidByCycle);
+		return on() ? new Kept(Optional.of(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, pitchFeed, lead, rigidByCycle, nowhere)
+				: new Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), rigidByCycle, false);
 	}
 
 	/** Goes on with what was kept. */
@@ -81,16 +83,18 @@ final class CannedCycles {
 		pitchFeed = kept.pitchFeed();
 		lead = kept.lead();
 		rigidByCycle = kept.rigidByCycle();
+		nowhere = kept.nowhere();
 	}
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle, lead);
+		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle, lead, nowhere);
 	}
 
 	/** A block starts a cycle or changes to another one. */
 	void start(Meaning started, int code, Words words, WordRef gWord) {
 		int axis = state.cycleModal(code).plane().axis();
+		checkPlaces();
 		if (cycle == null) {
 			initial = place.programmed().along(axis);
 			levelAxis = axis;
@@ -105,12 +109,14 @@ final class CannedCycles {
 		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
 		lead = kind.taps() ? lead : Optional.empty();
 		cycle = new Cycle(kind, code, words.block(), gWord, kept);
+		nowhere = kind.taps();
 	}
 
 	/** The cycle that a block has started, which is not in force any more. */
 	Cycle give() {
 		Cycle given = cycle;
 		cycle = null;
+		nowhere = false;
 		return given;
 	}
 
@@ -132,6 +138,7 @@ final class CannedCycles {
 	void cancel(BlockRef block, Optional<WordRef> word) {
 		boolean rigidEnds = state.rigid.isPresent() && state.profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE) && (rigidByCycle || cycle == null);
 		if (cycle != null) {
+			checkPlaces();
 			cycle = null;
 			out.event(block, Step.EventKind.CYCLE_CANCELLED, word, Setting.NONE);
 		}
@@ -194,6 +201,7 @@ final class CannedCycles {
 		double mm = state.unit.mm();
 		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), rLevel);
 		rigidByCycle |= cycle.kind().taps();
+		nowhere = false;
 		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, initial, rLevel, bottom, false, 1,
 				MachineState.resolution(run.decimals(0), state.unit)), run, run.count());
 		out.step(row);
@@ -342,9 +350,18 @@ final class CannedCycles {
 		if (cycle.kind().taps()) {
 			checkTapping(words, at, end);
 			rigidByCycle = true;
+			nowhere = false;
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
 		place.moveTo(at.with(axis, upAgain(start, at.along(axis))));
+	}
+
+	/** A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not understood. */
+	private void checkPlaces() {
+		if (cycle != null && nowhere) {
+			out.notFollowed(cycle.start(), "no place that is understood follows this tapping cycle before it ends: nothing is threaded by it", Optional.of(cycle.gWord()));
+			nowhere = false;
+		}
 	}
 
 	/** A thread that could not be evaluated is never passed over in silence. */

@@ -115,7 +115,7 @@ public final class Copies {
 
 		Run(int index) {
 			Output out = new Output(made::add, state, Output.memory());
-			executor = new BlockExecutor(state, out, Meter.free(), () -> false);
+			executor = new BlockExecutor(state, out, Meter.free(), () -> false, () -> false);
 			words = new Words(new Evaluator(new Variables(number -> null, false, () -> false), true));
 			if (index > 0) {
 				state.place.moveTo(new Point(x(index - 2), y(index - 2), state.place.here().z()));

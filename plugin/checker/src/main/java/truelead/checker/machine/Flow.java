@@ -62,7 +62,7 @@ final class Flow {
 				() -> !state.alone && source.outline().oWords());
 		this.evaluator = new Evaluator(variables, !state.profile.is(ProfileKey.ARITHMETIC, "rs274"));
 		this.words = new Words(evaluator);
-		this.executor = new BlockExecutor(state, out, meter, () -> source.callsCycles(state.profile));
+		this.executor = new BlockExecutor(state, out, meter, () -> source.callsCycles(state.profile), source::aboutPoles);
 		this.contours = new Contours(state, out, meter);
 		this.refrains = new Refrains(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
@@ -249,7 +249,7 @@ final class Flow {
 				assignments.assign(assignment);
 			} else if (goesElsewhere(frame, element)) {
 				return;
-			} else if (!forTheOperator(elements, i)) {
+			} else if (!forTheOperator(elements, i) && !pattern(element, read.text())) {
 				richer.follow(frame, element, read.text());
 				machine |= RicherStatements.machineCoordinates(element);
 			}
@@ -264,6 +264,17 @@ final class Flow {
 				}
 			}
 		}
+	}
+
+	/** Makes the holes of a pattern that is called by name under a cycle; false where it is none. */
+	private boolean pattern(Element element, String text) {
+		if (!(element instanceof Element.Opaque named) || !executor.onCycle() || HolePattern.code(named.name()) == 0) {
+			return false;
+		}
+		int behind = named.span().start() + named.name().length();
+		words.load(block, text, ProgramText.of(" ".repeat(behind) + text.substring(behind, named.span().end())).block(0).elements());
+		words.addPattern(HolePattern.code(named.name()), named.span());
+		return executor.pattern(words);
 	}
 
 	/** Text right behind an M word is shown to the operator. */

@@ -2,16 +2,25 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Places of holes round a circle, along an arc, in a row or in a grid, said by one block under a canned cycle: {@code G70 I50. J15. L8} of some
- * controls, {@code G34 X0 Y0 I50. J15. K8} of others (from memory). Angles count from X, anticlockwise. Without a count such a code is another one.
+ * controls, {@code G34 X0 Y0 I50. J15. K8} and {@code BHC X0 Y0 I50 J15 K8} of others (from memory). Angles count from X, anticlockwise. Without a count such a code is another one.
  */
 final class HolePattern {
 
 	private static final int MOST = 10_001;
 
+	/** Codes times ten, by the names that some controls have for the same patterns. */
+	private static final Map<String, Integer> NAMES = Map.of("BHC", 340, "LAA", 350, "ARC", 360, "GRDX", 371, "GRDY", 371);
+
 	private HolePattern() {
+	}
+
+	/** The code of a pattern that is called by name, times ten; 0 where the name is none. */
+	static int code(String name) {
+		return NAMES.getOrDefault(name, 0);
 	}
 
 	/** Whether a block of these words can be one. */

@@ -89,13 +89,10 @@ final class Motion {
 		if (polar.on() && words.any(AXES)) {
 			return polar.target(words, programmed);
 		}
-		if (polarWords(words)) {
+		if (words.aboutPole() || polarWords(words)) {
 			checkKnown(words, '@');
 			checkKnown(words, '^');
-			programmed = polar.turned(words, programmed);
-		}
-		if (words.aboutPole()) {
-			programmed = programmed.with(state.plane.first(), Double.NaN).with(state.plane.second(), Double.NaN);
+			programmed = words.aboutPole() ? polar.aboutPole(words, programmed) : polar.turned(words, programmed);
 		}
 		double x = coordinate(words, 0, programmed.x());
 		double y = coordinate(words, 1, programmed.y());
@@ -119,7 +116,7 @@ final class Motion {
 
 	/** Says so where the value of a word is not known. */
 	void checkKnown(Words words, char letter) {
-		if (Double.isNaN(words.value(letter))) {
+		if (words.has(letter) && Double.isNaN(words.value(letter))) {
 			out.notFollowed(words.block(), words.why(letter).behind(letter + " is not known"), Optional.of(words.ref(letter)));
 		}
 	}

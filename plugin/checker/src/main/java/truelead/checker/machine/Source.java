@@ -8,6 +8,8 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.ProgramFile;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.KnownBlocks;
 import truelead.grammar.ProgramText;
 
@@ -27,6 +29,7 @@ final class Source {
 	private Outline outline;
 	private Optional<Boolean> changesTool = Optional.empty();
 	private Optional<Boolean> callsCycles = Optional.empty();
+	private Optional<Boolean> aboutPoles = Optional.empty();
 
 	Source(ProgramFile file) {
 		this.file = file;
@@ -91,6 +94,21 @@ final class Source {
 			callsCycles = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).hasCode(code -> profile.gCode(code).contains(Meaning.CYCLE_CALL))));
 		}
 		return callsCycles.get();
+	}
+
+	/** Whether any block leads to an angle or a radius about a pole, {@code AP=90}; looked for once, where a block may set one. */
+	boolean aboutPoles() {
+		if (aboutPoles.isEmpty()) {
+			boolean found = false;
+			for (int line = 0; line < file.text().lineCount() && !found; line++) {
+				for (Element element : file.text().block(line).elements()) {
+					found |= element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name
+							&& (name.name().equalsIgnoreCase("AP") || name.name().equalsIgnoreCase("RP"));
+				}
+			}
+			aboutPoles = Optional.of(found);
+		}
+		return aboutPoles.get();
 	}
 
 	/** Where numbers, labels and statements stand. */

@@ -12,6 +12,7 @@ import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.Span;
 
 /** The words of the block being executed, by address, with their values worked out; filled anew for every block. */
 final class Words {
@@ -79,6 +80,7 @@ final class Words {
 			turns = evaluator.value(given.value()).number();
 		} else if (name.equalsIgnoreCase("AP") || name.equalsIgnoreCase("RP")) {
 			pole = true;
+			load(new Element.Word(name.equalsIgnoreCase("AP") ? '^' : '@', -1, given.value(), given.span()));
 		} else if (name.equalsIgnoreCase("CR")) {
 			load(new Element.Word('R', -1, given.value(), given.span()));
 		}
@@ -94,7 +96,7 @@ final class Words {
 		return synchronous;
 	}
 
-	/** Whether the block leads to an angle and a radius about a pole, {@code AP=90 RP=30}; where that is, is not followed. */
+	/** Whether the block leads to an angle or a radius about a pole, {@code AP=90 RP=30}: the words of RS-274 for them stand for both. */
 	boolean aboutPole() {
 		return pole;
 	}
@@ -111,7 +113,7 @@ final class Words {
 
 	private void load(Element.Word word) {
 		char address = word.address();
-		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1) {
+		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1 && address != 'G') {
 			return;
 		}
 		Value value = word.value() instanceof Expression.Number number ? null : evaluator.ofWord(word.value());
@@ -121,7 +123,7 @@ final class Words {
 		machineAxes |= word.extension() == 1 && address >= 'X';
 		double number = value == null ? ((Expression.Number) word.value()).value() : value.number();
 		if (address == 'G') {
-			addG(MachineProfile.tenfold(number), word);
+			addG(word.extension() < 0 ? MachineProfile.tenfold(number) : ModalGroup.code(word.extension(), number), word);
 		} else if (address == 'M') {
 			addM(MachineProfile.tenfold(number), word);
 		} else if (address == 'T' && has('T')) {
@@ -156,6 +158,11 @@ final class Words {
 		}
 		mCodes[mCount] = code;
 		mWords[mCount++] = word;
+	}
+
+	/** Adds the code, times ten, of a pattern of holes that is called by name. */
+	void addPattern(int code, Span name) {
+		addG(code, new Element.Word('G', -1, new Expression.Missing(name), name));
 	}
 
 	/** Takes an M behind the last G for a letter like any other, as a macro call does: there it is an argument and no code. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.program.ProgramFile;
+import truelead.checker.thread.FormHole;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
@@ -25,6 +26,8 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	private static final double NEAR = 0.005;
 	/** What written decimals of a drill leave open, mm. */
 	private static final double WRITTEN = 0.005;
+	/** How far the drills of charts for forming are apart, mm (common practice, no source). */
+	private static final double NEAR_CHART = 0.05;
 
 	/**
 	 * The thread; empty where the drill suits the thread called out, or the two do not agree on another.
@@ -32,16 +35,17 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	 * @param advance what the tool advances a turn, mm
 	 * @param drill   the stated diameter of the hole, mm
 	 * @param called  the thread called out
+	 * @param forming whether the tool forms, so that the hole is one for forming
 	 */
-	public static Optional<AnotherThread> of(double advance, Optional<Double> drill, ThreadSpec called) {
+	public static Optional<AnotherThread> of(double advance, Optional<Double> drill, ThreadSpec called, boolean forming) {
 		boolean far = Math.abs(advance - called.lead()) > FAR * called.lead();
-		if (drill.isEmpty() || !far || suits(drill.get(), called)) {
+		if (drill.isEmpty() || !far || suits(drill.get(), called, forming)) {
 			return Optional.empty();
 		}
 		ThreadTable table = ThreadTable.standard();
 		List<ThreadSpec> usual = called.system().taper() ? List.of() : table.threadsFor(advance, NEAR * advance, drill.get());
 		List<ThreadSpec> suiting = Stream.concat(usual.stream(), table.threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
-				.filter(other -> other.system().taper() == called.system().taper() && suits(drill.get(), other)).toList();
+				.filter(other -> other.system().taper() == called.system().taper() && suits(drill.get(), other, forming)).toList();
 		return suiting.stream().filter(other -> other.system() == called.system()).findFirst().or(() -> suiting.stream().findFirst())
 				.map(other -> new AnotherThread(other, drill.get()));
 	}
@@ -63,7 +67,12 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	/** The thread that a lathe's lead and bore make; empty where the bore suits the thread called out, or the two do not agree on another. */
 	public static Optional<AnotherThread> turned(SinglePoint turned) {
 		Optional<Double> bore = turned.bore().flatMap(hole -> hole.cut().diameter()).map(Fact::value);
-		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value()));
+		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value(), false));
+	}
+
+	/** Whether a drill, mm, is one for a thread that is cut, or formed. */
+	private static boolean suits(double drill, ThreadSpec thread, boolean forming) {
+		return forming ? FormHole.drill(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= NEAR_CHART).isPresent() : suits(drill, thread);
 	}
 
 	/** Whether a drill, mm, is one for a thread. */

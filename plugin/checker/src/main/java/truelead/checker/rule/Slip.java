@@ -36,6 +36,8 @@ public enum Slip {
 	MODE_LEFT_ON(Reach.OPERATION),
 	/** The feed is right in the other feed mode. */
 	OTHER_FEED_MODE(Reach.OPERATION),
+	/** The rigid-tap code with its speed was left out: the spindle stands, or turns as for the tool before. */
+	RIGID_CODE_LEFT_OUT(Reach.OPERATION),
 	/** The spindle does not turn: without a speed there is no pitch to judge. */
 	NO_SPEED(Reach.OPERATION),
 	/** Two speeds contradict each other before the feed does. */
@@ -70,6 +72,8 @@ public enum Slip {
 	BESIDE_HOLE(Reach.OPERATION),
 	/** A hole is left over, which makes up the count. */
 	HOLE_LEFT_OVER(Reach.OPERATION),
+	/** Another tap has cut another thread there: the place is wrong, and the hole is that thread's. */
+	OTHER_THREAD_CUT(Reach.OPERATION),
 	/** A position is left out of a subprogram or a count, and a later block repeats one. */
 	POSITION_LEFT_OUT(Reach.OPERATION),
 	/** A place is typed again in the stead of another. */

@@ -34,6 +34,7 @@ public final class ToolLog {
 	private boolean tapping;
 	private boolean drilling;
 	private int optionalStops;
+	private Optional<WordRef> rigid = Optional.empty();
 	private final List<Setting> lengthOffsets = new ArrayList<>();
 	private final List<FeedUse> feeds = new ArrayList<>(1);
 	/** Where the feeds of a mode word stand, where there are many. */
@@ -71,6 +72,7 @@ public final class ToolLog {
 		cutDry = other.cutDry;
 		movedWithoutOffset = other.movedWithoutOffset;
 		optionalStops = other.optionalStops;
+		rigid = other.rigid;
 		lengthOffsets.addAll(other.lengthOffsets);
 		other.feeds.forEach(this::fed);
 		seen = other.seen;
@@ -199,6 +201,7 @@ public final class ToolLog {
 		seen = modal;
 		cutWithCoolant |= modal.coolant();
 		cutDry |= !modal.coolant();
+		rigid = rigid.isPresent() ? rigid : modal.rigidWord();
 		Setting offset = modal.lengthOffset();
 		if (offset.isSet() && !met(offset)) {
 			lengthOffsets.add(offset);
@@ -260,6 +263,6 @@ public final class ToolLog {
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, feeds);
+		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, rigid, feeds);
 	}
 }

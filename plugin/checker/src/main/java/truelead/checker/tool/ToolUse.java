@@ -49,13 +49,14 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 	 * @param optionalStops  M0 and M1 while it was in the spindle
 	 * @param lengthOffsets  the distinct G43 H in force during its cycles and feed moves, in the order met
 	 * @param movedWithoutOffset whether a cycle or feed move along the tool's axis ran without a length offset in force
+	 * @param rigid          the rigid-tap code in force when it first cut under one
 	 * @param feeds          the feeds it used, one entry for each feed mode word
 	 */
 	public record Summary(boolean moved, boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops, List<Setting> lengthOffsets, boolean movedWithoutOffset,
-			List<FeedUse> feeds) {
+			Optional<WordRef> rigid, List<FeedUse> feeds) {
 
 		/** A tool that did nothing. */
-		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, List.of());
+		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, Optional.empty(), List.of());
 
 		public Summary {
 			lengthOffsets = List.copyOf(lengthOffsets);

@@ -65,6 +65,7 @@ final class Sectioned {
 		return before.tool().equals(now.tool()) && before.facts().equals(now.facts()) && before.comments().equals(now.comments())
 				&& before.summary().idle() == now.summary().idle() && before.summary().cutWithCoolant() == now.summary().cutWithCoolant() && before.summary().cutDry() == now.summary().cutDry()
 				&& before.summary().tapping() == now.summary().tapping() && before.summary().drilling() == now.summary().drilling()
+				&& before.summary().rigid().isPresent() == now.summary().rigid().isPresent()
 				&& before.summary().movedWithoutOffset() == now.summary().movedWithoutOffset()
 				&& values(before.summary().lengthOffsets()).equals(values(now.summary().lengthOffsets()));
 	}

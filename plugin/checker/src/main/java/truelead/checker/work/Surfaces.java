@@ -35,6 +35,14 @@ final class Surfaces {
 		return levels;
 	}
 
+	/** The top of one stroke's hole, by the levels of that hole alone. */
+	static Fact<Double> of(TapStroke stroke) {
+		Surfaces own = of(stroke.hole(), false);
+		own.start(stroke.start());
+		own.thread(stroke.bottom());
+		return own.assumed();
+	}
+
 	/**
 	 * The floor of the widest step that a hole is entered through: of a cut with a flat end, wider than any thread in the hole below it. The coarse
 	 * pitch of M1.6 to M64 makes that less than 1.17 drills and a quarter of a millimetre (ISO 261).

@@ -3,8 +3,11 @@ package truelead.checker.work;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.hole.Hole;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Cycle;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
 import truelead.checker.tool.ToolUse;
 
 /**
@@ -58,6 +61,12 @@ public record Tapping(int index, int group, Method method, ToolUse tool, BlockRe
 	public Tapping {
 		leftOn = List.copyOf(leftOn);
 		notEvaluated = List.copyOf(notEvaluated);
+	}
+
+	/** The level of the top of a stroke's hole, mm: as said, or of its own where the strokes start at several levels and the R plane of one would be taken for all. */
+	public Fact<Double> surface(TapStroke stroke) {
+		boolean guessed = wanted.surface().source() == FactSource.IMPLIED && stroke.place().plane() == Plane.XY;
+		return guessed && strokes.typical().stream().anyMatch(other -> Double.compare(other.start(), stroke.start()) != 0) ? Surfaces.of(stroke) : wanted.surface();
 	}
 
 	@Override

@@ -31,6 +31,9 @@ import truelead.grammar.ProgramText;
 /** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */
 final class ToolBook {
 
+	/** Lines behind a change in which comments speak of its tool. */
+	private static final int BEHIND = 12;
+
 	private static final Optional<Fact<Double>> POINT = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
 
 	/** Lines that differ and may list one tool; where a program says something of it at each of thousands of operations, the first of them do. */
@@ -131,6 +134,11 @@ final class ToolBook {
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
+		if (facts.kind().isEmpty() && facts.diameter().isEmpty() && log.change().isPresent()) {
+			for (LineComment comment : besideCuts(log)) {
+				facts = join(facts, said(comment, log.tapsAlone(), log.drillsAlone()));
+			}
+		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
 			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
@@ -140,6 +148,14 @@ final class ToolBook {
 			comments.add(comment.comment());
 		}
 		return new Known(defaults(facts), comments);
+	}
+
+	/** Remarks behind the blocks of a tool that nobody else names: G83 Z-19 R2 F250 (BOHRER 5.0). */
+	private List<LineComment> besideCuts(ToolLog log) {
+		int change = stays.changeLine(log);
+		List<LineComment> beside = new ArrayList<>(commentary.free(commentary.main().file(), change + 1, Math.min(stays.to(log), change + BEHIND)));
+		beside.removeIf(comment -> !comment.code() || !mine(comment, number(log)));
+		return beside;
 	}
 
 	/** What a comment says of its tool: each text is read once, since a program comes back to the same tools. */
@@ -195,7 +211,7 @@ final class ToolBook {
 		List<LineComment> titles = titles(log, above);
 		above.removeAll(titles);
 		List<LineComment> below = new ArrayList<>(0);
-		for (LineComment comment : commentary.free(main, change + 1, Math.min(stretch.to(), change + 12))) {
+		for (LineComment comment : commentary.free(main, change + 1, Math.min(stretch.to(), change + BEHIND))) {
 			if (!comment.code() && mine(comment, number)) {
 				below.add(comment);
 			}

@@ -42,8 +42,29 @@ class RicherFlowTest {
 
 	/** Where the pole is is not followed: a thread there is said to be somewhere, never where the tool was before. */
 	@Test
-	void anAngleAboutAPoleLeadsToNoKnownPlace() {
-		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 RP=30 AP=90", "G0 Z5").ends()).containsExactly("1,1,1", "?,?,1", "?,?,5");
+	void anAngleAndARadiusLeadAboutThePole() {
+		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 RP=30 AP=90", "AP=0", "G111 X50 Y40", "AP=180 RP=10", "AP=IC(90)", "G112 X5", "G0 RP=20", "G110 X1 Y0", "G0 AP=0", "G0 X2").ends())
+				.containsExactly("1,1,1", "0,30,1", "30,0,1", "40,40,1", "50,30,1", "55,20,1", "76,20,1", "2,20,1");
+	}
+
+	/** Without a radius said before, the place is not known. */
+	@Test
+	void anAngleAloneAboutAPoleLeadsToNoKnownPlace() {
+		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 AP=90", "G0 Z5").ends()).containsExactly("1,1,1", "?,?,1", "?,?,5");
+	}
+
+	/** On other controls G111 is a work offset. */
+	@Test
+	void withoutWordsAboutAPoleG111IsAWorkOffset() {
+		assertThat(Followed.milling("G90 G54 G0 X1 Y1 Z1", "G111 X5 Y5").state().workOffset()).isEqualTo(111);
+	}
+
+	/** G[8]=2 is G54, G[8]=6 the first offset beyond G57. */
+	@Test
+	void aCodeChosenByItsGroup() {
+		assertThat(Followed.milling("G90 G0 X1 Y1 Z1", "R1=1", "G[8]=R1+2").state().workOffset()).isEqualTo(55);
+		assertThat(Followed.milling("G90 G0 X1 Y1 Z1", "G[8]=6").state().workOffset()).isEqualTo(505);
+		assertThat(Followed.milling("G90 G0 X1 Y1 Z1", "G[6]=2", "G0 X2").state().plane()).isEqualTo(truelead.checker.program.Plane.ZX);
 	}
 
 	/** The number beside the axis of a mirror means nothing. */

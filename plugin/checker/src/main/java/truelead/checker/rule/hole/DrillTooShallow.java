@@ -42,6 +42,8 @@ public final class DrillTooShallow extends HoleRule {
 	/** The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common practice, no source). */
 	private static final double LONGEST_LEAD = 6;
 	private static final double BELOW_WALL = 3;
+	/** Levels that are the same, mm. */
+	private static final double SAME = 0.5;
 	/** Half angle of the lead of forms C and B, and of forming taps (DIN 2197, from memory). */
 	private static final double LEAD_ANGLE = Math.toRadians(15);
 	private static final double LEAD_ANGLE_POINT = Math.toRadians(8);
@@ -74,11 +76,14 @@ public final class DrillTooShallow extends HoleRule {
 		List<Room> rooms = new ArrayList<>(2);
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<TapDepth> depth = TapDepth.of(tapping, stroke);
-			depth.flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).filter(room -> !through || room.endsInside()).ifPresent(rooms::add);
+			depth.flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
 		}
+		// what the thickness of the part tells of the deepest holes is not true of those that end higher
+		double deepest = through && !tapping.wanted().through().get().stated() ? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;
+		rooms.removeIf(room -> through && room.full() >= deepest && !room.endsInside());
 		rooms.sort((one, other) -> Double.compare(one.clearance(), other.clearance()));
 		for (Room room : rooms) {
-			Optional<Draft> draft = draft(room, tapping, through, work);
+			Optional<Draft> draft = draft(room, tapping, through && room.full() >= deepest, work);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -100,7 +105,7 @@ public final class DrillTooShallow extends HoleRule {
 		}
 
 		double cone() {
-			boolean known = !Double.isNaN(cut.shoulder());
+			boolean known = !Double.isNaN(cut.shoulder()) && fitsThread();
 			boolean drilled = cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK;
 			return known ? Math.abs(cut.tip() - cut.shoulder()) : drilled ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
 		}
@@ -126,8 +131,14 @@ public final class DrillTooShallow extends HoleRule {
 					.mapToDouble(depth::below).max().orElse(0);
 		}
 
+		/** Not 2.5 under M3 in an inch program, where millimetres are meant: a drill twice as wide as the thread makes no hole for it. */
+		private boolean fitsThread() {
+			double thread = depth.tapping().wanted().thread().map(t -> t.value().diameter()).orElse(Double.POSITIVE_INFINITY);
+			return cut.diameter().filter(d -> d.value() >= 2 * thread).isEmpty();
+		}
+
 		double diameter() {
-			return cut.diameter().map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
+			return cut.diameter().filter(d -> fitsThread()).map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
 		}
 
 		/** The tap's front end, mm: as stated, else the drill's diameter less what the lead takes off. */

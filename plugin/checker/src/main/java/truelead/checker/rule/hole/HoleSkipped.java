@@ -81,7 +81,11 @@ public final class HoleSkipped extends HoleRule {
 				skipped.add(hole.making().get(0));
 			}
 		}
-		if (skipped.isEmpty() || (count == 1 || skipped.size() >= count) && !meant(operation, skipped, count)) {
+		int like = skipped.isEmpty() || count > 1 && skipped.size() < count ? count : alike(threaded.keySet(), work);
+		if (like > count && other(operation, threaded.keySet(), work)) {
+			return;
+		}
+		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count)) {
 			skipped.clear();
 			List<Hole> twins = twins(operation, elsewhere, work);
 			boolean counted = operation.wanted().count().filter(all -> all.value() == count + elsewhere.size()).isPresent();
@@ -92,9 +96,25 @@ public final class HoleSkipped extends HoleRule {
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
-			Draft draft = draft(operation, skipped, count, new Figures(visits.get(0).modal().unit()));
+			Draft draft = draft(operation, skipped, like == count ? count + " that " + operation.tool().name() + " threads" : like + " that are threaded", new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from("places threaded again", String.valueOf(again), "counted").tells(Slip.POSITION_LEFT_OUT) : draft);
 		}
+	}
+
+	/** How many holes made in some ways all the tools of the program thread, as where taps of both hands share a drill. */
+	private static int alike(Set<String> ways, Work work) {
+		work.dependsOnAll();
+		Set<Place> places = new HashSet<>();
+		for (ThreadingOperation one : work.operationsOfProgram()) {
+			Visits.of(one, work).where(visit -> ways.contains(making(visit.hole().cuts(), visit.order(), true))).forEach(visit -> places.add(visit.hole().place()));
+		}
+		return places.size();
+	}
+
+	/** Whether an earlier operation threads holes made in these ways: it tells of those that are left. */
+	private static boolean other(ThreadingOperation operation, Set<String> ways, Work work) {
+		return work.operationsOfProgram().stream().anyMatch(one -> one.index() < operation.index() && one.group() != operation.group()
+				&& Visits.of(one, work).typical().stream().anyMatch(visit -> ways.contains(making(visit.hole().cuts(), visit.order(), true))));
 	}
 
 	/** Whether holes are meant for threads, however many are left: a callout counts them, or they are drilled in a size that nobody drills for anything else. */
@@ -107,9 +127,11 @@ public final class HoleSkipped extends HoleRule {
 		return Math.abs(diameter / step - Math.rint(diameter / step)) * step < EVEN;
 	}
 
-	/** How many places of the group have no hole: those were meant for as many of the holes that are left, and are named where they stand. */
+	/** How many places of the threads of this size have no hole: those were meant for as many of the holes that are left, and are named where they stand. */
 	private static long missed(ThreadingOperation operation, Work work) {
-		return work.group(operation).stream().mapToLong(one -> Visits.of(one, work).where(visit -> !visit.hole().madeBefore(visit.order())).size()).sum();
+		work.dependsOnAll();
+		double size = diameter(operation);
+		return work.operationsOfProgram().stream().filter(one -> one.group() == operation.group() || Math.abs(diameter(one) - size) < SAME).mapToLong(one -> Visits.of(one, work).where(visit -> !visit.hole().madeBefore(visit.order())).size()).sum();
 	}
 
 	private static Set<Place> visited(ThreadingOperation operation, Work work) {
@@ -245,13 +267,12 @@ public final class HoleSkipped extends HoleRule {
 		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
 	}
 
-	private Draft draft(ThreadingOperation operation, List<Cut> skipped, int threaded, Figures figures) {
+	private Draft draft(ThreadingOperation operation, List<Cut> skipped, String threaded, Figures figures) {
 		Cut first = skipped.get(0);
-		String message = "the hole at " + at(first.place(), figures) + " is drilled with the " + threaded + " that " + operation.tool().name()
-				+ " threads, and never threaded" + (skipped.size() > 1 ? ", nor are " + (skipped.size() - 1) + " more" : "")
+		String message = "the hole at " + at(first.place(), figures) + " is drilled with the " + threaded + ", and never threaded" + (skipped.size() > 1 ? ", nor are " + (skipped.size() - 1) + " more" : "")
 				+ "; its position here, or a drilling block of its own";
 		Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), message)
-				.programmed("place", at(first.place(), figures), first.block()).related(first.block(), "the block that makes the hole").from("threaded holes of the pattern", String.valueOf(threaded), "counted");
+				.programmed("place", at(first.place(), figures), first.block()).related(first.block(), "the block that makes the hole").from("threaded holes of the pattern", threaded.substring(0, threaded.indexOf(' ')), "counted");
 		skipped.stream().skip(1).limit(10).forEach(cut -> draft.related(cut.block(), "also never threaded"));
 		return draft;
 	}

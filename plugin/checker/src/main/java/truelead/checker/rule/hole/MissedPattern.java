@@ -46,11 +46,17 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size() && (wanted.size() > 1 || fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
+		if (met.size() == wanted.size() && (places.size() > 1 || fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
 			return elsewhere;
 		}
-		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || deepEnough(operation, hole))).toList();
+		// one hole alone may be for a dowel, where nothing but its size speaks for it
+		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || deepEnough(operation, hole) || inLine(hole.place(), first))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
+	}
+
+	/** Whether one number of a place alone is another one, as where one is typed wrong. */
+	private static boolean inLine(Place hole, Place place) {
+		return hole.comparable(place) && (Math.abs(hole.u() - place.u()) < SAME || Math.abs(hole.v() - place.v()) < SAME);
 	}
 
 	/** Whether a hole is drilled as deep as the tap of an operation goes: one alone that is not may be for a dowel. */

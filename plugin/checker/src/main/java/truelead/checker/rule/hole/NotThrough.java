@@ -3,7 +3,9 @@ package truelead.checker.rule.hole;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -17,6 +19,11 @@ import truelead.checker.work.Work;
 
 /** A through thread whose tap does not pass the far face by its lead. */
 public final class NotThrough extends HoleRule {
+
+	/** How far a drill goes behind a wall as a rule: parts of the thread's diameter and of the depth, and pitches; nobody goes twice as far (common practice, no source). */
+	private static final double BEHIND = 0.5;
+	private static final double PART_BEHIND = 0.25;
+	private static final double TURNS_BEHIND = 3;
 
 	public NotThrough() {
 		super("not-through");
@@ -32,6 +39,7 @@ public final class NotThrough extends HoleRule {
 		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}
+		withoutWall(tapping, found);
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().filter(Fact::stated).map(Fact::value).orElse(false);
 		// a through hole may be threaded only so deep: thread-too-short looks at that
@@ -43,6 +51,30 @@ public final class NotThrough extends HoleRule {
 				found.accept(draft(depth, wall.get(), past));
 			}
 		});
+	}
+
+	/** Where no wall is known the drill tells it, if the thread itself is said to go through and not only so deep: nobody drills so far behind a wall. */
+	private void withoutWall(Tapping tapping, Consumer<Draft> found) {
+		boolean through = tapping.wanted().through().filter(said -> said.stated() && said.value() && said.source() != FactSource.TOOL_COMMENT).isPresent();
+		if (!through || tapping.wanted().wall().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().thread().isEmpty()) {
+			return;
+		}
+		Optional<TapDepth> shallowest = TapDepth.shallowest(tapping);
+		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().sizedBefore(depth.stroke().order())).filter(cut -> !Double.isNaN(cut.shoulder()));
+		if (drill.isEmpty()) {
+			return;
+		}
+		TapDepth depth = shallowest.get();
+		double full = depth.below(drill.get().shoulder());
+		double above = full - depth.tip();
+		double usual = Math.max(BEHIND * tapping.wanted().thread().get().value().diameter(), TURNS_BEHIND * depth.pitch());
+		if (above > usual && above > PART_BEHIND * full) {
+			Figures figures = depth.figures();
+			String message = "the tap goes " + figures.length(depth.tip()) + " deep in a hole that is called through and drilled to its full diameter down to " + figures.length(full)
+					+ ": it ends " + figures.length(above) + " above that, so the last turns are missing where the wall is as thick; see the depth, or say WALL";
+			found.accept(depth.evidence(Draft.of(this, above > 2 * usual ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
+					.known("through", "through", tapping.wanted().through().get()).related(drill.get().block(), "the drill block"));
+		}
 	}
 
 	private Draft draft(TapDepth depth, Fact<Double> wall, double past) {

@@ -31,7 +31,7 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
 		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
 		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(() -> fed(stroke));
-		return known && pitch > 0 && pitch <= COARSEST ? Optional.of(new TapDepth(tapping, stroke, tapping.wanted().surface(), pitch, TapLead.of(tapping.tool().facts())))
+		return known && pitch > 0 && pitch <= COARSEST ? Optional.of(new TapDepth(tapping, stroke, tapping.surface(stroke), pitch, TapLead.of(tapping.tool().facts())))
 				: Optional.empty();
 	}
 

@@ -122,7 +122,7 @@ public final class ThreadedTwice implements Rule {
 		Fact<ThreadSpec> cut = before.wanted().statedThread().orElseThrow();
 		String message = tapping.tool().name() + " threads " + own.value().withoutClass().designation() + " at " + HoleRule.at(stroke.place(), figures) + ", where "
 				+ before.tool().name() + " has cut " + cut.value().withoutClass().designation() + ": the second thread destroys the first; see the position";
-		return Draft.of(this, Severity.WARNING, Location.of(stroke.block()), message).programmed("place", HoleRule.at(stroke.place(), figures), stroke.block())
+		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), message).tells(Slip.OTHER_THREAD_CUT).programmed("place", HoleRule.at(stroke.place(), figures), stroke.block())
 				.known("thread", own.value().designation(), own).known("thread before", cut.value().designation(), cut).related(before.block(), "the first thread");
 	}
 

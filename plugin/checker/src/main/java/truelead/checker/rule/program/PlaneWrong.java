@@ -66,7 +66,7 @@ public final class PlaneWrong implements Rule {
 				made = made == null ? new MadeHoles(work.holes()) : made;
 				Optional<Hole> before = made.allInOnePlaneBefore(operation.firstOrder());
 				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
-				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation) && !besideHoles(operation, work))
+				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
 						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
 			}
 		}

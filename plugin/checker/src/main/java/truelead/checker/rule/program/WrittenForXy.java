@@ -1,6 +1,8 @@
 package truelead.checker.rule.program;
 
+import java.util.Collection;
 import java.util.OptionalDouble;
+import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.work.TapStroke;
@@ -15,12 +17,21 @@ import truelead.grammar.Expression;
  */
 final class WrittenForXy {
 
+	/** Numbers that are the same, mm. */
+	private static final double SAME = 1e-3;
+
 	private WrittenForXy() {
 	}
 
-	static boolean is(ThreadingOperation operation) {
+	/** @param holes those of the program: written for XY, drill and tap go to the same number along the plane's own axis, which is a place and no depth */
+	static boolean is(ThreadingOperation operation, Collection<Hole> holes) {
 		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty() && (tapping.strokes().typical().stream().anyMatch(WrittenForXy::upwards) || uneven(tapping))
-				&& tapping.cycle().filter(cycle -> belowR(cycle.start())).isPresent();
+				&& tapping.cycle().filter(cycle -> belowR(cycle.start())).isPresent()
+				&& tapping.strokes().typical().stream().anyMatch(stroke -> holes.stream().anyMatch(hole -> endsAt(hole, stroke)));
+	}
+
+	private static boolean endsAt(Hole hole, TapStroke stroke) {
+		return hole.place().plane() == stroke.place().plane() && hole.making().stream().anyMatch(cut -> Math.abs(cut.tip() - stroke.bottom()) < SAME);
 	}
 
 	private static boolean uneven(Tapping tapping) {

@@ -20,6 +20,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.rule.ToolName;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Strokes;
@@ -54,7 +55,7 @@ public final class FeedOffPitch extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.TWO_SPEEDS);
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.RIGID_CODE_LEFT_OUT, Slip.TWO_SPEEDS);
 	}
 
 	@Override
@@ -128,7 +129,7 @@ public final class FeedOffPitch extends TappingRule {
 
 	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
 		Optional<Double> drill = feed.stroke().hole().sizedBefore(feed.stroke().order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
-		return tapping.wanted().holder().value().floats() || tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called);
+		return tapping.wanted().holder().value().floats() || tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
 	/** Where H is another tool's as well, the T word is the slip more likely. */

@@ -54,7 +54,7 @@ record MeantSpeed(WordRef word, double right, Why from) {
 
 	/** What to type, before the feed that fits the S as it stands. */
 	String said() {
-		return text() + ", if " + Figures.written(word) + from.words + ", else ";
+		return text() + ", if " + whose() + ", else ";
 	}
 
 	/** The speed in place of the wrong one, or in the tapping block where another tool's was left in force; empty where others turn at the same word. */
@@ -69,7 +69,18 @@ record MeantSpeed(WordRef word, double right, Why from) {
 		return shared ? Optional.empty() : Draft.change(word, right, 0, false, "see what else turns at this speed");
 	}
 
-	private String text() {
+	/** Whether S is the one of the tool before. */
+	boolean leftOver() {
+		return from == Why.LEFT_OVER;
+	}
+
+	/** Whose the wrong S is: {@code S2800 is left over from the tool before}. */
+	String whose() {
+		return Figures.written(word) + from.words;
+	}
+
+	/** The S that was meant. */
+	String text() {
 		return "S" + Figures.number(right, 0);
 	}
 }

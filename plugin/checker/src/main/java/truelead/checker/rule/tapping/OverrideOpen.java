@@ -42,13 +42,14 @@ public final class OverrideOpen extends TappingRule {
 			return;
 		}
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			Optional<Draft> draft = feed ? uneven(stroke, tapping.wanted().holder().value()) : Optional.empty();
+			Holder holder = tapping.wanted().holder().value();
+			Optional<Draft> draft = feed ? uneven(stroke, holder) : Optional.empty();
 			if (draft.isEmpty() && !stroke.modal().overridesLocked()) {
-				Holder holder = tapping.wanted().holder().value();
-				boolean taken = holder.floats() && TURNED_DOWN * stroke.travel() <= holder.travel();
-				draft = Optional.of(Draft.of(this, taken ? Severity.INFORMATION : Severity.WARNING, Location.of(stroke.block()),
+				boolean floats = tapping.wanted().holder().stated() && holder.floats();
+				boolean taken = floats && TURNED_DOWN * stroke.travel() <= holder.travel();
+				draft = Optional.of(Draft.of(this, floats ? Severity.INFORMATION : Severity.WARNING, Location.of(stroke.block()),
 						"the tap is led by " + (feed ? "feed moves" : "a synchronised move")
-								+ " with the overrides free: at 90 % feed it is 10 % off the pitch; lock them before the block (M49 in RS-274), free them behind it")
+								+ " with the overrides free: at 90 % feed it is 10 % off the pitch" + (floats && !taken ? ", more than the floating holder takes" : "") + "; lock them before the block (M49 in RS-274), free them behind it")
 						.from("override", "free", "no code that locks it is in force"));
 			}
 			if (draft.isPresent()) {

@@ -1,16 +1,23 @@
 package truelead.checker.rule.tapping;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.tool.ToolUse;
+import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The machine profile asks for a rigid-tap code before a tapping cycle, and none is in force. */
+/** The machine profile asks for a rigid-tap code before a tapping cycle, or the program gives it before all its other ones, and none is in force. */
 public final class RigidModeMissing extends TappingRule {
 
 	public RigidModeMissing() {
@@ -24,11 +31,61 @@ public final class RigidModeMissing extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		if (!work.shop().profile().yes(ProfileKey.RIGID_TAP_REQUIRED) || tapping.cycle().isEmpty() || !tapping.method().taps()
-				|| tapping.wanted().holder().value().floats()) {
+		boolean required = work.shop().profile().yes(ProfileKey.RIGID_TAP_REQUIRED);
+		if (!cycled(tapping) || tapping.wanted().holder().value().floats()) {
 			return;
 		}
-		tapping.strokes().typical().stream().filter(stroke -> stroke.modal().rigid().isEmpty()).findFirst().ifPresent(stroke -> found.accept(draft(work, tapping)));
+		TapStroke bare = null;
+		for (TapStroke stroke : tapping.strokes().typical()) {
+			bare = bare == null && stroke.modal().rigid().isEmpty() ? stroke : bare;
+		}
+		if (bare != null && required) {
+			found.accept(draft(work, tapping));
+		} else if (bare != null && work.shop().profile().is(ProfileKey.KIND, "milling")) {
+			Habit habit = work.ofTools(Habit.class, Habit::of);
+			if (habit.with().isPresent() && habit.without().equals(Set.of(tapping.tool().index()))) {
+				found.accept(unlike(tapping, bare, habit.with().get()));
+			}
+		}
+	}
+
+	private static boolean cycled(Tapping tapping) {
+		// G84.2 and G84.3 are synchronised by themselves (from memory)
+		return tapping.cycle().filter(cycle -> cycle.code() % 10 == 0 && cycle.code() < 1000).isPresent() && tapping.method().taps();
+	}
+
+	/**
+	 * What a program does before its tapping cycles; taps in a holder that floats need nothing.
+	 *
+	 * @param with    the rigid-tap code of a tool
+	 * @param without numbers of the stays that never have one
+	 */
+	private record Habit(Optional<WordRef> with, Set<Integer> without) {
+
+		static Habit of(List<ToolUse> tools) {
+			Optional<WordRef> with = Optional.empty();
+			Set<Integer> without = new HashSet<>();
+			for (ToolUse tool : tools) {
+				boolean taps = tool.summary().tapping() && !tool.facts().cannotTap() && tool.facts().holder().filter(holder -> holder.value().floats()).isEmpty();
+				with = with.isEmpty() && taps ? tool.summary().rigid() : with;
+				if (taps && tool.summary().rigid().isEmpty()) {
+					without.add(tool.index());
+				}
+			}
+			return new Habit(with, without);
+		}
+	}
+
+	/** The only tap without the code that all others have; it leaves S and the start of the spindle out as well where it says them. */
+	private Draft unlike(Tapping tapping, TapStroke stroke, WordRef code) {
+		String message = "no rigid-tap code is in force, the program's other taps have " + Figures.written(code)
+				+ ": spindle and feed are not synchronised; the same before this cycle, or say FLOATING HOLDER if it is one";
+		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent())
+				.isPresent();
+		boolean speedToo = stale || !stroke.speed().isSet();
+		Draft draft = Draft.of(this, speedToo ? Severity.ERROR : Severity.WARNING, Location.of(block(tapping, stroke)), message).from("rigid-tap code", "before the other taps", "programmed")
+				.related(Location.of(code), "the code before another tap");
+		return speedToo ? draft.tells(Slip.RIGID_CODE_LEFT_OUT) : draft;
 	}
 
 	private Draft draft(Work work, Tapping tapping) {

@@ -40,7 +40,7 @@ public final class SpindleNotTurning extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.DRILLING_CYCLE, Slip.UNREAD_BLOCK, Slip.LEFT_ON);
+		return Set.of(Slip.DRILLING_CYCLE, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.RIGID_CODE_LEFT_OUT);
 	}
 
 	@Override
@@ -101,23 +101,31 @@ public final class SpindleNotTurning extends TappingRule {
 		work.dependsOnAll();
 		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
 		boolean own = cycle && ownSpeed(tapping, stroke);
-		Severity severity = !cycle || starts.equals("no") ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
+		Optional<MeantSpeed> old = everyTap || own ? Optional.empty() : leftOver(tapping, stroke);
+		Severity severity = !cycle || starts.equals("no") || old.isPresent() ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String turn = tapping.wanted().statedThread().map(t -> t.value().hand()).orElse(Hand.RIGHT) == Hand.LEFT ? "M4" : "M3";
+		String start = old.map(speed -> speed.text() + " ").orElse("") + turn;
 		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
-				+ " before " + tapping.tool().name() + " goes in" + (severity != Severity.ERROR
+				+ " before " + tapping.tool().name() + " goes in" + (old.isPresent() ? ", and " + old.get().whose() + "; " : severity != Severity.ERROR
 						? (everyTap ? ", as before every tap of the program" : own ? ", S stands in the cycle's own block" : "") + ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
-				+ turn + " before the block";
+				+ start + " before the block";
 		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
 				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
 		if (severity == Severity.INFORMATION) {
 			return Optional.of(draft);
 		}
-		draft.fix(new Fix("Put " + turn + " before the tapping block", false, "see that the speed in force is the tap's",
-				List.of(BlockText.before(FeedFix.opening(stroke), turn))));
+		draft.fix(new Fix("Put " + start + " before the tapping block", false, "see that the speed in force is the tap's",
+				List.of(BlockText.before(FeedFix.opening(stroke), start))));
 		return Optional.of(draft);
+	}
+
+	/** The speed that the feed was meant for, where S is the tool's before: S and M3 were left out together. */
+	private static Optional<MeantSpeed> leftOver(Tapping tapping, TapStroke stroke) {
+		return tapping.wanted().statedThread().map(thread -> thread.value().lead()).flatMap(lead -> TapFeed.of(tapping, stroke).filter(feed -> !feed.fits(lead))
+				.flatMap(feed -> MeantSpeed.of(feed, tapping, lead))).filter(MeantSpeed::leftOver);
 	}
 
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
