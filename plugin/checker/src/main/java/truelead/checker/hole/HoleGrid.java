@@ -20,6 +20,8 @@ final class HoleGrid {
 	/** Size of smaller cells, mm, and how many holes are looked through before they are made. */
 	private static final double FINE = 0.125;
 	private static final int CROWDED = 256;
+	/** What is looked for within so much, mm, is looked for in a few of them. */
+	private static final double NEAR = 4 * FINE;
 
 	private record Numbered(Place frame, int number) {
 
@@ -192,16 +194,17 @@ final class HoleGrid {
 	/** The holes within a distance in mm of a place, nearest first, of several as near the first one reached first. */
 	List<Integer> near(int frame, double u, double v, double distance) {
 		List<Integer> found = new ArrayList<>();
+		HoleCells cells = fine.isPresent() && distance <= NEAR ? fine.get() : coarse;
 		double across = 2 * distance / CELL + 1;
 		if (across * across > count) {
 			for (int hole = 0; hole < count; hole++) {
 				addNear(hole, frame, u, v, distance, found);
 			}
 		} else {
-			for (long i = coarse.cell(u - distance); i <= coarse.cell(u + distance); i++) {
-				for (long j = coarse.cell(v - distance); j <= coarse.cell(v + distance); j++) {
-					for (int hole = coarse.last(frame, i, j); hole >= 0; hole = coarse.before(hole)) {
-						if (coarse.cell(us[hole]) == i && coarse.cell(vs[hole]) == j) {
+			for (long i = cells.cell(u - distance); i <= cells.cell(u + distance); i++) {
+				for (long j = cells.cell(v - distance); j <= cells.cell(v + distance); j++) {
+					for (int hole = cells.last(frame, i, j); hole >= 0; hole = cells.before(hole)) {
+						if (cells.cell(us[hole]) == i && cells.cell(vs[hole]) == j) {
 							addNear(hole, frame, u, v, distance, found);
 						}
 					}

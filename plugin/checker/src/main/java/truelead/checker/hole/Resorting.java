@@ -16,6 +16,9 @@ public final class Resorting {
 
 	/** More holes than these are not sorted by themselves. */
 	private static final int MOST = 5_000;
+	/** Where they are more than this part of all, and more than a few, all are sorted as fast from the beginning. */
+	private static final int PART = 20;
+	private static final int FEW = 50;
 
 	/**
 	 * Something done at a place: a cut, or a thread where there is none.
@@ -87,14 +90,15 @@ public final class Resorting {
 
 	private boolean widen() {
 		List<Integer> open = new ArrayList<>(touched);
-		while (!open.isEmpty() && touched.size() <= MOST) {
+		int most = Math.min(MOST, FEW + before.count() / PART);
+		while (!open.isEmpty() && touched.size() <= most) {
 			for (int near : before.numbersNear(before.place(open.remove(open.size() - 1)), far)) {
 				if (touched.add(near)) {
 					open.add(near);
 				}
 			}
 		}
-		return touched.size() <= MOST;
+		return touched.size() <= most;
 	}
 
 	private boolean sort(List<Doing> removed, List<Doing> added) {
