@@ -2,8 +2,8 @@ package truelead.checker.rule.milling;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.Point;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Point;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
