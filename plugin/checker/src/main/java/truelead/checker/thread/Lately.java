@@ -11,6 +11,7 @@ import java.util.function.Function;
  */
 final class Lately<A> {
 
+	/** Threads that are kept at most, a power of two (a choice of ours). */
 	private static final int SLOTS = 16;
 
 	private final AtomicReferenceArray<Asked<A>> last = new AtomicReferenceArray<>(SLOTS);

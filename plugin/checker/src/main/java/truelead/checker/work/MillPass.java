@@ -261,6 +261,10 @@ public final class MillPass {
 		if (deepest.isPresent()) {
 			return deepest.get().direction();
 		}
+		double in = rapidIn.map(move -> first().from().along(axis()) - move.to().along(axis())).orElse(0.0);
+		if (Math.abs(in) > JOINED) {
+			return in < 0 ? -1 : 1;
+		}
 		for (Step step : exit) {
 			if (step instanceof Step.Move move && move.from().distanceInPlane(move.to(), place().plane()) < JOINED) {
 				return move.to().along(axis()) < move.from().along(axis()) ? 1 : -1;

@@ -116,6 +116,8 @@ class SlipsToldTest {
 			case SHORT_WAY_ROUND -> byThreeQuarters().replace("G3 ", "G2 ");
 			case LEVEL_FAR_OFF -> MILLED.replace("Z-25.5", "Z-255");
 			case LEAD_OUT_MISSING -> INCREMENTS.replace("G3 I-3.5 J0 Z2\nG3 X-3.5 Y0 Z.5 I-1.75 J0\n", "");
+			case RIGID_CODE_LEFT_OUT -> TAPPED.replace("4X ", "").replace("S400 M3", "").replace("G84 Z-18 R4 F500\nX40\nX70", "M29 S400\nG84 Z-18 R4 F500\nX40\nG80\nT3 M6 (M8X1.25 TAP)\nG0 X70 Y10\nG43 H3 Z20\nG84 Z-18 R4 F500");
+			case ABOVE_WORK -> INCREMENTS.replace("G0 Z-28", "G0 Z28");
 			default -> "";
 		};
 	}

@@ -46,11 +46,11 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size() && (places.size() > 1 || fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
+		if (met.size() == wanted.size() && places.size() > 1) {
 			return elsewhere;
 		}
 		// one hole alone may be for a dowel, where nothing but its size speaks for it
-		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || deepEnough(operation, hole) || inLine(hole.place(), first))).toList();
+		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
 	}
 

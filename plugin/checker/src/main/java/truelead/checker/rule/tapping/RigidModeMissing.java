@@ -44,7 +44,7 @@ public final class RigidModeMissing extends TappingRule {
 		} else if (bare != null && work.shop().profile().is(ProfileKey.KIND, "milling")) {
 			Habit habit = work.ofTools(Habit.class, Habit::of);
 			if (habit.with().isPresent() && habit.without().equals(Set.of(tapping.tool().index()))) {
-				found.accept(unlike(tapping, bare, habit.with().get()));
+				unlike(tapping, bare, habit).ifPresent(found);
 			}
 		}
 	}
@@ -58,34 +58,41 @@ public final class RigidModeMissing extends TappingRule {
 	 * What a program does before its tapping cycles; taps in a holder that floats need nothing.
 	 *
 	 * @param with    the rigid-tap code of a tool
+	 * @param often   how many tools have one
 	 * @param without numbers of the stays that never have one
 	 */
-	private record Habit(Optional<WordRef> with, Set<Integer> without) {
+	private record Habit(Optional<WordRef> with, int often, Set<Integer> without) {
 
 		static Habit of(List<ToolUse> tools) {
 			Optional<WordRef> with = Optional.empty();
 			Set<Integer> without = new HashSet<>();
+			int often = 0;
 			for (ToolUse tool : tools) {
 				boolean taps = tool.summary().tapping() && !tool.facts().cannotTap() && tool.facts().holder().filter(holder -> holder.value().floats()).isEmpty();
 				with = with.isEmpty() && taps ? tool.summary().rigid() : with;
+				often += taps && tool.summary().rigid().isPresent() ? 1 : 0;
 				if (taps && tool.summary().rigid().isEmpty()) {
 					without.add(tool.index());
 				}
 			}
-			return new Habit(with, without);
+			return new Habit(with, often, without);
 		}
 	}
 
-	/** The only tap without the code that all others have; it leaves S and the start of the spindle out as well where it says them. */
-	private Draft unlike(Tapping tapping, TapStroke stroke, WordRef code) {
+	/** The only tap without the code that all others have, at least two: one alone is no habit. It leaves S and the start of the spindle out as well where it says them. */
+	private Optional<Draft> unlike(Tapping tapping, TapStroke stroke, Habit habit) {
+		WordRef code = habit.with().orElseThrow();
 		String message = "no rigid-tap code is in force, the program's other taps have " + Figures.written(code)
 				+ ": spindle and feed are not synchronised; the same before this cycle, or say FLOATING HOLDER if it is one";
 		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent())
 				.isPresent();
 		boolean speedToo = stale || !stroke.speed().isSet();
+		if (!speedToo && habit.often() < 2) {
+			return Optional.empty();
+		}
 		Draft draft = Draft.of(this, speedToo ? Severity.ERROR : Severity.WARNING, Location.of(block(tapping, stroke)), message).from("rigid-tap code", "before the other taps", "programmed")
 				.related(Location.of(code), "the code before another tap");
-		return speedToo ? draft.tells(Slip.RIGID_CODE_LEFT_OUT) : draft;
+		return Optional.of(speedToo ? draft.tells(Slip.RIGID_CODE_LEFT_OUT) : draft);
 	}
 
 	private Draft draft(Work work, Tapping tapping) {
