@@ -1,7 +1,12 @@
 package truelead.checker.rule.milling;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.program.Plane;
@@ -36,7 +41,7 @@ final class SharedGroove {
 		if (pass.external() || pass.besideHole() > 0 || offLead(pass, thread)) {
 			return Optional.empty();
 		}
-		for (ThreadMilling other : work.threadMillings()) {
+		for (ThreadMilling other : at(work, operation, pass.hole().place())) {
 			boolean same = other == operation || other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass));
 			List<MillPass> there = same && other.firstOrder() <= pass.order() ? other.passesAt(pass.hole()) : List.of();
 			for (MillPass rough : there.subList(0, Math.min(there.size(), MOST))) {
@@ -49,6 +54,26 @@ final class SharedGroove {
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** The operations that mill threads at each place. */
+	private record AtPlaces(Map<Place, List<ThreadMilling>> operations) {
+
+		static AtPlaces of(Work work) {
+			Map<Place, List<ThreadMilling>> operations = new HashMap<>();
+			for (ThreadMilling operation : work.threadMillings()) {
+				for (Hole hole : operation.holes()) {
+					operations.computeIfAbsent(hole.place(), place -> new ArrayList<>(1)).add(operation);
+				}
+			}
+			return new AtPlaces(operations);
+		}
+	}
+
+	/** Those that mill threads at a place of one of them, in their order. */
+	private static List<ThreadMilling> at(Work work, ThreadMilling operation, Place place) {
+		List<ThreadMilling> alone = List.of(operation);
+		return work.threadMillings().size() == 1 ? alone : work.derived(AtPlaces.class, AtPlaces::of).operations().getOrDefault(place, alone);
 	}
 
 	/** The diameter that a pass cuts, mm; NaN where nobody says the cutter. */
