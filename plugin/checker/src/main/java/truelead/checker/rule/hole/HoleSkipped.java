@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -38,6 +39,9 @@ public final class HoleSkipped extends HoleRule {
 	private static final double STEP_MM = 0.5;
 	private static final double STEP_INCH = 25.4 / 32;
 	private static final double EVEN = 0.006;
+
+	/** Holes that are left, up to which each is looked at by itself; to set up all places takes as long as many of them (a choice of ours). */
+	private static final int FEW = 50;
 
 	public HoleSkipped() {
 		super("hole-skipped");
@@ -75,9 +79,9 @@ public final class HoleSkipped extends HoleRule {
 		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
 		List<Hole> alike = unthreaded.made(threaded.keySet());
 		List<Hole> elsewhere = unthreaded.made(ways);
-		PlaceSet visited = new PlaceSet(alike.isEmpty() ? List.of() : visited(operation, work));
+		Optional<PlaceSet> visited = alike.size() <= FEW ? Optional.empty() : Optional.of(new PlaceSet(visited(operation, work)));
 		for (Hole hole : alike) {
-			if (!visited.beside(hole.place(), diameter(operation) / 2)) {
+			if (!visited.map(places -> places.beside(hole.place(), diameter(operation) / 2)).orElseGet(() -> beside(work, hole, operation))) {
 				skipped.add(hole.making().get(0));
 			}
 		}
@@ -95,7 +99,7 @@ public final class HoleSkipped extends HoleRule {
 			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
-		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && skipped.size() > missed(operation, work)) {
+		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && more(operation, skipped.size(), work)) {
 			Draft draft = draft(operation, skipped, like == count ? count + " that " + operation.tool().name() + " threads" : like + " that are threaded", new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from("places threaded again", String.valueOf(again), "counted").tells(Slip.POSITION_LEFT_OUT) : draft);
 		}
@@ -127,11 +131,19 @@ public final class HoleSkipped extends HoleRule {
 		return Math.abs(diameter / step - Math.rint(diameter / step)) * step < EVEN;
 	}
 
-	/** How many places of the threads of this size have no hole: those were meant for as many of the holes that are left, and are named where they stand. */
-	private static long missed(ThreadingOperation operation, Work work) {
+	/** Whether more holes are left than places of the group have none: those were meant for as many of the holes, and are named where they stand. */
+	private static boolean more(ThreadingOperation operation, int skipped, Work work) {
+		if (skipped <= missed(work.group(operation), work)) {
+			// answered by the group alone, so that an edit of one hole of many asks no more
+			return false;
+		}
 		work.dependsOnAll();
 		double size = diameter(operation);
-		return work.operationsOfProgram().stream().filter(one -> one.group() == operation.group() || Math.abs(diameter(one) - size) < SAME).mapToLong(one -> Visits.of(one, work).where(visit -> !visit.hole().madeBefore(visit.order())).size()).sum();
+		return skipped > missed(work.operationsOfProgram().stream().filter(one -> one.group() == operation.group() || Math.abs(diameter(one) - size) < SAME).toList(), work);
+	}
+
+	private static long missed(List<ThreadingOperation> operations, Work work) {
+		return operations.stream().mapToLong(one -> Visits.of(one, work).where(visit -> !visit.hole().madeBefore(visit.order())).size()).sum();
 	}
 
 	private static Set<Place> visited(ThreadingOperation operation, Work work) {
@@ -265,6 +277,13 @@ public final class HoleSkipped extends HoleRule {
 
 	private static boolean has(Map<Numbers, Set<Side>> sides, Place wanted) {
 		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
+	}
+
+	/** Whether the operation visits a place that belongs to a hole beside it: asked of the hole's surroundings, for few holes among many. */
+	private static boolean beside(Work work, Hole hole, ThreadingOperation operation) {
+		double reach = diameter(operation) / 2;
+		return work.holesNear(hole.place(), reach).stream().map(Hole::place).filter(near -> !near.equals(hole.place()) && near.distance(hole.place()) < reach)
+				.anyMatch(near -> work.group(operation).stream().anyMatch(one -> Visits.of(one, work).at(near)));
 	}
 
 	private Draft draft(ThreadingOperation operation, List<Cut> skipped, String threaded, Figures figures) {

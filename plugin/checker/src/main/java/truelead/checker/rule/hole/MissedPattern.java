@@ -27,6 +27,9 @@ final class MissedPattern {
 
 	private static final double SAME = 0.001;
 
+	/** Operations of a program in which the hole meant for a single place is looked for (a choice of ours). */
+	private static final int FEW = 50;
+
 	private MissedPattern() {
 	}
 
@@ -34,8 +37,8 @@ final class MissedPattern {
 	static List<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
 		Set<Place> places = new HashSet<>();
 		missing.forEach(visit -> places.add(visit.hole().place()));
-		if (places.size() == 1 && !work.troubleOfProgram().notFollowed().isEmpty()) {
-			// its hole may be made there
+		if (places.size() == 1 && (work.operationsOfProgram().size() > FEW || !work.troubleOfProgram().notFollowed().isEmpty())) {
+			// its hole may be made in what is not followed; to look for it in all holes of a long program would make each edit there a long one
 			return List.of();
 		}
 		work.dependsOnAll();
