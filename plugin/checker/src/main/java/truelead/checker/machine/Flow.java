@@ -22,9 +22,6 @@ import truelead.grammar.ProgramText;
 /** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
 final class Flow {
 
-	/** Lines of a chunk before one of which all has to be at rest, so that the tool's stay can be followed again from there. */
-	private static final int RESTING = 64;
-
 	private final MachineState state;
 	private final Output out;
 	private final Meter meter;
@@ -44,17 +41,13 @@ final class Flow {
 	private final boolean assignAfterBlock;
 	private final java.util.Set<Integer> skipLevels;
 	private final EndlessLoops endless;
-	private final List<Supplier<Object>> memory;
-	private final Restarts restarts;
-	private Optional<BlockRef> lastJumpBack = Optional.empty();
+	private final JumpsBack jumpsBack;
+	private final RestingPlaces resting;
 	private BlockRef block;
 	private boolean ended;
-	/** The line from which on the next place is looked for where all is at rest. */
-	private int rest = Integer.MAX_VALUE;
 
 	/** @param restarts is told where the program can be followed anew from, and whether it winds */
 	Flow(Source source, ProgramFolder folder, MachineState state, Output out, Meter meter, Restarts restarts) {
-		this.restarts = restarts;
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
@@ -74,7 +67,9 @@ final class Flow {
 		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
 		this.skipLevels = state.profile.blockDelete();
 		this.endless = new EndlessLoops(frames, evaluator);
-		this.memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory, calls::memory, variables::memory);
+		this.resting = new RestingPlaces(restarts, state, out, executor, refrains, calls, frames);
+		List<Supplier<Object>> memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory, calls::memory, variables::memory);
+		this.jumpsBack = new JumpsBack(this, state, variables, endless, memory);
 	}
 
 	Variables variables() {
@@ -108,12 +103,12 @@ final class Flow {
 		Source source = calls.main();
 		frames.push(new CallFrame(source, Optional.empty(), from, to, false, false, 1));
 		block = source.ref(from, Optional.empty(), false);
-		rest = restarts.watched() ? nextChunk(from) : rest;
+		resting.from(from);
 		while (!ended && !frames.isEmpty()) {
 			CallFrame frame = frames.peek();
 			if (frame.line >= frame.end) {
 				leave();
-			} else if (frame.line >= rest && rests(frame)) {
+			} else if (resting.endsAt(frame)) {
 				ended = true;
 			} else if (contours.beginsAt(frame) && contour(frame) || executor.onCycle() && row(frame)
 					|| refrains.beginsAt(frame) && refrain(frame)) {
@@ -134,22 +129,6 @@ final class Flow {
 		return state.alone && state.toolChange.isEmpty() ? Step.EventKind.SUB_END : Step.EventKind.PROGRAM_END;
 	}
 
-	/** Whether the run ends before the line at which the program stands, the first at rest in its chunk. */
-	private boolean rests(CallFrame frame) {
-		int chunk = calls.main().file().text().chunkOfLine(frame.line);
-		boolean still = frames.size() == 1 && restarts.resting() && executor.atRest() && refrains.atRest() && !calls.modal() && state.place.oneFrame();
-		if (still || frame.line >= calls.main().file().text().firstLine(chunk) + RESTING) {
-			rest = nextChunk(frame.line);
-		}
-		return still && restarts.rests(new Restart(frame.line, state, executor.cycle(), out.said()));
-	}
-
-	private int nextChunk(int line) {
-		ProgramText text = calls.main().file().text();
-		int next = text.chunkOfLine(line) + 1;
-		return next < text.chunks().size() ? text.firstLine(next) : Integer.MAX_VALUE;
-	}
-
 	/** Goes on from a block that was reached with nothing in force but the state and a cycle. */
 	void resume(Restart from, int to) {
 		executor.resume(from.cycle());
@@ -158,7 +137,7 @@ final class Flow {
 
 	/** The program does not go straight on. */
 	void winds() {
-		restarts.winds();
+		resting.winds();
 	}
 
 	/** Goes over a plain contour in one step, where nothing in force gives its words another meaning. */
@@ -191,9 +170,9 @@ final class Flow {
 
 	private void spent() {
 		if (!meter.cancelled()) {
-			String where = lastJumpBack.map(jump -> "; the loop that ends at line " + (jump.line() + 1) + " of " + jump.file().name() + " may have no end")
+			String where = jumpsBack.last().map(jump -> "; the loop that ends at line " + (jump.line() + 1) + " of " + jump.file().name() + " may have no end")
 					.orElse("");
-			out.stopped(lastJumpBack.orElse(block), "more than " + meter.blocks() + " blocks were executed" + where, Optional.empty());
+			out.stopped(jumpsBack.last().orElse(block), "more than " + meter.blocks() + " blocks were executed" + where, Optional.empty());
 		}
 		ended = true;
 	}
@@ -309,8 +288,7 @@ final class Flow {
 			winds();
 			return;
 		}
-		if (restarts.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle() && state.place.oneFrame()
-				&& restarts.before(new Restart(block.line(), state, executor.cycle(), out.said()))) {
+		if (resting.endsBefore(words)) {
 			ended = true;
 			return;
 		}
@@ -339,37 +317,17 @@ final class Flow {
 
 	/** Goes on at a line of the same program, which ends where it would do so for ever. */
 	void goTo(CallFrame frame, int line) {
-		winds();
-		Optional<String> why = forEver(frame, line);
-		if (why.isPresent() && EndlessLoops.stops(frame, line, state.profile)) {
-			out.remark(block, "endless", why.get() + " but by the operator, for whom it stops", Optional.empty());
-			end(Optional.empty());
-		} else if (why.isPresent() && endless.leads(frame, line)) {
-			out.remark(block, "endless", why.get() + " but by a condition that is not known", Optional.empty());
-			end(Optional.empty());
-		} else if (why.isPresent()) {
-			out.stopped(block, why.get(), Optional.empty());
-			ended = true;
-		}
-		frame.line = line;
+		jumpsBack.goTo(frame, line);
 	}
 
-	/** The end of a main program that begins again at a line, part after part; a counted one goes on there. */
+	/** The end of a main program that begins again at a line. */
 	void beginAgain(CallFrame frame, int line, WordRef word) {
-		winds();
-		if (forEver(frame, line).isPresent()) {
-			end(Step.EventKind.PROGRAM_END, Optional.of(word));
-		}
-		frame.line = line;
+		jumpsBack.beginAgain(frame, line, word);
 	}
 
-	private Optional<String> forEver(CallFrame frame, int line) {
-		if (line >= frame.line) {
-			return Optional.empty();
-		}
-		lastJumpBack = Optional.of(block);
-		int print = 31 * (31 * variables.print() + state.place.here().hashCode()) + frame.passesLeft();
-		return doubts.statement().isPresent() ? Optional.empty() : endless.back(frame, line, print, memory);
+	/** The end of the main program, by a word that may begin it again. */
+	void endProgram(WordRef word) {
+		end(Step.EventKind.PROGRAM_END, Optional.of(word));
 	}
 
 	/** The end of the program, wherever it is called from. */
