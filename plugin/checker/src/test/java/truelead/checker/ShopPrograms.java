@@ -163,6 +163,8 @@ final class ShopPrograms {
 			}
 			if (i % odd == odd - 1) {
 				otherwise(x, y);
+			} else if (i % odd == odd - 2) {
+				inChords(x, y, radius);
 			} else {
 				helix(x, y, radius, i == 7 && oneIn(3) ? 10 : 12);
 			}
@@ -178,6 +180,23 @@ final class ShopPrograms {
 			line("G3 X%s Z%.3f R4.", number(x + (half % 2 == 0 ? -4 : 4)), -12 + 0.75 * (half + 1));
 		}
 		line("G1 X%s", number(x));
+		line("G0 Z25.");
+	}
+
+	/** A thread in straight chords, with a lead of half a turn. */
+	private void inChords(double x, double y, double radius) {
+		line("G0 X%s Y%s", number(x), number(y));
+		line("G1 Z-12.375 F800.");
+		int chords = 12 * (1 + random.nextInt(6));
+		for (int i = 1; i <= chords / 2; i++) {
+			double turned = 2 * Math.PI * i / chords;
+			line("G1 X%.3f Y%.3f Z%.3f F150.", x + radius / 2 * (1 - Math.cos(turned)), y - radius / 2 * Math.sin(turned), -12.375 + 0.75 * i / chords);
+		}
+		for (int i = 1; i <= 2 * chords; i++) {
+			double turned = 2 * Math.PI * i / chords;
+			line("G1 X%.3f Y%.3f Z%.3f", x + radius * Math.cos(turned), y + radius * Math.sin(turned), -12 + 1.5 * i / chords);
+		}
+		line("G1 X%s Y%s", number(x), number(y));
 		line("G0 Z25.");
 	}
 

@@ -1,6 +1,7 @@
 package truelead.checker.chunk;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
@@ -15,7 +16,10 @@ import truelead.grammar.Expression;
 public final class ChunkFacts {
 
 	private final Chunk chunk;
-	private final Contour[][] contours;
+	/** By whether plain moves and chords stand in the chunks before and behind. */
+	private final Contour[][] contours = new Contour[16][];
+	private final boolean chordsAtHead;
+	private final boolean chordsAtTail;
 	private final PlaceRun[] places;
 	private final Refrain.Turn[] refrains;
 	private final boolean plainHead;
@@ -54,8 +58,15 @@ public final class ChunkFacts {
 		refrains = RefrainFinder.find(prints);
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
-		// far most plain chunks stand among plain ones
-		contours = lines.others() > 0 ? ContourFinder.findEach(chunk, lines) : new Contour[][] {null, null, null, ContourFinder.find(chunk, lines, true, true)};
+		int[] chords = ChordLines.find(lines, false, false);
+		chordsAtHead = chords.length > 0 && chords[0] == 0;
+		chordsAtTail = chords.length > 0 && chords[chords.length - 1] == lines.lines();
+		if (lines.others() > 0) {
+			System.arraycopy(ContourFinder.findEach(chunk, lines, chords), 0, contours, 0, 4);
+		} else {
+			// far most plain chunks stand among plain ones
+			contours[3] = ContourFinder.find(chunk, lines, chords, true, true);
+		}
 	}
 
 	/** The facts of a chunk. */
@@ -215,24 +226,29 @@ public final class ChunkFacts {
 		return refrains;
 	}
 
-	/** The plain contours, in order, by whether the chunks before and behind go on plainly. */
-	public Contour[] contours(boolean before, boolean behind) {
-		int which = (before ? 1 : 0) + (behind ? 2 : 0);
+	/** The plain contours, in order, of a chunk that stands between two others; none before the first one and behind the last one. */
+	public Contour[] contours(Optional<ChunkFacts> before, Optional<ChunkFacts> behind) {
+		boolean plainBefore = before.filter(ChunkFacts::plainTail).isPresent();
+		boolean plainBehind = behind.filter(ChunkFacts::plainHead).isPresent();
+		boolean chordsBefore = before.filter(facts -> facts.chordsAtTail).isPresent();
+		boolean chordsBehind = behind.filter(facts -> facts.chordsAtHead).isPresent();
+		int which = (plainBefore ? 1 : 0) + (plainBehind ? 2 : 0) + (chordsBefore ? 4 : 0) + (chordsBehind ? 8 : 0);
 		Contour[] known = contours[which];
 		if (known == null) {
-			known = ContourFinder.find(chunk, PlainLines.of(chunk), before, behind);
+			PlainLines lines = PlainLines.of(chunk);
+			known = ContourFinder.find(chunk, lines, ChordLines.find(lines, chordsBefore, chordsBehind), plainBefore, plainBehind);
 			contours[which] = known;
 		}
 		return known;
 	}
 
 	/** Whether it begins with plain moves, as many as have to stand beside a contour. */
-	public boolean plainHead() {
+	private boolean plainHead() {
 		return plainHead;
 	}
 
 	/** Whether it ends with plain moves. */
-	public boolean plainTail() {
+	private boolean plainTail() {
 		return plainTail;
 	}
 }

@@ -19,12 +19,15 @@ final class ContourFinder {
 
 	private final Chunk chunk;
 	private final PlainLines lines;
+	/** Lines that are left out as they may be chords of a helix: the first of each stretch and the one behind it. */
+	private final int[] chords;
 	private List<Contour> found = new ArrayList<>();
 	private FeedWord known;
 
-	private ContourFinder(Chunk chunk, PlainLines lines) {
+	private ContourFinder(Chunk chunk, PlainLines lines, int[] chords) {
 		this.chunk = chunk;
 		this.lines = lines;
+		this.chords = chords;
 	}
 
 	/** Whether the first moves are plain ones, as many as have to stand beside a contour. */
@@ -46,8 +49,8 @@ final class ContourFinder {
 	}
 
 	/** The contours; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
-	static Contour[] find(Chunk chunk, PlainLines lines, boolean before, boolean behind) {
-		ContourFinder finder = new ContourFinder(chunk, lines);
+	static Contour[] find(Chunk chunk, PlainLines lines, int[] chords, boolean before, boolean behind) {
+		ContourFinder finder = new ContourFinder(chunk, lines, chords);
 		for (int i = 0; i <= lines.others(); i++) {
 			finder.stretch(i, before, behind);
 		}
@@ -55,8 +58,8 @@ final class ContourFinder {
 	}
 
 	/** The same for each answer: for none, before, behind, both. For chunks that are not all plain, whose inner contours are the same each time. */
-	static Contour[][] findEach(Chunk chunk, PlainLines lines) {
-		ContourFinder finder = new ContourFinder(chunk, lines);
+	static Contour[][] findEach(Chunk chunk, PlainLines lines, int[] chords) {
+		ContourFinder finder = new ContourFinder(chunk, lines, chords);
 		for (int i = 1; i < lines.others(); i++) {
 			finder.stretch(i, false, false);
 		}
@@ -76,7 +79,15 @@ final class ContourFinder {
 	private void stretch(int number, boolean before, boolean behind) {
 		int start = number == 0 ? 0 : lines.other(number - 1) + 1;
 		int end = number < lines.others() ? lines.other(number) : lines.lines();
-		range(number == 0 && before ? start : behindMoves(start, end), number == lines.others() && behind ? end : beforeMoves(start, end));
+		int from = number == 0 && before ? start : behindMoves(start, end);
+		int to = number == lines.others() && behind ? end : beforeMoves(start, end);
+		for (int i = 0; i < chords.length && chords[i] < to; i += 2) {
+			if (chords[i + 1] > from) {
+				range(from, chords[i]);
+				from = chords[i + 1];
+			}
+		}
+		range(from, to);
 	}
 
 	private int behindMoves(int from, int to) {

@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.chunk.Contour;
 import truelead.checker.profile.Meaning;
@@ -39,8 +40,8 @@ final class Contours {
 
 	private static Contour[] of(ProgramText text, int chunk) {
 		List<Chunk> chunks = text.chunks();
-		return ChunkFacts.of(chunks.get(chunk)).contours(chunk > 0 && ChunkFacts.of(chunks.get(chunk - 1)).plainTail(),
-				chunk + 1 < chunks.size() && ChunkFacts.of(chunks.get(chunk + 1)).plainHead());
+		return ChunkFacts.of(chunks.get(chunk)).contours(chunk > 0 ? Optional.of(ChunkFacts.of(chunks.get(chunk - 1))) : Optional.empty(),
+				chunk + 1 < chunks.size() ? Optional.of(ChunkFacts.of(chunks.get(chunk + 1))) : Optional.empty());
 	}
 
 	/** Goes over the contour that begins here; false where the state or the end of the program forbids it, and nothing is done. */

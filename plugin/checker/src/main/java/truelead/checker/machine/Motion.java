@@ -237,7 +237,7 @@ final class Motion {
 		place.moveTo(to);
 		double resolution = finer(resolution(words), finer(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
 		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
-				rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius, resolution));
+				rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius, resolution, false));
 	}
 
 	/** What an arc advances along an axis; an increment is known where the level that it starts from is not. */

@@ -59,9 +59,10 @@ public sealed interface Step {
 	 * @param rise       advance along the plane's axis, mm, signed; known for an increment from an unknown level too
 	 * @param byRadius   written with R as against I, J, K
 	 * @param resolution as in {@link Move}; I, J, K and R included
+	 * @param inChords   written as straight moves from corner to corner of the arc, of which the block is the first
 	 */
 	record Arc(BlockRef block, Modal modal, Point from, Point to, Point centre, double sweep, double startRadius, double endRadius,
-			double rise, boolean byRadius, double resolution) implements Step {
+			double rise, boolean byRadius, double resolution, boolean inChords) implements Step {
 
 		/** Radius at the start, mm. */
 		public double radius() {

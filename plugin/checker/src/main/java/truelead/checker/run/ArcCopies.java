@@ -41,10 +41,11 @@ public final class ArcCopies {
 				axis.interrupt();
 				arcs.arc(arc, tool, number++);
 			} else {
-				axis.motion(step, tool, number++);
-				arcs.move(step);
+				axis.motion(step, tool, number);
+				arcs.move(step, tool, number++);
 			}
 		}
+		arcs.settle(steps.get(0));
 		return arcs.idle();
 	}
 

@@ -123,6 +123,17 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 		return Double.isNaN(between) ? arcs.stream().mapToDouble(Step.Arc::rise).sum() : between;
 	}
 
+	/** Whether it is written in chords. */
+	public boolean inChords() {
+		return arcs.get(0).inChords();
+	}
+
+	/** Whether it goes round once and more on one radius, as a bore does and what is finished along a curved surface does not. */
+	public boolean bores() {
+		double radius = arcs.get(0).startRadius();
+		return sweep() > ArcRuns.CIRCLE && arcs.stream().allMatch(arc -> arc.startRadius() == radius && arc.endRadius() == radius);
+	}
+
 	/** Half of the coarsest last decimal written in its blocks, mm. */
 	public double resolution() {
 		double coarsest = 0;

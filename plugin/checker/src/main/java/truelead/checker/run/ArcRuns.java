@@ -26,13 +26,16 @@ public final class ArcRuns {
 	private static final double SAME = 1e-6;
 	private static final double STRAYED = 0.6;
 	private static final double HELIX = 0.4 * 2 * Math.PI;
-	private static final double CIRCLE = 0.95 * 2 * Math.PI;
+	static final double CIRCLE = 0.95 * 2 * Math.PI;
 
 	private final Consumer<ArcRun> found;
 	private final Deque<Step> recent = new ArrayDeque<>(ArcRun.MOST_AROUND + 1);
 	private final List<Step.Arc> arcs = new ArrayList<>();
 	private final List<Open> open = new ArrayList<>();
+	private final Chords chords = new Chords();
 	private ToolLog tool;
+	/** The stay of the chords that are held back. */
+	private ToolLog holder;
 	private int order;
 	private int last;
 
@@ -47,8 +50,13 @@ public final class ArcRuns {
 
 	/** An arc, the step of that number. */
 	public void arc(Step.Arc arc, ToolLog inSpindle, int number) {
+		release();
+		add(arc, inSpindle, number, number);
+	}
+
+	private void add(Step.Arc arc, ToolLog inSpindle, int first, int lastNumber) {
 		if (unknown(arc.from(), arc.modal().plane())) {
-			lost();
+			forget();
 		}
 		if (!arcs.isEmpty() && (!follows(arcs.get(arcs.size() - 1), arc) || arcs.size() == MOST_ARCS)) {
 			endRun();
@@ -56,16 +64,57 @@ public final class ArcRuns {
 		after(arc);
 		if (arcs.isEmpty()) {
 			tool = inSpindle;
-			order = number;
+			order = first;
 		}
 		arcs.add(arc);
-		last = number;
+		last = lastNumber;
 	}
 
-	/** Any other motion. */
-	public void move(Step step) {
+	/** Any other motion, the step of that number. Straight feeds that go round a circle in chords are arcs. */
+	public void move(Step step, ToolLog inSpindle, int number) {
+		if (Chords.may(step)) {
+			holder = inSpindle;
+			release(chords.add((Step.Move) step, number));
+		} else {
+			release();
+			move(step);
+		}
+	}
+
+	private void release() {
+		if (!chords.isEmpty()) {
+			release(chords.takeAll());
+		}
+	}
+
+	private void release(List<Chords.Chord> held) {
+		List<ChordArcs.Part> parts = held.size() < ChordPath.LEAST ? List.of() : ChordArcs.of(held);
+		if (!helix(parts)) {
+			held.forEach(chord -> move(chord.move()));
+			return;
+		}
+		for (ChordArcs.Part part : parts) {
+			if (part.step() instanceof Step.Arc arc) {
+				add(arc, holder, part.first(), part.last());
+			} else {
+				move(part.step());
+			}
+		}
+	}
+
+	/** Whether a helix is among them, and not only corners and flat circles of a contour. */
+	private static boolean helix(List<ChordArcs.Part> parts) {
+		double sweep = 0;
+		for (int i = 0; i < parts.size() && sweep < HELIX; i++) {
+			boolean climbs = parts.get(i).step() instanceof Step.Arc arc && Math.abs(arc.rise()) > SAME;
+			sweep = climbs ? sweep + Math.abs(((Step.Arc) parts.get(i).step()).sweep()) : 0;
+		}
+		return sweep >= HELIX;
+	}
+
+	private void move(Step step) {
 		if (step instanceof Step.Move move && unknown(move.from(), move.modal().plane())) {
-			lost();
+			forget();
 		}
 		endRun();
 		after(step);
@@ -74,6 +123,7 @@ public final class ArcRuns {
 
 	/** The tool changes or a cycle runs: no motion before belongs to a run behind. */
 	public void interrupt() {
+		release();
 		endRun();
 		open.forEach(this::finish);
 		open.clear();
@@ -82,6 +132,11 @@ public final class ArcRuns {
 
 	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, and no run by themselves. */
 	public void lost() {
+		release();
+		forget();
+	}
+
+	private void forget() {
 		if (sweep() < CIRCLE) {
 			arcs.clear();
 		}
@@ -91,9 +146,16 @@ public final class ArcRuns {
 		return Double.isNaN(at.along(plane.first())) || Double.isNaN(at.along(plane.second()));
 	}
 
+	/** Chords that are held back end here, where what comes next is none. */
+	public void settle(Step next) {
+		if (!Chords.may(next)) {
+			release();
+		}
+	}
+
 	/** Whether no run goes on, and none waits for what leads out of it. */
 	public boolean idle() {
-		return arcs.isEmpty() && open.isEmpty();
+		return arcs.isEmpty() && open.isEmpty() && chords.isEmpty();
 	}
 
 	/** The motions before the next one, as far as a run may name them. */

@@ -27,6 +27,12 @@ final class MillDrafts {
 	/** A lead-in or lead-out arc sweeps half a turn or less; a little more for an R a hair off. */
 	private static final double LEAD_SWEEP = 0.55 * 2 * Math.PI;
 
+	/** A helix in chords by a tool that nobody calls a thread mill goes round once at least. */
+	private static final double CIRCLE = 0.95 * 2 * Math.PI;
+
+	/** What rounding leaves open of a sweep, radians. */
+	private static final double ROUNDED = 0.01;
+
 	/** Steps between without a motion, such as a change of distance mode, part no arcs, mm. */
 	private static final double JOINED = 1e-4;
 
@@ -108,7 +114,7 @@ final class MillDrafts {
 		}
 		boolean joined = ends.distanceInPlane(begins, main.plane()) < JOINED
 				&& Math.abs(ends.along(main.plane().axis()) - begins.along(main.plane().axis())) < JOINED;
-		return joined && main.sweep() >= arc.sweep()
+		return joined && main.sweep() >= arc.sweep() - ROUNDED
 				&& arc.centre().distanceInPlane(main.centre(), main.plane()) > 0.1 * main.radius() && arc.radius() < main.radius();
 	}
 
@@ -116,7 +122,7 @@ final class MillDrafts {
 		if (tool.facts().isThreadMill()) {
 			return run.helical() || run.sweep() > 1.9 * Math.PI;
 		}
-		if (!run.helical() || tool.facts().kind().isPresent()) {
+		if (!run.helical() || tool.facts().kind().isPresent() || run.inChords() && run.sweep() < CIRCLE) {
 			return false;
 		}
 		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()

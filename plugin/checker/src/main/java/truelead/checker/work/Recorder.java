@@ -236,7 +236,7 @@ final class Recorder implements StepSink {
 	private void move(Step.Move move, int number) {
 		motion(move, number);
 		axisTracker.motion(move, tool, number);
-		arcTracker.move(move);
+		arcTracker.move(move, tool, number);
 		if (lathe) {
 			bores.motion(move, tool, number);
 			singlePoints.motion(move);
@@ -298,6 +298,7 @@ final class Recorder implements StepSink {
 
 	/** Motions that come again: helices alone are kept as such, all others are taken one by one. */
 	private void again(Copies copies, int number) {
+		arcTracker.settle(copies.steps(0).get(0));
 		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty() : ArcCopies.of(copies, tool, number);
 		int runs = helices.map(found -> found.first().size()).orElse(0) * copies.count();
 		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open(arc));
@@ -313,7 +314,7 @@ final class Recorder implements StepSink {
 
 	private void synchronised(Step.Synchronised move, int number) {
 		motion(move, number);
-		arcTracker.move(move);
+		arcTracker.move(move, tool, number);
 		axisTracker.motion(move, tool, number);
 		log.cut(move, true, false);
 		if (lathe) {

@@ -200,7 +200,7 @@ final class Sorting {
 
 	private void arcs(ArcRun run) {
 		ToolUse use = uses.get(run.tool().index());
-		if (!mills.run(run, use) && !mills.isLead(run) && !use.facts().isThreadMill()) {
+		if (!mills.run(run, use) && !mills.isLead(run) && !use.facts().isThreadMill() && (!run.inChords() || run.bores())) {
 			Place place = Places.of(run.tool().part(), run.arcs().get(0).modal(), run.plane(), run.centre());
 			Cuts.of(run, use, place).ifPresent(book::add);
 		}

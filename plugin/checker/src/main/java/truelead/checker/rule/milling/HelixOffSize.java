@@ -85,7 +85,7 @@ public final class HelixOffSize implements Rule {
 		double[] radii = pass.helix().stream().mapToDouble(Step.Arc::startRadius).sorted().toArray();
 		double usual = radii[radii.length / 2];
 		List<Step.Arc> odd = pass.helix().stream().filter(arc -> Math.abs(arc.startRadius() - usual) > ODD + 3 * HelixForm.of(pass).open()).toList();
-		return radii.length > 2 && odd.size() == 1 && !odd.get(0).byRadius() ? pass.only(odd.get(0)) : pass;
+		return radii.length > 2 && odd.size() == 1 && !odd.get(0).byRadius() && !odd.get(0).inChords() ? pass.only(odd.get(0)) : pass;
 	}
 
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */

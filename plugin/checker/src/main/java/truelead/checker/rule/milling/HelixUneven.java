@@ -26,8 +26,12 @@ import truelead.checker.work.Work;
 public final class HelixUneven implements Rule {
 
 	private static final double ALLOWED = 0.05;
+	/** The same of one chord by itself, however short: where the helix begins and ends is rounded to a chord (common practice, no source). */
+	private static final double CHORD = 0.01;
 	/** One arc in so many at most may be off where the lead is told by the others. */
 	private static final int FEW = 3;
+	/** An arc of a few degrees beside one of so many times its angle keeps any lead. */
+	private static final double TELLS = 1.5;
 	/** Leads that an arc is off where its level is typed wrong and takes the cutter where it does not belong. */
 	private static final double FAR_OFF = 1.5;
 
@@ -76,7 +80,8 @@ public final class HelixUneven implements Rule {
 	private void look(Work work, ThreadMilling operation, MillPass pass, double wanted, Consumer<Finding> found) {
 		HelixForm form = HelixForm.of(pass);
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
-		double lead = pass.helix().stream().anyMatch(arc -> !off(form, pass, arc, wanted)) ? wanted : form.lead();
+		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;
+		double lead = pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, pass, arc, wanted)) ? wanted : form.lead();
 		Step.Arc worst = null;
 		Step.Arc before = null;
 		double most = 0;
@@ -115,6 +120,7 @@ public final class HelixUneven implements Rule {
 
 	private static boolean off(HelixForm form, MillPass pass, Step.Arc arc, double lead) {
 		double share = lead * form.angle(arc) / (2 * Math.PI);
-		return Math.abs(form.advance(arc) - share) > 2 * HelixForm.open(arc, arc.resolution()) + ALLOWED * lead * Math.min(1, form.angle(arc) / Math.PI) + 1e-9;
+		double allowed = ALLOWED * Math.min(1, form.angle(arc) / Math.PI);
+		return Math.abs(form.advance(arc) - share) > 2 * HelixForm.open(arc, arc.resolution()) + lead * (arc.inChords() ? Math.max(CHORD, allowed) : allowed) + 1e-9;
 	}
 }

@@ -72,6 +72,7 @@ public final class ArcNotClosed implements Rule {
 			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index())).ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
 			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
 					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
+			milling.passes().where(pass -> StrayChord.of(pass).isPresent()).forEach(pass -> StrayChord.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())
 					.forEach(pass -> odd(pass, said).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
 		}
