@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -21,6 +22,8 @@ import org.antlr.v4.runtime.misc.ParseCancellationException;
 final class CommentPhrases {
 	/** No callout has as many tokens; a longer run of numbers and signs is cut. */
 	private static final int LONGEST = 20;
+	/** What stands behind the inches in the sizes of pipes above 1 (ISO 228-1). */
+	private static final Set<String> MIXED_PIPES = Set.of("1/8", "1/4", "1/2", "3/4");
 
 	private CommentPhrases() {
 	}
@@ -62,10 +65,17 @@ final class CommentPhrases {
 			if (!letter && seriesAt(tokens, i + 1)) {
 				return false;
 			}
-			return !mixed || letter;
+			return !mixed || letter && !pipeSize(tokens, i);
 		}
 		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
 				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
+	}
+
+	/** In G1 3/4 the letter is the system's, as the fraction of a pipe's size tells. */
+	private static boolean pipeSize(List<Token> tokens, int i) {
+		boolean series = tokens.get(i - 2).getType() == CalloutParser.SERIES_LETTER && i + 2 < tokens.size();
+		String fraction = series ? tokens.get(i).getText() + "/" + tokens.get(i + 2).getText() : "";
+		return series && MIXED_PIPES.contains(fraction) && tokens.get(i - 1).getText().length() == 1;
 	}
 
 	/** In 1/4 20 UNC a blank stands for the dash. */
