@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.callout.ToolListLine;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
@@ -140,7 +141,7 @@ final class ToolBook {
 			}
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
-			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
+			facts = Stream.concat(own.stream(), listed(log).stream()).map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
 		List<ProgramComment> comments = new ArrayList<>(1);
