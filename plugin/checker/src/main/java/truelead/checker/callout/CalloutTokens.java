@@ -14,6 +14,8 @@ final class CalloutTokens extends CalloutLexer {
 	private static final Map<Meaning, Integer> TYPES = types();
 
 	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
+	/** What a tool is in: no inches. */
+	private static final Set<String> HOLDS_A_TOOL = Set.of("SPINDLE", "POCKET", "TURRET", "STATION", "CHUCK", "MAGAZINE", "CAROUSEL");
 
 	private boolean inString;
 	private int numberEnd = -1;
@@ -149,13 +151,14 @@ final class CalloutTokens extends CalloutLexer {
 		}
 	}
 
-	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth. */
+	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth; DRILL 5.0 IN SPINDLE has no inches. */
 	private int typeInPlace(String word) {
 		String folded = TradeWords.fold(word);
 		return switch (folded) {
 			case "PT", "PS" -> pipeAhead() && !wordBefore.startsWith("SP") ? CalloutParser.SERIES : typeOf(word);
 			case "STUB" -> wordBefore.equals("ACME") || ahead(skipped(1), "ACME") ? CalloutParser.STUB : typeOf(word);
 			case "S" -> CalloutParser.S;
+			case "IN" -> HOLDS_A_TOOL.stream().anyMatch(place -> ahead(skipped(1), place)) ? WORD : typeOf(word);
 			default -> typeOf(word);
 		};
 	}

@@ -3,11 +3,13 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.WritableToken;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 
@@ -21,6 +23,9 @@ import org.antlr.v4.runtime.misc.ParseCancellationException;
 final class CommentPhrases {
 	/** No callout has as many tokens; a longer run of numbers and signs is cut. */
 	private static final int LONGEST = 20;
+	private static final Set<String> DRILL_AND_TAP = Set.of("&", "+", "/");
+	/** What stands behind the inches in the sizes of pipes above 1 (ISO 228-1). */
+	private static final Set<String> MIXED_PIPES = Set.of("1/8", "1/4", "1/2", "3/4");
 
 	private CommentPhrases() {
 	}
@@ -44,9 +49,29 @@ final class CommentPhrases {
 		for (Token token = tokens.nextToken(); token.getType() != Token.EOF; token = tokens.nextToken()) {
 			if (token.getChannel() == Token.DEFAULT_CHANNEL) {
 				seen.add(token);
+				drillAndTap(seen);
 			}
 		}
 		return seen;
+	}
+
+	/** D&T 10-32, D/T M6: the letters of drill and tap, where T is no letter of a number. */
+	private static void drillAndTap(List<Token> seen) {
+		int last = seen.size() - 1;
+		if (last < 3 || !seen.get(last - 1).getText().equalsIgnoreCase("T") || seen.get(last - 1).getStopIndex() + 1 == seen.get(last).getStartIndex()) {
+			return;
+		}
+		Token drill = seen.get(last - 3);
+		Token sign = seen.get(last - 2);
+		if (drill.getText().equalsIgnoreCase("D") && DRILL_AND_TAP.contains(sign.getText()) && drill.getStopIndex() + 1 == sign.getStartIndex() && sign.getStopIndex() + 1 == seen.get(last - 1).getStartIndex()) {
+			name((WritableToken) drill, "DRILL");
+			name((WritableToken) seen.get(last - 1), "TAP");
+		}
+	}
+
+	private static void name(WritableToken token, String word) {
+		token.setType(CalloutParser.TYPED);
+		token.setText(word);
 	}
 
 	/** At and behind words, before an M that nothing counts, and between numbers that make no mixed number. */
@@ -62,10 +87,17 @@ final class CommentPhrases {
 			if (!letter && seriesAt(tokens, i + 1)) {
 				return false;
 			}
-			return !mixed || letter;
+			return !mixed || letter && !pipeSize(tokens, i);
 		}
 		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
 				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
+	}
+
+	/** In G1 3/4 the letter is the system's, as the fraction of a pipe's size tells. */
+	private static boolean pipeSize(List<Token> tokens, int i) {
+		boolean series = tokens.get(i - 2).getType() == CalloutParser.SERIES_LETTER && i + 2 < tokens.size();
+		String fraction = series ? tokens.get(i).getText() + "/" + tokens.get(i + 2).getText() : "";
+		return series && MIXED_PIPES.contains(fraction) && tokens.get(i - 1).getText().length() == 1;
 	}
 
 	/** In 1/4 20 UNC a blank stands for the dash. */

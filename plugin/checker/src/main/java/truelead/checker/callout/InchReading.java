@@ -61,7 +61,7 @@ final class InchReading {
 		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark();
 		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()), tpi.isEmpty(), named,
 				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
-				pipe || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
+				pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
 	}
 
 	/** 1/4 20 UNC is the thread that has so many threads an inch in that series, and no other: 3 8 UNC may be three of #8. */
@@ -89,6 +89,13 @@ final class InchReading {
 
 	private double whole() {
 		return inch.inchSize().dimension().whole == null ? 0 : ParsedNumbers.value(inch.inchSize().dimension().whole);
+	}
+
+	/** G1 1/4 may be a code of a block and something else. */
+	private boolean gluedToWhole() {
+		CalloutParser.DimensionContext size = inch.inchSize().dimension();
+		return inch.SERIES_LETTER() != null && size.whole != null && size.DASH() == null && size.whole.getStartIndex() == inch.SERIES_LETTER().getSymbol().getStopIndex() + 1
+				&& inch.SERIES_LETTER().getText().length() == 1;
 	}
 
 	/** 8X1.25: numbers of a metric thread whose M was left out. */
@@ -226,11 +233,16 @@ final class InchReading {
 				? ThreadSpec.inch(system, ThreadTable.unj(found.series()), found.inches(), found.tpi()) : found);
 	}
 
-	/** 4 1/4-20: no thread of 4-1/4 in, but four holes of 1/4-20. */
+	/** 4 1/4-20: no thread of 4-1/4 in, but four holes of 1/4-20; nobody counts one hole, 1-7/16-32 is one and seven sixteenths. */
 	private Optional<ThreadSpec> withoutWhole(double tpi) {
 		double part = value() - whole();
-		counted = whole() > 0 && ThreadTable.standard().unifiedSeries(part, tpi).filter(s -> !s.equals("UNS")).isPresent();
+		counted = whole() > 0 && !(whole() == 1 && gluedDash()) && ThreadTable.standard().unifiedSeries(part, tpi).filter(s -> !s.equals("UNS")).isPresent();
 		return counted ? Optional.of(ThreadSpec.unified(part, tpi)) : Optional.empty();
+	}
+
+	private boolean gluedDash() {
+		CalloutParser.DimensionContext size = inch.inchSize().dimension();
+		return size.DASH() != null && size.whole.getStopIndex() + 2 == size.numerator.getStartIndex();
 	}
 
 	/** 1/8-27 is in no series of Unified threads, but in NPT; 1/2-14 and 3/8-18 are special there and common here (common practice, no source). */

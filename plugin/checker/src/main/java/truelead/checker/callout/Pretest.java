@@ -7,11 +7,14 @@ final class Pretest {
 	private Pretest() {
 	}
 
-	/** A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a dash or slash. */
+	/** A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a dash or slash, or a size behind a tool's number. */
 	static boolean passes(String text) {
 		int i = 0;
 		int length = text.length();
 		boolean number = false;
+		if (listsSize(text)) {
+			return true;
+		}
 		while (i < length) {
 			char c = text.charAt(i);
 			if (Character.isLetter(c)) {
@@ -33,6 +36,12 @@ final class Pretest {
 			}
 		}
 		return false;
+	}
+
+	/** T2 .2130: a tool's number, and a size with decimals. */
+	private static boolean listsSize(String text) {
+		boolean tool = text.length() > 2 && (text.charAt(0) == 'T' || text.charAt(0) == 't') && text.charAt(1) >= '0' && text.charAt(1) <= '9';
+		return tool && (text.indexOf('.') > 1 || text.indexOf(',') > 1);
 	}
 
 	private static boolean telling(String word) {

@@ -103,16 +103,16 @@ final class ToolWords {
 		}
 	}
 
-	/** CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER too, unless a word for one stands beside it. */
+	/** CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER and 10 X 45 DEG CHAMFER ON OD too, unless a word for one stands beside it. */
 	private boolean edge(int i) {
 		boolean tool = has(Meaning.MILL) || has(Meaning.CUTTER) || has(Meaning.TOOL) || has(Meaning.DRILL);
 		boolean range = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().length() > 2 && !Character.isLetter(o.text().charAt(0)) && o.text().indexOf('-') > 0;
-		return range || leg(i + 1) || !tool && IntStream.range(0, parts.size()).anyMatch(this::leg);
+		return range || leg(i + 1, LONGEST_LEG) || !tool && (IntStream.range(0, i).anyMatch(at -> leg(at, Double.MAX_VALUE)) || IntStream.range(i, parts.size()).anyMatch(at -> leg(at, LONGEST_LEG)));
 	}
 
-	/** .5 X 45. */
-	private boolean leg(int i) {
-		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount leg && leg.dimension().value() <= LONGEST_LEG && parts.get(i + 1) instanceof Part.Angle angle
+	/** .5 X 45, no longer than a length. */
+	private boolean leg(int i, double longest) {
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount leg && leg.dimension().value() <= longest && parts.get(i + 1) instanceof Part.Angle angle
 				&& Math.abs(angle.radians() - Math.PI / 4) < 1e-9;
 	}
 
@@ -164,11 +164,16 @@ final class ToolWords {
 	private void nameDrill(int i) {
 		if (abbreviated(i)) {
 			nameTap(i);
-		} else if (near(i, 2, Meaning.CENTRE)) {
+		} else if (near(i, 2, Meaning.CENTRE) && !(part(i + 1, Part.Role.PLAIN) && meaning(i + 2).filter(m -> m == Meaning.CENTRE).isPresent())) {
+			// DRILL 10.2 CENTER has the place behind the size
 			add(ToolKind.CENTRE_DRILL, i);
 		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
 			add(ToolKind.DRILL, i);
 		}
+	}
+
+	private boolean part(int i, Part.Role role) {
+		return i < parts.size() && parts.get(i) instanceof Part.Amount amount && amount.role() == role;
 	}
 
 	/** GEW.-BOHRER, GEWINDE-BOHRER: the word for a tap in two, joined by point or dash. */

@@ -13,6 +13,8 @@ import truelead.checker.thread.ThreadTable;
 final class UnifiedSize {
 	/** Decimals cut to three places still name their size: .312 is 5/16. */
 	private static final double CUT_OFF = 0.0008;
+	/** The most threads an inch of any series from 2 in on (ASME B1.1). */
+	private static final double LARGE_SIZES_MOST = 20;
 
 	private UnifiedSize() {
 	}
@@ -36,7 +38,9 @@ final class UnifiedSize {
 		if (near.isPresent()) {
 			return near;
 		}
-		double inches = number.isPresent() && size >= 5 ? number.getAsDouble() : size;
+		// no thread of two inches and more has so many threads an inch (ASME B1.1, constant-pitch series): 4-36 is #4
+		boolean screw = size >= 5 || size >= 2 && tpi > LARGE_SIZES_MOST;
+		double inches = number.isPresent() && screw ? number.getAsDouble() : size;
 		return inches > 0 && inches < 100 ? Optional.of(ThreadSpec.unified(inches, tpi)) : Optional.empty();
 	}
 

@@ -2,6 +2,7 @@ package truelead.checker.thread;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import truelead.checker.program.LengthUnit;
 
 /** The thread in the part that a wire insert is screwed into. */
@@ -40,6 +41,16 @@ public final class InsertThread {
 		Optional<BigDecimal> largest = metric ? MetricTolerances.minor(spec, MINOR_GRADE).map(t -> minor.add(BigDecimal.valueOf(t.micrometres(), 3))) : Optional.empty();
 		return Optional.of(new Limits("", spec.unit(), Optional.of(minor), largest, Optional.of(Decimals.round(d + PITCH * p, places)), Optional.empty(),
 				Optional.of(Decimals.round(d + MAJOR * p, places)), Origin.FROM_MEMORY, (metric ? "DIN 8140-2" : "ASME B18.29.1") + ", by its formulas (from memory)"));
+	}
+
+	/**
+	 * The largest minor diameter that a thread for an insert can have in any usual class, mm: the smallest one and the tolerance of the plain thread, 6H or 2B,
+	 * which is wider than its own (DIN 8140-2, ASME B18.29.1; from memory). Empty where no tolerance is known.
+	 */
+	public static OptionalDouble largestMinor(ThreadSpec spec) {
+		ThreadSpec plain = spec.withoutClass();
+		return ThreadTable.standard().limits(plain).filter(limits -> limits.minorMinMm().isPresent() && limits.minorMaxMm().isPresent())
+				.map(limits -> OptionalDouble.of(spec.diameter() + MINOR * spec.pitch() + limits.minorMaxMm().getAsDouble() - limits.minorMinMm().getAsDouble())).orElse(OptionalDouble.empty());
 	}
 
 	/** The drill that is made nearest to D + 0.35 P. */

@@ -12,8 +12,14 @@ import truelead.checker.tool.ToolUse;
  * @param drilledBy the tool that made the hole deepest before it is threaded, where there is one
  * @param milled diameter that a thread mill's edge reaches, mm, where it is known
  * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
+ * @param tapped how deep the tap goes, mm; NaN where none does
  */
-record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full) {
+record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tapped) {
+
+	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
+	private static final double BEHIND = 3;
+	/** How far a tap goes behind it at most, threads of its lead (DIN 2197, form A). */
+	private static final double LEADS_BEHIND = 8;
 
 	/** How far a thread's lead may be from the advance, a part of it. */
 	private static final double FITS = 0.05;
@@ -23,6 +29,12 @@ record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, O
 
 	/** How much smaller the hole of a taper thread is at its small end, a part of the pitch: D - (1.9 + 0.05 D) P (ASME B1.20.1, D in inches). */
 	private static final double TAPER = 0.4;
+
+	/** Whether drill or tap go through so thick a part and come out right behind it, so that no boss and no step is meant. */
+	boolean comesOut(double thick) {
+		boolean drilled = full >= thick && full <= thick + BEHIND + 2 * drill.orElse(0.0);
+		return drilled || tapped >= thick && tapped <= thick + BEHIND + LEADS_BEHIND * lead;
+	}
 
 	/** Whether lead or hole are that of a thread. */
 	boolean speaksFor(ThreadSpec thread) {

@@ -96,7 +96,8 @@ final class Operations {
 		Fact<Double> surface = surface(strokes, passes);
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
-		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), milled(passes), full), surface);
+		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
+		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());

@@ -323,11 +323,11 @@ final class Recorder implements StepSink {
 	}
 
 	private void event(Step.Event event, int number) {
-		if (event.kind() == EventKind.TOOL_CHANGE) {
+		Optional<ToolLog> next = StopComments.newTool(event, firstStay + tools.size(), part, number);
+		if (next.isPresent()) {
 			interrupt();
 			singlePoints.changed();
-			tool = ToolLog.changed(firstStay + tools.size(), part, event.modal().tool(), event.block(), event.modal().feed(), number);
-			log = tool;
+			log = next.get();
 			tool = tools.isEmpty() ? known.orElse(log) : log;
 			tools.add(tool);
 		}

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.callout.ToolListLine;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
@@ -134,13 +135,13 @@ final class ToolBook {
 		int number = number(log);
 		facts = join(facts, list.getOrDefault(pocket(log), ToolFacts.NONE));
 		facts = join(facts, job.tool(number));
-		if (facts.kind().isEmpty() && facts.diameter().isEmpty() && log.change().isPresent()) {
+		if (facts.diameter().isEmpty() && log.change().isPresent()) {
 			for (LineComment comment : besideCuts(log)) {
 				facts = join(facts, said(comment, log.tapsAlone(), log.drillsAlone()));
 			}
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
-			facts = own.stream().map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
+			facts = Stream.concat(own.stream(), listed(log).stream()).map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
 		List<ProgramComment> comments = new ArrayList<>(1);
@@ -150,7 +151,7 @@ final class ToolBook {
 		return new Known(defaults(facts), comments);
 	}
 
-	/** Remarks behind the blocks of a tool that nobody else names: G83 Z-19 R2 F250 (BOHRER 5.0). */
+	/** Remarks behind the blocks of a tool of which nobody else says the size: G83 Z-19 R2 F250 (BOHRER 5.0). */
 	private List<LineComment> besideCuts(ToolLog log) {
 		int change = stays.changeLine(log);
 		List<LineComment> beside = new ArrayList<>(commentary.free(commentary.main().file(), change + 1, Math.min(stays.to(log), change + BEHIND)));

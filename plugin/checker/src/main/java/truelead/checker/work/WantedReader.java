@@ -55,9 +55,6 @@ final class WantedReader {
 	/** Of a tool's comments as many are asked. */
 	private static final int MOST_COMMENTS = 20;
 
-	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
-	private static final double BEHIND = 3;
-
 	/** A thread whose lead is nearer to what is cut by this part of it is meant rather. */
 	private static final double NEARER = 0.005;
 
@@ -151,7 +148,7 @@ final class WantedReader {
 				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut, depth));
 		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
 				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))))
-				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> title(draft.log.part()).thickness(commentary.unit())).filter(thick -> drilledThrough(cut, thick.value())));
+				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> title(draft.log.part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
 				.or(() -> first(sized, c -> c.callout().count().isPresent() ? Optional.of(fact(c, c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = first(all, Note.OfSurface.class).or(head::surface).map(Note.OfSurface::level).orElse(surface);
@@ -180,11 +177,6 @@ final class WantedReader {
 	private Optional<Fact<Boolean>> throughPart(Draft draft, AsCut cut, Optional<Fact<Double>> depth) {
 		return Double.isNaN(cut.full()) ? Optional.empty() : title(draft.log.part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
 				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
-	}
-
-	/** Whether a hole is drilled through so thick a part and comes out right behind it, so that no boss and no step is meant. */
-	private static boolean drilledThrough(AsCut cut, double thick) {
-		return cut.full() >= thick && cut.full() <= thick + BEHIND + 2 * cut.drill().orElse(0.0);
 	}
 
 	/** The threads that the title of a program of the file names. */

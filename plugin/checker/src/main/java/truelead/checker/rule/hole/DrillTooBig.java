@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -21,7 +22,7 @@ public final class DrillTooBig extends HoleRule {
 
 	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
-	/** Drill charts go this far above the narrow limits of trapezoids, as a part of the pitch: 13/32 for 1/2-10 ACME (common practice, no source). */
+	/** Drill charts go this far above the narrow limits of trapezoids of inches, as a part of the pitch: 13/32 for 1/2-10 ACME; those of metric ones keep to them (common practice, no source). */
 	private static final double CHARTS = 0.1;
 	/** Percent of thread that a forming tap should make at least (common practice, no source). */
 	static final double LOW = 55;
@@ -60,7 +61,7 @@ public final class DrillTooBig extends HoleRule {
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		double over = size.d() - most.orElse(Double.MAX_VALUE);
 		ThreadSpec thread = size.thread().value();
-		if (over <= (thread.system().movement() ? CHARTS * thread.pitch() : DrilledSize.WRITTEN)) {
+		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch() : DrilledSize.WRITTEN)) {
 			return Optional.empty();
 		}
 		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;

@@ -6,13 +6,13 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Step;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -60,10 +60,9 @@ public final class DrilledAfterThreading extends HoleRule {
 				.filter(c -> !nextPart(c, visit, work)).findFirst();
 	}
 
-	/** On a lathe the block that made the hole comes again for the next part of the bar, and at a stop the part may be turned end for end. */
+	/** On a lathe the block that made the hole comes again for the next part of the bar; and at a stop the part may be turned over. */
 	private static boolean nextPart(Cut cut, Visit visit, Work work) {
-		return work.shop().profile().is(ProfileKey.KIND, "turning")
-				&& (visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block())) || work.course().events().stream()
-						.anyMatch(timed -> timed.event().kind() == Step.EventKind.STOP && timed.order() > visit.order() && timed.order() < cut.order()));
+		return work.shop().profile().is(ProfileKey.KIND, "turning") && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()))
+				|| AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
 	}
 }

@@ -86,7 +86,7 @@ public final class HoleSkipped extends HoleRule {
 			}
 		}
 		int like = skipped.isEmpty() || count > 1 && skipped.size() < count ? count : alike(threaded.keySet(), work);
-		if (like > count && other(operation, threaded.keySet(), work)) {
+		if ((like > count || !skipped.isEmpty() && work.operationsOfProgram().size() <= FEW) && other(operation, threaded.keySet(), work)) {
 			return;
 		}
 		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count)) {
@@ -206,15 +206,16 @@ public final class HoleSkipped extends HoleRule {
 		}
 	}
 
-	/** How a hole was made before a step: tools, depths, and blocks of their cycles. */
+	/** How a hole was made before a step: tools and depths, or the blocks of their cycles and how far these go from R, as on pads at several levels. */
 	private static String making(List<Cut> cuts, int order, boolean blocks) {
 		StringBuilder text = new StringBuilder(blocks ? "" : "any block ");
 		for (Cut cut : cuts) {
 			if (cut.order() >= order) {
 				continue;
 			}
-			text.append(cut.tool().index()).append(cut.kind()).append(Math.round(cut.tip() * 50));
-			if (blocks && cut.step() instanceof Step.Stroke s) {
+			boolean block = blocks && cut.step() instanceof Step.Stroke;
+			text.append(cut.tool().index()).append(cut.kind()).append(Math.round((block ? cut.tip() - cut.start() : cut.tip()) * 50));
+			if (block && cut.step() instanceof Step.Stroke s) {
 				text.append('@').append(s.cycle().start().line());
 			}
 			text.append(';');

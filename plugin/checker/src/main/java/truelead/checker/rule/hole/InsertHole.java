@@ -12,12 +12,13 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.DrillSizes;
+import truelead.checker.thread.InsertThread;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 
 /**
- * A drilled hole that is threaded for a wire insert, bigger than for the plain thread. Only what is far off is judged.
+ * A drilled hole that is threaded for a wire insert, bigger than for the plain thread.
  *
  * @param cut    the cut that gave the hole its diameter
  * @param drill  the diameter, mm, and who says so
@@ -29,7 +30,7 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 
 	/** Smallest minor diameter of a thread for a wire insert above the nominal diameter, pitches: H / 4 (ASME B18.29.1, from memory). */
 	private static final double INSERT_LEAST = 0.21651;
-	/** More than any class leaves of its minor diameter (M8: 8.54, 0.43 P), and its drill (8.4; M3: 3.2), pitches (from memory). */
+	/** Far more than any class leaves of its minor diameter (M8: 8.54, 0.43 P), and its drill (8.4; M3: 3.2), pitches (from memory). */
 	private static final double INSERT_MOST = 0.6;
 	private static final double INSERT_DRILL = 0.35;
 
@@ -55,7 +56,12 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		return thread.value().diameter() + INSERT_LEAST * thread.value().pitch() - 2 * DrilledSize.WRITTEN;
 	}
 
+	/** What the widest class lets pass, and decimals that were left out. */
 	private double most() {
+		return InsertThread.largestMinor(thread.value()).orElse(far()) + 2 * DrilledSize.WRITTEN;
+	}
+
+	private double far() {
 		return thread.value().diameter() + INSERT_MOST * thread.value().pitch();
 	}
 
@@ -71,7 +77,8 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big") + " for a wire insert " + thread.value().withoutClass().designation() + ": "
 				+ (tooSmall() ? milled ? "the cutter cuts far more than its thread" : "the tap cuts far more than its thread and may break" : (milled ? "the cutter" : "the tap") + " finds too little to cut, the thread is shallow") + "; drill "
 				+ right;
-		return Draft.of(rule, Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
+		boolean little = !tooSmall() && drill.value() <= far();
+		return Draft.of(rule, little ? Severity.WARNING : Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
 				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread)
 				.from(tooSmall() ? "smallest hole let pass" : "largest hole let pass", figures.fine(tooSmall() ? least() : most()), "ASME B18.29.1, from memory");
 	}

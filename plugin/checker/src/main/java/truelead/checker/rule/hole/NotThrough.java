@@ -39,7 +39,7 @@ public final class NotThrough extends HoleRule {
 		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}
-		withoutWall(tapping, found);
+		withoutWall(tapping, work, found);
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().filter(Fact::stated).map(Fact::value).orElse(false);
 		// a through hole may be threaded only so deep: thread-too-short looks at that
@@ -53,8 +53,11 @@ public final class NotThrough extends HoleRule {
 		});
 	}
 
-	/** Where no wall is known the drill tells it, if the thread itself is said to go through and not only so deep: nobody drills so far behind a wall. */
-	private void withoutWall(Tapping tapping, Consumer<Draft> found) {
+	/**
+	 * Where no wall is known the drill tells it, if the thread itself is said to go through and not only so deep: nobody drills so far behind a wall, the less
+	 * so where holes of another diameter end at the same level, as it is computed for a plate.
+	 */
+	private void withoutWall(Tapping tapping, Work work, Consumer<Draft> found) {
 		boolean through = tapping.wanted().through().filter(said -> said.stated() && said.value() && said.source() != FactSource.TOOL_COMMENT).isPresent();
 		if (!through || tapping.wanted().wall().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().thread().isEmpty()) {
 			return;
@@ -72,7 +75,8 @@ public final class NotThrough extends HoleRule {
 			Figures figures = depth.figures();
 			String message = "the tap goes " + figures.length(depth.tip()) + " deep in a hole that is called through and drilled to its full diameter down to " + figures.length(full)
 					+ ": it ends " + figures.length(above) + " above that, so the last turns are missing where the wall is as thick; see the depth, or say WALL";
-			found.accept(depth.evidence(Draft.of(this, above > 2 * usual ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
+			boolean sure = above > 2 * usual || new ThroughSigns(tapping, work).level(drill.get()).isPresent();
+			found.accept(depth.evidence(Draft.of(this, sure ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
 					.known("through", "through", tapping.wanted().through().get()).related(drill.get().block(), "the drill block"));
 		}
 	}

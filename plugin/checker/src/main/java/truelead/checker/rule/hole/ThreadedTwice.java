@@ -19,6 +19,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
@@ -67,7 +68,7 @@ public final class ThreadedTwice implements Rule {
 				TapStroke before = stroke.place().known() ? earlier.put(stroke.place(), stroke) : null;
 				if (!said && before != null && !endless(work, stroke, before) && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance
 						// a block that cannot be read may have been the way to another place
-						&& Unread.from(tapping.block(), work) == 0) {
+						&& Unread.from(tapping.block(), work) == 0 && !AnotherPart.between(work, stroke.hole(), before.order(), stroke.order())) {
 					found.accept(draft(stroke, before).on(tapping).finding());
 					said = true;
 				}
@@ -84,15 +85,16 @@ public final class ThreadedTwice implements Rule {
 	private void crossed(Work work, Consumer<Finding> found) {
 		double tolerance = work.shop().profile().positionTolerance();
 		Map<Place, Tapping> first = new HashMap<>();
-		Map<Place, Double> bottoms = new HashMap<>();
+		Map<Place, TapStroke> strokes = new HashMap<>();
 		for (Tapping tapping : several(work.tappings()) ? work.tappings() : List.<Tapping>of()) {
 			Optional<ThreadSpec> thread = tapping.wanted().statedThread().map(Fact::value).filter(t -> tapping.method().taps());
 			for (TapStroke stroke : thread.isEmpty() ? List.<TapStroke>of() : tapping.strokes()) {
 				Tapping before = stroke.place().known() ? first.putIfAbsent(stroke.place(), tapping) : null;
 				if (before == null) {
-					bottoms.putIfAbsent(stroke.place(), stroke.bottom());
+					strokes.putIfAbsent(stroke.place(), stroke);
 				} else if (before.tool().index() != tapping.tool().index() && another(before.wanted().statedThread().orElseThrow().value(), thread.get())
-						&& stroke.direction() * (stroke.bottom() - bottoms.get(stroke.place())) <= tolerance) {
+						&& stroke.direction() * (stroke.bottom() - strokes.get(stroke.place()).bottom()) <= tolerance
+						&& !AnotherPart.between(work, stroke.hole(), strokes.get(stroke.place()).order(), stroke.order())) {
 					found.accept(crossed(stroke, tapping, before).on(tapping).finding());
 					break;
 				}

@@ -51,7 +51,8 @@ final class ThroughSigns {
 		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
 
-	private Optional<String> level(Cut sized) {
+	/** The sign that holes of another diameter end where a cut does. */
+	Optional<String> level(Cut sized) {
 		work.dependsOnAll();
 		boolean same = coned(sized) && work.derived(Others.class, Others::new).cuts.stream().anyMatch(cut -> alike(cut, sized));
 		return same ? Optional.of("holes of another diameter end at the same full depth") : Optional.empty();
