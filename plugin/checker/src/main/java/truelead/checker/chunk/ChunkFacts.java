@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.IntPredicate;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -127,7 +128,7 @@ public final class ChunkFacts {
 			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
 			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
 		}
-		take(line, code, !ordinary, !ordinary, head);
+		take(line, code, !ordinary, !ordinary, head || ChannelHeader.is(block));
 	}
 
 	private static boolean ordinary(Element.Word word) {

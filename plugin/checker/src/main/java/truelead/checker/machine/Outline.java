@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import truelead.checker.program.ProgramFile;
 import truelead.grammar.ArchiveHeader;
 import truelead.grammar.Block;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
@@ -46,6 +47,7 @@ final class Outline {
 	private final TreeSet<Integer> returns = new TreeSet<>();
 	private final Set<Integer> called = new HashSet<>();
 	private final List<Integer> percents = new ArrayList<>();
+	private final List<Integer> channels = new ArrayList<>();
 	private int lastWordLine = -1;
 	private boolean oWords;
 	private final int lines;
@@ -56,9 +58,17 @@ final class Outline {
 		for (int line = 0; line < lines; line++) {
 			read(line, text.block(line));
 		}
+		if (channels.stream().map(line -> text.block(line).text().strip().substring(0, 2)).distinct().count() == channels.size()) {
+			// each stands once: a program of its own, and what stands before the first one belongs to it
+			programLines.addAll(channels.subList(Math.min(1, channels.size()), channels.size()));
+		}
 	}
 
 	private void read(int line, Block block) {
+		if (ChannelHeader.is(block)) {
+			channels.add(line);
+			return;
+		}
 		int calls = 0;
 		int target = -1;
 		for (Element element : block.elements()) {

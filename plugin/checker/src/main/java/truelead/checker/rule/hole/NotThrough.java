@@ -13,6 +13,7 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
+import truelead.checker.work.Parting;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -39,7 +40,7 @@ public final class NotThrough extends HoleRule {
 		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}
-		withoutWall(tapping, found);
+		withoutWall(tapping, work, found);
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().filter(Fact::stated).map(Fact::value).orElse(false);
 		// a through hole may be threaded only so deep: thread-too-short looks at that
@@ -54,12 +55,17 @@ public final class NotThrough extends HoleRule {
 	}
 
 	/** Where no wall is known the drill tells it, if the thread itself is said to go through and not only so deep: nobody drills so far behind a wall. */
-	private void withoutWall(Tapping tapping, Consumer<Draft> found) {
+	private void withoutWall(Tapping tapping, Work work, Consumer<Draft> found) {
 		boolean through = tapping.wanted().through().filter(said -> said.stated() && said.value() && said.source() != FactSource.TOOL_COMMENT).isPresent();
 		if (!through || tapping.wanted().wall().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().thread().isEmpty()) {
 			return;
 		}
 		Optional<TapDepth> shallowest = TapDepth.shallowest(tapping);
+		Optional<Draft> cutOff = shallowest.filter(TapDepth::surfaceKnown).flatMap(depth -> Parted.behind(tapping, work).flatMap(parting -> beforeTheCut(tapping, depth, parting)));
+		if (cutOff.isPresent()) {
+			found.accept(cutOff.get());
+			return;
+		}
 		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().sizedBefore(depth.stroke().order())).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return;
@@ -75,6 +81,20 @@ public final class NotThrough extends HoleRule {
 			found.accept(depth.evidence(Draft.of(this, above > 2 * usual ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
 					.known("through", "through", tapping.wanted().through().get()).related(drill.get().block(), "the drill block"));
 		}
+	}
+
+	/** Where the part is cut off from a bar, its length tells how deep the tap has to go; by so much less as the tool is wide at most. */
+	private Optional<Draft> beforeTheCut(Tapping tapping, TapDepth depth, Parting parting) {
+		double length = depth.below(parting.level());
+		double missing = length - Parted.WIDEST - depth.tip();
+		if (missing <= Written.open(depth.stroke().resolution()) + 1e-6) {
+			return Optional.empty();
+		}
+		Figures figures = depth.figures();
+		String message = "the tap goes " + figures.length(depth.tip()) + " deep in a hole that is called through, the part is cut off " + figures.length(length)
+				+ " from its face: the last turns are missing; " + figures.length(length + depth.lead().length(depth.pitch())) + " deep, or thread from the other side";
+		return Optional.of(depth.evidence(Draft.of(this, Severity.WARNING, depth.depthWord(), depth.stroke().block(), message)).known("through", "through", tapping.wanted().through().get())
+				.programmed("where the part is cut off", figures.length(length), parting.block()).related(parting.block(), "the part is cut off"));
 	}
 
 	private Draft draft(TapDepth depth, Fact<Double> wall, double past) {
