@@ -115,7 +115,7 @@ final class BlockBuilder {
 		if (part instanceof Part.Keyword keyword) {
 			return repeatedCall(keyword, index, end) ? end - 1 : takeKeyword(keyword, index, end);
 		}
-		if (anyKeyword(index, end) || pathMark(part, index, end)) {
+		if (anyKeyword(index, end) || pathMark(part, index, end) || waitMark(part, index, end)) {
 			return opaque(index, end);
 		}
 		if (variableBehind(index)) {
@@ -200,6 +200,15 @@ final class BlockBuilder {
 	/** A dollar sign and a digit alone: which path of a machine with several the blocks behind it are for. */
 	private boolean pathMark(Part part, int index, int end) {
 		return part.span().length() == 2 && line.charAt(part.span().start()) == '$' && leading(index) && end == index + 1;
+	}
+
+	/** !2L1, !L10: a path waits there for another one, or for all (common practice, no source). */
+	private boolean waitMark(Part part, int index, int end) {
+		boolean mark = line.charAt(part.span().start()) == '!' && leading(index);
+		for (int i = part.span().start() + 1; mark && i < parts.get(end - 1).span().end(); i++) {
+			mark = "0123456789Ll. ".indexOf(line.charAt(i)) >= 0;
+		}
+		return mark && parts.get(end - 1).span().end() > part.span().start() + 1;
 	}
 
 	/** XL1: some controls have their variables in L, and no sign before them (from memory). */

@@ -133,7 +133,8 @@ class ValuesTest {
 		"TOOL CALL 5 Z S3000             | opaque{TOOL}",
 		"5 L X+10 Y+10 R0 FMAX M3        | opaque{FMAX}",
 		"A bracket of steel              | opaque{BRACKET}",
-		"$1                              | opaque{$1}"
+		"$1                              | opaque{$1}",
+		"!2L1                            | opaque{!2}"
 	})
 	void richerStatementsAreNoProblem(String line, String shape) {
 		assertThat(Shape.of(line)).isEqualTo(shape);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import truelead.grammar.Block;
 import truelead.grammar.BlockCursor;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -138,7 +139,7 @@ public final class ChunkFacts {
 			head |= element instanceof Element.Percent || element instanceof Element.OStatement;
 			code |= !(element instanceof Element.Comment) && !(element instanceof Element.Percent);
 		}
-		take(line, code, !ordinary, !ordinary, head);
+		take(line, code, !ordinary, !ordinary, head || ChannelHeader.is(block));
 	}
 
 	private static boolean ordinary(Element.Word word) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.grammar.Block;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -69,10 +70,15 @@ final class MainPrograms {
 	/** Whether the few lines that could begin a program show that there is only one, so that the whole need not be read twice. */
 	private static boolean single(ProgramText text) {
 		int numbers = 0;
+		int channels = 0;
 		List<Chunk> chunks = text.chunks();
 		for (int chunk = 0; chunk < chunks.size(); chunk++) {
 			for (int header : ChunkFacts.of(chunks.get(chunk)).headers()) {
 				int line = text.firstLine(chunk) + header;
+				channels += ChannelHeader.is(text.block(line)) ? 1 : 0;
+				if (channels > 1) {
+					return false;
+				}
 				for (Element element : text.block(line).elements()) {
 					numbers += element instanceof Element.Word word && word.address() == 'O' ? 1 : 0;
 					boolean another = numbers > 1 || element instanceof Element.Percent && numbers + line > 0 && wordsBehind(text, line);

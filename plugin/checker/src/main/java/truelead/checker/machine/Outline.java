@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import truelead.checker.program.ProgramFile;
 import truelead.grammar.ArchiveHeader;
 import truelead.grammar.Block;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
@@ -51,6 +52,7 @@ final class Outline {
 	/** The names, in small letters, that stand beside calls. */
 	private final Set<String> calledNames = new HashSet<>();
 	private final List<Integer> percents = new ArrayList<>();
+	private final List<Integer> channels = new ArrayList<>();
 	private int lastWordLine = -1;
 	private boolean oWords;
 	private final int lines;
@@ -61,9 +63,17 @@ final class Outline {
 		for (int line = 0; line < lines; line++) {
 			read(line, text.block(line));
 		}
+		if (channels.stream().map(line -> text.block(line).text().strip().substring(0, 2)).distinct().count() == channels.size()) {
+			// each stands once: a program of its own, and what stands before the first one belongs to it
+			programLines.addAll(channels.subList(Math.min(1, channels.size()), channels.size()));
+		}
 	}
 
 	private void read(int line, Block block) {
+		if (ChannelHeader.is(block)) {
+			channels.add(line);
+			return;
+		}
 		int calls = 0;
 		int target = -1;
 		String name = "";

@@ -40,6 +40,26 @@ final class RicherCalls {
 		return true;
 	}
 
+	/**
+	 * The contour that a turning cycle names, followed once as it stands: a subprogram, {@code "SHAFT"}, or what stands between two labels of this program,
+	 * {@code "BEGIN:END"}; false where there is neither.
+	 */
+	boolean contour(List<Expression> arguments) {
+		String named = arguments.isEmpty() || !(arguments.get(0) instanceof Expression.Text text) ? "" : text.text().replace("\"", "").strip().toUpperCase(Locale.ROOT);
+		int colon = named.indexOf(':');
+		Outline outline = flow.frames().peek().source.outline();
+		int here = flow.block().line();
+		String first = colon < 0 ? named : named.substring(0, colon);
+		String last = colon < 0 ? named + "_END" : named.substring(colon + 1);
+		Optional<Calls.Found> found = named.isEmpty() || colon >= 0 ? Optional.empty() : find(named, 1);
+		OptionalInt from = outline.label(first, here, true);
+		OptionalInt to = from.isEmpty() ? from : outline.label(last, from.getAsInt(), true);
+		if (found.isEmpty() && from.isPresent() && to.isPresent() && to.getAsInt() > from.getAsInt()) {
+			found = Optional.of(new Calls.Found(flow.frames().peek().source, from.getAsInt(), to.getAsInt() + 1, 1));
+		}
+		return found.isPresent() && calls.enter(found.get(), false, false, Optional.empty());
+	}
+
 	/** {@code L100 P2}: a call, where the folder has a program of that name. */
 	void numbered(Words words) {
 		String name = words.ref('L').written().replace(" ", "").toUpperCase(Locale.ROOT);

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.arithmetic.Value;
+import truelead.checker.profile.ProfileKey;
+import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
@@ -21,6 +23,8 @@ final class RicherStatements {
 			"ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON", "DIAMOF", "LIMS", "STOPATEND");
 	private static final Set<String> FRAMES = Set.of("TRANS", "ROT", "SCALE", "MIRROR", "ROTS", "CYCLE800");
 	private static final Set<String> ADDED_FRAMES = Set.of("ATRANS", "AROT", "ASCALE", "AMIRROR", "AROTS");
+	/** Cycles of lathes that cut to a contour of which they say the name first (from memory). */
+	private static final Set<String> CONTOURS = Set.of("CYCLE95", "CYCLE62");
 	private static final Set<String> RETURNS = Set.of("RET");
 
 	private final Flow flow;
@@ -37,7 +41,7 @@ final class RicherStatements {
 	void follow(CallFrame frame, Element element, String text) {
 		if (element instanceof Element.Statement statement) {
 			follow(statement.name(), statement.arguments(), statement.repeats(), statement.span(), text);
-		} else if (element instanceof Element.Opaque opaque) {
+		} else if (element instanceof Element.Opaque opaque && !ChannelHeader.names(opaque.name()) && !ChannelHeader.waits(opaque.name())) {
 			follow(opaque.name(), List.of(), Optional.empty(), opaque.span(), text);
 		} else if (element instanceof Element.ModalCall call) {
 			modal(call, text);
@@ -68,6 +72,8 @@ final class RicherStatements {
 		} else if (RETURNS.contains(name)) {
 			calls.returned();
 		} else if (calls.named().follow(name, arguments, span, text)) {
+			return;
+		} else if (CONTOURS.contains(name) && state.profile.is(ProfileKey.KIND, "turning") && calls.richer().contour(arguments)) {
 			return;
 		} else if (state.profile.threads(name) || NamedPlaces.of(name) && calls.named().modal()) {
 			threads(written);

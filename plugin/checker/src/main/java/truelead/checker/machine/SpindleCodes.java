@@ -60,7 +60,9 @@ final class SpindleCodes {
 			for (Meaning meaning : meanings) {
 				before(meaning, words, i);
 			}
-			if (meanings.isEmpty() && mayStart(words)) {
+			if (FurtherSpindles.stops(words.mCode(i))) {
+				turn(SpindleTurn.STOPPED, words, i);
+			} else if (meanings.isEmpty() && (FurtherSpindles.starts(words.mCode(i)) || mayStart(words))) {
 				turn(SpindleTurn.UNKNOWN, words, i);
 			}
 		}

@@ -42,7 +42,7 @@ final class TurningPasses {
 		end = said;
 		Point to = state.place.frame().apply(said);
 		taper(words);
-		Point in = from.with(0, to.x() + (threads ? taper : 0));
+		Point in = from.with(0, to.x() + taper);
 		Point away = to.with(0, from.x());
 		double resolution = motion.resolution(words);
 		Modal modal = state.modal();

@@ -119,7 +119,7 @@ final class Words {
 
 	private void load(Element.Word word) {
 		char address = word.address();
-		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1 && address != 'G') {
+		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1 && address != 'G' && !FurtherSpindles.speaksTo(word)) {
 			return;
 		}
 		Value value = word.value() instanceof Expression.Number number ? null : evaluator.ofWord(word.value());
@@ -131,7 +131,7 @@ final class Words {
 		if (address == 'G') {
 			addG(word.extension() < 0 ? MachineProfile.tenfold(number) : ModalGroup.code(word.extension(), number), word);
 		} else if (address == 'M') {
-			addM(MachineProfile.tenfold(number), word);
+			addM(FurtherSpindles.code(word, number), word);
 		} else if (address == 'T' && has('T')) {
 			nextTool = new Setting(number, Optional.of(ref(word)), value == null ? Reason.NONE : value.why());
 		} else {

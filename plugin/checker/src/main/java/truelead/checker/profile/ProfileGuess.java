@@ -56,6 +56,9 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean early;
 		private boolean magazine;
 		private boolean across;
+		/** Whether X is said, and whether anything but X0. */
+		private boolean middle;
+		private boolean beside;
 		private boolean turret;
 		private boolean stations;
 		private boolean spindle;
@@ -73,7 +76,12 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 
 		boolean turns() {
 			boolean own = lathePlane || surface || perTurn && spindle;
-			return lathe || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across || tools() || surface && !early);
+			return lathe || onAxis() || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across || tools() || surface && !early);
+		}
+
+		/** Whether the tools feed by the turn along the axis alone, as from a tailstock; on a mill Y has been said by then. */
+		private boolean onAxis() {
+			return perTurn && middle && !beside && !across && !changed && !length && !early;
 		}
 
 		/** Whether it is a mill whatever else it says. */
@@ -114,7 +122,11 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 							contour = true;
 							increments = true;
 						}
-						case 'X', 'Z' -> axes = true;
+						case 'X', 'Z' -> {
+							axes = true;
+							middle |= word.address() == 'X';
+							beside |= word.address() == 'X' && value != 0;
+						}
 						case 'T' -> {
 							tool = value;
 							magazine |= !(value >= 100);

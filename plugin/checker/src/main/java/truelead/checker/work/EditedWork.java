@@ -293,7 +293,7 @@ public final class EditedWork {
 		List<TimedEvent> now = new ArrayList<>();
 		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));
 		place.addAll(now);
-		return new Work.Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), work.course().toItsEnd(), List.of());
+		return new Work.Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), work.course().toItsEnd(), List.of(), List.of());
 	}
 
 	/** Takes all stays that are followed together. */

@@ -58,8 +58,7 @@ final class Recorder implements StepSink {
 	final List<Step.Arc> openArcs = new ArrayList<>();
 	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
 
-	final TurnedBores bores = new TurnedBores();
-	final SinglePoints singlePoints = new SinglePoints();
+	final LatheMotions turned;
 	private final AxisRuns axisTracker;
 	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
 	/** The stay that what is recorded belongs to. */
@@ -92,6 +91,7 @@ final class Recorder implements StepSink {
 		this.profile = profile;
 		// what turns is the part: a tool beside the axis bores or chases
 		this.lathe = WorkReader.turning(profile);
+		this.turned = new LatheMotions(lathe);
 		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
 		this.firstStay = 0;
 		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
@@ -104,6 +104,7 @@ final class Recorder implements StepSink {
 	Recorder(MachineProfile profile, int stay, int order, Compensation before) {
 		this.profile = profile;
 		this.lathe = WorkReader.turning(profile);
+		this.turned = new LatheMotions(lathe);
 		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
 		this.firstStay = stay;
 		this.compact = true;
@@ -237,10 +238,7 @@ final class Recorder implements StepSink {
 		motion(move, number);
 		axisTracker.motion(move, tool, number);
 		arcTracker.move(move, tool, number);
-		if (lathe) {
-			bores.motion(move, tool, number);
-			singlePoints.motion(move);
-		}
+		turned.move(move, tool, number);
 		if (!move.rapid()) {
 			int axis = move.modal().plane().axis();
 			log.cut(move, move.from().along(axis) != move.to().along(axis), true);
@@ -260,6 +258,7 @@ final class Recorder implements StepSink {
 		axisTracker.interrupt();
 		arcTracker.arc(arc, tool, number);
 		log.cut(arc, false, true);
+		turned.arc(arc, tool, number);
 		if (open(arc)) {
 			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
 		}
@@ -317,16 +316,14 @@ final class Recorder implements StepSink {
 		arcTracker.move(move, tool, number);
 		axisTracker.motion(move, tool, number);
 		log.cut(move, true, false);
-		if (lathe) {
-			singlePoints.motion(move, tool, number);
-		}
+		turned.synchronised(move, tool, number);
 	}
 
 	private void event(Step.Event event, int number) {
 		Optional<ToolLog> next = StopComments.newTool(event, firstStay + tools.size(), part, number);
 		if (next.isPresent()) {
 			interrupt();
-			singlePoints.changed();
+			turned.changed();
 			log = next.get();
 			tool = tools.isEmpty() ? known.orElse(log) : log;
 			tools.add(tool);

@@ -1,7 +1,9 @@
 package truelead.checker.work;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Cut;
@@ -19,8 +21,9 @@ import truelead.checker.tool.ToolUse;
  * @param inside whether the tool goes away from the axis to begin a pass
  * @param thread the thread that the nearest comment or the tool names; empty where nothing does
  * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as wide as the passes go
+ * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the named thread before
  */
-public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore) {
+public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore, Optional<Shaft> shaft) {
 
 	/** As many passes as are kept of a thread. */
 	public static final int MOST = 1_000;
@@ -71,6 +74,16 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public record Bore(Cut cut, double floor, double end) {
 	}
 
+	/**
+	 * The outside that a thread is cut on.
+	 *
+	 * @param turned what turns it
+	 * @param floor  level at which it ends and a shoulder begins, a relief before it included, mm
+	 * @param way    +1 or -1, the way along Z towards that
+	 */
+	public record Shaft(Step turned, double floor, double way) {
+	}
+
 	/** The first motion that cuts. */
 	public Step.Synchronised pass() {
 		return passes.get(0).step();
@@ -80,9 +93,29 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public Pass deepest() {
 		Pass deepest = passes.get(0);
 		for (Pass pass : passes) {
-			deepest = inside ? pass.radius() > deepest.radius() + ROUNDING ? pass : deepest : pass.radius() < deepest.radius() - ROUNDING ? pass : deepest;
+			deepest = deeper(pass, deepest) ? pass : deepest;
 		}
 		return deepest;
+	}
+
+	private boolean deeper(Pass pass, Pass other) {
+		return inside ? pass.radius() > other.radius() + ROUNDING : pass.radius() < other.radius() - ROUNDING;
+	}
+
+	/** The deepest pass of each of the thread's grooves, in the order that they are begun; of all together where the grooves are not told apart. */
+	public List<Pass> deepestOfEach(ThreadSpec thread) {
+		if (thread.starts() < 2 || grooves(thread) < 2) {
+			return List.of(deepest());
+		}
+		Map<Integer, Pass> deepest = new LinkedHashMap<>();
+		for (Pass pass : passes) {
+			deepest.merge(groove(pass, thread), pass, (known, other) -> deeper(other, known) ? other : known);
+		}
+		return List.copyOf(deepest.values());
+	}
+
+	private int groove(Pass pass, ThreadSpec thread) {
+		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()), thread.starts());
 	}
 
 	/** Whether another thread lies over the same stretch along Z. */
@@ -118,11 +151,10 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public int grooves(ThreadSpec thread) {
 		Set<Integer> grooves = new HashSet<>();
 		for (Pass pass : passes) {
-			double off = beside(pass, thread);
-			if (!(Math.abs(off) <= BESIDE * thread.pitch())) {
+			if (!(Math.abs(beside(pass, thread)) <= BESIDE * thread.pitch())) {
 				return 0;
 			}
-			grooves.add(Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - off) / thread.pitch()), thread.starts()));
+			grooves.add(groove(pass, thread));
 		}
 		return grooves.size();
 	}

@@ -40,6 +40,9 @@ final class SinglePoints {
 	/** One thread: its passes, between what distances from the axis and what levels they go, and how often the tool went away from the axis to begin one. */
 	private static final class Chase {
 
+		/** Part of the pitch that a taper thread may be off its basic size where it begins (common practice, no source). */
+		private static final double MOUTH = 0.8;
+
 		private final int order;
 		private final ToolLog tool;
 		private final List<SinglePoint.Pass> passes = new ArrayList<>();
@@ -86,6 +89,23 @@ final class SinglePoints {
 			return Math.abs(2 * radii.getMax() - thread.diameter()) <= 0.4 * thread.pitch();
 		}
 
+		/** A taper thread inside is widest where it begins, and that is a little before the gauge plane, where it has its basic size. */
+		private boolean asWideAtItsMouth(ThreadSpec thread) {
+			double widest = radii.getMax();
+			for (SinglePoint.Pass pass : passes) {
+				widest = Math.max(widest, Math.abs(pass.step().from().x()));
+			}
+			return Math.abs(2 * widest - thread.diameter()) <= MOUTH * thread.pitch();
+		}
+
+		/** The shaft that it is cut on; a taper thread runs out of the wall by itself. */
+		Optional<SinglePoint.Shaft> shaft(ThreadSpec thread, TurnedOutside outside) {
+			if (inside(Optional.of(thread)) || thread.system().taper() || !suits(thread)) {
+				return Optional.empty();
+			}
+			return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), levels.getMin(), levels.getMax());
+		}
+
 		/** The tool goes back along Z behind the last pass. */
 		void back(Step.Move move) {
 			SinglePoint.Pass last = passes.get(passes.size() - 1);
@@ -110,8 +130,8 @@ final class SinglePoints {
 		}
 
 		/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
-		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes) {
-			if (!inside(Optional.of(thread)) || !asWide(thread)) {
+		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes, TurnedBores bores) {
+			if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread)) || thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2)) {
 				return Optional.empty();
 			}
 			double end = first().to().z() < first().from().z() ? ends.getMin() : ends.getMax();
@@ -167,7 +187,11 @@ final class SinglePoints {
 
 	/** Whether a motion leads straight along Z against the way of a pass. */
 	private static boolean goesBack(Step.Synchronised pass, Step.Move move) {
-		return move.from().x() == move.to().x() && (move.to().z() - move.from().z()) * (pass.to().z() - pass.from().z()) < 0;
+		return move.from().x() == move.to().x() && (move.to().z() - move.from().z()) * way(pass) < 0;
+	}
+
+	private static double way(Step.Synchronised pass) {
+		return pass.to().z() - pass.from().z();
 	}
 
 	/** A synchronised motion of a lathe. */
@@ -180,6 +204,10 @@ final class SinglePoints {
 		if (known.isEmpty() && chases.size() < MOST) {
 			known = Optional.of(new Chase(order, tool));
 			chases.add(known.get());
+		}
+		if (left.isPresent() && left.equals(known) && step.from().equals(end) && step.from().x() == step.to().x() && (step.to().z() - step.from().z()) * way(left.get().first()) < 0) {
+			// the threading code is still in force on the way back
+			left.get().back(new Step.Move(step.block(), step.modal(), false, step.from(), step.to(), step.resolution()));
 		}
 		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, turned(step), Optional.empty());
 		known.ifPresent(chase -> chase.take(pass, approach, step.from().equals(end)));
@@ -207,7 +235,7 @@ final class SinglePoints {
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
 	 * of the title that is as deep.
 	 */
-	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes) {
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes, TurnedBores bores, TurnedOutside outside) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
@@ -220,7 +248,8 @@ final class SinglePoints {
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
 			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
 					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
-			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes))));
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes, bores)),
+					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, outside))));
 		}
 		return all;
 	}

@@ -1,7 +1,9 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
@@ -18,6 +20,8 @@ import truelead.checker.tool.ToolUse;
 final class TurnedBores {
 
 	private static final int MOST = 10_000;
+	/** Slope of a cone for a taper thread at most, on the radius: four times that of 1 in 16 on the diameter. */
+	private static final double CONE = 1.0 / 8;
 
 	/**
 	 * A pass.
@@ -40,6 +44,8 @@ final class TurnedBores {
 		}
 	}
 
+	/** Whether a feed along Z went aslant by little, so that a bore may be a cone. */
+	private final Map<ToolLog, Double> cones = new HashMap<>();
 	private final List<Pass> passes = new ArrayList<>();
 	private final List<Pass> open = new ArrayList<>();
 
@@ -47,6 +53,11 @@ final class TurnedBores {
 	List<Pass> passes() {
 		close(false);
 		return passes;
+	}
+
+	/** Whether a tool of the part has turned a slender cone that is no wider than a distance from the axis, mm. */
+	boolean cone(int part, double radius) {
+		return cones.entrySet().stream().anyMatch(cone -> cone.getKey().part() == part && cone.getValue() <= radius);
 	}
 
 	/** A straight motion. */
@@ -59,6 +70,9 @@ final class TurnedBores {
 			close(false);
 		}
 		if (Math.abs(from - to) > 1e-6) {
+			if (!move.rapid() && Math.abs(from - to) < CONE * Math.abs(move.to().z() - move.from().z())) {
+				cones.merge(tool, Math.min(from, to), Math::min);
+			}
 			close(to < from);
 		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
 			open.add(new Pass(order, tool, move, to, false));

@@ -132,9 +132,9 @@ public final class Work {
 	 * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
 	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
 	 * @param toItsEnd      whether the program is followed to where it ends, so that nothing may come behind what is known
-	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead; at most 1,000
+	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead, at most 1,000; partings: where it cuts across
 	 */
-	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd, List<SinglePoint> singlePoints) {
+	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd, List<SinglePoint> singlePoints, List<Parting> partings) {
 
 		public Course {
 			singlePoints = List.copyOf(singlePoints);
@@ -186,7 +186,7 @@ public final class Work {
 	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
 		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : trouble.with(openArcs);
 		Course run = compensation == course.compensation() ? course
-				: new Course(course.events(), compensation, course.subprogramAlone(), course.toItsEnd(), course.singlePoints());
+				: new Course(course.events(), compensation, course.subprogramAlone(), course.toItsEnd(), course.singlePoints(), course.partings());
 		return new Work(shop(text), tools, places, made, made, now, now, run, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
 	}
 

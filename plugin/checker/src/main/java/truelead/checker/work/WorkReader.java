@@ -138,7 +138,7 @@ public final class WorkReader {
 		}
 
 		Work work() {
-			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.bores.passes(), tools, commentary, stays, profile);
+			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.turned.bores.passes(), tools, commentary, stays, profile);
 			Holes holes = sorting.holes();
 			made = operations(sorting);
 			drafts = sorting.drafts();
@@ -227,7 +227,7 @@ public final class WorkReader {
 			for (Recorder.LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.singlePoints.named(tools, commentary, stays, book, holes));
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.threads.named(tools, commentary, stays, book, holes, recorder.turned.bores, recorder.turned.outside), recorder.turned.outside.partings());
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

@@ -80,10 +80,12 @@ public final class DrillTooShallow extends HoleRule {
 		}
 		// what the thickness of the part tells of the deepest holes is not true of those that end higher
 		double deepest = through && !tapping.wanted().through().get().stated() ? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;
-		rooms.removeIf(room -> through && room.full() >= deepest && !room.endsInside());
+		// what goes through the part may end in the bar that the part is cut off from
+		boolean inBar = through && Parted.behind(tapping, work).isPresent();
+		rooms.removeIf(room -> through && room.full() >= deepest && !room.endsInside() && !(inBar && room.meets()));
 		rooms.sort((one, other) -> Double.compare(one.clearance(), other.clearance()));
 		for (Room room : rooms) {
-			Optional<Draft> draft = draft(room, tapping, through && room.full() >= deepest, work);
+			Optional<Draft> draft = draft(room, tapping, through && room.full() >= deepest, inBar, work);
 			if (draft.isPresent()) {
 				found.accept(draft.get());
 				return;
@@ -123,6 +125,16 @@ public final class DrillTooShallow extends HoleRule {
 		/** Free length between the tap's tip and the end of the full diameter, mm. */
 		double clearance() {
 			return full() - depth.tip();
+		}
+
+		/** Whether the tap's end meets what the drill has left. */
+		boolean meets() {
+			return clearance() < -(Double.isNaN(cut.shoulder()) ? cone() : contact()) - slack();
+		}
+
+		/** What the written decimals leave open, mm. */
+		double slack() {
+			return Written.open(depth.stroke().resolution()) + Written.open(cut.resolution()) + 1e-6;
 		}
 
 		/** How deep the hole goes on with a smaller diameter: chips fall there too. */
@@ -171,25 +183,25 @@ public final class DrillTooShallow extends HoleRule {
 		return depth.below(Double.isNaN(cut.shoulder()) ? cut.tip() : cut.shoulder());
 	}
 
-	private Optional<Draft> draft(Room room, Tapping tapping, boolean through, Work work) {
+	private Optional<Draft> draft(Room room, Tapping tapping, boolean through, boolean inBar, Work work) {
 		boolean forming = ToolName.forms(tapping.tool().facts());
 		boolean named = tapping.wanted().thread().isPresent();
 		double wanted = named ? (forming ? ROOM_FORMING : ROOM_CUTTING) * room.depth().pitch() : 0;
-		double slack = Written.open(room.depth().stroke().resolution()) + Written.open(room.cut().resolution()) + 1e-6;
+		double slack = room.slack();
 		double clearance = room.clearance();
 		// also where the pitch, and so the room wanted, is not known
 		if (!(clearance < wanted - slack)) {
 			return Optional.empty();
 		}
 		boolean assumed = Double.isNaN(room.cut().shoulder());
-		boolean meets = clearance < -(assumed ? room.cone() : room.contact()) - slack;
+		boolean meets = room.meets();
 		boolean enters = clearance < -slack;
 		if (!enters && room.pilot() - room.depth().tip() >= wanted - slack) {
 			return Optional.empty();
 		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
-		String where = through ? "the tap goes through, " : "the tap goes ";
+		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, " : "the tap goes ";
 		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
 		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
 		String what = meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"

@@ -13,6 +13,7 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
+import truelead.checker.work.Parting;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -63,6 +64,11 @@ public final class NotThrough extends HoleRule {
 			return;
 		}
 		Optional<TapDepth> shallowest = TapDepth.shallowest(tapping);
+		Optional<Draft> cutOff = shallowest.filter(TapDepth::surfaceKnown).flatMap(depth -> Parted.behind(tapping, work).flatMap(parting -> beforeTheCut(tapping, depth, parting)));
+		if (cutOff.isPresent()) {
+			found.accept(cutOff.get());
+			return;
+		}
 		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().sizedBefore(depth.stroke().order())).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return;
@@ -79,6 +85,20 @@ public final class NotThrough extends HoleRule {
 			found.accept(depth.evidence(Draft.of(this, sure ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
 					.known("through", "through", tapping.wanted().through().get()).related(drill.get().block(), "the drill block"));
 		}
+	}
+
+	/** Where the part is cut off from a bar, its length tells how deep the tap has to go; by so much less as the tool is wide at most. */
+	private Optional<Draft> beforeTheCut(Tapping tapping, TapDepth depth, Parting parting) {
+		double length = depth.below(parting.level());
+		double missing = length - Parted.WIDEST - depth.tip();
+		if (missing <= Written.open(depth.stroke().resolution()) + 1e-6) {
+			return Optional.empty();
+		}
+		Figures figures = depth.figures();
+		String message = "the tap goes " + figures.length(depth.tip()) + " deep in a hole that is called through, the part is cut off " + figures.length(length)
+				+ " from its face: the last turns are missing; " + figures.length(length + depth.lead().length(depth.pitch())) + " deep, or thread from the other side";
+		return Optional.of(depth.evidence(Draft.of(this, Severity.WARNING, depth.depthWord(), depth.stroke().block(), message)).known("through", "through", tapping.wanted().through().get())
+				.programmed("where the part is cut off", figures.length(length), parting.block()).related(parting.block(), "the part is cut off"));
 	}
 
 	private Draft draft(TapDepth depth, Fact<Double> wall, double past) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -14,6 +15,7 @@ import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 
@@ -50,6 +52,11 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 				.findFirst().flatMap(c -> of(c, t)));
 	}
 
+	/** The bore that a lathe's point is to cut the thread in; empty for parallel threads and for what is reamed or milled. */
+	static Optional<TaperHole> of(SinglePoint turned) {
+		return turned.bore().filter(bore -> !mayBeCone(bore.cut())).flatMap(bore -> turned.thread().filter(t -> t.stated() && t.value().system().taper()).flatMap(thread -> of(bore.cut(), thread)));
+	}
+
 	private static boolean mayBeCone(Cut cut) {
 		return cut.kind() == Cut.Kind.REAM || cut.kind() == Cut.Kind.MILL;
 	}
@@ -72,29 +79,48 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 
 	/** The finding of a drill that is too small; empty where it is not. */
 	Optional<Draft> small(HoleRule rule, ThreadingOperation operation, Figures figures) {
+		return small(rule, operation.block(), operation instanceof Tapping, figures);
+	}
+
+	/** The same for a thread that a lathe's point is to cut. */
+	Optional<Draft> small(HoleRule rule, SinglePoint turned) {
+		return small(rule, turned.pass().block(), false, new Figures(turned.pass().modal().unit()));
+	}
+
+	private Optional<Draft> small(HoleRule rule, BlockRef at, boolean tapped, Figures figures) {
 		double missing = end - drill.value();
 		double pitch = thread.value().pitch();
-		boolean tapped = operation instanceof Tapping;
 		if (missing <= (tapped ? SMALL : FAR) * pitch) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(rule, operation, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
+		return Optional.of(draft(rule, at, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
 				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and " + (tapped ? "the tap may break" : "the crests are not cut"), figures));
 	}
 
 	/** The finding of a drill that is too big; empty where it is not. */
 	Optional<Draft> big(HoleRule rule, ThreadingOperation operation, Figures figures) {
+		return big(rule, operation.block(), figures);
+	}
+
+	/** The same for a thread that a lathe's point is to cut. */
+	Optional<Draft> big(HoleRule rule, SinglePoint turned) {
+		return big(rule, turned.pass().block(), new Figures(turned.pass().modal().unit()));
+	}
+
+	private Optional<Draft> big(HoleRule rule, BlockRef at, Figures figures) {
 		double percent = 100 * (gauge + 2 * height - drill.value()) / (2 * height);
 		if (percent >= LOW) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(rule, operation, percent < TOO_LOW, "the minor diameter of " + thread.value().designation() + " at the gauge plane is " + figures.fine(gauge) + ": "
+		return Optional.of(draft(rule, at, percent < TOO_LOW, "the minor diameter of " + thread.value().designation() + " at the gauge plane is " + figures.fine(gauge) + ": "
 				+ figures.fine(drill.value() - gauge) + " too big, " + Figures.number(Math.max(0, percent), 0) + " % of thread left there, and the joint leaks", figures));
 	}
 
-	private Draft draft(HoleRule rule, ThreadingOperation operation, boolean error, String what, Figures figures) {
-		String right = TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(), figures.unit())).orElse("");
-		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(operation.block()), "the hole is " + DrilledSize.made(cut) + " " + figures.fine(drill.value()) + ", " + what + right)
+	private Draft draft(HoleRule rule, BlockRef at, boolean error, String what, Figures figures) {
+		boolean bored = cut.kind() == Cut.Kind.BORE;
+		String right = bored ? "; bore " + figures.fine(end) + " to " + figures.fine(gauge)
+				: TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(), figures.unit())).orElse("");
+		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(at), "the hole is " + DrilledSize.made(cut) + " " + figures.fine(drill.value()) + ", " + what + right)
 				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread).related(cut.block(), "the drill block")
 				.from("minor diameter of the taper thread", figures.fine(end) + " to " + figures.fine(gauge), ThreadTable.standard().limits(thread.value()).map(Limits::source).orElse("")
 						+ "; pitch diameter at the gauge plane less the height of the thread, a sixteenth of the length that is screwed in less at its end");

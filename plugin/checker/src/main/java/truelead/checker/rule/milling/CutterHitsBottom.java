@@ -17,7 +17,7 @@ import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The cutter's end goes below the level down to which the hole has its full diameter, so that it cuts into the cone or the bottom. */
+/** The cutter's end goes below the level down to which the hole has its full diameter, so that it cuts into the cone or the bottom; a lathe's point goes on into the shoulder. */
 public final class CutterHitsBottom implements Rule {
 
 	@Override
@@ -48,6 +48,7 @@ public final class CutterHitsBottom implements Rule {
 				deepest.values().forEach(deep -> found.accept(deep.finding()));
 			}
 		}
+		work.course().singlePoints().forEach(turned -> TurnedShoulder.of(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole the deepest says it. */

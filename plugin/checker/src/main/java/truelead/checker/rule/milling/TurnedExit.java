@@ -21,15 +21,21 @@ final class TurnedExit {
 	private TurnedExit() {
 	}
 
-	/** The finding of the first pass after which the tool goes back through the thread; empty where it never does, and for taper threads. */
+	/** The finding of the first pass after which the tool goes back through the thread; empty where it never does. */
 	static Optional<Draft> of(Rule rule, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && !t.value().system().taper())
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated)
 				.filter(t -> Math.abs(2 * turned.deepest().radius() - t.value().diameter()) <= STRANGE * t.value().pitch());
 		return thread.flatMap(named -> turned.passes().stream().filter(pass -> pass.back().filter(back -> scars(turned, named.value(), back)).isPresent()).findFirst()
 				.map(pass -> draft(rule, turned, named, pass.back().orElseThrow())));
 	}
 
+	/** Diameter of the crests; inside a taper thread where they are nearest to the axis, if its bore leaves them there, and outside no wider than the pipe. */
 	private static double crest(SinglePoint turned, ThreadSpec thread) {
+		if (thread.system().taper()) {
+			double height = 2 * thread.system().profileOverPitch() * thread.pitch();
+			double left = turned.bore().flatMap(bore -> bore.cut().diameter()).map(Fact::value).orElse(thread.diameter() - height);
+			return turned.inside() ? Math.max(left, 2 * turned.deepest().radius() - height) : thread.diameter();
+		}
 		return turned.inside() ? thread.diameter() - 2 * thread.system().profileOverPitch() * thread.pitch() : thread.diameter();
 	}
 

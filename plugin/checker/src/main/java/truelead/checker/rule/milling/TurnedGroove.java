@@ -39,17 +39,29 @@ final class TurnedGroove {
 		List<SinglePoint.Pass> passes = turned.passes();
 		Optional<SinglePoint.Pass> first = Optional.empty();
 		int changes = 0;
+		double drift = 0;
 		for (int i = 1; i < passes.size(); i++) {
-			double step = Math.abs(Math.IEEEremainder(turned.beside(passes.get(i), thread) - turned.beside(passes.get(i - 1), thread), thread.pitch()));
-			double infeed = Math.abs(passes.get(i).radius() - passes.get(i - 1).radius());
+			SinglePoint.Pass before = before(turned, i);
+			double shift = Math.IEEEremainder(turned.beside(passes.get(i), thread) - turned.beside(before, thread), thread.pitch());
+			double step = Math.abs(shift);
+			double infeed = Math.abs(passes.get(i).radius() - before.radius());
 			if (!(step <= ALLOWED * thread.pitch() + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
 				first = first.isEmpty() ? Optional.of(passes.get(i)) : first;
 				changes++;
+				drift += Math.signum(shift);
 			} else if (step > KEPT * thread.pitch()) {
 				return Optional.empty();
 			}
 		}
-		return changes > CHANGES ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
+		// one way all along it is a way back that is too short or too long, to and fro the flanks by turns
+		return changes > CHANGES && Math.abs(drift) < changes ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
+	}
+
+	/** The pass that another one goes deeper from: the one before it, or the first where it begins anew from the crests, as for a further start. */
+	private static SinglePoint.Pass before(SinglePoint turned, int index) {
+		SinglePoint.Pass last = turned.passes().get(index - 1);
+		double deeper = (turned.passes().get(index).radius() - last.radius()) * (turned.inside() ? 1 : -1);
+		return deeper < 0 ? turned.passes().get(0) : last;
 	}
 
 	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {

@@ -31,17 +31,20 @@ final class TurnedSize {
 		if (thread.isEmpty() || goesOn(work, turned, thread.get().value())) {
 			return Optional.empty();
 		}
-		SinglePoint.Pass pass = turned.deepest();
-		Optional<WallLimits> limits = WallLimits.of(thread.get().value(), turned.inside(), pass.step());
-		double lead = Math.IEEEremainder(pass.lead(), thread.get().value().lead());
-		if (limits.isEmpty() || !(Math.abs(lead) <= SAME * thread.get().value().lead())) {
+		return turned.deepestOfEach(thread.get().value()).stream().flatMap(pass -> of(rule, work, turned, pass, thread.get()).stream()).findFirst();
+	}
+
+	private static Optional<Draft> of(Rule rule, Work work, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
+		Optional<WallLimits> limits = WallLimits.of(thread.value(), turned.inside(), pass.step());
+		double lead = Math.IEEEremainder(pass.lead(), thread.value().lead());
+		if (limits.isEmpty() || !(Math.abs(lead) <= SAME * thread.value().lead())) {
 			return Optional.empty();
 		}
 		double cut = 2 * pass.radius();
 		double error = cut < limits.get().least() ? cut - limits.get().least() : cut > limits.get().most() ? cut - limits.get().most() : 0;
-		double off = Math.abs(error) / thread.get().value().pitch();
-		boolean another = off > STRANGE && turned.inside() || off > FAR && othersThread(work, turned, thread.get().value());
-		return error == 0 || Double.isNaN(cut) || another ? Optional.empty() : Optional.of(draft(rule, turned, pass, thread.get(), limits.get(), error));
+		double off = Math.abs(error) / thread.value().pitch();
+		boolean another = off > STRANGE && turned.inside() || off > FAR && othersThread(work, turned, thread.value());
+		return error == 0 || Double.isNaN(cut) || another ? Optional.empty() : Optional.of(draft(rule, turned, pass, thread, limits.get(), error));
 	}
 
 	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
@@ -67,7 +70,7 @@ final class TurnedSize {
 		BlockRef at = cycle ? pass.step().block() : pass.infeed().orElse(pass.step().block());
 		Location word = MillFacts.word(at, "X");
 		boolean shallow = turned.inside() == error < 0;
-		String message = "the deepest pass of the thread " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + ", " + thread.value().withoutClass().designation() + " needs "
+		String message = "the deepest pass of " + (turned.grooves(thread.value()) > 1 ? "this start" : "the thread") + " " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + ", " + thread.value().withoutClass().designation() + " needs "
 				+ (error < 0 ? "at least " : "at most ") + figures.fine(error < 0 ? limits.least() : limits.most()) + (limits.taper() ? " there" : "") + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ (shallow ? ", the thread is not cut out and no gauge goes " + (turned.inside() ? "in" : "on") : ", the thread is too deep and loose") + "; " + figures.fine(limits.usual());
 		return Draft.of(rule, Severity.ERROR, word, message).programmed("diameter of the deepest pass", figures.fine(2 * pass.radius()), at)

@@ -51,6 +51,7 @@ public final class InchMetricMixup extends TappingRule {
 			found.accept(word.get().tells(Slip.UNIT_WORD).finding());
 		} else {
 			super.check(work, found);
+			work.course().singlePoints().forEach(turned -> SinglePointFeed.otherUnit(this, turned).map(Draft::finding).ifPresent(found));
 		}
 	}
 

@@ -2,6 +2,7 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.AnotherThread;
@@ -33,6 +34,9 @@ final class SinglePointFeed {
 		}
 		double lead = thread.get().value().lead();
 		double cut = Math.abs(feed.value()) * turned.pass().modal().unit().mm();
+		if (mixed(cut, lead)) {
+			return Optional.empty();
+		}
 		double half = feed.word().map(WordRef::literal).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
 		double starts = Math.max(1, Math.rint(cut / lead));
 		boolean one = starts > 1 && turned.starts() == 1;
@@ -50,6 +54,31 @@ final class SinglePointFeed {
 				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right + another.map(other -> other.said(letter, "", figures)).orElse(""))
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
+	}
+
+	/** Whether a lead is that of the thread in the other unit, by what F is usually rounded. */
+	private static boolean mixed(double cut, double lead) {
+		return Math.abs(cut * LengthUnit.INCH.mm() - lead) <= 2 * ROUNDED * lead || Math.abs(cut / LengthUnit.INCH.mm() - lead) <= 2 * ROUNDED * lead;
+	}
+
+	/** The finding of an F that is the lead in the other unit; empty where it is not. */
+	static Optional<Draft> otherUnit(Rule rule, SinglePoint turned) {
+		Setting feed = turned.pass().lead();
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		LengthUnit unit = turned.pass().modal().unit();
+		double cut = feed.known() ? Math.abs(feed.value()) * unit.mm() : Double.NaN;
+		if (thread.isEmpty() || !mixed(cut, thread.get().value().lead())) {
+			return Optional.empty();
+		}
+		double lead = thread.get().value().lead();
+		Figures figures = new Figures(unit);
+		String letter = feed.word().map(word -> String.valueOf(word.address())).orElse("F");
+		boolean otherUnit = cut < lead == (unit == LengthUnit.MM);
+		String message = letter + Figures.number(feed.value(), 5) + " cuts a lead of " + figures.advance(cut) + " " + figures.symbol() + ", " + thread.get().value().withoutClass().designation() + " has "
+				+ figures.advance(lead) + ", " + (cut < lead ? "25.4 times as much" : "a 25.4th of it") + ": "
+				+ (otherUnit ? "the value is in " + (unit == LengthUnit.MM ? "inches" : "mm") : "converted twice") + "; " + letter + Figures.number(lead / unit.mm(), 5);
+		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), message).programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
+				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()).from("one inch", "25.4 mm", "ISO 31-1, exact"));
 	}
 
 	/** The lead is right, but no pass runs in the groove of one start or more. */
