@@ -14,6 +14,8 @@ final class ChordLines {
 	private static final int AROUND = 8;
 	/** Very short chords are looked at so many at a time, since rounding turns each of them by more than the circle does. */
 	private static final int FINE = 8;
+	/** Moves along which Z goes the same way, at least. */
+	private static final int RISES = 3;
 
 	/** No lines. */
 	static final int[] NONE = {};
@@ -43,11 +45,14 @@ final class ChordLines {
 		return chords.count == 0 ? NONE : chords.sorted();
 	}
 
+	/** Only where Z goes one way for some moves the corners are looked at. */
 	private void look() {
 		boolean rapid = false;
-		double x = Double.NaN;
-		double y = Double.NaN;
 		double z = Double.NaN;
+		double way = 0;
+		int rises = 0;
+		int from = 0;
+		int before = 0;
 		for (int line = 0; line < lines.lines(); line++) {
 			byte kind = lines.kinds[line];
 			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
@@ -55,27 +60,60 @@ final class ChordLines {
 				continue;
 			}
 			boolean straight = kind == PlainLines.MOVE || kind >= PlainLines.ASIDE;
-			if (!straight) {
-				x = Double.NaN;
-				y = Double.NaN;
-				z = Double.NaN;
-				each.end();
-				few.end();
-				continue;
+			if (!straight || rapid) {
+				corners(from, line, rises);
+				from = straight ? line : line + 1;
+				rises = 0;
+				way = 0;
+				z = !straight ? Double.NaN : PlainLines.said(lines.z[line]) ? lines.z[line] : z;
+				lastRapid = straight ? line : lastRapid;
+			} else if (PlainLines.said(lines.z[line])) {
+				double rise = lines.z[line] - z;
+				if (rise * way < 0) {
+					corners(from, line, rises);
+					from = before;
+					rises = 0;
+				}
+				if (rise != 0 && PlainLines.said(rise)) {
+					way = rise;
+					rises++;
+				}
+				z = lines.z[line];
 			}
-			x = PlainLines.said(lines.x[line]) ? lines.x[line] : x;
-			y = PlainLines.said(lines.y[line]) ? lines.y[line] : y;
-			z = PlainLines.said(lines.z[line]) ? lines.z[line] : z;
-			if (rapid) {
-				lastRapid = line;
-				each.end();
-				few.end();
+			before = line;
+		}
+		corners(from, lines.lines(), rises);
+	}
+
+	/** Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. */
+	private void corners(int from, int to, int rises) {
+		if (rises < RISES) {
+			return;
+		}
+		double x = standing(lines.x, from);
+		double y = standing(lines.y, from);
+		double z = standing(lines.z, from);
+		for (int line = from; line < to; line++) {
+			if (lines.kinds[line] != PlainLines.BLANK) {
+				x = PlainLines.said(lines.x[line]) ? lines.x[line] : x;
+				y = PlainLines.said(lines.y[line]) ? lines.y[line] : y;
+				z = PlainLines.said(lines.z[line]) ? lines.z[line] : z;
+				each.corner(line, x, y, z);
+				few.corner(line, x, y, z);
 			}
-			each.corner(line, x, y, z);
-			few.corner(line, x, y, z);
 		}
 		each.end();
 		few.end();
+	}
+
+	/** Where the tool stands along an axis at a line, by words not far before it; NaN where none is. */
+	private double standing(double[] words, int line) {
+		for (int at = line; at >= Math.max(0, line - LEAD) && lines.kinds[at] != PlainLines.OTHER && lines.kinds[at] != PlainLines.ARC; at--) {
+			if (PlainLines.said(words[at])) {
+				return words[at];
+			}
+		}
+		return Double.NaN;
 	}
 
 	/** A stretch of chords, to which its leads are added. */
@@ -136,7 +174,6 @@ final class ChordLines {
 
 		/** Sum of the tangents of the turns from which on it may be a helix, some hundred degrees. */
 		private static final double ENOUGH = 1.75;
-		private static final int RISES = 3;
 		/** Square of how much longer or shorter the next chord may be. */
 		private static final double EVEN = 9;
 		/** How much more or less it may turn for its length. */
