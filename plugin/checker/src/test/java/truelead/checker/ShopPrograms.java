@@ -10,7 +10,7 @@ final class ShopPrograms {
 	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n", "G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
 			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n", "T3 M6\n", "M6\n", "G43 H2\n", "G55\n", "M8\n", "M29 S500\n", "G95\n",
 			"G99\n", "S600 M3\n", "M5\n", "(THREAD: M6X1-6H, DEPTH 12)\n", "(ALLOW: edge-not-broken, DEBURRED BY HAND)\n", "G68 X0 Y0 R30.\n", "M77\n", "G41 D4\n", "G40\n", "K3", "L0",
-			"G18\n", "G17\n", "M1\n", "G54.1 P2\n", "G92 X0 Y0\n", "(4X M6)"};
+			"G18\n", "G17\n", "M1\n", "G54.1 P2\n", "G92 X0 Y0\n", "(4X M6)", "M0\n", "M0 (LOAD M6 TAP)\n", "M0 (FLIP)\n"};
 
 	private final Random random;
 	private final StringBuilder text = new StringBuilder();
@@ -328,6 +328,9 @@ final class ShopPrograms {
 		}
 		if (oneIn(6)) {
 			line("M1");
+		}
+		if (oneIn(12)) {
+			line(oneIn(2) ? "M0 (FLIP PART)" : oneIn(2) ? "M0" : "M0 (LOAD M8 TAP)");
 		}
 	}
 

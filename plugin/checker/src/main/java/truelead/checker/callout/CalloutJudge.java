@@ -22,7 +22,6 @@ final class CalloutJudge {
 	private static final int SENTENCE_WORD = 3;
 	private static final Set<String> AND = Set.of("AND", "OR", "UND", "ODER", "ET", "OU", "ED");
 	private static final double LARGEST_ODD_SIZE = 6 * 25.4;
-	private static final Set<Double> SCREW_TURNS = Set.of(24.0, 28.0, 32.0, 36.0, 40.0, 44.0, 48.0, 56.0, 64.0, 72.0, 80.0);
 	/** Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source). */
 	private static final double DEEP_IN_INCHES = 4;
 
@@ -172,18 +171,13 @@ final class CalloutJudge {
 		if (system == ThreadSystem.G) {
 			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
 		}
-		return draft.standard() || threadWords && (!wholeNumber(draft) && draft.spec().diameter() <= LARGEST_ODD_SIZE || beside(i, Meaning.TAP) && oddScrew(draft.spec()));
-	}
-
-	/** 6-48 TAP, 8-56 TAP: a numbered screw with as many threads an inch as some series has (ASME B1.1). */
-	private static boolean oddScrew(ThreadSpec spec) {
-		return spec.size().startsWith("#") && SCREW_TURNS.contains(spec.tpi());
+		return draft.standard() || threadWords && (!wholeNumber(draft) || beside(i, Meaning.TAP)) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
 	}
 
 	private boolean certain(ThreadDraft draft, boolean joined) {
 		boolean hole = has(Meaning.BLIND) || parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DEPTH)
 				|| has(Meaning.DEPTH);
-		if (threadWords || hole || draft.named() || has(Meaning.WIRE_INSERT)) {
+		if (!(wholeNumber(draft) && UnifiedSize.mayBeRange(draft)) && (threadWords || hole || draft.named() || has(Meaning.WIRE_INSERT))) {
 			return true;
 		}
 		if (draft.spec().system().metric()) {

@@ -77,6 +77,11 @@ final class ToolSize {
 		return Stream.of(at - 1, at + 1).flatMap(i -> screwNumber(parts, i).stream()).findFirst().map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
 	}
 
+	/** DRILL 10.2 CENTER: behind the size stands the place. */
+	static boolean beforeCentre(List<Part> parts, int i) {
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount size && size.role() == Part.Role.PLAIN && parts.get(i + 1) instanceof Part.Word place && place.meaning() == Meaning.CENTRE;
+	}
+
 	/** The number of #10, where it is one of a screw. */
 	static Optional<Integer> screwNumber(List<Part> parts, int i) {
 		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount gauge && gauge.role() == Part.Role.GAUGE

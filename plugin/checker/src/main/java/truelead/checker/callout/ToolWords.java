@@ -164,16 +164,11 @@ final class ToolWords {
 	private void nameDrill(int i) {
 		if (abbreviated(i)) {
 			nameTap(i);
-		} else if (near(i, 2, Meaning.CENTRE) && !(part(i + 1, Part.Role.PLAIN) && meaning(i + 2).filter(m -> m == Meaning.CENTRE).isPresent())) {
-			// DRILL 10.2 CENTER has the place behind the size
+		} else if (near(i, 2, Meaning.CENTRE) && !ToolSize.beforeCentre(parts, i + 1)) {
 			add(ToolKind.CENTRE_DRILL, i);
 		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
 			add(ToolKind.DRILL, i);
 		}
-	}
-
-	private boolean part(int i, Part.Role role) {
-		return i < parts.size() && parts.get(i) instanceof Part.Amount amount && amount.role() == role;
 	}
 
 	/** GEW.-BOHRER, GEWINDE-BOHRER: the word for a tap in two, joined by point or dash. */

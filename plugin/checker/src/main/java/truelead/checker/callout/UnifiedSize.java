@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.InchSize;
 import truelead.checker.thread.ThreadSpec;
@@ -15,6 +16,8 @@ final class UnifiedSize {
 	private static final double CUT_OFF = 0.0008;
 	/** The most threads an inch of any series from 2 in on (ASME B1.1). */
 	private static final double LARGE_SIZES_MOST = 20;
+
+	private static final Set<Double> SCREW_TURNS = Set.of(24.0, 28.0, 32.0, 36.0, 40.0, 44.0, 48.0, 56.0, 64.0, 72.0, 80.0);
 
 	private UnifiedSize() {
 	}
@@ -55,6 +58,13 @@ final class UnifiedSize {
 				: table().stream().filter(t -> t.series().equals(series) && near(t, number.getAsDouble())).findFirst();
 		return byNumber.isPresent() || numbered ? byNumber
 				: table().stream().filter(t -> t.series().equals(series) && near(t, size)).findFirst();
+	}
+
+	/** TAP 3-10 may be holes; not #8-36, nor 6-48 and 8-56, numbered screws with as many threads an inch as some series has (ASME B1.1). */
+	static boolean mayBeRange(ThreadDraft draft) {
+		ThreadSpec spec = draft.spec();
+		boolean screw = spec.size().startsWith("#") && SCREW_TURNS.contains(spec.tpi());
+		return !draft.standard() && !draft.named() && !spec.system().metric() && !screw;
 	}
 
 	private static OptionalDouble number(double size) {

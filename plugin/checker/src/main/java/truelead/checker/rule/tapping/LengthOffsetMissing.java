@@ -51,14 +51,16 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param first     the first two of them
 	 * @param without   the first two that run without an offset
 	 * @param otherwise the first two that run with another one than their own
+	 * @param own       the numbers of tools that have run with their own alone
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, Set<Integer> own) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
 			List<Stay> without = new ArrayList<>();
 			List<Stay> otherwise = new ArrayList<>();
 			Set<Integer> numbers = new HashSet<>();
+			Set<Integer> own = new HashSet<>();
 			int count = 0;
 			for (ToolUse tool : all) {
 				boolean none = tool.summary().lengthOffsets().isEmpty();
@@ -68,9 +70,12 @@ public final class LengthOffsetMissing implements Rule {
 					addUpToTwo(first, tool, true);
 					addUpToTwo(without, tool, none || bare);
 					addUpToTwo(otherwise, tool, !ownNumber(tool));
+					if (ownNumber(tool)) {
+						own.add(tool.number());
+					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise);
+			return new Offsets(count, first, without, otherwise, own);
 		}
 
 		private static void addUpToTwo(List<Stay> tools, ToolUse tool, boolean one) {
@@ -87,8 +92,9 @@ public final class LengthOffsetMissing implements Rule {
 		for (ThreadingOperation operation : work.operations()) {
 			ToolUse tool = operation.tool();
 			boolean first = checked.add(tool.index());
-			if (first && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
-				check(tool, work, offsets).ifPresent(draft -> found.accept(draft.on(operation).finding()));
+			if (first && tool.change().isPresent()) {
+				Optional<Draft> draft = noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets);
+				draft.ifPresent(said -> found.accept(said.on(operation).finding()));
 			}
 		}
 	}
@@ -113,6 +119,20 @@ public final class LengthOffsetMissing implements Rule {
 		boolean numbered = noOther(offsets.otherwise(), tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
 				.findFirst().map(h -> wrong(tool, h));
+	}
+
+	/** The only tool of a program takes its own offset elsewhere and another one here: one of the two numbers is another tool's. */
+	private Optional<Draft> anotherTools(ToolUse tool, Offsets offsets) {
+		if (!offsets.own().contains(tool.number()) || tool.summary().lengthOffsets().size() != 1) {
+			return Optional.empty();
+		}
+		Setting other = tool.summary().lengthOffsets().get(0);
+		return Optional.of(other).filter(h -> h.known() && Math.abs(h.value() - tool.number()) > 1e-6 && h.word().isPresent()).map(h -> {
+			String said = Figures.written(h.word().get());
+			return Draft.of(this, Severity.ERROR, h, tool.change().orElseThrow(), said + " is not " + tool.name() + "'s, which runs with H" + tool.number()
+					+ " elsewhere: tool or offset is another one's, and it goes too deep or too high by the difference of the tools' lengths; T" + Figures.number(h.value(), 0) + ", or H" + tool.number())
+					.programmed("length offset", said, h).from("tool", tool.name(), "programmed");
+		});
 	}
 
 	private static boolean ownNumber(ToolUse tool) {
