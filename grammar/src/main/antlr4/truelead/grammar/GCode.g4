@@ -19,12 +19,14 @@ import org.antlr.v4.runtime.misc.Interval;
 
 @lexer::members {
 	private Token before;
+	private Token secondBefore;
 	private int openCalls;
 	private boolean assigned;
 
 	@Override
 	public void emit(Token token) {
 		super.emit(token);
+		secondBefore = before;
 		before = token;
 		assigned |= token.getType() > 0 && Parentheses.OPENS_VALUES.get(token.getType());
 	}
@@ -33,12 +35,20 @@ import org.antlr.v4.runtime.misc.Interval;
 	public void reset() {
 		super.reset();
 		before = null;
+		secondBefore = null;
 		openCalls = 0;
 		assigned = false;
 	}
 
 	private boolean opensValue() {
 		return openCalls > 0 || Parentheses.openValue(_input, before, assigned);
+	}
+
+	/** Where the name of a program may stand in angle brackets: at the start of a block, behind P, G65, G66 and M98. Anywhere else its bracket compares. */
+	private boolean opensName() {
+		boolean call = secondBefore != null && secondBefore.getType() == LETTER && before.getType() == NUMBER
+				&& (secondBefore.getText().equalsIgnoreCase("M") ? before.getText().equals("98") : before.getText().equals("65") || before.getText().equals("66"));
+		return before == null || call || before.getType() == LETTER && before.getText().equalsIgnoreCase("P");
 	}
 
 	/** Some texts end each block by a star, as paper tapes did; where values are computed a star is a sign that lacks one. */
@@ -66,7 +76,7 @@ block
     ;
 
 part
-    : mark=(COMMENT | REMARK | SLASHES | STRING)            # remark
+    : mark=(COMMENT | REMARK | SLASHES | STRING | BRACKETED)            # remark
     | PERCENT                                               # percent
     | SLASH NUMBER?                                         # blockDelete
     | COLON NUMBER?                                         # programNumber
@@ -157,7 +167,7 @@ atom
     | ATAN group (SLASH group)?                             # arcTangent
     | (FUNCTION | ATAN) (list | call)                       # function
     | (FUNCTION | ATAN) (NUMBER | variable)?                # bareFunction
-    | STRING                                                # string
+    | (STRING | BRACKETED)                                  # string
     ;
 
 variable
@@ -200,6 +210,7 @@ SLASHES       : '//' ~[\r\n]* ;
 PERCENT       : '%' ~[\r\n]* ;
 STRING        : '"' ~["\r\n]* '"'? ;
 
+BRACKETED     : { opensName() }? '<' ~[<>\r\n]* '>' ;
 O_NAME        : 'O' SPACE* '<' ~[<>\r\n]* '>' ;
 VARIABLE_NAME : '#' SPACE* '<' ~[<>\r\n]* '>' ;
 NUMBER        : DIGIT+ ('.' DIGIT*)? | '.' DIGIT+ ;

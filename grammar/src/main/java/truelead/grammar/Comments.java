@@ -15,6 +15,7 @@ final class Comments {
 			case GCodeLexer.REMARK -> open(Element.CommentMark.SEMICOLON, text, 1, span);
 			case GCodeLexer.SLASHES -> open(Element.CommentMark.SLASHES, text, 2, span);
 			case GCodeLexer.STRING -> closed(Element.CommentMark.QUOTES, text, text.length() > 1 && text.endsWith("\""), span);
+			case GCodeLexer.BRACKETED -> closed(Element.CommentMark.ANGLE_BRACKETS, text, true, span);
 			default -> closed(Element.CommentMark.PARENTHESES, text, text.endsWith(")"), span);
 		};
 	}

@@ -23,9 +23,9 @@ public sealed interface Element {
 		}
 	}
 
-	/** Kinds of comment by how they are marked. */
+	/** Kinds of comment by how they are marked; what stands in quotes or angle brackets beside a call names the program that is called. */
 	enum CommentMark {
-		PARENTHESES, SEMICOLON, SLASHES, QUOTES
+		PARENTHESES, SEMICOLON, SLASHES, QUOTES, ANGLE_BRACKETS
 	}
 
 	/**

@@ -177,12 +177,12 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 
 	@Override
 	public Expression visitString(GCodeParser.StringContext tree) {
-		return text(tree.STRING().getSymbol());
+		return text(tree.getStart());
 	}
 
 	private Expression text(Token string) {
 		String text = string.getText();
-		boolean closed = text.length() > 1 && text.endsWith("\"");
+		boolean closed = text.length() > 1 && text.endsWith(text.startsWith("<") ? ">" : "\"");
 		if (!closed) {
 			problems.add(new Problem(span(string), "this text is never closed; type \" behind it"));
 		}

@@ -16,6 +16,7 @@ public final class MotionWords {
 	private double feed;
 	private int code;
 	private int decimals;
+	private int feedDecimals;
 
 	/** @param text the lines; every line ends with a line end, the last one too */
 	MotionWords(char[] text) {
@@ -27,6 +28,7 @@ public final class MotionWords {
 		x = y = z = i = j = r = feed = Double.NaN;
 		code = -1;
 		decimals = 0;
+		feedDecimals = 0;
 		// a bit for each letter
 		int seen = 0;
 		int at = from;
@@ -70,32 +72,33 @@ public final class MotionWords {
 			seen |= bit;
 			double value = (minus ? -whole : whole) / QuickReader.POWERS[behind];
 			switch (letter) {
-				case 'X' -> {
-					x = value;
-					decimals = Math.max(decimals, behind);
-				}
-				case 'Y' -> {
-					y = value;
-					decimals = Math.max(decimals, behind);
-				}
+				case 'X' -> x = value;
+				case 'Y' -> y = value;
 				case 'Z' -> z = value;
-				case 'F' -> feed = value;
+				case 'I' -> i = value;
+				case 'J' -> j = value;
+				case 'R' -> r = value;
+				case 'F' -> {
+					feed = value;
+					feedDecimals = behind;
+					continue;
+				}
 				case 'G' -> {
 					if (!(value == 0 || value == 1 || value == 2 || value == 3)) {
 						return false;
 					}
 					code = (int) value;
+					continue;
 				}
-				case 'I' -> i = value;
-				case 'J' -> j = value;
-				case 'R' -> r = value;
 				case 'N' -> {
 					// numbers a block, whatever it does
+					continue;
 				}
 				default -> {
 					return false;
 				}
 			}
+			decimals = Math.max(decimals, behind);
 		}
 	}
 
@@ -143,8 +146,13 @@ public final class MotionWords {
 		return code;
 	}
 
-	/** The most decimals that X and Y are written with. */
+	/** The most decimals that a word of the path is written with: X, Y, Z, I, J and R. */
 	public int decimals() {
 		return decimals;
+	}
+
+	/** The decimals that F is written with. */
+	public int feedDecimals() {
+		return feedDecimals;
 	}
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.tree.TerminalNode;
 
 /** Turns the parse tree of a block into its parts, in the order written. */
 final class PartReader extends GCodeBaseVisitor<Part> {
@@ -137,6 +138,13 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitONameAlone(GCodeParser.ONameAloneContext tree) {
+		boolean alone = parts.isEmpty() && tree.getParent().children.stream().skip(1).allMatch(part -> part instanceof GCodeParser.RemarkContext || part instanceof TerminalNode);
+		if (alone) {
+			String text = tree.getText();
+			int open = text.indexOf('<');
+			Span span = span(tree);
+			return whole(new Element.Word('O', -1, new Expression.Text(text.substring(open + 1, text.length() - 1), new Span(span.start() + open, span.end())), span));
+		}
 		return new Part.Misfit("a named O word needs sub, call, if, while, repeat or the like behind it; type what it is to do", span(tree));
 	}
 

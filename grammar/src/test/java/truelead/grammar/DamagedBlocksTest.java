@@ -27,6 +27,7 @@ class DamagedBlocksTest {
 		"G84 Z--10 R2       | --      | more than one sign stands before a number; leave only one",
 		"G84 Z-10 R2 F      | F       | F has no number; type the number behind it, or take F away",
 		"G84 Z-I0.          | -       | - has no number behind it; type the number, or take the sign away",
+		"o<side> X1         | o<side> | a named O word needs sub, call, if, while, repeat or the like behind it; type what it is to do",
 		"M98 P              | P       | P has no number; type the number behind it, or take P away",
 		"IF [#1 EQ 2 GOTO 10 | [      | this [ is never closed; type ] behind the value",
 		"IF [#1 EQ] GOTO 10 | EQ      | EQ has no value behind it; type the value that is missing",

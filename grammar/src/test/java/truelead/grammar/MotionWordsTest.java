@@ -34,7 +34,8 @@ class MotionWordsTest {
 		assertThat(List.of(words.x(), words.y(), words.z(), words.i(), words.j(), words.r(), words.feed())).isEqualTo(
 				List.of(number(block, 'X'), number(block, 'Y'), number(block, 'Z'), number(block, 'I'), number(block, 'J'), number(block, 'R'), number(block, 'F')));
 		assertThat((double) words.code()).isEqualTo(Double.isNaN(number(block, 'G')) ? -1 : number(block, 'G'));
-		assertThat(words.decimals()).isEqualTo(Math.max(decimals(block, 'X'), decimals(block, 'Y')));
+		assertThat(words.decimals()).isEqualTo("XYZIJR".chars().map(address -> decimals(block, (char) address)).max().orElseThrow());
+		assertThat(words.feedDecimals()).isEqualTo(decimals(block, 'F'));
 	}
 
 	@ParameterizedTest

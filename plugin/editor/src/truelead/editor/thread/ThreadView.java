@@ -91,7 +91,7 @@ public final class ThreadView extends ViewPart {
 	@Override
 	public void createPartControl(Composite parent) {
 		GridLayoutFactory.fillDefaults().margins(4, 2).spacing(0, 2).applyTo(parent);
-		title = new Label(parent, SWT.NONE);
+		title = new Label(parent, SWT.WRAP);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
 		sash = new SashForm(parent, SWT.HORIZONTAL);
@@ -215,6 +215,7 @@ public final class ThreadView extends ViewPart {
 	private void show(ShownThread thread) {
 		shown = thread;
 		title.setText(thread.title().replace("&", "&&"));
+		title.requestLayout();
 		Image before = image;
 		image = thread.picture().map(one -> one.on(picture.getDisplay())).orElse(null);
 		picture.setImage(image);

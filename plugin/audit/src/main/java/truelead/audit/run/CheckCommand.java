@@ -20,7 +20,7 @@ import truelead.checker.rule.Severity;
 /** {@code check}: looks for faults in the threads of programs and reports them. */
 @Command(name = "check", sortOptions = false, description = "Checks programs, or all programs of folders, and reports what is wrong with their threads.",
 		footer = {"", "A folder is searched for files with an extension that programs have (.nc .ngc .cnc .tap .eia .mpf and others) "
-				+ "and for files without extension that begin like a program; never for .txt. A file named here is checked whatever its name.", "",
+				+ "and for files without extension and texts (.txt) that begin like a program. A file named here is checked whatever its name.", "",
 				"Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written; "
 						+ "3 something that makes a thread could not be followed, and nothing worse."})
 public final class CheckCommand implements Callable<Integer> {

@@ -12,17 +12,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /**
- * Finds the programs of a folder: files with an extension that programs have, and files without extension that begin like a program. Text
- * files ({@code .txt}) may be anything and are left out unless an include pattern takes them. Links, and files and folders whose name begins
- * with a dot, are not followed. The order is by name, the same on every system.
+ * Finds the programs of a folder: files with an extension that programs have, and files without extension and texts ({@code .txt}) that begin like
+ * a program. Links, and files and folders whose name begins with a dot, are not followed. The order is by name, the same on every system.
  */
 public final class ProgramSearch {
 
 	/** Extensions that programs have; {@code .tap} is from "tape". */
 	static final Set<String> EXTENSIONS = Set.of("nc", "ngc", "cnc", "tap", "eia", "mpf", "spf", "gcode", "gc", "iso", "min", "pim", "ptp", "cn",
 			"ncc", "prg", "fnc", "nci", "mcd", "sub");
+
+	/** What notes, and many a program that was sent by mail, end with. */
+	private static final String TEXT = ".txt";
 
 	private static final int FIRST_BYTES = 4096;
 
@@ -74,7 +77,10 @@ public final class ProgramSearch {
 		if (patterns.hasIncludes()) {
 			return patterns.includes(inside);
 		}
-		return name.lastIndexOf('.') < 0 ? beginsLikeProgram(file) : hasExtension(file);
+		if (name.toLowerCase(Locale.ROOT).endsWith(TEXT)) {
+			return begins(file, ProgramLook::ofText);
+		}
+		return name.lastIndexOf('.') < 0 ? begins(file, ProgramLook::of) : hasExtension(file);
 	}
 
 	private List<Path> entries(Path folder, String shown) {
@@ -96,9 +102,9 @@ public final class ProgramSearch {
 		}
 	}
 
-	private static boolean beginsLikeProgram(Path file) {
+	private static boolean begins(Path file, Predicate<byte[]> likeProgram) {
 		try (InputStream in = Files.newInputStream(file)) {
-			return ProgramLook.of(in.readNBytes(FIRST_BYTES));
+			return likeProgram.test(in.readNBytes(FIRST_BYTES));
 		} catch (IOException | SecurityException unreadable) {
 			return false;
 		}

@@ -1,6 +1,7 @@
 package truelead.checker.chunk;
 
 import truelead.grammar.BlockCursor;
+import truelead.grammar.MotionWords;
 
 /**
  * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at another
@@ -10,6 +11,9 @@ final class BlockPrints {
 
 	/** The print of a block that is more than motions in the XY plane, and that no refrain has in it. */
 	static final long NONE = 0;
+
+	/** The print of no words. */
+	private static final long EMPTY = 17;
 
 	private static final int PLACING = 1;
 	private static final int ABSOLUTE = 2;
@@ -80,9 +84,10 @@ final class BlockPrints {
 	/**
 	 * Takes the blocks in order.
 	 *
-	 * @param arc whether the block is plain and says G2 or G3
+	 * @param motion whether the block is nothing but a motion
+	 * @param arc    whether the block is plain and says G2 or G3
 	 */
-	void read(BlockCursor block, boolean arc) {
+	void read(BlockCursor block, boolean motion, boolean arc) {
 		if (!going && !arc) {
 			return;
 		}
@@ -93,16 +98,41 @@ final class BlockPrints {
 			x = new double[lines];
 			y = new double[lines];
 		}
-		if (block.plain()) {
+		if (motion) {
+			motion(block.words(), block.line());
+		} else if (block.plain()) {
 			plain(block, block.line());
 		}
 		going = prints[block.line()] != NONE;
 	}
 
+	/** The words in an order of its own: a block that is more than a motion has them in that of the text, and its print is another one. */
+	private void motion(MotionWords words, int line) {
+		long print = EMPTY;
+		print = with(print, 'Z', words.z());
+		print = with(print, 'I', words.i());
+		print = with(print, 'J', words.j());
+		print = with(print, 'R', words.r());
+		boolean placing = print == EMPTY && !PlainLines.said(words.feed());
+		if (PlainLines.said(words.feed())) {
+			print = mixed(print, 'F', words.feed()) * 31 + words.feedDecimals();
+		}
+		int flag = placing ? PLACING : 0;
+		if (words.code() >= 0) {
+			print = mixed(print, 'G', words.code());
+			flag = code(words.code(), flag);
+		}
+		take(line, print, flag, words.x(), words.y(), words.decimals());
+	}
+
+	private static long with(long print, char mark, double value) {
+		return PlainLines.said(value) ? mixed(print, mark, value) : print;
+	}
+
 	private void plain(BlockCursor block, int line) {
 		double wordX = Double.NaN;
 		double wordY = Double.NaN;
-		long print = 17;
+		long print = EMPTY;
 		int most = 0;
 		int flag = PLACING;
 		for (int part = 0; part < block.parts(); part++) {
@@ -141,12 +171,16 @@ final class BlockPrints {
 				}
 			}
 		}
+		take(line, print, flag, wordX, wordY, most);
+	}
+
+	private void take(int line, long others, int flag, double wordX, double wordY, int most) {
 		x[line] = wordX;
 		y[line] = wordY;
 		decimals[line] = (byte) most;
 		boolean anywhere = (flag & PLACING) != 0 && (PlainLines.said(wordX) || PlainLines.said(wordY));
 		flags[line] = (byte) (anywhere ? flag : flag & ~PLACING);
-		print = anywhere ? print : mixed(print, (PlainLines.said(wordX) ? WITH_X : 0) + (PlainLines.said(wordY) ? WITH_Y : 0));
+		long print = anywhere ? others : mixed(others, (PlainLines.said(wordX) ? WITH_X : 0) + (PlainLines.said(wordY) ? WITH_Y : 0));
 		prints[line] = print == NONE ? 1 : print;
 	}
 

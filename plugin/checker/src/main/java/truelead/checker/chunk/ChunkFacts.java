@@ -46,7 +46,7 @@ public final class ChunkFacts {
 				read(block.line(), block.block());
 			}
 			if (arc && lines.other(block) || prints.going()) {
-				prints.read(block, arc);
+				prints.read(block, lines.motion(), arc);
 			}
 		}
 		noted = Arrays.copyOf(noted, notes);

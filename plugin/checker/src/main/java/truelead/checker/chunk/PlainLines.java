@@ -55,6 +55,8 @@ final class PlainLines {
 	/** Lines with a motion code or a feed. */
 	private int[] worded = new int[16];
 	private int wordedCount;
+	/** Whether the block read last is nothing but a motion. */
+	private boolean motion;
 	/** Whether the block read last is nothing but axis words, feed and plain motion codes. */
 	private boolean bare;
 	/** Whether the motion in force may be another than G0 to G3. */
@@ -91,6 +93,11 @@ final class PlainLines {
 	/** Whether a block is not plain. */
 	boolean other(BlockCursor block) {
 		return kinds[block.line()] == OTHER;
+	}
+
+	/** Whether the block read last is nothing but a motion, so that the words of the cursor tell of it. */
+	boolean motion() {
+		return motion;
 	}
 
 	/** Whether the block read last is nothing but block number, axis words, feed and plain motion codes, and at least one of them. */
@@ -141,7 +148,8 @@ final class PlainLines {
 
 	/** Takes the blocks in order. */
 	void read(BlockCursor block) {
-		if (block.moves()) {
+		motion = block.moves();
+		if (motion) {
 			MotionWords words = block.words();
 			write(block.line(), words.x(), words.y(), words.z(), words.feed(), words.code());
 			bare = !said(words.r());

@@ -1,6 +1,5 @@
 package truelead.checker.machine;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,29 +23,24 @@ final class Calls {
 		}
 	}
 
-	/** O9000 to O9999 are kept for the machine's maker, and probes' cycles are put there (common practice, no source). */
-	private static final int MAKERS_FIRST = 9000;
-	private static final int MAKERS_LAST = 9999;
-
 	private final Flow flow;
 	private final Source main;
-	private final ProgramFolder folder;
 	private final MachineState state;
 	private final Output out;
-	private final Map<String, Optional<Source>> neighbours = new HashMap<>();
+	private final CalledPrograms programs;
 	private final RicherCalls richer;
 	private final NamedCycles named;
 	private final int deepest;
 	private Map<Integer, Value> modalArguments;
-	private int modalProgram;
+	private CalledPrograms.Callee modalProgram;
 	private CallFrame modalFrame;
 
 	Calls(Flow flow, Source main, ProgramFolder folder, MachineState state, Output out) {
 		this.flow = flow;
 		this.main = main;
-		this.folder = folder;
 		this.state = state;
 		this.out = out;
+		this.programs = new CalledPrograms(() -> flow.frames().peek().source, main, folder);
 		this.richer = new RicherCalls(flow, this);
 		this.named = new NamedCycles(flow, state);
 		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
@@ -69,11 +63,11 @@ final class Calls {
 		for (int i = 0; i < words.gCount(); i++) {
 			for (Meaning meaning : state.profile.gCode(words.gCode(i))) {
 				if (meaning == Meaning.MACRO_CALL) {
-					macro(MacroArguments.of(words, flow), (int) number(words, 'P', -1), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
+					macro(MacroArguments.of(words, flow), CalledPrograms.Callee.of(words), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
 					modalArguments = MacroArguments.of(words, flow);
-					modalProgram = (int) number(words, 'P', -1);
+					modalProgram = CalledPrograms.Callee.of(words);
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_OFF) {
 					modalArguments = null;
@@ -90,7 +84,7 @@ final class Calls {
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(modalArguments), modalProgram, flow.frames().contains(modalFrame), richer.memory(), named.memory());
+		return List.of(Optional.ofNullable(modalArguments), Optional.ofNullable(modalProgram), flow.frames().contains(modalFrame), richer.memory(), named.memory());
 	}
 
 	/** Drilling and tapping cycles called by name. */
@@ -107,8 +101,8 @@ final class Calls {
 		return words.has(letter) && !Double.isNaN(words.value(letter)) ? words.value(letter) : otherwise;
 	}
 
-	private void macro(Map<Integer, Value> arguments, int program, int repeats, Optional<WordRef> word) {
-		Optional<Found> found = find(program, repeats);
+	private void macro(Map<Integer, Value> arguments, CalledPrograms.Callee program, int repeats, Optional<WordRef> word) {
+		Optional<Found> found = programs.find(program, repeats);
 		if (found.isEmpty()) {
 			missing(program, word);
 		} else if (enter(found.get(), true, false, word)) {
@@ -150,27 +144,19 @@ final class Calls {
 		if (words.has('P') && !words.ref('P').literal()) {
 			flow.endless().decided();
 		}
-		if (words.name('P').isPresent()) {
-			named(words.name('P').get(), word);
-			return;
-		}
-		if (!words.has('P')) {
-			if (words.has('H') || words.has('Q')) {
-				localCall(words, word);
-			} else {
-				out.notFollowed(words.block(), word.written() + " says no program with P", Optional.of(word));
-			}
-			return;
-		}
-		double program = words.value('P');
-		if (Double.isNaN(program)) {
+		CalledPrograms.Callee program = CalledPrograms.Callee.of(words);
+		if (program.unsaid() && words.has('P')) {
 			out.notFollowed(words.block(), words.why('P').behind("which program is called is not known"), Optional.of(words.ref('P')));
 			losePlace();
 			return;
 		}
-		Optional<Found> found = find((int) program, (int) number(words, 'L', 1));
+		if (program.unsaid() && (words.has('H') || words.has('Q'))) {
+			localCall(words, word);
+			return;
+		}
+		Optional<Found> found = programs.find(program, (int) number(words, 'L', 1));
 		if (found.isEmpty()) {
-			missing((int) program, Optional.of(word));
+			missing(program, Optional.of(word));
 		} else if (words.has('Q') || words.has('H')) {
 			int number = (int) number(words, words.has('Q') ? 'Q' : 'H', -1);
 			OptionalInt line = found.get().source.outline().blockNumber(number, found.get().start);
@@ -179,16 +165,6 @@ final class Calls {
 			enter(found.get(), false, false, Optional.of(word));
 		}
 	}
-
-	private void named(String name, WordRef word) {
-		Optional<Source> source = neighbour(name);
-		if (source.isEmpty()) {
-			missing("program " + name, Optional.of(word));
-		} else {
-			enter(new Found(source.get(), 0, source.get().lines(), 1), false, false, Optional.of(word));
-		}
-	}
-
 
 	private void localCall(Words words, WordRef word) {
 		CallFrame frame = flow.frames().peek();
@@ -202,15 +178,16 @@ final class Calls {
 		}
 	}
 
-	/** A program that is not here. */
-	private void missing(int program, Optional<WordRef> word) {
-		if (program < MAKERS_FIRST || program > MAKERS_LAST) {
-			missing("program " + program, word);
-			return;
+	/** A program that is not here, or is not said. */
+	private void missing(CalledPrograms.Callee program, Optional<WordRef> word) {
+		if (program.unsaid()) {
+			out.notFollowed(flow.block(), word.map(WordRef::written).orElse("the call") + " says no program with P", word);
+		} else if (program.ofMaker()) {
+			out.notFollowedByMaker(flow.block(), program + " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
+			losePlace();
+		} else {
+			missing(program.toString(), word);
 		}
-		out.notFollowedByMaker(flow.block(), "program " + program
-				+ " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
-		losePlace();
 	}
 
 	private void missing(String what, Optional<WordRef> word) {
@@ -224,33 +201,9 @@ final class Calls {
 		}
 	}
 
-	/** A program by number, in the file that calls, the main file, a neighbouring file; more than four digits may be a packed count and number. */
-	private Optional<Found> find(int program, int repeats) {
-		Optional<Found> exact = exact(program, repeats);
-		if (exact.isPresent() || program <= 9999) {
-			return exact;
-		}
-		String reading = " (P" + program + " is read as " + program / 10_000 + " calls of O" + program % 10_000 + ")";
-		return exact(program % 10_000, program / 10_000).map(found -> new Found(found.source, found.start, found.end, found.repeats, reading));
-	}
-
-	private Optional<Found> exact(int program, int repeats) {
-		for (Source source : List.of(flow.frames().peek().source, main)) {
-			OptionalInt line = source.outline().program(program);
-			if (line.isPresent()) {
-				return Optional.of(new Found(source, line.getAsInt(), source.outline().programEnd(line.getAsInt()), repeats));
-			}
-		}
-		Optional<Source> other = neighbour(String.valueOf(program));
-		return other.map(source -> {
-			int start = source.outline().program(program).orElse(0);
-			return new Found(source, start, source.outline().programEnd(start), repeats);
-		});
-	}
-
 	/** A program beside the main one. */
 	Optional<Source> neighbour(String name) {
-		return neighbours.computeIfAbsent(name, unread -> folder.find(unread).map(Source::new));
+		return programs.neighbour(name);
 	}
 
 	/** Goes into a program; false where calls are too deep, or it is to be passed no times. */
@@ -331,8 +284,7 @@ final class Calls {
 
 	/** {@code o100 call [1] [2]}: arguments become #1, #2, the rest 0; elsewhere a file of that name has it. */
 	void oCall(String name, Element.OStatement statement) {
-		CallFrame frame = flow.frames().peek();
-		Optional<Found> found = oSub(frame.source, name).or(() -> oSub(main, name)).or(() -> neighbour(name).flatMap(source -> oSub(source, name)));
+		Optional<Found> found = programs.oSub(name);
 		if (found.isEmpty()) {
 			missing("o" + name, Optional.empty());
 			return;
@@ -344,11 +296,6 @@ final class Calls {
 				flow.variables().set(i + 1, values.get(i));
 			}
 		}
-	}
-
-	private static Optional<Found> oSub(Source source, String name) {
-		OptionalInt line = source.outline().sub(name);
-		return line.isPresent() ? Optional.of(new Found(source, line.getAsInt() + 1, source.lines(), 1)) : Optional.empty();
 	}
 
 	/** endsub or return: back to the caller; a value behind it is the call's. */

@@ -63,7 +63,7 @@ final class MainPrograms {
 	private static boolean called(Source source, int from, int to, Outline outline) {
 		return outline.programLines().subSet(from, to).stream().findFirst()
 				.map(line -> source.file().text().block(line).elements().stream().anyMatch(element -> element instanceof Element.Word word
-						&& word.address() == 'O' && word.value() instanceof Expression.Number number && outline.isCalled((int) number.value())))
+						&& word.address() == 'O' && outline.isCalled(word.value())))
 				.orElse(false);
 	}
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -29,6 +30,8 @@ final class Outline {
 	private static final TreeSet<Integer> NOWHERE = new TreeSet<>();
 
 	private final Map<Integer, TreeSet<Integer>> programs = new HashMap<>();
+	/** The lines of O words with a name, {@code O<HOLES>}, by it in small letters. */
+	private final Map<String, Integer> named = new HashMap<>();
 	private final TreeSet<Integer> programLines = new TreeSet<>();
 	private final Map<Integer, TreeSet<Integer>> numbers = new HashMap<>();
 	private final Map<String, TreeSet<Integer>> labels = new HashMap<>();
@@ -46,6 +49,8 @@ final class Outline {
 	private final TreeSet<Integer> ends = new TreeSet<>();
 	private final TreeSet<Integer> returns = new TreeSet<>();
 	private final Set<Integer> called = new HashSet<>();
+	/** The names, in small letters, that stand beside calls. */
+	private final Set<String> calledNames = new HashSet<>();
 	private final List<Integer> percents = new ArrayList<>();
 	private final List<Integer> channels = new ArrayList<>();
 	private int lastWordLine = -1;
@@ -71,16 +76,23 @@ final class Outline {
 		}
 		int calls = 0;
 		int target = -1;
+		String name = "";
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
 				double number = word.value() instanceof Expression.Number literal ? literal.value() : Double.NaN;
 				if (word.address() == 'P') {
 					target = (int) number;
+					name = word.value() instanceof Expression.Text text ? text.text() : name;
+				} else if (word.address() == 'O' && word.value() instanceof Expression.Text text) {
+					named.putIfAbsent(small(text.text()), line);
 				} else if (word.address() == 'G' && number == 65 || word.address() == 'G' && number == 66 || word.address() == 'M' && number == 98) {
 					calls++;
 				}
 				word(line, word.address(), number);
 				lastWordLine = line;
+			} else if (element instanceof Element.Comment comment) {
+				boolean names = comment.mark() == Element.CommentMark.QUOTES || comment.mark() == Element.CommentMark.ANGLE_BRACKETS;
+				name = names && name.isEmpty() ? comment.text() : name;
 			} else if (element instanceof Element.Percent) {
 				percents.add(line);
 				ArchiveHeader.of(block).ifPresent(header -> header(line, header));
@@ -104,6 +116,9 @@ final class Outline {
 					labels.computeIfAbsent(opaque.name(), fresh -> new TreeSet<>()).add(line);
 				}
 			}
+		}
+		if (calls > 0 && !name.isEmpty()) {
+			calledNames.add(small(name));
 		}
 		if (calls > 0 && target >= 0) {
 			called.add(target);
@@ -162,6 +177,16 @@ final class Outline {
 		}
 	}
 
+	private static String small(String name) {
+		return name.strip().toLowerCase(Locale.ROOT);
+	}
+
+	/** Line of the program with that name. */
+	OptionalInt program(String name) {
+		Integer line = named.get(small(name));
+		return line == null ? OptionalInt.empty() : OptionalInt.of(line);
+	}
+
 	/** Line of the program with that number. */
 	OptionalInt program(int number) {
 		return first(programs.getOrDefault(number, NOWHERE), 0, lines);
@@ -197,9 +222,10 @@ final class Outline {
 				&& !names.contains(statement.name()) && !names.contains("")).toList();
 	}
 
-	/** Whether a literal call names that program; a packed call counts as its last four digits too. */
-	boolean isCalled(int number) {
-		return called.contains(number);
+	/** Whether a call of this file says that program, by its number or name; a packed call counts as its last four digits too. */
+	boolean isCalled(Expression program) {
+		return program instanceof Expression.Number number && called.contains((int) number.value())
+				|| program instanceof Expression.Text name && calledNames.contains(small(name.text()));
 	}
 
 	/** Line of a block number, in the same program if it is there, else anywhere in the file. */

@@ -40,6 +40,8 @@ final class Words {
 	private boolean machineAxes;
 	private boolean pole;
 	private double turns;
+	/** Text in quotation marks or angle brackets; null where there is none. */
+	private String named;
 	private Setting nextTool = Setting.NONE;
 	private BlockRef block;
 	private String text;
@@ -62,10 +64,14 @@ final class Words {
 		machineAxes = false;
 		pole = false;
 		turns = 0;
+		named = null;
 		nextTool = Setting.NONE;
 		for (Element element : elements) {
 			if (element instanceof Element.Word word) {
 				load(word);
+			} else if (element instanceof Element.Comment comment) {
+				boolean name = comment.mark() == Element.CommentMark.QUOTES || comment.mark() == Element.CommentMark.ANGLE_BRACKETS;
+				named = name && named == null ? comment.text().strip() : named;
 			} else if (element instanceof Element.Corner corner) {
 				synchronous |= corner.address() == 'R' && corner.value() instanceof Expression.Number number && number.value() == 1;
 			} else if (element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name) {
@@ -250,6 +256,11 @@ final class Words {
 	/** A text in quotation marks as the value of a word. */
 	Optional<String> name(char address) {
 		return has(address) && written[address - FIRST].value() instanceof Expression.Text name ? Optional.of(name.text()) : Optional.empty();
+	}
+
+	/** The name of the program that a call says in place of a number: {@code M98 P"HOLES"}, {@code G65 "HOLES.NC"}, {@code M98 <HOLES>}. */
+	Optional<String> calledName() {
+		return name('P').or(() -> Optional.ofNullable(named).filter(name -> !name.isEmpty()));
 	}
 
 	/** Digits the number is written with, leading zeros included; 0 where it is an expression. */

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.Setting;
 
@@ -40,6 +43,27 @@ class FlowTest {
 		Followed run = Followed.with(Map.of("8001", "%\nO8001\nG0 X7.\nM99\n%"), MachineProfile.generic(), "G0 X0", "M98 P8001", "M30");
 		assertThat(run.ends()).containsExactly("0,?,?", "7,?,?");
 		assertThat(run.moves().get(1).block().file().name()).isEqualTo("8001.nc");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M98 P\"SIDE\"", "M98 <SIDE>", "M98 P<side>", "M98 \"SIDE\"", "G65 <SIDE> A5.", "G65 \"SIDE\" A5.", "G65 P\"SIDE\" A5."})
+	void aProgramIsCalledByItsNameInTheFileOrBesideIt(String call) {
+		Followed inside = Followed.milling("O<MAIN>", "G0 X0", call, "M30", "O<SIDE>", "G0 X7.", "M99");
+		assertThat(inside.ends()).containsExactly("0,?,?", "7,?,?");
+		assertThat(inside.lost()).isEmpty();
+		assertThat(Followed.with(Map.of("SIDE", "G0 X7.\nM99", "side", "G0 X7.\nM99"), MachineProfile.generic(), "G0 X0", call, "M30").ends()).containsExactly("0,?,?", "7,?,?");
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', value = {"G65 \"SIDE.NC\" A5. | program SIDE.NC is neither", "M98 <SIDE> | program SIDE is neither", "G65 A5. | G65 says no program with P", "M98 | M98 says no program with P"})
+	void aProgramThatIsNotHereIsNamedAsTheCallNamesIt(String call, String why) {
+		assertThat(Followed.milling("G0 X0", call, "M30").lost()).singleElement().asString().startsWith(why);
+	}
+
+	@Test
+	void everyMotionCallsAMacroByItsName() {
+		Followed run = Followed.milling("O1", "G0 X0", "G66 \"SIDE\" A3.", "X10.", "G67", "M30", "O<SIDE>", "G0 Y#1", "M99");
+		assertThat(run.ends()).containsExactly("0,?,?", "10,?,?", "10,3,?");
 	}
 
 	@Test
