@@ -2,6 +2,10 @@ package truelead.faults;
 
 /** Turning that has nothing to do with threads: facing, the outside by moves, by passes or by a contour. */
 final class TurnWork extends TurnOp {
+
+	/** How far the outside is turned, mm: farther than any thread on it goes. */
+	private static final double TURNED = 80;
+
 	enum Style { FACE, MOVES, PASSES, CONTOUR }
 
 	private final Style style;
@@ -38,13 +42,13 @@ final class TurnWork extends TurnOp {
 			case MOVES -> {
 				for (double d : new double[] {(bar + finished) / 2, finished}) {
 					scene.add(Word.g(0), pen.x(d));
-					scene.add(Word.g(1), pen.z(-30), f).mark(mark("feed"));
+					scene.add(Word.g(1), pen.z(-TURNED), f).mark(mark("feed"));
 					scene.add(Word.g(0), pen.x(bar + 4));
 					scene.add(Word.g(0), pen.z(2));
 				}
 			}
 			case PASSES -> {
-				scene.add(Word.g(90), pen.x((bar + finished) / 2), pen.z(-30), f).mark(mark("feed"));
+				scene.add(Word.g(90), pen.x((bar + finished) / 2), pen.z(-TURNED), f).mark(mark("feed"));
 				scene.add(pen.x(finished));
 				scene.add(Word.g(0), pen.x(bar + 4), pen.z(2));
 			}
@@ -55,7 +59,7 @@ final class TurnWork extends TurnOp {
 				scene.add(Word.whole('N', n), Word.g(0), pen.x(finished - 2)).keep();
 				scene.add(Word.g(1), pen.z(0));
 				scene.add(pen.x(finished), pen.z(-1));
-				scene.add(pen.z(-28));
+				scene.add(pen.z(-TURNED));
 				scene.add(Word.whole('N', n + 5), pen.x(bar + 4)).keep();
 				scene.add(Word.g(70), Word.whole('P', n), Word.whole('Q', n + 5)).keep();
 			}

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** Places of holes in a row and round a circle, called by name with arguments in their order (from memory). */
+/** Places of holes in a row, round a circle and in a grid, called by name with arguments in their order (from memory). */
 final class NamedPlaces {
 
-	private static final Set<String> NAMES = Set.of("HOLES1", "HOLES2");
+	private static final Set<String> NAMES = Set.of("HOLES1", "HOLES2", "CYCLE801");
 	private static final int MOST = 10_001;
 
 	private NamedPlaces() {
@@ -20,7 +20,27 @@ final class NamedPlaces {
 
 	/** The places in programmed coordinates, mm; none where an argument is left out or not known. */
 	static List<Point> places(NamedArguments given, double mm, Point here) {
-		return given.name().equals("HOLES1") ? row(given, mm, here) : circle(given, mm, here);
+		return switch (given.name()) {
+			case "HOLES1" -> row(given, mm, here);
+			case "HOLES2" -> circle(given, mm, here);
+			default -> grid(given, mm, here);
+		};
+	}
+
+	/** Reference point, angle, distances between columns and between rows, numbers of columns and of rows; to and fro along the rows. */
+	private static List<Point> grid(NamedArguments given, double mm, Point here) {
+		double angle = Math.toRadians(given.number(2, 0));
+		double columns = given.number(5);
+		double rows = given.number(6);
+		List<Point> places = new ArrayList<>();
+		for (int row = 0; row < Math.min(rows, MOST) && places.size() < MOST; row++) {
+			for (int i = 0; i < Math.min(columns, MOST); i++) {
+				double along = (row % 2 == 0 ? i : columns - 1 - i) * given.number(3);
+				double across = row == 0 ? 0 : row * given.number(4);
+				add(places, here, mm * (given.number(0) + along * Math.cos(angle) - across * Math.sin(angle)), mm * (given.number(1) + along * Math.sin(angle) + across * Math.cos(angle)));
+			}
+		}
+		return places;
 	}
 
 	/** Reference point, angle, distance to the first hole, distance between holes, number. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Reason;
 import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
@@ -75,10 +76,14 @@ final class RicherStatements {
 			return;
 		} else if (CONTOURS.contains(name) && state.profile.is(ProfileKey.KIND, "turning") && calls.richer().contour(arguments)) {
 			return;
-		} else if (state.profile.threads(name) || NamedPlaces.of(name) && calls.named().modal()) {
-			threads(written);
+		} else if (state.profile.threads(name)) {
+			threads(written, arguments);
 		} else if (!SILENT.contains(name) && !calls.richer().call(name, arguments, repeats)) {
-			notFollowed(name);
+			if (calls.named().modal() && (NamedPlaces.of(name) || name.startsWith("CYCLE") && !arguments.isEmpty())) {
+				places(written, arguments);
+			} else {
+				notFollowed(name);
+			}
 		}
 	}
 
@@ -103,14 +108,33 @@ final class RicherStatements {
 			return;
 		}
 		if (state.profile.threads(call.name())) {
-			threads(text.substring(call.span().start(), call.span().end()));
+			threads(text.substring(call.span().start(), call.span().end()), call.arguments());
 		} else if (!calls.richer().modal(call)) {
 			notFollowed(call.name());
 		}
 	}
 
-	private void threads(String written) {
-		flow.out().notFollowed(flow.block(), written + " makes threads in a way that is not followed: check them by hand", Optional.empty());
+	private void threads(String written, List<Expression> arguments) {
+		flow.out().notFollowed(flow.block(), unknown(arguments).map(why -> why.behind(written + " makes threads and cannot be followed"))
+				.orElse(Reason.of(written + " makes threads in a way that is not followed: check them by hand")), Optional.empty());
+	}
+
+	/** A pattern under a cycle in force. */
+	private void places(String written, List<Expression> arguments) {
+		flow.out().notFollowed(flow.block(), unknown(arguments).map(why -> why.behind("the holes of " + written + " cannot be followed"))
+				.orElse(Reason.of("the holes of " + written + " are placed in a way that is not followed: check them by hand")), Optional.empty());
+	}
+
+	/** Why the first argument is not known that is not; empty where all are. */
+	private Optional<Reason> unknown(List<Expression> arguments) {
+		for (Expression argument : arguments) {
+			boolean number = !(argument instanceof Expression.Missing) && !(argument instanceof Expression.Text);
+			Value value = number ? flow.evaluator().value(argument).inArithmetic() : Value.ZERO;
+			if (!value.known()) {
+				return Optional.of(value.why());
+			}
+		}
+		return Optional.empty();
 	}
 
 	private void notFollowed(String name) {

@@ -80,8 +80,9 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param turned what turns it
 	 * @param floor  level at which it ends and a shoulder begins, a relief before it included, mm
 	 * @param way    +1 or -1, the way along Z towards that
+	 * @param wider  whether the work is seen to be wider somewhere; else the bar may be no thicker than the thread
 	 */
-	public record Shaft(Step turned, double floor, double way) {
+	public record Shaft(Step turned, double floor, double way, boolean wider) {
 	}
 
 	/** The first motion that cuts. */

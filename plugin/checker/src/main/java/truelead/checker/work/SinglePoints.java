@@ -114,6 +114,11 @@ final class SinglePoints {
 			}
 		}
 
+		/** Whether motions of its own go in and out at one distance from the axis, as those of a driven tap. */
+		boolean straight() {
+			return first().code() != 0 && radii.getMax() - radii.getMin() < TapDrafts.CENTRE_LINE;
+		}
+
 		Step.Synchronised first() {
 			return passes.get(0).step();
 		}
@@ -163,6 +168,11 @@ final class SinglePoints {
 	private Point end = Point.UNKNOWN;
 	/** The thread whose pass has ended, as long as the tool has not gone away along Z. */
 	private Optional<Chase> left = Optional.empty();
+
+	/** Whether a tool cuts a thread. */
+	boolean cutBy(int tool) {
+		return chases.stream().anyMatch(chase -> chase.tool.index() == tool);
+	}
 
 	/** Another tool comes: from where it goes to its first place says nothing. */
 	void changed() {
@@ -240,7 +250,7 @@ final class SinglePoints {
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
 			ToolUse use = uses.get(chase.tool.index());
-			if (use.facts().isTap()) {
+			if (use.facts().isTap() && chase.straight()) {
 				continue;
 			}
 			int line = commentary.mainLine(chase.first().block());

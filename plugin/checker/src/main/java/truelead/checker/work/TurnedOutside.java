@@ -19,6 +19,8 @@ final class TurnedOutside {
 	private static final double BEYOND = 0.15;
 	private static final double WITHIN = 0.6;
 	private static final double SAME = 1e-6;
+	/** So far beside the work a tool begins to face it at most, mm (common practice, no source). */
+	private static final double CLEAR = 3;
 
 	/** A feed, between points of which X is the distance from the axis. */
 	private record Feed(int order, ToolLog tool, Step step, Modal modal, Point from, Point to) {
@@ -124,7 +126,13 @@ final class TurnedOutside {
 				floor = stretch.far();
 			}
 		}
-		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? WIDEST : 0)), way);
+		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? WIDEST : 0)), way, wider(turned, order, limit));
+	}
+
+	/** Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far outside. */
+	private boolean wider(Feed turned, int order, double limit) {
+		return feeds.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == turned.tool().part() && (feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit
+				|| !feed.along() && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit + (feed.plunges() ? CLEAR : 0)));
 	}
 
 	/** Where tools cut across to the middle, or to the hole there. */

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.comment.BlockProblem;
 import truelead.checker.comment.Commentary;
@@ -33,6 +34,9 @@ import truelead.checker.tool.ToolUse;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {
+
+	/** As many of a tool's own comments as are read for the thread of an idle point. */
+	private static final int OWN_COMMENTS = 20;
 
 	private WorkReader() {
 	}
@@ -192,12 +196,18 @@ public final class WorkReader {
 			boolean named = operations.isEmpty() && commentary.main().comments().stream()
 					.anyMatch(comment -> CalloutReader.readComment(comment.said()).tool().filter(tool -> tool.kind().threading()).isPresent());
 			for (ToolUse use : tools) {
-				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known()) {
+				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known() || idlePoint(use)) {
 					idle.add(use);
 				}
 			}
 			operations.forEach(operation -> idle.remove(operation.tool()));
 			return idle;
+		}
+
+		/** Whether a tool of a lathe is called nothing but its thread, as a point that turns it is, and cuts none that is known. */
+		private boolean idlePoint(ToolUse use) {
+			return turning(profile) && use.tool().known() && use.facts().kind().isEmpty() && !recorder.turned.threads.cutBy(use.index())
+					&& use.comments().stream().limit(OWN_COMMENTS).anyMatch(comment -> CalloutReader.read(comment.text()).stream().anyMatch(Callout::certain));
 		}
 
 		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {

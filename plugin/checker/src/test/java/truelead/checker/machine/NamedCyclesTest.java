@@ -59,7 +59,7 @@ class NamedCyclesTest {
 	@Test
 	void whatIsLeftOutIsNotFollowed() {
 		for (String call : List.of("CYCLE84(,0,4,-15,,,3,,1,0,400)", "CYCLE84(50,,4,-15,,,3,,1,0,400)", "CYCLE84(50,0,,-15,,,3,,1,0,400)", "CYCLE84(50,0,4,,,,3,,1,0,400)",
-				"CYCLE84(50,0,4,-15,,,3,9,,0,400)", "CYCLE84(50,0,4,15,,,3,,1,0,400)", "CYCLE84(50,0,4,-15,,,3,,R1,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
+				"CYCLE84(50,0,4,-15,,,3,9,,0,400)", "CYCLE84(50,0,4,15,,,3,,1,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
 				"CYCLE84(50,0,4,-15,,,3,,1,0,400,400,1)", "CYCLE840(50,0,4,-15,,,4,3,0,,1)")) {
 			assertThat(Followed.milling(AT, call).lost()).as(call).containsExactly(call + " makes threads in a way that is not followed: check them by hand");
 		}
@@ -83,7 +83,20 @@ class NamedCyclesTest {
 	@Test
 	void aRowThatIsNotKnownIsSaidWhereHolesWouldBeMade() {
 		assertThat(Followed.milling(AT, "MCALL CYCLE84(50,0,4,-15,,,3,,1,0,400)", "HOLES1(0,60,,5,20,3)", "MCALL").lost())
-				.containsExactly("HOLES1(0,60,,5,20,3) makes threads in a way that is not followed: check them by hand");
+				.containsExactly("the holes of HOLES1(0,60,,5,20,3) are placed in a way that is not followed: check them by hand");
+	}
+
+	@Test
+	void anArgumentWithoutAValueIsNamed() {
+		assertThat(Followed.milling(AT, "CYCLE84(50,0,4,-15,,,3,,R1,0,400)").lost()).containsExactly("CYCLE84(50,0,4,-15,,,3,,R1,0,400) makes threads and cannot be followed: R1 is not set in the program");
+	}
+
+	@Test
+	void aGridGoesToAndFroAlongItsRows() {
+		Followed grid = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,40,2,2)", "MCALL");
+		assertThat(grid.strokes()).extracting(stroke -> Followed.text(stroke.place())).containsExactly("10,20,4", "40,20,4", "40,60,4", "10,60,4");
+		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE802(111111111,111111111,10,20,30,40)", "MCALL").lost())
+				.containsExactly("the holes of CYCLE802(111111111,111111111,10,20,30,40) are placed in a way that is not followed: check them by hand");
 	}
 
 	@Test

@@ -64,17 +64,17 @@ public final class NotThrough extends HoleRule {
 			return;
 		}
 		Optional<TapDepth> shallowest = TapDepth.shallowest(tapping);
-		Optional<Draft> cutOff = shallowest.filter(TapDepth::surfaceKnown).flatMap(depth -> Parted.behind(tapping, work).flatMap(parting -> beforeTheCut(tapping, depth, parting)));
-		if (cutOff.isPresent()) {
-			found.accept(cutOff.get());
-			return;
-		}
 		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().sizedBefore(depth.stroke().order())).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return;
 		}
 		TapDepth depth = shallowest.get();
 		double full = depth.below(drill.get().shoulder());
+		Optional<Draft> cutOff = Parted.behind(tapping, work).filter(parting -> depth.surfaceKnown()).flatMap(parting -> beforeTheCut(tapping, depth, full, parting));
+		if (cutOff.isPresent()) {
+			found.accept(cutOff.get());
+			return;
+		}
 		double above = full - depth.tip();
 		double usual = Math.max(BEHIND * tapping.wanted().thread().get().value().diameter(), TURNS_BEHIND * depth.pitch());
 		if (above > usual && above > PART_BEHIND * full) {
@@ -87,11 +87,11 @@ public final class NotThrough extends HoleRule {
 		}
 	}
 
-	/** Where the part is cut off from a bar, its length tells how deep the tap has to go; by so much less as the tool is wide at most. */
-	private Optional<Draft> beforeTheCut(Tapping tapping, TapDepth depth, Parting parting) {
+	/** Where the part is drilled through and cut off from a bar, its length tells how deep the tap has to go; by so much less as the tool is wide at most. */
+	private Optional<Draft> beforeTheCut(Tapping tapping, TapDepth depth, double full, Parting parting) {
 		double length = depth.below(parting.level());
 		double missing = length - Parted.WIDEST - depth.tip();
-		if (missing <= Written.open(depth.stroke().resolution()) + 1e-6) {
+		if (full < length - Parted.WIDEST || missing <= Written.open(depth.stroke().resolution()) + 1e-6) {
 			return Optional.empty();
 		}
 		Figures figures = depth.figures();

@@ -57,7 +57,7 @@ public final class TapInDrillingCycle extends TappingRule {
 		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 				: "runs in " + said + ", which pulls it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; "
-						+ code(tapping, work));
+						+ (cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work)));
 		Draft draft = Draft.of(this, head ? Severity.INFORMATION : Severity.ERROR,
 				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(stroke.block())), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));

@@ -39,6 +39,27 @@ class LatheShapeTest {
 		assertThat(said(neck + left.replace("Z-28.", "Z-31."))).singleElement().asString().startsWith("cutter-hits-bottom the thread begins at Z-31");
 	}
 
+	/** Behind what is turned the bar may have the size of the thread. */
+	@Test
+	void withoutASignOfMoreWorkBehindItIsOnlyTold() {
+		String bar = "G21 G99\nT0101 (TURN)\nG96 S180 M3\nG0 X22. Z0\nG1 X-1. F.1\nG0 X19.95 Z2.\nG1 Z-20. F.2\nG0 X24.\nX60. Z60.\n";
+		assertThat(said(bar + THREAD)).isEmpty();
+		assertThat(said(bar.replace("G0 X22. Z0", "G0 X38. Z0") + THREAD)).singleElement().asString().startsWith("cutter-hits-bottom");
+	}
+
+	@Test
+	void anUnknownCycleOfAPointIsNotPassedOver() {
+		assertThat(said("G21 G99\nT0303 (M20X1.5)\nG97 S500 M3\nG0 X24. Z6.\nG276 X18.16 Z-20. F1.5\nG0 X60. Z60.\n")).singleElement().asString().startsWith("not-followed G276 is not a code this machine profile knows");
+		assertThat(said("G21 G99\nT0303 (TURN)\nG97 S500 M3\nG0 X24. Z6.\nG276 X18.16 Z-20. F1.5\nG0 X60. Z60.\n")).isEmpty();
+	}
+
+	@Test
+	void aThreadingBarIsNoTap() {
+		String bar = "G21 G99\nT0303 (GEWINDEBOHRSTANGE M30X2)\nG97 S500 M3\nG0 X26. Z6.\nG76 P010060 Q50 R10\nG76 X30. Z-30. P1083 Q200 F2.\n";
+		assertThat(said(bar)).isEmpty();
+		assertThat(said(bar.replace("F2.", "F1.5"))).singleElement().asString().startsWith("feed-off-pitch");
+	}
+
 	@Test
 	void whereTheOutsideWasTurnedElsewhereNobodyKnowsTheShoulder() {
 		assertThat(said("G21 G99\nT0101 (FACE)\nG96 S180 M3\nG0 X34. Z0\nG1 X-1. F.2\nG0 X60. Z60.\n" + THREAD.replace("Z-26.", "Z-80."))).isEmpty();
@@ -77,6 +98,7 @@ class LatheShapeTest {
 		assertThat(said(nut)).isEmpty();
 		assertThat(said(nut.replace("Z-12.", "Z-17.5"))).singleElement().asString().startsWith("drill-too-shallow the part is cut off from the bar later, the tap goes 17.5 mm deep");
 		assertThat(said(nut.replace("Z-12.", "Z-7."))).singleElement().asString().startsWith("not-through the tap goes 7 mm deep in a hole that is called through, the part is cut off 13 mm from its face");
+		assertThat(said(nut.replace("Z-12.", "Z-14.").replace("Z-13.", "Z-60."))).as("the rest is bored from the other side").isEmpty();
 		assertThat(said(nut.replace("Z-12.", "Z-17.5").replace("G1 X-.5 F.06", "G1 X14. F.06"))).as("a groove parts nothing").isEmpty();
 	}
 
