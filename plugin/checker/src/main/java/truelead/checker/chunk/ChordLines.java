@@ -14,8 +14,11 @@ final class ChordLines {
 	private static final int AROUND = 8;
 	/** Very short chords are looked at so many at a time, since rounding turns each of them by more than the circle does. */
 	private static final int FINE = 8;
+
 	/** Moves along which Z goes the same way, at least. */
 	private static final int RISES = 3;
+	/** Square of the tangent of the smallest turn that is looked at. */
+	private static final double STRAIGHT = 5e-5;
 
 	/** No lines. */
 	static final int[] NONE = {};
@@ -86,21 +89,42 @@ final class ChordLines {
 	}
 
 	/** Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. */
-	private void corners(int from, int to, int rises) {
+	private void corners(int first, int behind, int rises) {
 		if (rises < RISES) {
 			return;
 		}
-		double x = standing(lines.x, from);
-		double y = standing(lines.y, from);
-		double z = standing(lines.z, from);
-		for (int line = from; line < to; line++) {
-			if (lines.kinds[line] != PlainLines.BLANK) {
-				x = PlainLines.said(lines.x[line]) ? lines.x[line] : x;
-				y = PlainLines.said(lines.y[line]) ? lines.y[line] : y;
-				z = PlainLines.said(lines.z[line]) ? lines.z[line] : z;
-				each.corner(line, x, y, z);
-				few.corner(line, x, y, z);
+		int waiting = 0;
+		double x = standing(lines.x, first);
+		double y = standing(lines.y, first);
+		double z = standing(lines.z, first);
+		double dx = Double.NaN;
+		double dy = Double.NaN;
+		for (int line = first; line < behind; line++) {
+			if (lines.kinds[line] == PlainLines.BLANK) {
+				continue;
 			}
+			double nextX = PlainLines.said(lines.x[line]) ? lines.x[line] : x;
+			double nextY = PlainLines.said(lines.y[line]) ? lines.y[line] : y;
+			double nextZ = PlainLines.said(lines.z[line]) ? lines.z[line] : z;
+			double nextDx = nextX - x;
+			double nextDy = nextY - y;
+			double along = dx * nextDx + dy * nextDy;
+			double across = dx * nextDy - dy * nextDx;
+			if (along > 0 && across * across > STRAIGHT * along * along) {
+				each.turns(line, across / along, dx * dx + dy * dy, nextDx * nextDx + nextDy * nextDy, nextZ - z);
+			} else if (each.bend != 0) {
+				each.report();
+			}
+			if (++waiting == FINE) {
+				waiting = 0;
+				few.corner(line, nextX, nextY, nextZ);
+			}
+			// from a rapid, or to where the stretch begins, there is no chord
+			dx = line == first ? Double.NaN : nextDx;
+			dy = nextDy;
+			x = nextX;
+			y = nextY;
+			z = nextZ;
 		}
 		each.end();
 		few.end();
@@ -169,28 +193,26 @@ final class ChordLines {
 		return Arrays.copyOf(sorted, at);
 	}
 
-	/** Goes from corner to corner, and takes one of so many. */
+	/** Goes on from turn to turn, of every corner or of one of so many. */
 	private final class Looker {
 
-		/** Sum of the tangents of the turns from which on it may be a helix, some hundred degrees. */
-		private static final double ENOUGH = 1.75;
+		/** Sum of the tangents of the turns from which on it may be a helix, some hundred and fifty degrees. */
+		private static final double ENOUGH = 2.7;
 		/** Square of how much longer or shorter the next chord may be. */
 		private static final double EVEN = 9;
-		/** How much more or less it may turn for its length. */
+		/** Square of how much more or less a chord may bend than the first one. */
 		private static final double BEND = 2;
 		/** The largest tangent of a turn. */
 		private static final double TURN = 2;
 
 		private final int stride;
-		private int waiting;
 		private double x = Double.NaN;
 		private double y;
 		private double z;
 		private double dx = Double.NaN;
 		private double dy;
-		private double length;
-		/** Square of the bend of the chord before, with its sign. */
-		private double before;
+		/** Square of the bend of the first chord, with its sign; 0 before it. */
+		private double bend;
 		private double turned;
 		private double way;
 		private int rises;
@@ -203,58 +225,58 @@ final class ChordLines {
 		}
 
 		void corner(int line, double nextX, double nextY, double nextZ) {
-			if (++waiting < stride && x == x) {
-				return;
-			}
-			waiting = 0;
 			double nextDx = nextX - x;
 			double nextDy = nextY - y;
-			double next = nextDx * nextDx + nextDy * nextDy;
 			double along = dx * nextDx + dy * nextDy;
-			double turn = (dx * nextDy - dy * nextDx) / along;
-			double bend = turn * Math.abs(turn) / next;
-			double more = bend / before;
-			double rise = nextZ - z;
-			boolean even = next <= EVEN * length && length <= EVEN * next && along > 0 && turn <= TURN && turn >= -TURN && turn != 0
-					&& (before == 0 || more <= BEND * BEND && more >= 1 / (BEND * BEND));
-			boolean level = !(rise * way < 0);
-			if (even && level) {
-				if (turned == 0) {
-					from = line - stride - 1;
-					rapidBefore = lastRapid;
-				}
-				turned += turn < 0 ? -turn : turn;
-				rises += rise != 0 && rise == rise ? 1 : 0;
-				before = bend;
-				to = line + 1;
-			} else {
+			double across = dx * nextDy - dy * nextDx;
+			if (along > 0 && across * across > STRAIGHT * along * along) {
+				turns(line, across / along, dx * dx + dy * dy, nextDx * nextDx + nextDy * nextDy, nextZ - z);
+			} else if (bend != 0) {
 				report();
-				before = 0;
 			}
-			way = rise != 0 && rise == rise ? rise : even && level ? way : 0;
 			dx = nextDx;
 			dy = nextDy;
-			length = next;
 			x = nextX;
 			y = nextY;
 			z = nextZ;
 		}
 
-		private void report() {
+		/** A turn between two chords, of which the squares of the lengths are given. */
+		void turns(int line, double turn, double length, double next, double rise) {
+			double size = turn < 0 ? -turn : turn;
+			double here = turn * size / next;
+			double more = here / bend;
+			boolean even = next <= EVEN * length && length <= EVEN * next && size <= TURN;
+			if (bend != 0 && !(even && rise * way >= 0 && more <= BEND && more >= 1 / BEND)) {
+				report();
+			}
+			if (bend == 0) {
+				if (!even || rise == 0) {
+					return;
+				}
+				bend = here;
+				way = rise;
+				from = line - stride - 1;
+				rapidBefore = lastRapid;
+			}
+			turned += size;
+			rises += rise != 0 ? 1 : 0;
+			to = line + 1;
+		}
+
+		void report() {
 			if (turned >= ENOUGH && rises >= RISES) {
 				found(Math.max(0, from), to, rapidBefore);
 			}
 			turned = 0;
 			rises = 0;
+			bend = 0;
 		}
 
 		void end() {
 			report();
-			before = 0;
-			way = 0;
 			x = Double.NaN;
 			dx = Double.NaN;
-			waiting = 0;
 		}
 	}
 }

@@ -81,7 +81,8 @@ public final class HelixUneven implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;
-		double lead = pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, pass, arc, wanted)) ? wanted : form.lead();
+		boolean even = pass.first().inChords() && pass.helix().stream().noneMatch(arc -> off(form, pass, arc, form.lead()));
+		double lead = !even && pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, pass, arc, wanted)) ? wanted : form.lead();
 		Step.Arc worst = null;
 		Step.Arc before = null;
 		double most = 0;
