@@ -15,8 +15,8 @@ final class ChordLines {
 	/** Very short chords are looked at so many at a time, since rounding turns each of them by more than the circle does. */
 	private static final int FINE = 8;
 
-	/** Moves along which Z goes the same way, at least. */
-	private static final int RISES = 3;
+	/** Moves along which Z goes the same way, at least: a turn is made of more chords. */
+	private static final int RISES = 7;
 	/** Square of the tangent of the smallest turn that is looked at. */
 	private static final double STRAIGHT = 5e-5;
 
@@ -38,7 +38,9 @@ final class ChordLines {
 	/** The lines of a chunk that may be chords with what leads to them: the first of each stretch and the one behind it, in pairs. */
 	static int[] find(PlainLines lines, boolean before, boolean behind) {
 		ChordLines chords = new ChordLines(lines);
-		chords.look();
+		if (behind || lines.mostOneWay() >= RISES) {
+			chords.look();
+		}
 		if (before) {
 			chords.area(0, chords.forward(0));
 		}

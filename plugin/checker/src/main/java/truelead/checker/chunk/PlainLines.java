@@ -52,6 +52,9 @@ final class PlainLines {
 	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
+	/** Lines with a Z; one more place than there are lines. */
+	private final int[] levelled;
+	private int levelledCount;
 	/** Lines with a motion code or a feed. */
 	private int[] worded = new int[16];
 	private int wordedCount;
@@ -79,6 +82,7 @@ final class PlainLines {
 		z = new double[lines];
 		feeds = new double[lines];
 		places = new byte[lines];
+		levelled = new int[lines + 1];
 	}
 
 	int lines() {
@@ -120,6 +124,23 @@ final class PlainLines {
 		int found = Arrays.binarySearch(worded, 0, wordedCount, line + 1);
 		int index = found >= 0 ? found : -found - 1;
 		return index < wordedCount ? Math.min(worded[index], end) : end;
+	}
+
+	/** The most Z words that follow each other and all lead up, or all lead down. */
+	int mostOneWay() {
+		int most = 0;
+		int run = 0;
+		double way = 0;
+		double level = Double.NaN;
+		for (int i = 0; i < levelledCount; i++) {
+			double next = z[levelled[i]];
+			double step = next - level;
+			run = step * way < 0 ? 1 : run + 1;
+			most = Math.max(most, run);
+			way = step == 0 ? way : step;
+			level = next;
+		}
+		return most;
 	}
 
 	/** Whether a block moves, perhaps. */
@@ -164,6 +185,9 @@ final class PlainLines {
 		y[line] = wordY;
 		z[line] = wordZ;
 		feeds[line] = wordF;
+		// taken back where it has none, which is anybody's guess
+		levelled[levelledCount] = line;
+		levelledCount += said(wordZ) ? 1 : 0;
 		codes[line] = (byte) code;
 		if (code >= 0 || said(wordF)) {
 			worded = wordedCount == worded.length ? Arrays.copyOf(worded, wordedCount * 2) : worded;
