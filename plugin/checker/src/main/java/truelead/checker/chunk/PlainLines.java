@@ -52,7 +52,9 @@ final class PlainLines {
 	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
-	/** Lines with a Z; one more place than there are lines. */
+	/** Between lines that something else than straight moves comes between. */
+	private static final int BREAK = -1;
+	/** The straight moves with a Z, or a {@link #BREAK}; one more place than there are lines. */
 	private final int[] levelled;
 	private int levelledCount;
 	/** Lines with a motion code or a feed. */
@@ -126,13 +128,18 @@ final class PlainLines {
 		return index < wordedCount ? Math.min(worded[index], end) : end;
 	}
 
-	/** The most Z words that follow each other and all lead up, or all lead down. */
+	/** The most straight moves with a Z that follow each other and all lead up, or all lead down. */
 	int mostOneWay() {
 		int most = 0;
 		int run = 0;
 		double way = 0;
 		double level = Double.NaN;
 		for (int i = 0; i < levelledCount; i++) {
+			if (levelled[i] == BREAK) {
+				run = 0;
+				level = Double.NaN;
+				continue;
+			}
 			double next = z[levelled[i]];
 			double step = next - level;
 			run = step * way < 0 ? 1 : run + 1;
@@ -185,9 +192,6 @@ final class PlainLines {
 		y[line] = wordY;
 		z[line] = wordZ;
 		feeds[line] = wordF;
-		// taken back where it has none, which is anybody's guess
-		levelled[levelledCount] = line;
-		levelledCount += said(wordZ) ? 1 : 0;
 		codes[line] = (byte) code;
 		if (code >= 0 || said(wordF)) {
 			worded = wordedCount == worded.length ? Arrays.copyOf(worded, wordedCount * 2) : worded;
@@ -288,12 +292,20 @@ final class PlainLines {
 		gaps = gaps.length == 0 ? new double[kinds.length] : gaps;
 		gaps[line] = gap;
 		kinds[line] = ARC;
+		interrupt();
 		lastX = toX;
 		lastY = toY;
 	}
 
+	private void interrupt() {
+		if (levelledCount > 0 && levelled[levelledCount - 1] != BREAK) {
+			levelled[levelledCount++] = BREAK;
+		}
+	}
+
 	private void otherwise(int line) {
 		kinds[line] = OTHER;
+		interrupt();
 		others = otherCount == others.length ? Arrays.copyOf(others, otherCount * 2) : others;
 		others[otherCount++] = line;
 		lastX = Double.NaN;
@@ -307,6 +319,9 @@ final class PlainLines {
 		if (kinds[line] != BLANK) {
 			arcs.interrupt();
 		}
+		// taken back where there is no Z, which is anybody's guess
+		levelled[levelledCount] = line;
+		levelledCount += sayZ ? 1 : 0;
 		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : said(lastZ) ? CHANGED : FIRST;
 		lastX = sayX ? x[line] : lastX;
 		lastY = sayY ? y[line] : lastY;

@@ -22,7 +22,8 @@ final class Chords {
 	private static final int ENOUGH = 6;
 	/** Turns in a row that a single wrong corner spoils. */
 	private static final int SPOILT = 3;
-	private static final double STRAIGHT = Math.toRadians(0.2);
+	private static final double STRAIGHT = Math.tan(Math.toRadians(0.2));
+	private static final double MOST_TURN = Math.tan(ChordPath.MOST_ANGLE);
 	/** Turns are hidden by rounding where it is worth this angle. */
 	private static final double HIDDEN = Math.toRadians(0.25);
 	private static final double FINEST = 0.0005;
@@ -39,7 +40,10 @@ final class Chords {
 		if (!(step instanceof Step.Move move) || move.rapid() || !move.from().known() || !move.to().known()) {
 			return false;
 		}
-		return move.from().distanceInPlane(move.to(), move.modal().plane()) > FINEST / 2;
+		Plane plane = move.modal().plane();
+		double u = move.to().along(plane.first()) - move.from().along(plane.first());
+		double v = move.to().along(plane.second()) - move.from().along(plane.second());
+		return u * u + v * v > FINEST * FINEST / 4;
 	}
 
 	boolean isEmpty() {
@@ -52,16 +56,10 @@ final class Chords {
 		if (!held.isEmpty() && (held.size() == MOST || !goesOn(held.get(held.size() - 1).move(), move))) {
 			out = takeAll();
 		} else if (!held.isEmpty() && !turns(move)) {
-			// what follows the corner at which the way turned otherwise may be a stretch of its own
-			boolean few = turning < ENOUGH;
-			List<Chord> all = takeAll();
-			int corner = few ? all.size() : all.size() - SPOILT;
-			out = new ArrayList<>(all.subList(0, corner));
-			for (Chord chord : all.subList(corner, all.size())) {
-				out.addAll(add(chord.move(), chord.number()));
+			if (turning >= ENOUGH) {
+				return behindCorner(move, number);
 			}
-			out.addAll(add(move, number));
-			return out;
+			out = takeAll();
 		}
 		if (held.isEmpty()) {
 			begin();
@@ -70,6 +68,18 @@ final class Chords {
 		u = move.to().along(plane.first()) - move.from().along(plane.first());
 		v = move.to().along(plane.second()) - move.from().along(plane.second());
 		held.add(new Chord(move, number));
+		return out;
+	}
+
+	/** What follows the corner at which the way turned otherwise may be a stretch of its own. */
+	private List<Chord> behindCorner(Step.Move move, int number) {
+		List<Chord> all = takeAll();
+		int corner = all.size() - SPOILT;
+		List<Chord> out = new ArrayList<>(all.subList(0, corner));
+		for (Chord chord : all.subList(corner, all.size())) {
+			out.addAll(add(chord.move(), chord.number()));
+		}
+		out.addAll(add(move, number));
 		return out;
 	}
 
@@ -102,14 +112,17 @@ final class Chords {
 		Plane plane = move.modal().plane();
 		double du = move.to().along(plane.first()) - move.from().along(plane.first());
 		double dv = move.to().along(plane.second()) - move.from().along(plane.second());
-		double angle = Math.atan2(u * dv - v * du, u * du + v * dv);
-		double open = 3 * Math.max(move.resolution(), FINEST) / Math.min(Math.hypot(u, v), Math.hypot(du, dv));
-		boolean hidden = open >= HIDDEN;
-		boolean turned = Math.abs(angle) <= ChordPath.MOST_ANGLE && (hidden ? sense == 0 || sense * angle > -open : Math.abs(angle) >= STRAIGHT && sense * angle >= 0);
-		if (turned) {
+		// across is the sine and along the cosine of the turn, both as many times larger
+		double across = u * dv - v * du;
+		double along = u * du + v * dv;
+		double rounding = 3 * Math.max(move.resolution(), FINEST);
+		double shorter = Math.min(u * u + v * v, du * du + dv * dv);
+		boolean hidden = rounding * rounding >= HIDDEN * HIDDEN * shorter;
+		boolean on = hidden ? sense == 0 || sense * across * Math.sqrt(shorter) > -rounding * along : Math.abs(across) >= STRAIGHT * along && sense * across >= 0;
+		if (on && along > 0 && Math.abs(across) <= MOST_TURN * along) {
 			turning++;
 			spoilt = 0;
-			sense = hidden || sense != 0 ? sense : angle > 0 ? 1 : -1;
+			sense = hidden || sense != 0 ? sense : across > 0 ? 1 : -1;
 			return true;
 		}
 		return turning >= ENOUGH && ++spoilt <= SPOILT;
