@@ -39,7 +39,7 @@ public final class CompensationLog {
 	/** A motion changes compensation from what it was before. */
 	public void add(int order, ToolLog tool, Step step, Compensation before) {
 		if (alone++ < MOST) {
-			entries.add(entry(order, tool, 1, 1, List.of(new Compensations.Switch(0, before, step.modal().compensation())), turn -> List.of(step)));
+			entries.add(entry(order, tool, 1, 1, List.of(new Compensations.Switch(0, before, step.modal().compensation())), step instanceof Step.Arc, turn -> List.of(step)));
 		}
 	}
 
@@ -59,13 +59,13 @@ public final class CompensationLog {
 			last = now;
 		}
 		if (!switches.isEmpty()) {
-			entries.add(entry(order, tool, copies.count(), copies.stepsEach(), switches, copies::steps));
+			entries.add(entry(order, tool, copies.count(), copies.stepsEach(), switches, false, copies::steps));
 		}
 		return true;
 	}
 
-	private static Entry entry(int order, ToolLog tool, int turns, int stepsEach, List<Compensations.Switch> switches, IntFunction<List<Step>> steps) {
-		return new Entry(tool, new Compensations.Row(order, turns, stepsEach, List.copyOf(switches), steps));
+	private static Entry entry(int order, ToolLog tool, int turns, int stepsEach, List<Compensations.Switch> switches, boolean arc, IntFunction<List<Step>> steps) {
+		return new Entry(tool, new Compensations.Row(order, turns, stepsEach, List.copyOf(switches), arc, steps));
 	}
 
 	/** The changes so far; those in copies are one. */

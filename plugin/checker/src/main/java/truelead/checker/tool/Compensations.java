@@ -21,9 +21,10 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	 * The changes in motions that are made in several turns, or in one.
 	 *
 	 * @param order number of the first step of the first turn
+	 * @param arc   whether an arc makes the change, which then stands by itself
 	 * @param steps the steps of a turn, from 0
 	 */
-	record Row(int order, int turns, int stepsEach, List<Switch> switches, IntFunction<List<Step>> steps) {
+	record Row(int order, int turns, int stepsEach, List<Switch> switches, boolean arc, IntFunction<List<Step>> steps) {
 
 		int count() {
 			return turns * switches.size();
@@ -96,7 +97,7 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 		List<CompensationChange> arcs = new ArrayList<>();
 		int first = countBefore(in.firstOrder());
 		for (int row = first < size ? row(first) : starts.length; row < starts.length && entries.get(row).row().order() <= in.lastOrder(); row++) {
-			if (entries.get(row).row().turns() == 1 && entries.get(row).row().step(0) instanceof Step.Arc) {
+			if (entries.get(row).row().arc()) {
 				arcs.add(get(starts[row]));
 			}
 		}
