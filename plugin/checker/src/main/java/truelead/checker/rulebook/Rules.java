@@ -25,6 +25,7 @@ import truelead.checker.rule.hole.EdgeNotBroken;
 import truelead.checker.rule.hole.HoleMissing;
 import truelead.checker.rule.hole.HoleOffPosition;
 import truelead.checker.rule.hole.HoleSkipped;
+import truelead.checker.rule.hole.NoThreadMade;
 import truelead.checker.rule.hole.NotThrough;
 import truelead.checker.rule.hole.PlaneHeightsWrong;
 import truelead.checker.rule.hole.ThreadTooShort;
@@ -113,6 +114,7 @@ public final class Rules {
 			new OverrideOpen(),
 			new LengthOffsetMissing(),
 			new TapThroughFixture(),
+			new NoThreadMade(),
 			new HoleMissing(),
 			new HoleOffPosition(),
 			new HoleSkipped(),

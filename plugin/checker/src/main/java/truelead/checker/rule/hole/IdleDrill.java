@@ -39,7 +39,8 @@ final class IdleDrill {
 				&& facts.diameter().filter(Fact::stated).filter(size -> MissedPattern.fits(thread, size.value(), forming)).isPresent();
 	}
 
-	private static boolean followed(ToolUse tool, Work work) {
+	/** Whether all that a tool does is known. */
+	static boolean followed(ToolUse tool, Work work) {
 		return tool.change().filter(change -> Unread.from(change, work) == 0).isPresent() && work.troubleOfProgram().notFollowed().stream()
 				.noneMatch(trouble -> trouble.order() >= tool.firstOrder() && trouble.order() <= tool.lastOrder());
 	}

@@ -28,9 +28,9 @@ public final class HelixOffPitch implements Rule {
 	private static final double UNFELT = 0.1;
 	/** Leads that no thread with the diameter has: its level is wrong. */
 	private static final double FAR_OFF = 5;
-	/** Less than a turn whose circle is not known may be a lead-in or a lead-out, no helix to measure. */
 	/** What a circle rises at most, mm. */
 	private static final double FLAT = 1e-3;
+	/** Less than a turn whose circle is not known may be a lead-in or a lead-out, no helix to measure. */
 	private static final double PART = 0.95;
 
 	@Override
@@ -63,7 +63,8 @@ public final class HelixOffPitch implements Rule {
 		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
 			return;
 		}
-		if (Math.abs(pass.advance()) < FLAT && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order())) {
+		boolean ring = Math.abs(pass.advance()) < FLAT;
+		if (ring && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order())) {
 			// a circle beside the helix breaks the edge or smooths the floor
 			return;
 		}
@@ -72,14 +73,14 @@ public final class HelixOffPitch implements Rule {
 		}
 		boolean comb = MillFacts.comb(operation);
 		double length = Math.abs(pass.advance());
-		double off = comb ? Math.abs(error) : Math.abs(error) * length / thread.lead();
+		double off = comb || ring ? Math.abs(error) : Math.abs(error) * length / thread.lead();
 		double felt = MillFacts.FLANK * off;
 		double tolerance = MillFacts.pitchTolerance(thread);
 		if (felt < UNFELT * tolerance) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
-		String effect = comb ? "a seam of " + figures.fine(off) + " where the turn closes"
+		String effect = ring ? "a ring is cut and no thread" : comb ? "a seam of " + figures.fine(off) + " where the turn closes"
 				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
 		Optional<AnotherThread> another = another(operation, pass, lead, thread);
 		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())

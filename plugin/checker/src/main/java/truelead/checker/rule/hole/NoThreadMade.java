@@ -1,0 +1,98 @@
+package truelead.checker.rule.hole;
+
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Finding;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
+import truelead.checker.rule.ToolName;
+import truelead.checker.tool.ToolUse;
+import truelead.checker.work.Work;
+
+/** A tap comes, moves and goes without a cycle, or a thread mill feeds and goes round no helix: the thread that it was called for is not made, or not known to be. */
+public final class NoThreadMade implements Rule {
+
+	@Override
+	public String name() {
+		return "no-thread-made";
+	}
+
+	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.NO_CENTRE, Slip.PART_UNKNOWN);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		if (!work.course().toItsEnd() || !work.shop().profile().blockDelete().isEmpty()) {
+			return;
+		}
+		Making making = null;
+		for (ToolUse tool : work.tools()) {
+			if (wasToThread(tool)) {
+				making = making == null ? new Making(work) : making;
+				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && others(work.tools(), tool)) {
+					found.accept(draft(tool));
+				}
+			}
+		}
+	}
+
+	/** The stays that make threads, and the numbers of their tools. */
+	private static final class Making {
+
+		private final BitSet stays = new BitSet();
+		private final Set<Integer> numbers = new HashSet<>();
+
+		Making(Work work) {
+			work.operationsOfProgram().forEach(operation -> add(operation.tool()));
+			work.course().singlePoints().forEach(turned -> add(turned.tool()));
+		}
+
+		private void add(ToolUse tool) {
+			stays.set(tool.index());
+			if (tool.number() >= 0) {
+				numbers.add(tool.number());
+			}
+		}
+
+		boolean has(ToolUse tool) {
+			return stays.get(tool.index()) || numbers.contains(tool.number());
+		}
+	}
+
+	/** A tap that does nothing at all; a thread mill that moves. What runs other cycles, or feeds as a tap, is told by other rules. */
+	private static boolean wasToThread(ToolUse tool) {
+		boolean cycles = tool.summary().drilling() || tool.summary().tapping();
+		return !cycles && tool.facts().kind().filter(Fact::stated).isPresent() && (tool.facts().isTap() && tool.summary().idle() || tool.facts().isThreadMill() && tool.summary().moved());
+	}
+
+	/** Whether the program stops while the tool is in: a person may thread by hand, or look at the tool. */
+	private static boolean stops(ToolUse tool, Work work) {
+		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder()).anyMatch(event -> event.event().kind() == Step.EventKind.STOP);
+	}
+
+	/** Whether another tool cuts: a program that only shows its tools, to measure them, makes no threads. */
+	private static boolean others(List<ToolUse> tools, ToolUse tool) {
+		return tools.stream().anyMatch(other -> other.index() != tool.index() && other.summary().moved() && !other.summary().idle());
+	}
+
+	private Draft called(ToolUse tool, String what) {
+		return Draft.of(this, Severity.WARNING, tool.tool(), tool.change().orElseThrow(), tool.name() + " is called a " + ToolName.of(tool.facts())
+				+ tool.facts().thread().map(thread -> " " + thread.value().designation()).orElse("") + " and " + what);
+	}
+
+	private Finding draft(ToolUse tool) {
+		Draft draft = tool.summary().idle() ? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix") + ", or leave the tool out")
+				: called(tool, "no helix is found in its feeds, so no thread of it is checked; see that Z goes on with each turn");
+		tool.facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tool.facts()), fact));
+		return draft.finding();
+	}
+}
