@@ -68,6 +68,10 @@ public final class HelixOffPitch implements Rule {
 			// a circle beside the helix breaks the edge or smooths the floor
 			return;
 		}
+		if (ring && !work.course().toItsEnd()) {
+			// it is round and round in a loop that is not followed to its end
+			return;
+		}
 		if (form.turns() < PART && (Double.isNaN(pass.radius()) || HelixWrongHand.turnedLead(pass, thread))) {
 			return;
 		}
