@@ -210,7 +210,8 @@ SLASHES       : '//' ~[\r\n]* ;
 PERCENT       : '%' ~[\r\n]* ;
 STRING        : '"' ~["\r\n]* '"'? ;
 
-BRACKETED     : { opensName() }? '<' ~[<>\r\n]* '>' ;
+/* The question stands behind the first sign: before it, it would be asked at every token, and the lexer could keep nothing in its caches. */
+BRACKETED     : '<' { opensName() }? ~[<>\r\n]* '>' ;
 O_NAME        : 'O' SPACE* '<' ~[<>\r\n]* '>' ;
 VARIABLE_NAME : '#' SPACE* '<' ~[<>\r\n]* '>' ;
 NUMBER        : DIGIT+ ('.' DIGIT*)? | '.' DIGIT+ ;
