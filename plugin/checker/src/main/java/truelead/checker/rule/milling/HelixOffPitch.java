@@ -64,12 +64,9 @@ public final class HelixOffPitch implements Rule {
 			return;
 		}
 		boolean ring = Math.abs(pass.advance()) < FLAT;
-		if (ring && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order())) {
-			// a circle beside the helix breaks the edge or smooths the floor
-			return;
-		}
-		if (ring && !work.course().toItsEnd()) {
-			// it is round and round in a loop that is not followed to its end
+		boolean beside = ring && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order());
+		if (beside || ring && !work.course().toItsEnd()) {
+			// a circle beside the helix breaks the edge or smooths the floor; one in a loop that is not followed to its end may advance there
 			return;
 		}
 		if (form.turns() < PART && (Double.isNaN(pass.radius()) || HelixWrongHand.turnedLead(pass, thread))) {
@@ -88,7 +85,7 @@ public final class HelixOffPitch implements Rule {
 				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
 		Optional<AnotherThread> another = another(operation, pass, lead, thread);
 		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
-				+ ": " + effect + ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance) + "; step "
+				+ ": " + effect + (ring ? "" : ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance)) + "; step "
 				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
 				+ another.map(other -> other.said("helix", "", figures)).orElse("");
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
