@@ -114,36 +114,53 @@ final class ContourFinder {
 	private void range(int from, int to) {
 		int first = -1;
 		int last = -1;
-		boolean rapid = false;
-		boolean waiting = false;
-		boolean mayComeBack = false;
+		// the code before the first one said is not known
+		int code = -1;
+		Plunge plunge = new Plunge();
 		for (int line = from; line < to; line++) {
-			rapid = lines.codes[line] < 0 ? rapid : lines.codes[line] == 0;
 			byte kind = lines.kinds[line];
-			if (kind >= PlainLines.ASIDE) {
-				if (mayComeBack) {
+			code = lines.codes[line] < 0 ? code : lines.codes[line];
+			if (kind == PlainLines.MOVE) {
+				plunge.move(lines.levels[line], code);
+			} else if (kind >= PlainLines.ARC) {
+				if (plunge.mayComeBack && first >= 0) {
 					add(first, last + 1);
 					first = -1;
 				}
-				rapid = first >= 0 ? rapid : lines.codes[line] == 0;
-				first = first >= 0 ? first : line;
-				last = line;
-				waiting = false;
-				mayComeBack = false;
-			} else if (kind == PlainLines.ARC) {
-				if (mayComeBack) {
-					add(first, last + 1);
-					first = -1;
+				if (kind >= PlainLines.ASIDE) {
+					code = first >= 0 ? code : lines.codes[line];
+					first = first >= 0 ? first : line;
+					last = line;
 				}
-				waiting = false;
-				mayComeBack = false;
-			} else if (kind == PlainLines.MOVE && first >= 0) {
-				mayComeBack |= waiting;
-				waiting = !rapid;
+				plunge.aside(code);
 			}
 		}
 		if (first >= 0) {
 			add(first, last + 1);
+		}
+	}
+
+	/** Moves along Z between moves aside: a feed in may come back out if a move behind it goes the other way. */
+	private static final class Plunge {
+
+		private byte way = PlainLines.LEVEL;
+		private boolean afterRapid = true;
+		private boolean mayComeBack;
+
+		void move(byte level, int code) {
+			if (way != PlainLines.LEVEL) {
+				mayComeBack |= level != PlainLines.LEVEL && (level != way || level == PlainLines.FIRST);
+			} else if (code != 0 && (level != PlainLines.RAISED || afterRapid)) {
+				// a feed up is a way out, unless a rapid has led below
+				way = level;
+			}
+			afterRapid = code <= 0;
+		}
+
+		void aside(int code) {
+			way = PlainLines.LEVEL;
+			mayComeBack = false;
+			afterRapid = code <= 0;
 		}
 	}
 
@@ -170,7 +187,7 @@ final class ContourFinder {
 				if (lines.moves(move)) {
 					first = first < 0 ? move : first;
 					moves++;
-					changed |= lines.levels[move] == PlainLines.CHANGED;
+					changed |= lines.changesLevel(move);
 					level |= lines.levels[move] == PlainLines.FIRST;
 					gap = Math.max(gap, lines.gap(move));
 					entry = lines.dependsOnEntry(move) ? entry(entry, move) : entry;

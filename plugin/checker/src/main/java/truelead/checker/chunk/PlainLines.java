@@ -29,9 +29,10 @@ final class PlainLines {
 
 	/** The level stays. */
 	static final byte LEVEL = 0;
-	static final byte CHANGED = 1;
+	static final byte LOWERED = 1;
+	static final byte RAISED = 2;
 	/** The first Z behind a block that is not plain. */
-	static final byte FIRST = 2;
+	static final byte FIRST = 3;
 
 	final byte[] kinds;
 	final byte[] levels;
@@ -148,6 +149,11 @@ final class PlainLines {
 			level = next;
 		}
 		return most;
+	}
+
+	/** Whether a block changes the level that a block before it has said. */
+	boolean changesLevel(int line) {
+		return levels[line] == LOWERED || levels[line] == RAISED;
 	}
 
 	/** Whether a block moves, perhaps. */
@@ -322,7 +328,7 @@ final class PlainLines {
 		// taken back where there is no Z, which is anybody's guess
 		levelled[levelledCount] = line;
 		levelledCount += sayZ ? 1 : 0;
-		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : said(lastZ) ? CHANGED : FIRST;
+		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : z[line] < lastZ ? LOWERED : z[line] > lastZ ? RAISED : FIRST;
 		lastX = sayX ? x[line] : lastX;
 		lastY = sayY ? y[line] : lastY;
 		lastZ = sayZ ? z[line] : lastZ;

@@ -3,9 +3,12 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
+import truelead.grammar.MotionWords;
 
 /**
  * Does what the words of one block say: modes, tool change, feed and speed, spindle and coolant, motion, stops. That is RS-274/NGC's order
@@ -25,6 +28,7 @@ final class BlockExecutor {
 	private final MachineState state;
 	private final Output out;
 	private final Motion motion;
+	private final PlainMotions plain;
 	private final TurningPasses passes;
 	private final CannedCycles cycles;
 	private final CalledCycles called;
@@ -48,6 +52,7 @@ final class BlockExecutor {
 		this.state = state;
 		this.out = out;
 		this.motion = new Motion(state, out);
+		this.plain = new PlainMotions(state, out);
 		this.passes = new TurningPasses(state, motion, out);
 		this.cycles = new CannedCycles(state, motion, out, meter);
 		this.called = new CalledCycles(state, cycles, callsCycles);
@@ -76,6 +81,26 @@ final class BlockExecutor {
 	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
 	boolean row(CallFrame frame, boolean skippable) {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
+	}
+
+	/** Whether blocks that are nothing but a motion may be made {@link #plainMotion} by the profile. */
+	boolean plainMotions() {
+		return plain.possible();
+	}
+
+	/** Makes the motion of a block that is nothing but one; false where the state or a word asks for more, and nothing is done. */
+	boolean plainMotion(MotionWords words, Supplier<BlockRef> block) {
+		Meaning made = readsOtherwise() ? Meaning.NONE : plain.motion(words);
+		if (made == Meaning.NONE) {
+			return false;
+		}
+		if (words.code() >= 0) {
+			motionBefore = made;
+			state.motion = made;
+			state.motionCode = 10 * words.code();
+		}
+		plain.make(made, words, block.get());
+		return true;
 	}
 
 	/** Makes the holes of a pattern under the cycle in force; false where the words say none. */

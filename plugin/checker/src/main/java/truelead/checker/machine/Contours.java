@@ -7,7 +7,6 @@ import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.chunk.Contour;
 import truelead.checker.profile.Meaning;
 import truelead.checker.program.BlockRef;
-import truelead.checker.program.Plane;
 import truelead.grammar.Chunk;
 import truelead.grammar.ProgramText;
 
@@ -17,25 +16,19 @@ final class Contours {
 	private final MachineState state;
 	private final Output out;
 	private final Meter meter;
-	private final boolean possible;
-	private final boolean turns;
+	private final AsWritten written;
 	private final Stretches<Contour> contours = new Stretches<>(Contours::of, Contour::from);
 
 	Contours(MachineState state, Output out, Meter meter) {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.possible = state.asWritten() && means(0, Meaning.RAPID) && means(1, Meaning.LINEAR);
-		this.turns = means(2, Meaning.ARC_CLOCKWISE) && means(3, Meaning.ARC_COUNTERCLOCKWISE);
-	}
-
-	private boolean means(int code, Meaning meaning) {
-		return state.profile.gCode(10 * code).equals(List.of(meaning));
+		this.written = new AsWritten(state);
 	}
 
 	/** Whether a contour begins at the line at which a program stands. */
 	boolean beginsAt(CallFrame frame) {
-		return contours.beginsAt(frame) && possible;
+		return contours.beginsAt(frame) && written.straight();
 	}
 
 	private static Contour[] of(ProgramText text, int chunk) {
@@ -72,13 +65,12 @@ final class Contours {
 	}
 
 	private boolean plain(Contour contour) {
-		return state.absolute && state.plane == Plane.XY && !state.place.counts(0) && !state.place.counts(1) && state.place.frame().same() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR
-				|| contour.starts() && !state.motion.cycle() && state.motion.motion());
+		return written.places() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR || contour.starts() && !state.motion.cycle() && state.motion.motion());
 	}
 
 	/** Whether its arcs close as the control takes them, where it has any. */
 	private boolean closes(Contour contour, double mm) {
-		return contour.gap() < 0 || turns && !state.arcCentreAbsolute && contour.gap() * mm < state.profile.arcTolerance(state.unit);
+		return contour.gap() < 0 || written.arcs() && contour.gap() * mm < state.profile.arcTolerance(state.unit);
 	}
 
 	/** Whether the words that stand first differ from the place before. */

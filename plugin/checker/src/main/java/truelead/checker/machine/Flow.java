@@ -39,6 +39,7 @@ final class Flow {
 	private final Assignments assignments;
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
 	private final boolean assignAfterBlock;
+	private final boolean plainMotions;
 	private final java.util.Set<Integer> skipLevels;
 	private final EndlessLoops endless;
 	private final JumpsBack jumpsBack;
@@ -65,6 +66,7 @@ final class Flow {
 		this.controls = new Controls(this, doubts);
 		this.assignments = new Assignments(this, variables, state, doubts);
 		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
+		this.plainMotions = executor.plainMotions();
 		this.skipLevels = state.profile.blockDelete();
 		this.endless = new EndlessLoops(frames, evaluator);
 		this.resting = new RestingPlaces(restarts, state, out, executor, refrains, calls, frames);
@@ -178,6 +180,10 @@ final class Flow {
 	}
 
 	private void step(CallFrame frame) {
+		if (plainMotions && !calls.modal() && frame.source.moves(frame.line) && executor.plainMotion(frame.source.motion(), () -> here(frame))) {
+			frame.pass();
+			return;
+		}
 		int line = frame.pass();
 		Block read = frame.source.block(line);
 		List<Element> elements = read.elements();
@@ -201,6 +207,11 @@ final class Flow {
 		} else {
 			parts(frame, read, elements);
 		}
+	}
+
+	private BlockRef here(CallFrame frame) {
+		block = frame.source.ref(frame.line, frame.caller, skippable(frame));
+		return block;
 	}
 
 	private static boolean skippable(CallFrame frame) {

@@ -11,6 +11,7 @@ import truelead.grammar.BlockCursor;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.KnownBlocks;
+import truelead.grammar.MotionWords;
 import truelead.grammar.ProgramText;
 
 /** A program file while it is executed: blocks that are come by again are kept, and so is its outline once it has been asked for. */
@@ -57,7 +58,23 @@ final class Source {
 		return kept[line];
 	}
 
+	/** Whether a block is nothing but a motion, of which {@link #motion()} tells; it is not kept. */
+	boolean moves(int line) {
+		goTo(line);
+		return cursor.moves();
+	}
+
+	/** The words of a block that {@link #moves}. */
+	MotionWords motion() {
+		return cursor.words();
+	}
+
 	private Block read(int line) {
+		goTo(line);
+		return known.at(cursor);
+	}
+
+	private void goTo(int line) {
 		if (cursor == null || line < first || line >= behind) {
 			ProgramText text = file.text();
 			int chunk = text.chunkOfLine(line);
@@ -66,7 +83,6 @@ final class Source {
 			behind = chunk + 1 < text.chunks().size() ? text.firstLine(chunk + 1) : lines;
 		}
 		cursor.goTo(line - first);
-		return known.at(cursor);
 	}
 
 	/** The first line, of so many, with a word that calls a tool, sets its feed or speed, or moves it; looked for once. */

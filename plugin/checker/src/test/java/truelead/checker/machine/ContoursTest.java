@@ -84,6 +84,28 @@ class ContoursTest {
 		assertThat(run.moves()).filteredOn(move -> move.to().z() == 5 && move.from().z() == -3).hasSize(1);
 	}
 
+	/** As pockets are cut: the tool is fed down in two steps, goes round, and is fed out a little before it is pulled out. */
+	@Test
+	void pocketsOneBesideTheOtherAreOneContour() {
+		List<String> lines = new ArrayList<>(spiral(40));
+		for (int pocket = 0; pocket < 9; pocket++) {
+			lines.addAll(List.of("G0 Z5.", "X" + pocket + "0. Y50.", "Z1.", "G1 Z0 F200.", "Z-3. F90.", "G3 Y55. I0 J2.5 F300.", "G1 Y50.", "Z-2.5"));
+		}
+		lines.add("G0 Z5.");
+		lines.addAll(spiral(40).subList(2, 42));
+		assertStandForTheirMoves(lines.toArray(String[]::new));
+		assertThat(Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class)).hasSize(1);
+	}
+
+	@Test
+	void aFeedUpFromWhereARapidHasLedAndBackIsNeverPartOfAContour() {
+		List<String> lines = spiral(60);
+		lines.addAll(List.of("G0 Z-20.", "G1 Z-12.", "Z-20."));
+		lines.addAll(spiral(60).subList(2, 62));
+		assertStandForTheirMoves(lines.toArray(String[]::new));
+		assertThat(Followed.milling(lines.toArray(String[]::new)).moves()).filteredOn(move -> move.to().z() == -12).hasSize(1);
+	}
+
 	@Test
 	void passesOneBesideTheOtherAreOneContour() {
 		List<String> lines = new ArrayList<>(spiral(40));
@@ -139,7 +161,7 @@ class ContoursTest {
 		assertThat(run.moves()).last().extracting(move -> Followed.text(move.from())).isEqualTo("29,28.125,20");
 	}
 
-	/** Whatever the program: with its contours taken together it makes the same other steps, ends and numbers of moves. */
+	/** Whatever the program: with its contours taken together, and plain motions made straight from the text, it makes the same other steps, ends and numbers of moves. */
 	@Property(tries = 150)
 	void contoursStandForTheirMoves(@ForAll Random random) {
 		assertStandForTheirMoves(random(random, 400).toArray(String[]::new));
@@ -208,15 +230,29 @@ class ContoursTest {
 		Step.Move last = moves.get(moves.size() - 1);
 		DoubleSummaryStatistics feeds = cuts.stream().map(move -> move.modal().feed()).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
 		DoubleSummaryStatistics said = contour.cutting().stream().map(Modal::feed).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
-		boolean plunges = false;
-		for (int i = 1; i < moves.size(); i++) {
-			plunges |= !moves.get(i - 1).rapid() && !aside(moves.get(i - 1)) && !aside(moves.get(i));
-		}
-		return !plunges && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid() && contour.block().line() == last.block().line()
+		return !plunges(moves) && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid() && contour.block().line() == last.block().line()
 				&& Followed.text(moves.get(0).from()).equals(Followed.text(contour.from())) && Followed.text(last.to()).equals(Followed.text(contour.to()))
 				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0) && written(contour.modal().feed()).equals(written(last.modal().feed()))
 				&& contour.cutting().isEmpty() == cuts.isEmpty() && (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line())
 				&& feeds.getMin() == said.getMin() && feeds.getMax() == said.getMax();
+	}
+
+	/** Whether a feed down, or one up that a rapid has led below, is followed by a move the other way before one aside. */
+	private static boolean plunges(List<Step.Move> moves) {
+		for (int in = 0; in < moves.size(); in++) {
+			Step.Move feed = moves.get(in);
+			boolean into = !feed.rapid() && !aside(feed) && (rise(feed) < 0 || in == 0 || moves.get(in - 1).rapid());
+			for (int out = in + 1; into && out < moves.size() && !aside(moves.get(out)); out++) {
+				if (rise(feed) * rise(moves.get(out)) < 0) {
+					return true;
+				}
+			}
+		}
+		return false;
+	}
+
+	private static double rise(Step.Move move) {
+		return move.to().z() - move.from().z();
 	}
 
 	private static boolean harmless(Step.Arc arc) {
@@ -236,8 +272,9 @@ class ContoursTest {
 	}
 
 	private static String signature(Step step) {
-		String what = step instanceof Step.Move move ? move.rapid() + " " + Followed.text(move.from()) + " " + Followed.text(move.to())
-				: step instanceof Step.Arc arc ? Followed.text(arc.from()) + " " + Followed.text(arc.to()) + " " + Followed.number(arc.sweep())
+		String what = step instanceof Step.Move move ? move.rapid() + " " + Followed.text(move.from()) + " " + Followed.text(move.to()) + " " + move.resolution()
+				: step instanceof Step.Arc arc ? Followed.text(arc.from()) + " " + Followed.text(arc.to()) + " " + arc.centre() + arc.sweep() + " " + arc.startRadius() + " "
+						+ arc.endRadius() + " " + arc.rise() + arc.byRadius() + arc.resolution()
 				: step instanceof Step.Stroke stroke ? Followed.text(stroke.place()) + " " + Followed.number(stroke.bottom()) : "";
 		return step.getClass().getSimpleName() + " " + step.block().line() + " " + what + " " + Followed.number(step.modal().feed().value());
 	}
@@ -245,7 +282,7 @@ class ContoursTest {
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
 		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
-		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}};
+		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}, {"G90.1", "G91.1"}};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
 		String[] mode = null;
 		for (int i = 0; i < blocks; i++) {

@@ -94,7 +94,7 @@ class ContoursInWorkTest {
 	}
 
 	private static void contour(Random random, List<String> lines) {
-		switch (random.nextInt(12)) {
+		switch (random.nextInt(13)) {
 			case 0 -> {
 				double radius = 0.5 + random.nextInt(30) / 10.0;
 				double begin = random.nextDouble() * 7;
@@ -112,9 +112,18 @@ class ContoursInWorkTest {
 				lines.add("G1 " + place(x + 7, y));
 			}
 			case 1 -> lines.add(String.format(Locale.ROOT, "Z%.1f", -random.nextInt(4) - 0.5));
-			case 2 -> lines.add("G1 F" + (200 + 50 * random.nextInt(5)) + ".");
+			case 2 -> up(random, lines);
+			case 3 -> lines.add("G1 F" + (200 + 50 * random.nextInt(5)) + ".");
 			default -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25));
 		}
+	}
+
+	/** Some moves along Z, fed and rapid. */
+	private static void up(Random random, List<String> lines) {
+		for (int i = 0, count = 2 + random.nextInt(3); i < count; i++) {
+			lines.add(String.format(Locale.ROOT, "%sZ%.1f", random.nextInt(3) == 0 ? "" : random.nextBoolean() ? "G0 " : "G1 ", random.nextInt(8) - 5.5));
+		}
+		lines.add("G1");
 	}
 
 	private static String place(double x, double y) {

@@ -3,7 +3,7 @@ package truelead.speed.block;
 import java.util.Locale;
 import java.util.Random;
 
-/** Programs of any length as a CAM system writes them, the same for the same seed: surfacing, holes drilled and tapped, helices. */
+/** Programs of any length as a CAM system writes them, the same for the same seed: surfacing, pockets, holes drilled and tapped, helices. */
 final class Programs {
 
 	/** Distance of holes and threads, mm. */
@@ -30,10 +30,24 @@ final class Programs {
 		return program.text.toString();
 	}
 
-	/** A program of a kind: surfacing, holes, mills or mixed. */
+	/** Pockets with round corners, cut ring by ring and level by level in numbered blocks, and a pattern of tapped holes at the end. */
+	private static String pockets(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		for (int part = 0; program.blocks < blocks - 90; part++) {
+			program.pocket(part);
+		}
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", 3, 0);
+		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** A program of a kind: surfacing, pockets, holes, mills or mixed. */
 	static String of(String kind, int blocks, long seed) {
 		return switch (kind) {
 			case "surfacing" -> surfacing(blocks, seed);
+			case "pockets" -> pockets(blocks, seed);
 			case "holes" -> holes(blocks, seed);
 			case "mills" -> mills(blocks, seed);
 			case "mixed" -> mixed(blocks, seed);
@@ -135,6 +149,37 @@ final class Programs {
 			}
 		}
 		line("G0 Z25.");
+	}
+
+	private void numbered(String format, Object... values) {
+		line("N" + 10 * (blocks % 9_000 + 1) + " " + format, values);
+	}
+
+	/** Levels of rings from the middle outwards: down along a slope, round, out by a quarter arc, and up in two steps. */
+	private void pocket(int part) {
+		double x = part % 12 * 60 + random.nextInt(1000) / 1000.0;
+		double y = part / 12 * 60 + random.nextInt(1000) / 1000.0;
+		double radius = 2 + random.nextInt(3000) / 1000.0;
+		for (int level = 1; level <= 3; level++) {
+			numbered("G0 X%.3f Y%.3f", x, y);
+			numbered("Z%.1f", 2.0 - 3 * (level - 1));
+			numbered("G1 X%.3f Z%.3f F800.", x + 4, -3.0 * level);
+			for (int ring = 1; ring <= 2; ring++) {
+				double half = 8.0 * ring;
+				numbered("G1 X%.3f Y%.3f%s", x + half, y - half + radius, ring == 1 ? " F1500." : "");
+				numbered("Y%.3f", y + half - radius);
+				numbered("G3 X%.3f Y%.3f I%.3f J0.", x + half - radius, y + half, -radius);
+				numbered("G1 X%.3f", x - half + radius);
+				numbered("G3 X%.3f Y%.3f I0. J%.3f", x - half, y + half - radius, -radius);
+				numbered("G1 Y%.3f", y - half + radius);
+				numbered("G3 X%.3f Y%.3f I%.3f J0.", x - half + radius, y - half, radius);
+				numbered("G1 X%.3f", x + half - radius);
+				numbered("G3 X%.3f Y%.3f I0. J%.3f", x + half, y - half + radius, radius);
+			}
+			numbered("X%.3f Y%.3f I-1. J0.", x + 15, y - 15 + radius);
+			numbered("G1 Z%.3f", 0.5 - 3 * level);
+			numbered("G0 Z25.");
+		}
 	}
 
 	/** Half an arc in, four turns up, half an arc out. */

@@ -41,7 +41,7 @@ public class ReadingBenchmark {
 	public int blocks;
 
 	/** Kind of program. */
-	@Param({"surfacing", "holes", "mills", "mixed"})
+	@Param({"surfacing", "pockets", "holes", "mills", "mixed"})
 	public String kind;
 
 	private String text;
