@@ -49,7 +49,7 @@ public final class ChunkFacts {
 			} else {
 				read(block.line(), block.block());
 			}
-			if (arc && lines.other(block) || prints.going()) {
+			if (arc && lines.otherArc(block) || prints.going()) {
 				prints.read(block, lines.motion(), arc);
 			}
 		}

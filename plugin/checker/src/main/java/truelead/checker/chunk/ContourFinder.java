@@ -175,9 +175,10 @@ final class ContourFinder {
 		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
 		PassageSum afterRapid = new PassageSum(lines);
 		PassageSum afterFeed = new PassageSum(lines);
+		int word = lines.wordsBefore(from + 1);
 		for (int line = from, end; line < to; line = end) {
 			// one code and one feed are in force up to the end
-			end = lines.nextWord(line, to);
+			end = Math.min(lines.word(word++), to);
 			code = lines.codes[line] < 0 ? code : lines.codes[line];
 			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
 			int first = -1;

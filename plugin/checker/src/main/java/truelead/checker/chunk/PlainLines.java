@@ -70,6 +70,8 @@ final class PlainLines {
 	/** 2 or 3 where G2 or G3 is in force; else 0. */
 	private int turn;
 	private final FlatArcs arcs = new FlatArcs();
+	/** Whether the block read last is an arc without a Z from a place that the text before it in the chunk does not tell. */
+	private boolean fromAnywhere;
 	/** Whether no block before has a G code. */
 	private boolean open = true;
 	private double lastX = Double.NaN;
@@ -102,6 +104,11 @@ final class PlainLines {
 		return kinds[block.line()] == OTHER;
 	}
 
+	/** Whether a block is an arc that shows by the text before it that it is no flat part of a circle: a helix, a full circle, an open one. */
+	boolean otherArc(BlockCursor block) {
+		return other(block) && !fromAnywhere;
+	}
+
 	/** Whether the block read last is nothing but a motion, so that the words of the cursor tell of it. */
 	boolean motion() {
 		return motion;
@@ -122,11 +129,15 @@ final class PlainLines {
 		return others[index];
 	}
 
-	/** The first line behind a line that says a motion code or a feed, or the end of a range of lines. */
-	int nextWord(int line, int end) {
-		int found = Arrays.binarySearch(worded, 0, wordedCount, line + 1);
-		int index = found >= 0 ? found : -found - 1;
-		return index < wordedCount ? Math.min(worded[index], end) : end;
+	/** How many lines before a line say a motion code or a feed. */
+	int wordsBefore(int line) {
+		int found = Arrays.binarySearch(worded, 0, wordedCount, line);
+		return found >= 0 ? found : -found - 1;
+	}
+
+	/** A line that says a motion code or a feed, by how many do so before it; beyond all lines where there is none. */
+	int word(int number) {
+		return number < wordedCount ? worded[number] : kinds.length;
 	}
 
 	/** The most straight moves with a Z that follow each other and all lead up, or all lead down. */
@@ -182,6 +193,7 @@ final class PlainLines {
 
 	/** Takes the blocks in order. */
 	void read(BlockCursor block) {
+		fromAnywhere = false;
 		motion = block.moves();
 		if (motion) {
 			MotionWords words = block.words();
@@ -291,6 +303,7 @@ final class PlainLines {
 		double toX = said(x[line]) ? x[line] : lastX;
 		double toY = said(y[line]) ? y[line] : lastY;
 		double gap = said(z[line]) ? Double.NaN : arcs.gap(turn, lastX, lastY, toX - lastX, toY - lastY, i, j, r);
+		fromAnywhere = !said(z[line]) && !(said(lastX) && said(lastY));
 		if (!said(gap)) {
 			otherwise(line);
 			return;

@@ -92,13 +92,27 @@ final class RefrainFinder {
 		for (int next = arcs[line] + 1; next < behind && trials < TRIALS; next++) {
 			if (prints.print(next) == prints.print(line) && prints.placing(next)) {
 				trials++;
-				Optional<Refrain> refrain = new Turns(line, next - line).refrain(lastX, lastY);
+				Optional<Refrain> refrain = again(line, next) ? new Turns(line, next - line).refrain(lastX, lastY) : Optional.empty();
 				if (refrain.isPresent()) {
 					return refrain;
 				}
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** Whether the blocks from a line up to the next one come again there. */
+	private boolean again(int line, int next) {
+		int period = next - line;
+		if (next + period > prints.lines()) {
+			return false;
+		}
+		for (int i = 1; i < period; i++) {
+			if (prints.print(line + i) != prints.print(next + i)) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	/** Turns of a period from a line on. */
