@@ -1,11 +1,9 @@
 package truelead.checker.callout;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.StringTokenizer;
+import java.util.stream.Collectors;
 import truelead.checker.thread.DataFile;
-import truelead.checker.thread.DataRow;
 
 /** Whether a comment at a stop names the tool that is put into the spindle by hand there: LOAD M6 TAP, 5.0 DRILL. */
 public final class HandChange {
@@ -14,7 +12,7 @@ public final class HandChange {
 	private static final Set<Meaning> OTHERWISE = Set.of(Meaning.APART, Meaning.RATE, Meaning.VERB, Meaning.SUPPLY, Meaning.NOT, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.TAPPED);
 
 	private static final class Loaded {
-		static final Set<String> WORDS = load();
+		static final Set<String> WORDS = DataFile.rows(HandChange.class, "hand-change-words.csv").stream().flatMap(row -> row.words("words").stream()).collect(Collectors.toUnmodifiableSet());
 	}
 
 	private HandChange() {
@@ -41,16 +39,5 @@ public final class HandChange {
 
 	private static boolean put(Part part) {
 		return part instanceof Part.Other other && Loaded.WORDS.contains(TradeWords.fold(other.text())) || part instanceof Part.Word word && Loaded.WORDS.contains(word.text());
-	}
-
-	private static Set<String> load() {
-		Set<String> words = new HashSet<>();
-		for (DataRow row : DataFile.rows(HandChange.class, "hand-change-words.csv")) {
-			StringTokenizer all = new StringTokenizer(row.get("words"), " ");
-			while (all.hasMoreTokens()) {
-				words.add(all.nextToken());
-			}
-		}
-		return Set.copyOf(words);
 	}
 }
