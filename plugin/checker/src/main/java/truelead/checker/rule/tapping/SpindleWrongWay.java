@@ -11,7 +11,6 @@ import truelead.checker.machine.Cycle;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.Meaning;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -59,7 +58,7 @@ public final class SpindleWrongWay extends TappingRule {
 	private Optional<Draft> backwards(Work work, ThreadMilling milling) {
 		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE).findFirst();
 		Optional<Fact<ThreadSpec>> thread = milling.wanted().statedThread();
-		if (wrong.isEmpty() || thread.isEmpty() || work.shop().profile().is(ProfileKey.KIND, "turning") || made(milling, wrong.get(), SpindleTurn.COUNTERCLOCKWISE)) {
+		if (wrong.isEmpty() || thread.isEmpty() || work.shop().profile().isLathe() || made(milling, wrong.get(), SpindleTurn.COUNTERCLOCKWISE)) {
 			return Optional.empty();
 		}
 		boolean known = made(milling, wrong.get(), SpindleTurn.CLOCKWISE);
