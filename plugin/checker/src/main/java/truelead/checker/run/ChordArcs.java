@@ -18,8 +18,6 @@ final class ChordArcs {
 	private static final int SPOILT = 2;
 	/** Circles are one where corners of either lie so near the other, in radii: a taper thread grows by less a turn. */
 	private static final double ONE = 0.025;
-	/** A corner further than this from its circle is wrong, mm. */
-	private static final double WRONG = 0.02;
 	/** From so far round on the corners tell whether the way becomes wider. */
 	private static final double TELLS = 1.5 * Math.PI;
 	private static final double FULL = 2 * Math.PI;
