@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import truelead.checker.thread.DataFile;
+import truelead.checker.thread.Remembered;
 
 /** Whether a comment at a stop names the tool that is put into the spindle by hand there: LOAD M6 TAP, 5.0 DRILL. */
 public final class HandChange {
@@ -15,6 +16,10 @@ public final class HandChange {
 		static final Set<String> WORDS = DataFile.rows(HandChange.class, "hand-change-words.csv").stream().flatMap(row -> row.words("words").stream()).collect(Collectors.toUnmodifiableSet());
 	}
 
+	/** Read once, however often the stop is passed. */
+	private static final Remembered<String, Boolean> PUT_IN = new Remembered<>(1000, comment -> read(comment, false));
+	private static final Remembered<String, Boolean> NAMED = new Remembered<>(1000, comment -> read(comment, true));
+
 	private HandChange() {
 	}
 
@@ -24,6 +29,10 @@ public final class HandChange {
 	 * @param alone whether the tool alone is enough
 	 */
 	public static boolean says(String comment, boolean alone) {
+		return (alone ? NAMED : PUT_IN).of(comment);
+	}
+
+	private static boolean read(String comment, boolean alone) {
 		CommentReading reading = CalloutReader.readComment(comment);
 		boolean sized = reading.tools().size() == 1 && (reading.tools().get(0).diameter().isPresent() || !reading.callouts().isEmpty());
 		if (!sized) {
