@@ -146,7 +146,7 @@ final class WantedReader {
 				.or(() -> first(sized, c -> c.callout().depthMm(commentary.unit()).map(d -> fact(c, d))));
 		Optional<Fact<Boolean>> through = pick(thread, Note.OfThread::through).or(() -> said(hole, Note.OfHole::through))
 				.or(() -> first(sized, c -> c.callout().holeEnd().map(e -> fact(c, e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut, depth));
-		Optional<Fact<Double>> wall = said(hole, Note.OfHole::wall)
+		Optional<Fact<Double>> wall = pick(thread, Note.OfThread::wall).or(() -> said(hole, Note.OfHole::wall))
 				.or(() -> first(sized, c -> c.callout().wall().map(d -> fact(c, d.mm(commentary.unit())))))
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> title(draft.log.part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
 		Optional<Fact<Integer>> count = pick(thread, Note.OfThread::count)
