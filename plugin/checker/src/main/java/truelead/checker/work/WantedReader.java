@@ -113,7 +113,7 @@ final class WantedReader {
 				.or(() -> NotesOf.item(sized, c -> c.callout().depthMm(commentary.unit()).map(d -> c.fact(d))));
 		Optional<Fact<Boolean>> through = thread.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
 				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(draft, cut, depth));
-		Optional<Fact<Double>> wall = NotesOf.item(hole, Note.OfHole::wall)
+		Optional<Fact<Double>> wall = thread.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
 				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(d -> c.fact(d.mm(commentary.unit())))))
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(draft.log.part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
 		Optional<Fact<Integer>> count = thread.flatMap(Note.OfThread::count)
