@@ -115,7 +115,7 @@ final class BlockBuilder {
 		if (part instanceof Part.Keyword keyword) {
 			return repeatedCall(keyword, index, end) ? end - 1 : takeKeyword(keyword, index, end);
 		}
-		if (anyKeyword(index, end) || pathMark(part, index, end) || waitMark(part, index, end)) {
+		if (anyKeyword(index, end) || channel(index, end) || waitMark(part, index, end)) {
 			return opaque(index, end);
 		}
 		if (variableBehind(index)) {
@@ -197,9 +197,9 @@ final class BlockBuilder {
 		return end;
 	}
 
-	/** A dollar sign and a digit alone: which path of a machine with several the blocks behind it are for. */
-	private boolean pathMark(Part part, int index, int end) {
-		return part.span().length() == 2 && line.charAt(part.span().start()) == '$' && leading(index) && end == index + 1;
+	/** Which channel of a machine with several the blocks behind it are for; it has its line to itself. */
+	private boolean channel(int index, int end) {
+		return leading(index) && ChannelHeader.names(line.substring(parts.get(index).span().start(), parts.get(end - 1).span().end()));
 	}
 
 	/** !2L1, !L10: a path waits there for another one, or for all (common practice, no source). */

@@ -1,25 +1,29 @@
 package truelead.grammar;
 
+import java.util.Optional;
+
 /**
  * The line before the part of a program that one channel of a machine runs, as on lathes with two tool systems at work at once: {@code $1}, {@code $2}
  * alone in a block (common practice, no source).
  */
 public final class ChannelHeader {
 
-	/** A sign and a number of one or two digits. */
-	private static final int LONGEST = 3;
-
 	private ChannelHeader() {
 	}
 
-	/** Whether nothing but comments stands beside a channel's number in a block. */
+	/** Whether nothing but comments stands beside a channel's name in a block. */
 	public static boolean is(Block block) {
-		boolean channel = false;
+		return of(block).isPresent();
+	}
+
+	/** The channel that a block names, {@code $1}; empty where anything but comments stands beside it. */
+	public static Optional<String> of(Block block) {
+		Optional<String> channel = Optional.empty();
 		for (Element element : block.elements()) {
-			if (!channel && element instanceof Element.Opaque opaque && names(opaque.name())) {
-				channel = true;
+			if (channel.isEmpty() && element instanceof Element.Opaque opaque && names(opaque.name())) {
+				channel = Optional.of(opaque.name());
 			} else if (!(element instanceof Element.Comment)) {
-				return false;
+				return Optional.empty();
 			}
 		}
 		return channel;
@@ -30,12 +34,8 @@ public final class ChannelHeader {
 		return name.startsWith("!");
 	}
 
-	/** Whether a name is that of a channel. */
+	/** Whether a name is that of a channel; one with more digits is a speed, whose S was typed with the wrong shift key. */
 	public static boolean names(String name) {
-		boolean number = name.length() >= 2 && name.length() <= LONGEST && name.charAt(0) == '$';
-		for (int i = 1; number && i < name.length(); i++) {
-			number = name.charAt(i) >= '0' && name.charAt(i) <= '9';
-		}
-		return number;
+		return name.length() == 2 && name.charAt(0) == '$' && name.charAt(1) >= '0' && name.charAt(1) <= '9';
 	}
 }

@@ -25,7 +25,12 @@ public sealed interface Element {
 
 	/** Kinds of comment by how they are marked; what stands in quotes or angle brackets beside a call names the program that is called. */
 	enum CommentMark {
-		PARENTHESES, SEMICOLON, SLASHES, QUOTES, ANGLE_BRACKETS
+		PARENTHESES, SEMICOLON, SLASHES, QUOTES, ANGLE_BRACKETS;
+
+		/** Whether what stands between such marks may be the name of a program. */
+		public boolean names() {
+			return this == QUOTES || this == ANGLE_BRACKETS;
+		}
 	}
 
 	/**

@@ -134,6 +134,7 @@ class ValuesTest {
 		"5 L X+10 Y+10 R0 FMAX M3        | opaque{FMAX}",
 		"A bracket of steel              | opaque{BRACKET}",
 		"$1                              | opaque{$1}",
+		"(UPPER) $1 (TURRET)             | parentheses{UPPER} opaque{$1} parentheses{TURRET}",
 		"!2L1                            | opaque{!2}"
 	})
 	void richerStatementsAreNoProblem(String line, String shape) {

@@ -79,7 +79,7 @@ class EditedProgramTest {
 			EditedProgram open = new EditedProgram();
 			String right = ShopPrograms.ofManyParts(random);
 			ProgramText text = ProgramText.of(right);
-			for (int edit = 0; edit < 1200; edit++) {
+			for (int edit = 0; edit < 700; edit++) {
 				CheckResult known = open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT,
 						Budget.of(MachineProfile.generic()));
 				if (random.nextInt(20) == 0) {

@@ -2,8 +2,12 @@ package truelead.house;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -14,21 +18,44 @@ import org.junit.jupiter.api.Test;
 class DocumentsTest {
 
 	private static final Pattern TYPE = Pattern.compile("\\b(?:class|record|interface|enum|grammar) (\\w+)");
-	private static final Pattern NAMED = Pattern.compile("`(?:[a-z]+\\.)*([A-Z][a-z]\\w*)[^`\\s]*`");
+	private static final Pattern NAMED = Pattern.compile("`((?:[a-z]+\\.)*)([A-Z][a-z]\\w*)((?:\\.\\w+)*)[^`\\s]*`");
+	private static final Pattern SWITCH = Pattern.compile("-D([a-z]+\\.[a-z]+)=");
 	private static final Pattern FOLDER = Pattern.compile("(?:^|[ `(])((?:grammar|plugin|feature|tests)/[\\w./-]*\\w)", Pattern.MULTILINE);
 
 	@Test
 	void everyClassThatTheDevelopersPageNamesIsThere() {
-		Set<String> types = new HashSet<>(List.of("Double", "Comparator")); // Java's own
-		House.JAVA.forEach(source -> source.code().lines().forEach(line -> TYPE.matcher(line).results().forEach(found -> types.add(found.group(1)))));
-		House.files().stream().filter(file -> file.endsWith(".g4")).forEach(file -> types.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
+		Map<String, List<JavaSource>> types = new HashMap<>();
+		for (JavaSource source : House.JAVA) {
+			TYPE.matcher(source.code()).results().forEach(found -> types.computeIfAbsent(found.group(1), name -> new ArrayList<>()).add(source));
+		}
+		Set<String> others = new HashSet<>(List.of("Double", "Comparator")); // Java's own
+		House.files().stream().filter(file -> file.endsWith(".g4")).forEach(file -> others.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
 		Set<String> gone = new TreeSet<>();
 		for (Matcher found = NAMED.matcher(House.text("DEVELOPERS.md")); found.find();) {
-			if (!types.contains(found.group(1))) {
+			List<JavaSource> known = types.getOrDefault(found.group(2), List.of());
+			boolean there = known.stream().anyMatch(source -> (source.packageName() + ".").endsWith(found.group(1)) && has(source, found.group(3)));
+			if (!there && !others.contains(found.group(2))) {
 				gone.add(found.group());
 			}
 		}
-		assertThat(gone).as("DEVELOPERS.md names a class that is no longer there: tell what is there now").isEmpty();
+		assertThat(gone).as("DEVELOPERS.md names a class, a package before it or something in it that is no longer there: tell what is there now").isEmpty();
+	}
+
+	/** Whether a source speaks of each of some members. */
+	private static boolean has(JavaSource source, String members) {
+		return Arrays.stream(members.split("\\.")).filter(member -> !member.isEmpty()).allMatch(member -> Pattern.compile("\\b" + member + "\\b").matcher(source.code()).find());
+	}
+
+	@Test
+	void everySwitchOfTheTestsIsThere() {
+		Set<String> gone = new TreeSet<>();
+		for (Matcher found = SWITCH.matcher(House.text("DEVELOPERS.md")); found.find();) {
+			String name = found.group(1);
+			if (!name.startsWith("surefire.") && House.JAVA.stream().noneMatch(source -> source.text().contains('"' + name + '"'))) {
+				gone.add(name);
+			}
+		}
+		assertThat(gone).as("DEVELOPERS.md names a system property that nothing asks for").isEmpty();
 	}
 
 	@Test

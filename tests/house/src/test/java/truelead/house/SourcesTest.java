@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -14,6 +15,9 @@ class SourcesTest {
 
 	private static final int LONGEST = 450;
 	private static final int LONG = 300;
+	private static final Pattern CONSTANT = Pattern.compile("\\n\\t+private static final [\\w<>\\[\\], ]+ (\\w+) =");
+	private static final Pattern METHOD = Pattern.compile("\\n\\t+private (?:static |final )*(?:<[^>]*> )?(?!record )[\\w<>\\[\\], .?]+ (\\w+)\\(([^)]*)\\)[^{;]*\\{");
+	private static final Pattern PARAMETER = Pattern.compile("(\\w+)(?:,|$)");
 
 	@Test
 	void noClassIsLong() {
@@ -41,6 +45,62 @@ class SourcesTest {
 			}
 		}
 		assertThat(idle).as("take out imports that nothing uses, or that a class of the file hides by its own name, and name the classes instead of a *").isEmpty();
+	}
+
+	@Test
+	void everyPrivateConstantAndParameterIsRead() {
+		assertThat(House.shipped().stream().flatMap(source -> unread(source).stream())).as("take out what nothing reads").isEmpty();
+	}
+
+	@Test
+	void theSearchSeesWhatNothingReads() {
+		JavaSource source = JavaSource.of("plugin/checker/src/main/java/truelead/checker/hole/Cone.java", """
+				final class Cone {
+
+					private static final double POINT = 118;
+					private static final double WIDE = 3;
+
+					private record Side(double slant) {
+					}
+
+					private static double half(double angle, Side side) {
+						return angle / 2 * WIDE;
+					}
+				}
+				""");
+		assertThat(unread(source)).containsExactly(source.path() + " never reads POINT", source.path() + " never reads side of half");
+	}
+
+	/** Constants, and parameters of methods, that are private and read nowhere. */
+	private static List<String> unread(JavaSource source) {
+		List<String> unread = new ArrayList<>();
+		String code = source.code();
+		for (Matcher found = CONSTANT.matcher(code); found.find();) {
+			if (!named(found.group(1), code.replaceFirst("\\b" + found.group(1) + "\\b", "")) && !found.group(1).equals("serialVersionUID")) {
+				unread.add(source.path() + " never reads " + found.group(1));
+			}
+		}
+		for (Matcher found = METHOD.matcher(code); found.find();) {
+			String body = body(code, found.end());
+			String method = found.group(1);
+			PARAMETER.matcher(found.group(2).replaceAll("<[^>]*>", "")).results().map(one -> one.group(1)).filter(one -> !named(one, body))
+					.forEach(one -> unread.add(source.path() + " never reads " + one + " of " + method));
+		}
+		return unread;
+	}
+
+	private static boolean named(String word, String code) {
+		return Pattern.compile("\\b" + word + "\\b").matcher(code).find();
+	}
+
+	/** From behind an opening brace to its closing one. */
+	private static String body(String code, int from) {
+		int open = 1;
+		int at = from;
+		for (; open > 0 && at < code.length(); at++) {
+			open += code.charAt(at) == '{' ? 1 : code.charAt(at) == '}' ? -1 : 0;
+		}
+		return code.substring(from, at);
 	}
 
 	@Test

@@ -12,7 +12,6 @@ import truelead.checker.rule.Figures;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.thread.Limits;
-import truelead.checker.thread.ThreadSpec;
 
 /**
  * What to check of one thread, as it is written on a gauge sheet.
@@ -47,24 +46,24 @@ public record GaugeRow(String thread, String tool, int holes, String goPin, Stri
 		double depth = Double.isNaN(first.called()) ? Double.NaN : first.called();
 		double major = first.thread().map(fact -> fact.value().diameter()).orElse(Double.NaN);
 		boolean pipe = first.thread().filter(fact -> fact.value().system().pipe()).isPresent();
-		return new GaugeRow(first.name(), first.tool().name(), holes, pin(first.limits().map(Limits::minorMinMm), figures, first),
-				pin(first.limits().map(Limits::minorMaxMm), figures, first), gauge(first), Double.isNaN(depth) ? "as drawn" : "full thread to " + figures.length(depth),
+		return new GaugeRow(first.name(), first.tool().name(), holes, pin(first.limits().map(Limits::minorMinMm), first),
+				pin(first.limits().map(Limits::minorMaxMm), first), gauge(first), Double.isNaN(depth) ? "as drawn" : "full thread to " + figures.length(depth),
 				Double.isNaN(major) || pipe ? "as drawn" : "over " + figures.length(major), interval(first, holes, every),
 				first.limits().map(limits -> limits.source()).orElse("not in the tables"));
 	}
 
-	private static String pin(java.util.Optional<OptionalDouble> mm, Figures figures, OperationSheet sheet) {
+	private static String pin(java.util.Optional<OptionalDouble> mm, OperationSheet sheet) {
 		OptionalDouble value = mm.orElse(OptionalDouble.empty());
 		LengthUnit unit = sheet.limits().map(Limits::unit).orElse(sheet.unit());
 		return value.isPresent() ? new Figures(unit).fine(value.getAsDouble()) : "as drawn";
 	}
 
 	private static String gauge(OperationSheet sheet) {
-		return sheet.thread().map(Fact::value).map(spec -> spec.designation() + (spec.threadClass().isEmpty() ? usual(sheet, spec) : "")
+		return sheet.thread().map(Fact::value).map(spec -> spec.designation() + (spec.threadClass().isEmpty() ? usual(sheet) : "")
 				+ (spec.system().taper() ? " taper plug gauge" : " go / no-go thread gauge")).orElse("thread gauge as drawn");
 	}
 
-	private static String usual(OperationSheet sheet, ThreadSpec spec) {
+	private static String usual(OperationSheet sheet) {
 		String usual = sheet.limits().map(Limits::threadClass).orElse("");
 		return usual.isEmpty() ? "" : " (" + usual + " where the drawing gives no class)";
 	}

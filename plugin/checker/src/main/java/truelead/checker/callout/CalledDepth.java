@@ -48,12 +48,17 @@ final class CalledDepth {
 	/** THR DEPTH 16, THR-DEP 16: of the thread, not through. */
 	static boolean follows(List<Part> parts, int i) {
 		int at = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
-		return at < parts.size() && (parts.get(at) instanceof Part.Amount a && a.role() == Part.Role.DEPTH || parts.get(at) instanceof Part.Word w && w.meaning() == Meaning.DEPTH);
+		return at < parts.size() && (is(parts.get(at)) || parts.get(at) instanceof Part.Word w && w.meaning() == Meaning.DEPTH);
+	}
+
+	/** Whether a part is a depth. */
+	static boolean is(Part part) {
+		return part instanceof Part.Amount a && a.role() == Part.Role.DEPTH;
 	}
 
 	/** A depth that is no drill's and no pocket's: of tools, threads and shapes the nearest one before it says whose it is. */
 	private boolean ofThread(int j) {
-		if (!(parts.get(j) instanceof Part.Amount a && a.role() == Part.Role.DEPTH)) {
+		if (!is(parts.get(j))) {
 			return false;
 		}
 		for (int k = j - 1; k >= 0; k--) {

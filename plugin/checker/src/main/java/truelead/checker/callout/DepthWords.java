@@ -2,7 +2,6 @@ package truelead.checker.callout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.StringTokenizer;
 import truelead.checker.thread.DataFile;
 import truelead.checker.thread.DataRow;
 
@@ -16,10 +15,7 @@ final class DepthWords {
 
 	private DepthWords(String form) {
 		for (DataRow row : DataFile.rows(DepthWords.class, "depth-words.csv")) {
-			StringTokenizer all = new StringTokenizer(row.get("form").equals(form) ? row.get("words") : "", " ");
-			while (all.hasMoreTokens()) {
-				words.add(all.nextToken());
-			}
+			words.addAll(row.get("form").equals(form) ? row.words("words") : List.of());
 		}
 	}
 

@@ -14,8 +14,8 @@ final class Elsewhere {
 	}
 
 	/** Whether it says so of the part at i. */
-	static boolean of(List<Part> parts, int i) {
-		return is(parts, i - 1, Meaning.NOT) || is(parts, i - 2, Meaning.NOT) || is(parts, i + 1, Meaning.INCH) && other(parts, i + 2, SETTINGS) || behind(parts, i, Meaning.ELSEWHERE) || sizeless(parts) && behind(parts, i, Meaning.OTHER_SIDE);
+	static boolean of(PartRow row, int i) {
+		return row.is(i - 1, Meaning.NOT) || row.is(i - 2, Meaning.NOT) || row.is(i + 1, Meaning.INCH) && other(row.parts(), i + 2, SETTINGS) || behind(row, i, Meaning.ELSEWHERE) || sizeless(row.parts()) && behind(row, i, Meaning.OTHER_SIDE);
 	}
 
 	/** Whether a part behind TAPPED says that it is done at another place or time. */
@@ -28,12 +28,12 @@ final class Elsewhere {
 	}
 
 	/** DRILL 6.8, TAP M8 BY HAND: a comma, another tool or thread parts the words from what stands before. */
-	private static boolean behind(List<Part> parts, int i, Meaning meaning) {
-		for (int j = i + 1; j < parts.size(); j++) {
-			if (is(parts, j, meaning)) {
+	private static boolean behind(PartRow row, int i, Meaning meaning) {
+		for (int j = i + 1; j < row.parts().size(); j++) {
+			if (row.is(j, meaning)) {
 				return true;
 			}
-			if (parts(parts.get(i), parts.get(j))) {
+			if (parts(row.parts().get(i), row.parts().get(j))) {
 				return false;
 			}
 		}
@@ -50,9 +50,5 @@ final class Elsewhere {
 	/** TAP M8 HOLES ON BACK SIDE may well be the tool that works there. */
 	private static boolean sizeless(List<Part> parts) {
 		return parts.stream().noneMatch(part -> part instanceof Part.Thread || part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH);
-	}
-
-	private static boolean is(List<Part> parts, int i, Meaning meaning) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 }

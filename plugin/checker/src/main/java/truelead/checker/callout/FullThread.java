@@ -9,7 +9,12 @@ final class FullThread {
 	private static final Set<String> SMALL = Set.of("OF", "DE", "DI", "DU", "DEL", ".", "=", ":");
 	private static final Set<String> AT_LEAST = Set.of("MIN", "MINIMUM");
 
-	private FullThread() {
+	private final PartRow row;
+	private final List<Part> parts;
+
+	private FullThread(List<Part> parts) {
+		this.row = new PartRow(parts);
+		this.parts = parts;
 	}
 
 	/** The depth; empty where a comment says none so, or speaks of a drill besides, whose depth it may be. */
@@ -17,8 +22,9 @@ final class FullThread {
 		if (parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().drills())) {
 			return Optional.empty();
 		}
+		FullThread words = new FullThread(parts);
 		for (int i = 0; i < parts.size(); i++) {
-			Optional<Dimension> found = word(parts, i, Meaning.DEPTH) ? behind(parts, i + 1) : full(parts, i);
+			Optional<Dimension> found = words.row.is(i, Meaning.DEPTH) ? words.behind(i + 1) : words.full(i);
 			if (found.isPresent()) {
 				return found;
 			}
@@ -27,46 +33,42 @@ final class FullThread {
 	}
 
 	/** Behind DEPTH: a word of threads, and the number. */
-	private static Optional<Dimension> behind(List<Part> parts, int from) {
+	private Optional<Dimension> behind(int from) {
 		int at = from;
-		while (text(parts, at, SMALL)) {
+		while (text(at, SMALL)) {
 			at++;
 		}
-		if (!threads(parts, at)) {
+		if (!threads(at)) {
 			return Optional.empty();
 		}
 		at++;
-		while (text(parts, at, SMALL)) {
+		while (text(at, SMALL)) {
 			at++;
 		}
-		return amount(parts, at);
+		return amount(at);
 	}
 
 	/** 15 FULL THREAD, 15 MIN FULL THREAD, FULL THREAD 15, 15 MIN DEEP. */
-	private static Optional<Dimension> full(List<Part> parts, int i) {
-		if (text(parts, i, AT_LEAST) && word(parts, i + 1, Meaning.DEPTH)) {
-			return amount(parts, i - 1);
+	private Optional<Dimension> full(int i) {
+		if (text(i, AT_LEAST) && row.is(i + 1, Meaning.DEPTH)) {
+			return amount(i - 1);
 		}
-		if (!text(parts, i, Set.of("FULL")) || !threads(parts, i + 1)) {
+		if (!text(i, Set.of("FULL")) || !threads(i + 1)) {
 			return Optional.empty();
 		}
-		int before = text(parts, i - 1, AT_LEAST) ? i - 2 : i - 1;
-		return amount(parts, before).or(() -> amount(parts, text(parts, i + 2, AT_LEAST) ? i + 3 : i + 2));
+		int before = text(i - 1, AT_LEAST) ? i - 2 : i - 1;
+		return amount(before).or(() -> amount(text(i + 2, AT_LEAST) ? i + 3 : i + 2));
 	}
 
-	private static boolean threads(List<Part> parts, int i) {
-		return word(parts, i, Meaning.THREAD) || word(parts, i, Meaning.TAPPED) || word(parts, i, Meaning.TAP);
+	private boolean threads(int i) {
+		return row.is(i, Meaning.THREAD) || row.is(i, Meaning.TAPPED) || row.is(i, Meaning.TAP);
 	}
 
-	private static boolean word(List<Part> parts, int i, Meaning meaning) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
-	}
-
-	private static boolean text(List<Part> parts, int i, Set<String> texts) {
+	private boolean text(int i, Set<String> texts) {
 		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Other o && texts.contains(TradeWords.fold(o.text()));
 	}
 
-	private static Optional<Dimension> amount(List<Part> parts, int i) {
+	private Optional<Dimension> amount(int i) {
 		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN ? Optional.of(a.dimension()) : Optional.empty();
 	}
 }

@@ -2,6 +2,7 @@ package truelead.checker.callout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import truelead.checker.thread.Hand;
 
 /** Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, but not LEFT SIDE. */
@@ -18,7 +19,7 @@ final class HandWords {
 		boolean right = false;
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Word w) {
-				left |= w.meaning() == Meaning.LEFT && meant(i, w) || w.text().equals("TAPLH");
+				left |= w.meaning() == Meaning.LEFT && meant(i, w) && !ofTheCutter(i) || w.text().equals("TAPLH");
 				right |= w.meaning() == Meaning.RIGHT && meant(i, w) || w.text().equals("TAPRH");
 			}
 		}
@@ -29,6 +30,19 @@ final class HandWords {
 	private boolean meant(int i, Part.Word word) {
 		return word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' ' || dash(i + 1) && speaksOfThread(i + 2) || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
 				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && (speaksOfThread(i - 2) || pitch(i - 2));
+	}
+
+	/** THREAD MILL M8 LEFT HAND CUTTING: so is the cutter ground, whatever thread it makes. */
+	private boolean ofTheCutter(int at) {
+		int next = at + 1;
+		while (next < parts.size() && (dash(next) || is(next, Meaning.HAND))) {
+			next++;
+		}
+		return is(next, Meaning.CUT) && IntStream.range(0, parts.size()).anyMatch(i -> is(i, Meaning.THREAD_MILL) || is(i, Meaning.MILL));
+	}
+
+	private boolean is(int i, Meaning meaning) {
+		return i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 
 	/** LEFT-HAND. */

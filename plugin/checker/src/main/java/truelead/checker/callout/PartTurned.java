@@ -2,9 +2,7 @@ package truelead.checker.callout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.StringTokenizer;
 import truelead.checker.thread.DataFile;
-import truelead.checker.thread.DataRow;
 import truelead.checker.thread.Remembered;
 
 /** Whether a comment says that the part is turned over or another one is clamped, in the words of part-words.csv: FLIP, OP 2, UMSPANNEN. */
@@ -17,7 +15,7 @@ public final class PartTurned {
 	private static final Remembered<String, Boolean> SAID = new Remembered<>(1000, PartTurned::read);
 
 	private static final class Loaded {
-		static final List<List<String>> PHRASES = load();
+		static final List<List<String>> PHRASES = DataFile.rows(PartTurned.class, "part-words.csv").stream().map(row -> row.words("words").stream().map(TradeWords::fold).toList()).toList();
 	}
 
 	private PartTurned() {
@@ -78,18 +76,5 @@ public final class PartTurned {
 			start = in && start < 0 ? i : start;
 		}
 		return words;
-	}
-
-	private static List<List<String>> load() {
-		List<List<String>> phrases = new ArrayList<>();
-		for (DataRow row : DataFile.rows(PartTurned.class, "part-words.csv")) {
-			List<String> phrase = new ArrayList<>();
-			StringTokenizer all = new StringTokenizer(TradeWords.fold(row.get("words")), " ");
-			while (all.hasMoreTokens()) {
-				phrase.add(all.nextToken());
-			}
-			phrases.add(List.copyOf(phrase));
-		}
-		return phrases;
 	}
 }

@@ -21,9 +21,11 @@ final class ToolSize {
 	private static final double MOST_OF_PITCH = 1.3;
 
 	private final List<Part> parts;
+	private final PartRow row;
 
 	ToolSize(List<Part> parts) {
 		this.parts = parts;
+		this.row = new PartRow(parts);
 	}
 
 	/** The diameter of the tool named at a part; empty where none is said. */
@@ -89,7 +91,7 @@ final class ToolSize {
 	}
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
-		boolean threadMill = step < 0 && !wholeNumbers && word(at, Meaning.MILL);
+		boolean threadMill = step < 0 && !wholeNumbers && row.is(at, Meaning.MILL);
 		int reach = threadMill ? FAR : REACH;
 		for (int i = at + step, gone = 0; i >= 0 && i < parts.size() && gone < reach; i += step, gone++) {
 			Part part = parts.get(i);
@@ -102,10 +104,10 @@ final class ToolSize {
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
 			// the other half of TAP DRILL, SPOT DRILL, CHAMFER MILL
-			boolean compound = i == at - 1 && word(i, Meaning.TAP) || i == at + 1 && (word(i, Meaning.DRILL) || word(i, Meaning.MILL));
+			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL));
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
-			if (threadMill && word(i, Meaning.THREAD) || compound) {
+			if (threadMill && row.is(i, Meaning.THREAD) || compound) {
 				continue;
 			}
 			// the border of a column: | 02 | DRILL 10.2
@@ -161,11 +163,7 @@ final class ToolSize {
 
 	/** 1.5 PITCH, PITCH 1.5, 20 TPI: of the thread. */
 	private boolean pitch(int i) {
-		return word(i + 1, Meaning.P) || word(i + 1, Meaning.TPI) || word(i - 1, Meaning.P);
-	}
-
-	private boolean word(int i, Meaning meaning) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+		return row.is(i + 1, Meaning.P) || row.is(i + 1, Meaning.TPI) || row.is(i - 1, Meaning.P);
 	}
 
 	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */

@@ -1,9 +1,7 @@
 package truelead.checker.callout;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,23 +13,20 @@ import truelead.checker.thread.ToolKind;
 
 /** Finds the tools that the parts of a comment name: TAP DRILL is a drill, SPOT DRILL FOR 10-32 HOLES no tap. */
 final class ToolWords {
-	private static final Set<Double> BARE_ANGLES = Set.of(60.0, 82.0, 90.0, 100.0, 118.0, 120.0, 135.0, 140.0, 142.0, 145.0);
 	/** No chamfer of a drawing is longer, mm or in. */
 	private static final double LONGEST_LEG = 5;
-	private static final double SHARPEST = Math.toRadians(30);
-	private static final double FLATTEST = Math.toRadians(180);
-
-	/** The phrases that name a tool which drills and taps. */
-	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
-
 	private record Named(ToolKind kind, int at) {
 	}
 
 	private final List<Part> parts;
+	private final PartRow row;
+	private final TapWords tap;
 	private final List<Named> named = new ArrayList<>();
 
 	ToolWords(List<Part> parts) {
 		this.parts = parts;
+		this.row = new PartRow(parts);
+		this.tap = new TapWords(row);
 	}
 
 	/** The tools in the order written. */
@@ -51,7 +46,7 @@ final class ToolWords {
 
 	/** Programs that a machine wrote number their operations, (Drill2), and mean no size by it; tapping is called so too (common practice, no source). */
 	private boolean operationTitle() {
-		return parts.size() == 2 && meaning(0).filter(m -> m == Meaning.DRILL).isPresent() && parts.get(1) instanceof Part.Amount number
+		return parts.size() == 2 && row.is(0, Meaning.DRILL) && parts.get(1) instanceof Part.Amount number
 				&& number.start() == parts.get(0).end() && String.valueOf((long) number.dimension().value()).length() == number.end() - number.start();
 	}
 
@@ -65,10 +60,10 @@ final class ToolWords {
 	}
 
 	private void name(int i) {
-		Optional<Meaning> meaning = meaning(i);
-		if (meaning.isEmpty() || Elsewhere.of(parts, i) || depthSpokenOf(i) || apart(i - 1) || small(i - 1) && apart(i - 2) || meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
-				|| i > 0 && meaning(0).filter(m -> m == Meaning.VERB).isPresent()
-				|| i == 1 && meaning(0).filter(m -> m == Meaning.NO).isPresent() && parts.get(0).end() + 1 == parts.get(1).start()) {
+		Optional<Meaning> meaning = row.meaning(i);
+		if (meaning.isEmpty() || Elsewhere.of(row, i) || depthSpokenOf(i) || row.is(i - 1, Meaning.APART) || small(i - 1) && row.is(i - 2, Meaning.APART) || row.meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
+				|| i > 0 && row.is(0, Meaning.VERB)
+				|| i == 1 && row.is(0, Meaning.NO) && parts.get(0).end() + 1 == parts.get(1).start()) {
 			// BEFORE TAPPING, REAMER IN OP20, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
 			return;
 		}
@@ -83,7 +78,7 @@ final class ToolWords {
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case MILL -> nameMill(i);
 			case CUTTER -> {
-				if (meaning(previousWord(i)).filter(m -> m == Meaning.THREAD).isPresent()) {
+				if (row.is(row.previousWord(i), Meaning.THREAD)) {
 					add(ToolKind.THREAD_MILL, i);
 				}
 			}
@@ -105,7 +100,7 @@ final class ToolWords {
 
 	/** CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER and 10 X 45 DEG CHAMFER ON OD too, unless a word for one stands beside it. */
 	private boolean edge(int i) {
-		boolean tool = has(Meaning.MILL) || has(Meaning.CUTTER) || has(Meaning.TOOL) || has(Meaning.DRILL);
+		boolean tool = row.has(Meaning.MILL) || row.has(Meaning.CUTTER) || row.has(Meaning.TOOL) || row.has(Meaning.DRILL);
 		boolean range = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().length() > 2 && !Character.isLetter(o.text().charAt(0)) && o.text().indexOf('-') > 0;
 		return range || leg(i + 1, LONGEST_LEG) || !tool && (IntStream.range(0, i).anyMatch(at -> leg(at, Double.MAX_VALUE)) || IntStream.range(i, parts.size()).anyMatch(at -> leg(at, LONGEST_LEG)));
 	}
@@ -118,11 +113,7 @@ final class ToolWords {
 
 	/** DRILL DEPTH CHECKED. */
 	private boolean depthSpokenOf(int i) {
-		return meaning(i + 1).filter(m -> m == Meaning.DEPTH).isPresent() && meaning(i + 2).filter(m -> m == Meaning.VERB).isPresent();
-	}
-
-	private boolean apart(int i) {
-		return meaning(i).filter(m -> m == Meaning.APART).isPresent();
+		return row.is(i + 1, Meaning.DEPTH) && row.is(i + 2, Meaning.VERB);
 	}
 
 	/** PRIMA DI MASCHIARE. */
@@ -131,19 +122,19 @@ final class ToolWords {
 	}
 
 	private void nameTap(int i) {
-		Optional<Meaning> next = meaning(nextWord(i));
+		Optional<Meaning> next = row.meaning(row.nextWord(i));
 		if (next.filter(Meaning::drills).isPresent()) {
 			return;
 		}
-		ToolKind kind = forming() || has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
-				: styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || has(Meaning.CUT) ? ToolKind.CUTTING_TAP : ToolKind.TAP;
+		ToolKind kind = tap.forming() || row.has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
+				: tap.styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || row.has(Meaning.CUT) ? ToolKind.CUTTING_TAP : ToolKind.TAP;
 		if (named.stream().noneMatch(n -> n.kind() == ToolKind.FORM_TAP)) {
 			add(kind, i);
 		}
 	}
 
 	private void nameMill(int i) {
-		boolean thread = near(i, 4, Meaning.THREAD) || near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i);
+		boolean thread = row.near(i, 4, Meaning.THREAD) || row.near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i);
 		if (thread) {
 			add(ToolKind.THREAD_MILL, i);
 		} else if (!followsTool(i)) {
@@ -164,9 +155,9 @@ final class ToolWords {
 	private void nameDrill(int i) {
 		if (abbreviated(i)) {
 			nameTap(i);
-		} else if (near(i, 2, Meaning.CENTRE) && !ToolSize.beforeCentre(parts, i + 1)) {
+		} else if (row.near(i, 2, Meaning.CENTRE) && !ToolSize.beforeCentre(parts, i + 1)) {
 			add(ToolKind.CENTRE_DRILL, i);
-		} else if (!followsTool(i) || meaning(previousWord(i)).filter(m -> m == Meaning.TAP).isPresent()) {
+		} else if (!followsTool(i) || row.is(row.previousWord(i), Meaning.TAP)) {
 			add(ToolKind.DRILL, i);
 		}
 	}
@@ -174,10 +165,10 @@ final class ToolWords {
 	/** GEW.-BOHRER, GEWINDE-BOHRER: the word for a tap in two, joined by point or dash. */
 	private boolean abbreviated(int i) {
 		int before = i - 1;
-		while (before >= 0 && punctuation(before)) {
+		while (before >= 0 && row.joins(before)) {
 			before--;
 		}
-		return before >= 0 && before < i - 1 && meaning(before).filter(m -> m == Meaning.THREAD).isPresent()
+		return before >= 0 && before < i - 1 && row.is(before, Meaning.THREAD)
 				&& parts.get(before).end() == parts.get(before + 1).start();
 	}
 
@@ -190,7 +181,7 @@ final class ToolWords {
 
 	/** SPOT DRILL and CHAMFER MILL are one tool each. */
 	private boolean followsTool(int i) {
-		int before = previousWord(i);
+		int before = row.previousWord(i);
 		return named.stream().anyMatch(n -> n.at() == before);
 	}
 
@@ -202,8 +193,8 @@ final class ToolWords {
 		int first = named.get(0).at();
 		for (int i = first + 1; i < parts.size(); i++) {
 			int at = i;
-			boolean purpose = meaning(i).filter(m -> m == Meaning.FOR || m == Meaning.TAPPED).isPresent()
-					|| meaning(i).filter(m -> m == Meaning.TAP).isPresent() && meaning(nextWord(i)).filter(m -> m == Meaning.HOLE).isPresent();
+			boolean purpose = row.meaning(i).filter(m -> m == Meaning.FOR || m == Meaning.TAPPED).isPresent()
+					|| row.is(i, Meaning.TAP) && row.is(row.nextWord(i), Meaning.HOLE);
 			if (purpose) {
 				named.removeIf(n -> n.at() >= at && n.kind().threading());
 			}
@@ -218,38 +209,24 @@ final class ToolWords {
 
 	/** Whether THREAD MILL stands at a place, or behind a sign there. */
 	private boolean beginsThread(int i) {
-		int at = i < parts.size() && (punctuation(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
-		return meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent();
+		int at = i < parts.size() && (row.joins(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
+		return row.meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent();
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {
-		Optional<ThreadSpec> purpose = threading || tool.kind().threading() || has(Meaning.CLEARANCE) ? Optional.empty() : purpose();
-		Set<TapStyle> styles = tool.kind().tap() ? styles() : Set.of();
+		Optional<ThreadSpec> purpose = threading || tool.kind().threading() || row.has(Meaning.CLEARANCE) ? Optional.empty() : purpose();
+		Set<TapStyle> styles = tool.kind().tap() ? tap.styles() : Set.of();
 		Part at = parts.get(tool.at());
 		Optional<Dimension> size = new ToolSize(parts).of(tool.kind(), tool.at());
-		OptionalDouble angle = angle();
-		if (angle.isEmpty() && size.filter(d -> bareAngle(tool.kind(), d)).isPresent()) {
+		PointAngle point = new PointAngle(row, named.stream().allMatch(n -> n.kind() == ToolKind.DRILL));
+		OptionalDouble angle = point.said();
+		if (angle.isEmpty() && size.filter(d -> PointAngle.is(tool.kind(), d)).isPresent()) {
 			angle = OptionalDouble.of(Math.toRadians(size.get().value()));
 			size = Optional.empty();
-		} else if (angle.isEmpty() && size.isPresent() && edges(tool.kind())) {
-			angle = secondNumber(size.get());
+		} else if (angle.isEmpty() && size.isPresent()) {
+			angle = point.besides(tool.kind(), size.get());
 		}
 		return new ToolDescription(tool.kind(), styles, hand(), size, angle, purpose, at.start(), at.end());
-	}
-
-	/** COUNTERSINK 90, NC SPOT DRILL 120: the number of a tool for edges that is one of their angles, without a unit (common practice, no source). */
-	private static boolean bareAngle(ToolKind kind, Dimension size) {
-		return edges(kind) && size.unit().isEmpty() && BARE_ANGLES.contains(size.value());
-	}
-
-	private static boolean edges(ToolKind kind) {
-		return kind == ToolKind.COUNTERSINK || kind == ToolKind.SPOT_DRILL || kind == ToolKind.CENTRE_DRILL;
-	}
-
-	/** SPOT DRILL 90 D10: of two numbers the one that is no diameter but an angle, radians. */
-	private OptionalDouble secondNumber(Dimension size) {
-		return parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.PLAIN && !a.dimension().equals(size) && a.dimension().unit().isEmpty()
-				&& BARE_ANGLES.contains(a.dimension().value())).mapToDouble(p -> Math.toRadians(((Part.Amount) p).dimension().value())).findFirst();
 	}
 
 	/** The thread that a hole is made for. */
@@ -265,111 +242,5 @@ final class ToolWords {
 	private Optional<Hand> hand() {
 		boolean left = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft().spec().hand() == Hand.LEFT);
 		return left ? Optional.of(Hand.LEFT) : new HandWords(parts).hand();
-	}
-
-	private Set<TapStyle> styles() {
-		Set<TapStyle> styles = EnumSet.noneOf(TapStyle.class);
-		for (int i = 0; i < parts.size(); i++) {
-			Optional<Meaning> meaning = meaning(i);
-			Optional<Meaning> next = meaning(nextWord(i));
-			if (meaning.isPresent()) {
-				style(meaning.get(), next).ifPresent(styles::add);
-			}
-			if (meaning.filter(m -> m == Meaning.TAP).isPresent() && WITH_DRILL.contains(((Part.Word) parts.get(i)).text())) {
-				styles.add(TapStyle.WITH_DRILL);
-			}
-		}
-		return Set.copyOf(styles);
-	}
-
-	private static Optional<TapStyle> style(Meaning meaning, Optional<Meaning> next) {
-		boolean tapNext = next.filter(m -> m == Meaning.TAP).isPresent();
-		return Optional.ofNullable(switch (meaning) {
-			case SPIRAL_POINT -> TapStyle.SPIRAL_POINT;
-			case SPIRAL_FLUTE -> TapStyle.SPIRAL_FLUTE;
-			case SPIRAL -> next.filter(m -> m == Meaning.POINT).isPresent() ? TapStyle.SPIRAL_POINT
-					: next.filter(m -> m == Meaning.FLUTE).isPresent() ? TapStyle.SPIRAL_FLUTE : null;
-			case STRAIGHT -> next.filter(m -> m == Meaning.FLUTE).isPresent() ? TapStyle.STRAIGHT_FLUTE : null;
-			case MODIFIED -> next.filter(m -> m == Meaning.BOTTOMING).isPresent() ? TapStyle.MODIFIED_BOTTOMING_LEAD : null;
-			case BOTTOMING -> tapNext ? TapStyle.BOTTOMING_LEAD : null;
-			case PLUG -> tapNext ? TapStyle.PLUG_LEAD : null;
-			case TAPER -> tapNext ? TapStyle.TAPER_LEAD : null;
-			default -> null;
-		});
-	}
-
-	/** The angle of the point; a drill with inserts leaves a floor that is all but flat (common practice, no source). */
-	private OptionalDouble angle() {
-		for (Part part : parts) {
-			if (part instanceof Part.Angle angle && angle.radians() >= SHARPEST - 1e-9 && angle.radians() <= FLATTEST + 1e-9) {
-				return OptionalDouble.of(angle.radians());
-			}
-		}
-		return has(Meaning.FLAT_DRILL) || withInserts() ? OptionalDouble.of(FLATTEST) : OptionalDouble.empty();
-	}
-
-	/** DRILL D40.5 WITH INSERTS: not the inserts that a tapped hole is for. */
-	private boolean withInserts() {
-		boolean drills = !named.isEmpty() && named.stream().allMatch(n -> n.kind() == ToolKind.DRILL);
-		return drills && has(Meaning.INSERT) && !has(Meaning.FOR) && parts.stream().noneMatch(p -> p instanceof Part.Thread || p instanceof Part.Word w && w.meaning().threading());
-	}
-
-	/** FORM or ROLL as the way a tap works; FORM C is the form of its lead (DIN 2197). */
-	private boolean forming() {
-		for (int i = 0; i < parts.size(); i++) {
-			if (meaning(i).filter(m -> m == Meaning.FORM).isPresent() && !leadForm(i + 1) && !denied(i)) {
-				return true;
-			}
-		}
-		return false;
-	}
-
-	/** FORM? NO - CUT TAP, NOT FORM, NO FORM TAP. */
-	private boolean denied(int i) {
-		int behind = i + 1;
-		while (behind < parts.size() && parts.get(behind) instanceof Part.Other sign && (sign.text().equals("?") || sign.text().equals(":"))) {
-			behind++;
-		}
-		return behind > i + 1 && no(behind) || no(i - 1);
-	}
-
-	private boolean no(int i) {
-		return meaning(i).filter(m -> m == Meaning.NOT || m == Meaning.NO && ((Part.Word) parts.get(i)).text().equals("NO")).isPresent();
-	}
-
-	private boolean leadForm(int i) {
-		// in FORM C 2.5 THREADS the letter has its number
-		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Code c ? c.letter() : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
-		return text.length() == 1 && "ABCDE".contains(text.toUpperCase(Locale.ROOT));
-	}
-
-	private boolean has(Meaning meaning) {
-		return parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning() == meaning);
-	}
-
-	private boolean near(int i, int reach, Meaning meaning) {
-		for (int j = Math.max(0, i - reach); j <= Math.min(parts.size() - 1, i + reach); j++) {
-			if (j != i && meaning(j).filter(m -> m == meaning).isPresent()) {
-				return true;
-			}
-		}
-		return false;
-	}
-
-	private Optional<Meaning> meaning(int i) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w ? Optional.of(w.meaning()) : Optional.empty();
-	}
-
-	private int nextWord(int i) {
-		return i + 1 < parts.size() && punctuation(i + 1) ? i + 2 : i + 1;
-	}
-
-	private int previousWord(int i) {
-		return i > 0 && punctuation(i - 1) ? i - 2 : i - 1;
-	}
-
-	/** Signs that join words; a comma or & parts them. */
-	private boolean punctuation(int i) {
-		return parts.get(i) instanceof Part.Other o && (o.text().equals("-") || o.text().equals(".") || o.text().equals("'"));
 	}
 }

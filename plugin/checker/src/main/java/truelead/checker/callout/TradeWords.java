@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.StringTokenizer;
 import truelead.checker.thread.DataFile;
 import truelead.checker.thread.DataRow;
 
@@ -33,9 +32,7 @@ final class TradeWords {
 	private TradeWords(List<DataRow> rows) {
 		for (DataRow row : rows) {
 			Meaning meaning = Meaning.valueOf(row.get("meaning"));
-			StringTokenizer all = new StringTokenizer(row.get("words"), " ");
-			while (all.hasMoreTokens()) {
-				String word = all.nextToken();
+			for (String word : row.words("words")) {
 				if (ascii(word)) {
 					add(word, meaning);
 				} else {

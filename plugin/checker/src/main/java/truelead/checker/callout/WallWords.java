@@ -14,9 +14,11 @@ final class WallWords {
 	private static final Set<String> COOLANT = Set.of("COOL", "CLNT", "SPINDLE", "TOOL", "FLUSH");
 
 	private final List<Part> parts;
+	private final PartRow row;
 
 	WallWords(List<Part> parts) {
 		this.parts = parts;
+		this.row = new PartRow(parts);
 	}
 
 	/**
@@ -26,7 +28,7 @@ final class WallWords {
 	Optional<Dimension> wall(ThreadSpec thread) {
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (beside(i, Meaning.WALL) || plate(i)
-					|| besideThrough(i) && (measured(a.dimension()) || is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
+					|| besideThrough(i) && (measured(a.dimension()) || row.is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
 				return Optional.of(a.dimension());
 			}
 		}
@@ -37,7 +39,7 @@ final class WallWords {
 	static Optional<Dimension> thickness(List<Part> parts) {
 		WallWords words = new WallWords(parts);
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.beside(i, Meaning.WALL) || measured(a.dimension()) && words.beside(i, Meaning.PLATE) || words.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (words.beside(i, Meaning.WALL) || measured(a.dimension()) && words.beside(i, Meaning.PLATE) || words.row.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
 				return Optional.of(a.dimension());
 			}
 		}
@@ -48,8 +50,8 @@ final class WallWords {
 	static boolean drillsThrough(List<Part> parts, List<ToolDescription> tools) {
 		WallWords words = new WallWords(parts);
 		boolean drill = !tools.isEmpty() && tools.stream().allMatch(tool -> tool.kind() == ToolKind.DRILL);
-		boolean through = drill && IntStream.range(0, parts.size()).anyMatch(i -> words.is(i, Meaning.THROUGH) && !words.coolant(i - 1) && !words.coolant(i + 1) && !words.coolant(i + 2));
-		return through && IntStream.range(0, parts.size()).noneMatch(i -> words.is(i, Meaning.BLIND));
+		boolean through = drill && IntStream.range(0, parts.size()).anyMatch(i -> words.row.is(i, Meaning.THROUGH) && !words.coolant(i - 1) && !words.coolant(i + 1) && !words.coolant(i + 2));
+		return through && IntStream.range(0, parts.size()).noneMatch(i -> words.row.is(i, Meaning.BLIND));
 	}
 
 	private boolean coolant(int i) {
@@ -59,18 +61,18 @@ final class WallWords {
 
 	/** Right before or behind a number, or before it with a colon or the like between them. */
 	private boolean beside(int i, Meaning meaning) {
-		return is(i - 1, meaning) || is(i + 1, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && is(i - 2, meaning);
+		return row.beside(i, meaning) || i > 1 && parts.get(i - 1) instanceof Part.Other sign && !Character.isLetterOrDigit(sign.text().charAt(0)) && row.is(i - 2, meaning);
 	}
 
 	/** THRU 10 PLATE, .375 PLATE THRU, THRU, PLATE 10MM. */
 	private boolean plate(int i) {
-		boolean through = is(i + 1, Meaning.PLATE) && (is(i - 1, Meaning.THROUGH) || is(i + 2, Meaning.THROUGH));
-		boolean measured = parts.get(i) instanceof Part.Amount a && measured(a.dimension()) && (is(i - 1, Meaning.PLATE) || is(i + 1, Meaning.PLATE));
-		return through || measured && IntStream.range(0, parts.size()).anyMatch(j -> is(j, Meaning.THROUGH));
+		boolean through = row.is(i + 1, Meaning.PLATE) && (row.is(i - 1, Meaning.THROUGH) || row.is(i + 2, Meaning.THROUGH));
+		boolean measured = parts.get(i) instanceof Part.Amount a && measured(a.dimension()) && (row.is(i - 1, Meaning.PLATE) || row.is(i + 1, Meaning.PLATE));
+		return through || measured && IntStream.range(0, parts.size()).anyMatch(j -> row.is(j, Meaning.THROUGH));
 	}
 
 	private boolean besideThrough(int i) {
-		return (is(i - 1, Meaning.THROUGH) || is(i + 1, Meaning.THROUGH)) && !is(i + 1, Meaning.DRILL) && !is(i - 1, Meaning.DRILL);
+		return (row.is(i - 1, Meaning.THROUGH) || row.is(i + 1, Meaning.THROUGH)) && !row.is(i + 1, Meaning.DRILL) && !row.is(i - 1, Meaning.DRILL);
 	}
 
 	/** Whether a number cannot count anything: it has a unit, or a part of a whole. */
@@ -81,9 +83,5 @@ final class WallWords {
 	/** The point of {@code .75 IN. THICK}. */
 	private boolean point(int i) {
 		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().equals(".");
-	}
-
-	private boolean is(int i, Meaning meaning) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 }

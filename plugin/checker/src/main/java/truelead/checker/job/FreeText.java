@@ -71,6 +71,7 @@ public final class FreeText {
 		if (named.map(t -> t.kind() == ToolKind.THREAD_MILL).orElse(false)) {
 			MillWords teeth = MillWords.read(text, unit);
 			facts.comb = teeth.comb().map(comb -> Fact.of(comb, source, at, said));
+			facts.leftCutting = teeth.left() ? Optional.of(Fact.of(true, source, at, said)) : Optional.empty();
 			facts.pitch = teeth.pitch().map(pitch -> Fact.of(pitch, source, at, said));
 			facts.teeth = teeth.teeth().map(count -> Fact.of(count, source, at, said));
 			facts.cutting = teeth.cutting().map(length -> Fact.of(length, source, at, said));

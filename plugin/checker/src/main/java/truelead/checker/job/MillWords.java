@@ -14,12 +14,13 @@ import truelead.checker.thread.Remembered;
  * What a thread mill's name says of its teeth: {@code COMB THREAD MILL P1.5}, {@code SINGLE POINT THREAD MILL}.
  *
  * @param comb  several rows of teeth (true) or one (false)
+ * @param left  whether it is ground to cut turning counter-clockwise: LEFT HAND CUTTING
  * @param pitch distance of its rows, mm
  * @param teeth number of flutes: 4 FLUTE, 3FL
  * @param toothFeed feed a tooth, mm: FZ 0.05
  * @param cutting length of its cutting part, mm: CUT LENGTH 26, 20 LOC, 12 LONG
  */
-record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed, Optional<Double> cutting) {
+record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed, Optional<Double> cutting) {
 
 	private record Name(String text, LengthUnit unit) {
 	}
@@ -35,7 +36,12 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 	private static final Set<String> LENGTH = Set.of("LENGTH", "LEN", "LG");
 	private static final Set<String> CUTS = Set.of("CUT", "CUTTING");
 	private static final Set<String> LONG = Set.of("LONG", "LANG");
-	private static final Set<String> ONE = Set.of("EINZAHN", "EINZAHNIG", "EINZAHNFRAESER");
+	private static final Set<String> ONE = Set.of("EINZAHN", "EINZAHNIG", "EINZÄHNIG", "EINZAEHNIG", "EINZAHNFRAESER");
+	private static final Set<String> SEVERAL = Set.of("MULTI", "MEHRZAHN", "MEHRZAHNIG", "MEHRZÄHNIG", "MEHRZAEHNIG", "MEHRRILLIG", "KAMM");
+	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN");
+	private static final Set<String> PITCHES = Set.of("P", "STEIGUNG", "PASSO", "PASO");
+	private static final Set<String> LEFT = Set.of("LEFT", "LH", "LINKS");
+	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
 	private static final double LONGEST = 150;
 	private static final double LONGEST_PITCH = 20;
@@ -54,6 +60,7 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 		CommonTokenStream tokens = new CommonTokenStream(lexer);
 		tokens.fill();
 		Optional<Boolean> comb = Optional.empty();
+		boolean left = false;
 		Optional<Double> pitch = Optional.empty();
 		Optional<Integer> teeth = Optional.empty();
 		Optional<Double> toothFeed = Optional.empty();
@@ -84,13 +91,15 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 				cutting = before.isPresent() ? before : cutting;
 			} else if (says(token, LONG)) {
 				cutting = cutting.isPresent() ? cutting : lengthBefore(tokens, at - 1, unit);
-			} else if (says(token, ONE)) {
+			} else if (cutsLeft(tokens, i)) {
+				left = true;
+			} else if (says(token, ONE) || says(token, TOOTH) && one(tokens, i - 1)) {
 				comb = Optional.of(false);
 			} else if (token.getType() == NoteLexer.FZ) {
 				toothFeed = length(tokens, i + 1, unit);
 			}
 		}
-		return new MillWords(comb, pitch, teeth, toothFeed, cutting);
+		return new MillWords(comb, left, pitch, teeth, toothFeed, cutting);
 	}
 
 	/** Z4 is four teeth, Z-4 a depth. */
@@ -106,7 +115,29 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 
 	/** MULTI TOOTH, MULTI-FORM. */
 	private static boolean several(CommonTokenStream tokens, int at) {
-		return tokens.get(at).getType() == NoteLexer.WORD && tokens.get(at).getText().equalsIgnoreCase("MULTI");
+		return tokens.get(at).getType() == NoteLexer.WORD && says(tokens.get(at), SEVERAL);
+	}
+
+	/** ONE TOOTH, 1-ZAHN. */
+	private static boolean one(CommonTokenStream tokens, int before) {
+		int at = before > 0 && tokens.get(before).getText().equals("-") ? before - 1 : before;
+		return at >= 0 && (tokens.get(at).getText().equals("1") || says(tokens.get(at), Set.of("ONE", "EIN")));
+	}
+
+	/** LEFT HAND CUTTING, LH CUT, LINKSSCHNEIDEND: of the cutter, not of the thread. */
+	private static boolean cutsLeft(CommonTokenStream tokens, int at) {
+		if (!says(tokens.get(at), LEFT)) {
+			return says(tokens.get(at), CUTS_LEFT);
+		}
+		for (int i = at + 1; i < tokens.size() && i <= at + 3; i++) {
+			if (says(tokens.get(i), CUTS) || says(tokens.get(i), Set.of("SCHNEIDEND"))) {
+				return true;
+			}
+			if (!tokens.get(i).getText().equals("-") && !says(tokens.get(i), Set.of("HAND"))) {
+				return false;
+			}
+		}
+		return false;
 	}
 
 	/** The pitch of 12 TPI; the 12 of a callout, 1-12 TPI or 1X12, belongs to the thread. */
@@ -145,7 +176,7 @@ record MillWords(Optional<Boolean> comb, Optional<Double> pitch, Optional<Intege
 	}
 
 	private static boolean isPitch(Token token) {
-		return token.getType() == NoteLexer.PITCH || token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("P");
+		return token.getType() == NoteLexer.PITCH || token.getType() == NoteLexer.WORD && says(token, PITCHES);
 	}
 
 	/** The P of M20x4P2 stands right behind a number. */

@@ -51,14 +51,16 @@ final class NoteItems {
 		Optional<Fact<ThreadSpec>> thread = Optional.empty();
 		Optional<Fact<Double>> depth = Optional.empty();
 		Optional<Fact<Boolean>> through = Optional.empty();
+		Optional<Fact<Double>> wall = Optional.empty();
 		Optional<Fact<Integer>> count = Optional.empty();
 		for (NoteParser.ThreadItemContext item : note.threadItem()) {
 			if (item instanceof NoteParser.ThreadDepthContext given) {
 				depth = Optional.of(length(given.depthItem().length(), item));
 			} else if (item instanceof NoteParser.ThreadBlindContext) {
 				through = Optional.of(fact(false, item));
-			} else if (item instanceof NoteParser.ThreadThroughContext) {
+			} else if (item instanceof NoteParser.ThreadThroughContext given) {
 				through = Optional.of(fact(true, item));
+				wall = given.length() == null ? wall : Optional.of(length(given.length(), item));
 			} else if (item instanceof NoteParser.ThreadCountContext given) {
 				count = Optional.of(fact((int) number(given.count().NUMBER().getText()), item));
 			} else {
@@ -69,7 +71,7 @@ final class NoteItems {
 				}
 			}
 		}
-		return Optional.of(new Note.OfThread(comment, thread, depth, through, count));
+		return Optional.of(new Note.OfThread(comment, thread, depth, through, wall, count));
 	}
 
 	private static <T> java.util.function.Supplier<Optional<T>> remembered(Optional<T> before) {

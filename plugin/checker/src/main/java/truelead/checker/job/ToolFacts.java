@@ -24,6 +24,7 @@ import truelead.checker.thread.ToolKind;
  * @param nose       diameter of a tap's front end
  * @param tipFlat    width of the flat at the tip of a thread mill's tooth
  * @param comb       whether a thread mill has several rows of teeth a pitch apart (true) or one (false)
+ * @param leftCutting whether a thread mill is ground to cut turning counter-clockwise
  * @param toothFeed  feed a tooth
  * @param edgeFeed   whether the feed is said to be that of the cutter's edge
  * @param limit      limit mark of a tap as written: {@code H3}, {@code 6HX}, {@code 6G}
@@ -31,13 +32,13 @@ import truelead.checker.thread.ToolKind;
 public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyle>>> styles, Optional<Fact<Double>> diameter, Optional<Fact<ThreadSpec>> thread,
 		Optional<Fact<Double>> pitch, Optional<Fact<Double>> leadTurns, Optional<Fact<Double>> pointAngle,
 		Optional<Fact<Holder>> holder, Optional<Fact<Integer>> teeth, Optional<Fact<Double>> reach, Optional<Fact<Double>> cutting, Optional<Fact<Double>> nose,
-		Optional<Fact<Double>> tipFlat, Optional<Fact<Boolean>> comb, Optional<Fact<Double>> toothFeed, Optional<Fact<Boolean>> edgeFeed,
+		Optional<Fact<Double>> tipFlat, Optional<Fact<Boolean>> comb, Optional<Fact<Boolean>> leftCutting, Optional<Fact<Double>> toothFeed, Optional<Fact<Boolean>> edgeFeed,
 		Optional<Fact<String>> limit) {
 
 	/** Nothing is known. */
 	public static final ToolFacts NONE = new ToolFacts(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
 			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
 	/** These facts where they are known, the other's elsewhere. */
 	public ToolFacts or(ToolFacts other) {
@@ -47,7 +48,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		return new ToolFacts(first(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
 				first(leadTurns, other.leadTurns), first(pointAngle, other.pointAngle),
 				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(cutting, other.cutting), first(nose, other.nose),
-				first(tipFlat, other.tipFlat), first(comb, other.comb), first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
+				first(tipFlat, other.tipFlat), first(comb, other.comb), first(leftCutting, other.leftCutting), first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
 				first(limit, other.limit));
 	}
 
@@ -56,7 +57,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		Optional<Location> at = Optional.of(place);
 		return this == NONE ? NONE : new ToolFacts(at(kind, at), at(styles, at), at(diameter, at), at(thread, at), at(pitch, at), at(leadTurns, at),
 				at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(cutting, at), at(nose, at), at(tipFlat, at),
-				at(comb, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
+				at(comb, at), at(leftCutting, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
 	}
 
 	private static <T> Optional<Fact<T>> at(Optional<Fact<T>> said, Optional<Location> at) {
@@ -66,7 +67,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 	/** These facts, with a lead in turns and a point angle in radians where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
 		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, cutting, nose,
-				tipFlat, comb, toothFeed, edgeFeed, limit);
+				tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
 	}
 
 	/** Whether it is called any kind of tap. */
@@ -111,6 +112,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		Optional<Fact<Double>> nose = Optional.empty();
 		Optional<Fact<Double>> tipFlat = Optional.empty();
 		Optional<Fact<Boolean>> comb = Optional.empty();
+		Optional<Fact<Boolean>> leftCutting = Optional.empty();
 		Optional<Fact<Double>> toothFeed = Optional.empty();
 		Optional<Fact<Boolean>> edgeFeed = Optional.empty();
 		Optional<Fact<String>> limit = Optional.empty();
@@ -132,6 +134,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 			nose = both.nose;
 			tipFlat = both.tipFlat;
 			comb = both.comb;
+			leftCutting = both.leftCutting;
 			toothFeed = both.toothFeed;
 			edgeFeed = both.edgeFeed;
 			limit = both.limit;
@@ -141,7 +144,7 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 			Optional<Fact<Double>> p = pitch.isPresent() ? pitch : thread.map(t -> t.map(ThreadSpec::pitch));
 			Optional<Fact<Double>> turns = leadTurns.isPresent() || p.isEmpty() ? leadTurns
 					: leadLength.map(l -> l.map(mm -> mm / p.get().value()));
-			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, toothFeed, edgeFeed, limit);
+			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
 		}
 	}
 }

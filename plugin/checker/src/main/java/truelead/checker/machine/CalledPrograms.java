@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import truelead.checker.program.ProgramFolder;
 
@@ -71,23 +72,22 @@ final class CalledPrograms {
 	}
 
 	private Optional<Calls.Found> exact(int program, int repeats) {
-		for (Source source : List.of(calling.get(), main)) {
-			OptionalInt line = source.outline().program(program);
-			if (line.isPresent()) {
-				return Optional.of(from(source, line.getAsInt(), repeats));
-			}
-		}
-		return neighbour(String.valueOf(program)).map(source -> from(source, source.outline().program(program).orElse(0), repeats));
+		return here(outline -> outline.program(program), repeats).or(() -> neighbour(String.valueOf(program)).map(source -> from(source, source.outline().program(program).orElse(0), repeats)));
 	}
 
 	private Optional<Calls.Found> named(String name, int repeats) {
+		return here(outline -> outline.program(name), repeats).or(() -> neighbour(name).map(source -> new Calls.Found(source, 0, source.lines(), repeats)));
+	}
+
+	/** In the file that calls, else in the main one. */
+	private Optional<Calls.Found> here(Function<Outline, OptionalInt> line, int repeats) {
 		for (Source source : List.of(calling.get(), main)) {
-			OptionalInt line = source.outline().program(name);
-			if (line.isPresent()) {
-				return Optional.of(from(source, line.getAsInt(), repeats));
+			OptionalInt found = line.apply(source.outline());
+			if (found.isPresent()) {
+				return Optional.of(from(source, found.getAsInt(), repeats));
 			}
 		}
-		return neighbour(name).map(source -> new Calls.Found(source, 0, source.lines(), repeats));
+		return Optional.empty();
 	}
 
 	private static Calls.Found from(Source source, int line, int repeats) {

@@ -17,8 +17,6 @@ import truelead.checker.program.WordRef;
 final class CannedCycles {
 
 	private static final String WORDS = "RQPFSIJKLXYZUVWHD";
-	private static final char[] LETTERS = {'X', 'Y', 'Z'};
-	private static final char[] INCREMENTS = {'U', 'V', 'W'};
 
 	private final MachineState state;
 	private final Place place;
@@ -26,17 +24,8 @@ final class CannedCycles {
 	private final Output out;
 	private final Meter meter;
 	private final String repeatWords;
+	private final CycleLevels levels;
 	private Cycle cycle;
-	private Meaning meaning = Meaning.NONE;
-	private double initial;
-	private double rLevel;
-	private double bottom;
-	/** Axis that the levels lie along; a change of the plane makes them void. */
-	private int levelAxis;
-	private boolean hasR;
-	private boolean hasBottom;
-	/** Whether the bottom was said by I, see {@link #heightsByDepthWord}. */
-	private boolean depthWord;
 	private boolean rigidByCycle;
 	/** Whether the tapping cycle in force has not been at any place yet. */
 	private boolean nowhere;
@@ -52,6 +41,7 @@ final class CannedCycles {
 		this.out = out;
 		this.meter = meter;
 		this.repeatWords = state.profile.repeatWords();
+		this.levels = new CycleLevels(state, motion);
 	}
 
 	/** Whether a cycle is in force. */
@@ -60,26 +50,18 @@ final class CannedCycles {
 	}
 
 	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
-	record Kept(Optional<Cycle> cycle, Meaning meaning, double initial, double rLevel, double bottom, int levelAxis, boolean hasR, boolean hasBottom,
-			boolean depthWord, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle, boolean nowhere) {
+	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle, boolean nowhere) {
 	}
 
 	Kept kept() {
-		return on() ? new Kept(Optional.of(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, pitchFeed, lead, rigidByCycle, nowhere)
-				: new Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), rigidByCycle, false);
+		return on() ? new Kept(Optional.of(cycle), levels.kept(), pitchFeed, lead, rigidByCycle, nowhere)
+				: new Kept(Optional.empty(), CycleLevels.Kept.NONE, false, Optional.empty(), rigidByCycle, false);
 	}
 
 	/** Goes on with what was kept. */
 	void resume(Kept kept) {
 		cycle = kept.cycle().orElse(null);
-		meaning = kept.meaning();
-		initial = kept.initial();
-		rLevel = kept.rLevel();
-		bottom = kept.bottom();
-		levelAxis = kept.levelAxis();
-		hasR = kept.hasR();
-		hasBottom = kept.hasBottom();
-		depthWord = kept.depthWord();
+		levels.resume(kept.levels());
 		pitchFeed = kept.pitchFeed();
 		lead = kept.lead();
 		rigidByCycle = kept.rigidByCycle();
@@ -88,7 +70,7 @@ final class CannedCycles {
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(cycle), meaning, initial, rLevel, bottom, levelAxis, hasR, hasBottom, depthWord, rigidByCycle, lead, nowhere);
+		return List.of(kept());
 	}
 
 	/** A block starts a cycle or changes to another one. */
@@ -96,16 +78,11 @@ final class CannedCycles {
 		int axis = state.cycleModal(code).plane().axis();
 		checkPlaces();
 		if (cycle == null) {
-			initial = place.programmed().along(axis);
-			levelAxis = axis;
-			hasR = false;
-			hasBottom = false;
-			depthWord = false;
+			levels.begin(axis);
 			lead = Optional.empty();
 		}
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		Cycle.Kind kind = Cycle.Kind.of(started);
-		meaning = started;
 		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
 		lead = kind.taps() ? lead : Optional.empty();
 		cycle = new Cycle(kind, code, words.block(), gWord, kept);
@@ -124,12 +101,8 @@ final class CannedCycles {
 	void call(Cycle called, Optional<Setting> leadSaid, double r, double end, Words words) {
 		cycle = called;
 		lead = leadSaid;
-		levelAxis = 2;
-		initial = place.programmed().along(levelAxis);
-		rLevel = Double.isNaN(r) ? initial : r;
-		bottom = end;
-		hasBottom = !Double.isNaN(end);
-		stroke(words, levelAxis, true, 1);
+		levels.define(r, end);
+		stroke(words, true, 1);
 		cycle = null;
 		out.event(words.block(), Step.EventKind.CYCLE_CANCELLED, Optional.empty(), Setting.NONE);
 	}
@@ -153,23 +126,15 @@ final class CannedCycles {
 
 	/** The words of a block under the cycle, and a stroke at every place that it says. */
 	void block(Words words, boolean positioned) {
-		Modal modal = state.cycleModal(cycle.code());
-		int axis = modal.plane().axis();
-		if (axis != levelAxis) {
-			levelAxis = axis;
-			initial = place.programmed().along(axis);
-			hasR = false;
-			hasBottom = false;
-			depthWord = false;
-		}
-		gather(words, axis);
+		levels.along(state.cycleModal(cycle.code()).plane().axis());
+		gather(words);
 		readLead(words);
 		if (!motion.axisWords(words) && !words.has('R')) {
 			return;
 		}
 		int repeats = repeats(words);
 		for (int repeat = 1; repeat <= repeats && (repeat == 1 || meter.next()); repeat++) {
-			stroke(words, axis, positioned, repeat);
+			stroke(words, positioned, repeat);
 		}
 	}
 
@@ -186,8 +151,8 @@ final class CannedCycles {
 
 	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
 	boolean takesRows() {
-		boolean sure = !cycle.kind().taps() || lead.isEmpty() && hasBottom && !Double.isNaN(bottom) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
-		return levelAxis == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
+		boolean sure = !cycle.kind().taps() || lead.isEmpty() && levels.hasBottom() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
+		return levels.axis() == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
 	}
 
 	private static boolean sure(Setting setting) {
@@ -199,111 +164,38 @@ final class CannedCycles {
 		Modal modal = state.cycleModal(cycle.code());
 		Point here = place.here();
 		double mm = state.unit.mm();
-		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), rLevel);
+		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), levels.r());
 		rigidByCycle |= cycle.kind().taps();
 		nowhere = false;
-		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, initial, rLevel, bottom, false, 1,
+		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, levels.initial(), levels.r(), levels.bottom(), false, 1,
 				MachineState.resolution(run.decimals(0), state.unit)), run, run.count());
 		out.step(row);
-		place.moveTo(new Point(row.x(run.count() - 1), row.y(run.count() - 1), upAgain(initial, rLevel)));
+		place.moveTo(new Point(row.x(run.count() - 1), row.y(run.count() - 1), levels.behind(levels.initial(), levels.r())));
 	}
 
-	private double upAgain(double start, double atR) {
-		return state.returnToInitial && !(initial < rLevel) ? start : atR;
-	}
-
-	private void gather(Words words, int axis) {
-		if (heightsByDepthWord(words, axis)) {
+	private void gather(Words words) {
+		Optional<Map<Character, Setting>> otherwise = levels.byDepthWord(words, cycle);
+		if (otherwise.isPresent()) {
+			say(otherwise.get());
 			return;
 		}
 		Map<Character, Setting> changed = null;
 		for (int i = 0; i < WORDS.length(); i++) {
 			char letter = WORDS.charAt(i);
 			boolean place = letter == 'X' || letter == 'Y' || letter == 'Z';
-			if (words.has(letter) && (!place || letter == LETTERS[axis])) {
+			if (words.has(letter) && (!place || letter == levels.letter())) {
 				changed = changed == null ? new HashMap<>(cycle.words()) : changed;
 				changed.put(letter, words.setting(letter));
 			}
 		}
-		levels(words, axis);
+		levels.read(words);
 		if (changed != null) {
-			cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
+			say(changed);
 		}
 	}
 
-	/**
-	 * Some controls have the R plane in the axis word and the bottom in I, absolute, and R for other things or not at all (from memory): so are read an
-	 * I below the axis word in a cycle of drilling or tapping that names no other plane; elsewhere I is the size of a first peck, above zero.
-	 */
-	private boolean heightsByDepthWord(Words words, int axis) {
-		char letter = LETTERS[axis];
-		if (state.absolute && cycle.kind() == Cycle.Kind.PECK_DRILL && words.has(letter) && words.has('I') && words.value('I') < 0 && wholeCount(words, 'J') && !words.has('R') && !words.has('Q')) {
-			// so deep a peck, and so many (from memory)
-			rLevel = state.mm(words, letter);
-			bottom = rLevel + state.mm(words, 'I') * words.value('J');
-			hasR = true;
-			hasBottom = true;
-			return true;
-		}
-		boolean other = words.has('R') && !rigidFlag(words, letter) || hasR && !depthWord || words.has('Q') || words.has('J');
-		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
-		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter) || !(words.value('I') < Math.min(0, words.value(letter)))) {
-			return false;
-		}
-		Map<Character, Setting> changed = new HashMap<>(cycle.words());
-		for (char plain : new char[] {'F', 'S', 'P', 'K', 'L'}) {
-			if (words.has(plain)) {
-				changed.put(plain, words.setting(plain));
-			}
-		}
-		changed.put('R', words.setting(letter));
-		changed.put(letter, words.setting('I'));
-		rLevel = state.mm(words, letter);
-		bottom = state.mm(words, 'I');
-		hasR = true;
-		hasBottom = true;
-		depthWord = true;
-		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), changed);
-		return true;
-	}
-
-	private static boolean wholeCount(Words words, char letter) {
-		return words.has(letter) && words.value(letter) >= 1 && words.value(letter) == Math.rint(words.value(letter));
-	}
-
-	/** Whether R says how a tap is held, 0 or 1, since a plane that it could be would lie below the axis word. */
-	private boolean rigidFlag(Words words, char axis) {
-		double r = words.value('R');
-		return cycle.kind().taps() && (r == 0 || r == 1 && words.value(axis) > r);
-	}
-
-	/** R and bottom in programmed coordinates, mm: both absolute, or R from the initial level and the bottom from R. */
-	private void levels(Words words, int axis) {
-		if (words.has('R')) {
-			motion.checkKnown(words, 'R');
-			double r = state.mm(words, 'R');
-			boolean fromInitial = !state.absolute || state.profile.is(ProfileKey.CYCLE_R, "from-initial");
-			rLevel = fromInitial ? initial + r : r;
-			hasR = true;
-		} else if (!hasR) {
-			rLevel = initial;
-		}
-		char letter = LETTERS[axis];
-		if (words.has(letter)) {
-			motion.checkKnown(words, letter);
-			double depth = state.mm(words, letter) * half(axis);
-			bottom = words.incremental(letter, !state.absolute) ? rLevel + depth : depth;
-			hasBottom = true;
-		} else if (state.profile.yes(ProfileKey.INCREMENTAL_WORDS) && words.has(INCREMENTS[axis])) {
-			bottom = rLevel + state.mm(words, INCREMENTS[axis]) * half(axis);
-			hasBottom = true;
-		} else if (!hasBottom) {
-			bottom = Double.NaN;
-		}
-	}
-
-	private double half(int axis) {
-		return axis == 0 && state.profile.yes(ProfileKey.DIAMETER) ? 0.5 : 1;
+	private void say(Map<Character, Setting> said) {
+		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), said);
 	}
 
 	private int repeats(Words words) {
@@ -326,26 +218,27 @@ final class CannedCycles {
 
 	/** Makes the holes of a pattern that a block of a mill's program says; false where it says none. */
 	boolean pattern(Words words) {
-		boolean pattern = HolePattern.is(words) && state.profile.is(ProfileKey.KIND, "milling") && levelAxis == 2;
+		boolean pattern = HolePattern.is(words) && state.profile.is(ProfileKey.KIND, "milling") && levels.axis() == 2;
 		List<Point> places = pattern ? HolePattern.places(words, motion.target(words), state.unit.mm()) : List.of();
 		for (Point at : places) {
-			stroke(words, 2, at, false, 1);
+			stroke(words, at, false, 1);
 		}
 		return !places.isEmpty();
 	}
 
-	private void stroke(Words words, int axis, boolean positioned, int repeat) {
+	private void stroke(Words words, boolean positioned, int repeat) {
 		motion.startSomewhere(words, state.cycleModal(cycle.code()).plane(), false);
 		motion.turnRotary(words);
-		stroke(words, axis, motion.target(words), positioned, repeat);
+		stroke(words, motion.target(words), positioned, repeat);
 	}
 
-	private void stroke(Words words, int axis, Point to, boolean positioned, int repeat) {
+	private void stroke(Words words, Point to, boolean positioned, int repeat) {
+		int axis = levels.axis();
 		Modal modal = lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
-		Point target = to.with(axis, rLevel);
+		Point target = to.with(axis, levels.r());
 		Point at = place.frame().apply(target);
-		double end = place.frame().apply(target.with(axis, bottom)).along(axis);
-		double start = place.frame().apply(target.with(axis, initial)).along(axis);
+		double end = place.frame().apply(target.with(axis, levels.bottom())).along(axis);
+		double start = place.frame().apply(target.with(axis, levels.initial())).along(axis);
 		double resolution = Motion.finer(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
 		if (cycle.kind().taps()) {
 			checkTapping(words, at, end);
@@ -353,7 +246,7 @@ final class CannedCycles {
 			nowhere = false;
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
-		place.moveTo(at.with(axis, upAgain(start, at.along(axis))));
+		place.moveTo(at.with(axis, levels.behind(start, at.along(axis))));
 	}
 
 	/** A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not understood. */
@@ -366,7 +259,7 @@ final class CannedCycles {
 
 	/** A thread that could not be evaluated is never passed over in silence. */
 	private void checkTapping(Words words, Point at, double end) {
-		if (!hasBottom) {
+		if (!levels.hasBottom()) {
 			out.notFollowed(words.block(), "the tapping cycle has no depth: no block since its G code says one", Optional.of(cycle.gWord()));
 		} else if (Double.isNaN(end)) {
 			out.notFollowed(words.block(), "the depth of the thread is not known", Optional.of(cycle.gWord()));

@@ -17,7 +17,6 @@ import truelead.checker.program.WordRef;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
-import truelead.grammar.ProgramText;
 
 /** Goes through the blocks of a program in the order in which the machine executes them: one after the other, jumps, loops, calls. */
 final class Flow {
@@ -32,15 +31,11 @@ final class Flow {
 	private final Calls calls;
 	private final Contours contours;
 	private final Refrains refrains;
-	private final OWords oWords;
-	private final RicherStatements richer;
 	private final Doubts doubts;
-	private final Controls controls;
 	private final Assignments assignments;
+	private final BlockParts parts;
 	private final Deque<CallFrame> frames = new ArrayDeque<>();
-	private final boolean assignAfterBlock;
 	private final boolean plainMotions;
-	private final java.util.Set<Integer> skipLevels;
 	private final EndlessLoops endless;
 	private final JumpsBack jumpsBack;
 	private final RestingPlaces resting;
@@ -60,14 +55,10 @@ final class Flow {
 		this.contours = new Contours(state, out, meter);
 		this.refrains = new Refrains(state, out, meter);
 		this.calls = new Calls(this, source, folder, state, out);
-		this.oWords = new OWords(this, calls);
 		this.doubts = new Doubts(state);
-		this.richer = new RicherStatements(this, calls, state);
-		this.controls = new Controls(this, doubts);
 		this.assignments = new Assignments(this, variables, state, doubts);
-		this.assignAfterBlock = state.profile.is(ProfileKey.ASSIGNMENT, "after-block");
 		this.plainMotions = executor.plainMotions();
-		this.skipLevels = state.profile.blockDelete();
+		this.parts = new BlockParts(this, state, executor, calls, assignments, words);
 		this.endless = new EndlessLoops(frames, evaluator);
 		this.resting = new RestingPlaces(restarts, state, out, executor, refrains, calls, frames);
 		List<Supplier<Object>> memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory, calls::memory, variables::memory);
@@ -205,7 +196,7 @@ final class Flow {
 		if (plain) {
 			words(read, elements);
 		} else {
-			parts(frame, read, elements);
+			parts.execute(frame, read, elements);
 		}
 	}
 
@@ -218,82 +209,8 @@ final class Flow {
 		return frame.caller.isPresent() && frame.caller.get().skippable();
 	}
 
-	/** A block that is more than words: its parts in order; one that goes elsewhere ends it, and so does a switched-on block delete. */
-	private void parts(CallFrame frame, Block read, List<Element> elements) {
-		int first = 0;
-		int last = elements.size();
-		boolean machine = false;
-		for (int i = 0; i < last; i++) {
-			Element element = elements.get(i);
-			if (element instanceof Element.BlockDelete delete && skipLevels.contains(delete.level())) {
-				last = i;
-			} else if (element instanceof Element.Conditional conditional) {
-				List<Element> behind = elements.subList(i + 1, last);
-				if (commentsOnly(behind) && controls.statement(frame, conditional)) {
-					return;
-				}
-				if (assignments.forgets(conditional, behind) || !holds(conditional.condition())) {
-					last = i;
-				}
-			} else if (element instanceof Element.Assignment assignment && !assignAfterBlock) {
-				assignments.assign(assignment);
-			} else if (goesElsewhere(frame, element)) {
-				return;
-			} else if (!forTheOperator(elements, i) && !pattern(element, read.text())) {
-				richer.follow(frame, element, read.text());
-				machine |= RicherStatements.machineCoordinates(element);
-			}
-		}
-		executor.machineCoordinates(machine);
-		words(read, elements.subList(first, last));
-		executor.machineCoordinates(false);
-		if (assignAfterBlock) {
-			for (Element element : elements.subList(first, last)) {
-				if (element instanceof Element.Assignment assignment) {
-					assignments.assign(assignment);
-				}
-			}
-		}
-	}
-
-	/** Makes the holes of a pattern that is called by name under a cycle; false where it is none. */
-	private boolean pattern(Element element, String text) {
-		if (!(element instanceof Element.Opaque named) || !executor.onCycle() || HolePattern.code(named.name()) == 0) {
-			return false;
-		}
-		int behind = named.span().start() + named.name().length();
-		words.load(block, text, ProgramText.of(" ".repeat(behind) + text.substring(behind, named.span().end())).block(0).elements());
-		words.addPattern(HolePattern.code(named.name()), named.span());
-		return executor.pattern(words);
-	}
-
-	/** Text right behind an M word is shown to the operator. */
-	private static boolean forTheOperator(List<Element> elements, int index) {
-		return index > 0 && elements.get(index) instanceof Element.Opaque && elements.get(index - 1) instanceof Element.Word word && word.address() == 'M';
-	}
-
-	private static boolean commentsOnly(List<Element> elements) {
-		return elements.stream().allMatch(element -> element instanceof Element.Comment);
-	}
-
-	private boolean goesElsewhere(CallFrame frame, Element element) {
-		if (element instanceof Element.Jump jump) {
-			Jumps.jump(this, frame, jump, state.profile);
-		} else if (element instanceof Element.LoopStart loop) {
-			MacroLoops.start(this, frame, loop);
-		} else if (element instanceof Element.LoopEnd end) {
-			MacroLoops.end(this, frame, end);
-		} else if (element instanceof Element.OStatement statement) {
-			oWords.statement(frame, statement);
-		} else if (element instanceof Element.Choice choice) {
-			Jumps.choose(this, frame, choice, state.profile);
-		} else {
-			return controls.statement(frame, element);
-		}
-		return true;
-	}
-
-	private void words(Block read, List<Element> elements) {
+	/** Executes the words of a block. */
+	void words(Block read, List<Element> elements) {
 		words.load(block, read.text(), elements);
 		if (calls.macroCall(words)) {
 			winds();

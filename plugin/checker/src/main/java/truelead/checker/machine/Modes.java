@@ -182,7 +182,7 @@ final class Modes {
 		WordRef word = words.gRef(index);
 		boolean known = words.gCode(index) >= 0;
 		if (motion.linearWords(words)) {
-			out.unknownCode(words.block(), word.written(), word.written() + " is not a code this machine profile knows, which could say what it does, as " + word.written().replace(" ", "") + " = tap: where its block ends is not known", word);
+			out.unknownCode(words.block(), word.written(), word.written() + " is not a code this machine profile knows (a line such as " + word.written().replace(" ", "") + " = tap would tell it): where its block ends is not known", word);
 			motion.toUnknown(words, false);
 			words.hide(-1);
 		} else if (known) {

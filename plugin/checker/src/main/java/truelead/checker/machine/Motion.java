@@ -39,7 +39,7 @@ final class Motion {
 		this.polar = new Polar(state);
 		this.diameter = state.profile.yes(ProfileKey.DIAMETER);
 		this.incrementWords = state.profile.yes(ProfileKey.INCREMENTAL_WORDS);
-		this.turnWords = incrementWords && state.profile.is(ProfileKey.KIND, "turning");
+		this.turnWords = incrementWords && state.profile.isLathe();
 		this.arcTurns = state.profile.is(ProfileKey.ARC_TURNS, "p");
 	}
 

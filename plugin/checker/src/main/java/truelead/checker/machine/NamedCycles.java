@@ -3,7 +3,6 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -110,7 +109,7 @@ final class NamedCycles {
 
 	/** Whether the plane is the one that a lathe turns in, where these cycles work along Z on its centre line. */
 	private boolean turnedIn() {
-		return state.plane == Plane.ZX && state.profile.is(ProfileKey.KIND, "turning");
+		return state.plane == Plane.ZX && state.profile.isLathe();
 	}
 
 	/** The plane that a stroke along Z is across to. */

@@ -8,6 +8,7 @@ import java.util.Set;
 final class NamedPlaces {
 
 	private static final Set<String> NAMES = Set.of("HOLES1", "HOLES2", "CYCLE801");
+	/** One more than are followed, so that whoever follows them sees that there are more. */
 	private static final int MOST = 10_001;
 
 	private NamedPlaces() {
@@ -30,15 +31,21 @@ final class NamedPlaces {
 	/** Reference point, angle, distances between columns and between rows, numbers of columns and of rows; to and fro along the rows. */
 	private static List<Point> grid(NamedArguments given, double mm, Point here) {
 		double angle = Math.toRadians(given.number(2, 0));
-		double columns = given.number(5);
-		double rows = given.number(6);
+		int columns = (int) Math.max(0, Math.min(given.number(5), MOST));
+		int rows = (int) Math.max(0, Math.min(given.number(6), MOST));
+		double apart = columns > 1 ? given.number(3) : 0;
+		double next = rows > 1 ? given.number(4) : 0;
+		double x = given.number(0);
+		double y = given.number(1);
 		List<Point> places = new ArrayList<>();
-		for (int row = 0; row < Math.min(rows, MOST) && places.size() < MOST; row++) {
-			for (int i = 0; i < Math.min(columns, MOST); i++) {
-				double along = (row % 2 == 0 ? i : columns - 1 - i) * given.number(3);
-				double across = row == 0 ? 0 : row * given.number(4);
-				add(places, here, mm * (given.number(0) + along * Math.cos(angle) - across * Math.sin(angle)), mm * (given.number(1) + along * Math.sin(angle) + across * Math.cos(angle)));
-			}
+		if (Double.isNaN(x + y + angle + apart + next)) {
+			return places;
+		}
+		for (int i = 0; i < Math.min((long) columns * rows, MOST); i++) {
+			int row = i / columns;
+			double along = (row % 2 == 0 ? i % columns : columns - 1 - i % columns) * apart;
+			double across = row * next;
+			add(places, here, mm * (x + along * Math.cos(angle) - across * Math.sin(angle)), mm * (y + along * Math.sin(angle) + across * Math.cos(angle)));
 		}
 		return places;
 	}

@@ -2,7 +2,6 @@ package truelead.checker.machine;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Setting;
 import truelead.grammar.Expression;
 
@@ -34,7 +33,7 @@ final class NamedThreads {
 	/** Cuts the thread by its last pass; false where the name is none of these, something is not known, or the machine does not turn. */
 	boolean follow(String name, List<Expression> arguments, String text) {
 		boolean earlier = name.equals("CYCLE97");
-		if (!earlier && !name.equals("CYCLE99") || !state.profile.is(ProfileKey.KIND, "turning")) {
+		if (!earlier && !name.equals("CYCLE99") || !state.profile.isLathe()) {
 			return false;
 		}
 		Order order = earlier ? EARLIER : LATER;

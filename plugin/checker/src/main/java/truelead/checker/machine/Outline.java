@@ -63,7 +63,7 @@ final class Outline {
 		for (int line = 0; line < lines; line++) {
 			read(line, text.block(line));
 		}
-		if (channels.stream().map(line -> text.block(line).text().strip().substring(0, 2)).distinct().count() == channels.size()) {
+		if (channels.stream().map(line -> ChannelHeader.of(text.block(line)).orElseThrow()).distinct().count() == channels.size()) {
 			// each stands once: a program of its own, and what stands before the first one belongs to it
 			programLines.addAll(channels.subList(Math.min(1, channels.size()), channels.size()));
 		}
@@ -91,8 +91,7 @@ final class Outline {
 				word(line, word.address(), number);
 				lastWordLine = line;
 			} else if (element instanceof Element.Comment comment) {
-				boolean names = comment.mark() == Element.CommentMark.QUOTES || comment.mark() == Element.CommentMark.ANGLE_BRACKETS;
-				name = names && name.isEmpty() ? comment.text() : name;
+				name = comment.mark().names() && name.isEmpty() ? comment.text() : name;
 			} else if (element instanceof Element.Percent) {
 				percents.add(line);
 				ArchiveHeader.of(block).ifPresent(header -> header(line, header));

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import truelead.checker.profile.ProfileKey;
 
 /**
  * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new frame;
@@ -46,7 +45,7 @@ final class Place {
 
 	Place(MachineState state) {
 		this.state = state;
-		this.turning = state.profile.is(ProfileKey.KIND, "turning");
+		this.turning = state.profile.isLathe();
 		frames.put(List.of(NOTHING, NOTHING, NOTHING, NOTHING), 0);
 		if (turning) {
 			here = here.with(1, 0);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.arithmetic.Value;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Reason;
 import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
@@ -74,7 +73,7 @@ final class RicherStatements {
 			calls.returned();
 		} else if (calls.named().follow(name, arguments, span, text)) {
 			return;
-		} else if (CONTOURS.contains(name) && state.profile.is(ProfileKey.KIND, "turning") && calls.richer().contour(arguments)) {
+		} else if (CONTOURS.contains(name) && state.profile.isLathe() && calls.richer().contour(arguments)) {
 			return;
 		} else if (state.profile.threads(name)) {
 			threads(written, arguments);

@@ -70,7 +70,7 @@ final class SpindleCodes {
 
 	/** Whether a code that the profile does not know may start a second spindle, such as that of live tools: it has a speed, M33 S2000 or M133 P2000. */
 	private boolean mayStart(Words words) {
-		boolean lathe = state.profile.is(ProfileKey.KIND, "turning");
+		boolean lathe = state.profile.isLathe();
 		boolean speed = words.has('S') || lathe && words.gCount() == 0 && words.has('P') && words.value('P') >= LEAST_SPEED;
 		return speed && (lathe ? !turns(words) : state.spindle == SpindleTurn.STOPPED);
 	}

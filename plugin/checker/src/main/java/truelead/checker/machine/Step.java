@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.chunk.PlaceRun;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
 import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -72,6 +73,13 @@ public sealed interface Step {
 		/** Advance along the plane's axis in a full turn, mm, signed; NaN without sweep. */
 		public double lead() {
 			return rise / Math.abs(sweep) * 2 * Math.PI;
+		}
+
+		/** The way that the tool goes in the plane at a point of the arc, radians from the plane's first axis towards its second. */
+		public double heading(Point at) {
+			Plane plane = modal.plane();
+			double bearing = Math.atan2(at.along(plane.second()) - centre.along(plane.second()), at.along(plane.first()) - centre.along(plane.first()));
+			return bearing + (sweep > 0 ? Math.PI / 2 : -Math.PI / 2);
 		}
 	}
 

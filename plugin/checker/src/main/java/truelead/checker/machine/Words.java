@@ -70,8 +70,7 @@ final class Words {
 			if (element instanceof Element.Word word) {
 				load(word);
 			} else if (element instanceof Element.Comment comment) {
-				boolean name = comment.mark() == Element.CommentMark.QUOTES || comment.mark() == Element.CommentMark.ANGLE_BRACKETS;
-				named = name && named == null ? comment.text().strip() : named;
+				named = comment.mark().names() && named == null ? comment.text().strip() : named;
 			} else if (element instanceof Element.Corner corner) {
 				synchronous |= corner.address() == 'R' && corner.value() instanceof Expression.Number number && number.value() == 1;
 			} else if (element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name) {

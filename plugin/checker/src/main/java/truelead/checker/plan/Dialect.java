@@ -39,7 +39,7 @@ public final class Dialect {
 
 	/** The code of a feed mode. */
 	String feedMode(boolean perRev) {
-		boolean lathe = profile.is(ProfileKey.KIND, "turning");
+		boolean lathe = profile.isLathe();
 		return perRev ? g(Meaning.FEED_PER_REVOLUTION, lathe ? 99 : 95).orElse("G95") : g(Meaning.FEED_PER_MINUTE, lathe ? 98 : 94).orElse("G94");
 	}
 

@@ -51,7 +51,7 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		List<Weighing> all = Arrays.stream(Method.values()).map(m -> Weigher.weigh(m, request)).toList();
 		List<Method> order = preference(request);
 		Optional<Weighing> chosen = order.stream().map(m -> all.get(m.ordinal())).filter(Weighing::possible).findFirst();
-		return new Plan(request, all, chosen, chosen.map(c -> why(c, request, order)).orElseGet(() -> none(request, all)));
+		return new Plan(request, all, chosen, chosen.map(c -> why(c, order)).orElseGet(() -> none(request, all)));
 	}
 
 	/** The program of a method whose hole is known. */
@@ -113,7 +113,7 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 				: List.of(cutting, Method.SPIRAL_FLUTE, mill, other, Method.STRAIGHT_FLUTE, Method.FORM_TAP);
 	}
 
-	private static String why(Weighing chosen, Request request, List<Method> order) {
+	private static String why(Weighing chosen, List<Method> order) {
 		String first = chosen.pros().isEmpty() ? "" : ": " + chosen.pros().get(0);
 		return chosen.method().title() + first + (order.get(0) == chosen.method() ? "" : "; " + order.get(0).title() + " would come first and is ruled out");
 	}

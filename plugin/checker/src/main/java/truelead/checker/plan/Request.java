@@ -7,7 +7,6 @@ import java.util.Set;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
@@ -115,6 +114,6 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 
 	/** Whether the machine is a lathe: the part turns, tools stand on its centreline. */
 	public boolean lathe() {
-		return profile.is(ProfileKey.KIND, "turning");
+		return profile.isLathe();
 	}
 }

@@ -122,6 +122,11 @@ public final class MachineProfile {
 		return number(key.key());
 	}
 
+	/** Whether the machine turns in the main: the work goes round, and a tool beside its axis bores or chases. */
+	public boolean isLathe() {
+		return is(ProfileKey.KIND, "turning");
+	}
+
 	/** Whether a key has that value. */
 	public boolean is(ProfileKey key, String value) {
 		return value.equals(values.get(key.key()));

@@ -19,7 +19,12 @@ public record Figures(LengthUnit unit) {
 
 	/** A length given in mm to the last figure a shop measures: up to 3 decimals in mm, 4 in inch. */
 	public String fine(double mm) {
-		return number(mm / unit.mm(), metric() ? 3 : 4) + " " + symbol();
+		return coordinate(mm) + " " + symbol();
+	}
+
+	/** A place along an axis given in mm, as it stands behind the axis letter: up to 3 decimals in mm, 4 in inch, without its unit. */
+	public String coordinate(double mm) {
+		return number(mm / unit.mm(), metric() ? 3 : 4);
 	}
 
 	/** A pitch or an advance a turn given in mm, with fixed decimals and without its unit: {@code 1.000}, {@code 0.05000}. */

@@ -1,6 +1,5 @@
 package truelead.checker.rule;
 
-import java.util.Locale;
 import truelead.checker.job.Fact;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.thread.TapStyle;
@@ -14,11 +13,7 @@ public final class ToolName {
 
 	/** {@code form tap}, {@code spot drill}; {@code tool} where nobody says. */
 	public static String of(ToolFacts facts) {
-		return facts.kind().map(Fact::value).map(kind -> kind == ToolKind.CUTTING_TAP || kind == ToolKind.TAP ? "tap" : of(kind)).orElse("tool");
-	}
-
-	private static String of(ToolKind kind) {
-		return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+		return facts.kind().map(Fact::value).map(kind -> kind == ToolKind.CUTTING_TAP || kind == ToolKind.TAP ? "tap" : kind.words()).orElse("tool");
 	}
 
 	/** Whether a tap forms its thread as against cutting it. */

@@ -16,7 +16,7 @@ import truelead.checker.tool.ToolLog;
  *
  * Two arcs are of one run where centres are within 12 % of the radius and radii within 3 %: half arcs written with an R a hair larger than
  * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius. Helical
- * arcs of one R are of one run though an end written wrong moves their centres further.
+ * arcs of one R, or of one that grows with a taper, are of one run though an end written wrong moves their centres further.
  */
 public final class ArcRuns {
 
@@ -25,6 +25,8 @@ public final class ArcRuns {
 	private static final double RADII = 0.03;
 	private static final double SAME = 1e-6;
 	private static final double STRAYED = 0.6;
+	/** Part of its rise that the R of an arc may be more or less than that before: twice what a taper pipe thread grows, since R is rounded. */
+	private static final double GROWS = 1.0 / 16;
 	private static final double HELIX = 0.4 * 2 * Math.PI;
 	static final double CIRCLE = 0.95 * 2 * Math.PI;
 
@@ -234,7 +236,7 @@ public final class ArcRuns {
 			return false;
 		}
 		double radius = one.endRadius();
-		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME) {
+		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME + GROWS * Math.abs(next.rise())) {
 			return one.centre().distanceInPlane(next.centre(), plane) <= STRAYED * radius;
 		}
 		return Math.abs(next.startRadius() - radius) <= RADII * radius && one.centre().distanceInPlane(next.centre(), plane) <= CENTRES * radius;

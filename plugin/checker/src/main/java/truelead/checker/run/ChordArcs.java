@@ -18,8 +18,6 @@ final class ChordArcs {
 	private static final int SPOILT = 2;
 	/** Circles are one where corners of either lie so near the other, in radii: a taper thread grows by less a turn. */
 	private static final double ONE = 0.025;
-	/** A corner further than this from its circle is wrong, mm. */
-	private static final double WRONG = 0.02;
 	/** From so far round on the corners tell whether the way becomes wider. */
 	private static final double TELLS = 1.5 * Math.PI;
 	private static final double FULL = 2 * Math.PI;
@@ -119,7 +117,7 @@ final class ChordArcs {
 		double most = Double.POSITIVE_INFINITY;
 		double turned = 0;
 		int end = from + 1;
-		for (int i = from; i < to && !wrong[i + 1 - offset] && chords.get(i).move().modal() == modal; i++) {
+		for (int i = from; i < to && !wrong[i + 1 - offset] && alike(chords.get(i).move().modal(), modal); i++) {
 			double chord = Math.abs(path.angle(circle, i));
 			turned += chord;
 			double rise = corners[2][i + 1] - corners[2][from];
@@ -133,6 +131,12 @@ final class ChordArcs {
 			most = Math.min(most, (rise + path.level()) / turned);
 		}
 		return end;
+	}
+
+	/** Whether two states are the same for what a cutter does: each chord may say its feed again. */
+	private static boolean alike(Modal one, Modal other) {
+		return one == other || one.unit() == other.unit() && one.absolute() == other.absolute() && one.feedMode() == other.feedMode() && one.spindle() == other.spindle()
+				&& one.compensation() == other.compensation() && Double.compare(one.feed().value(), other.feed().value()) == 0 && Double.compare(one.speed().value(), other.speed().value()) == 0;
 	}
 
 	private void arc(Circle circle, int from, int to, int sense) {

@@ -46,14 +46,17 @@ final class ChordPath {
 		this.corners = new double[3][last + 1];
 		Plane plane = chords.get(0).move().modal().plane();
 		double finest = Double.MAX_VALUE;
+		int computed = 0;
 		for (int i = 0; i <= last; i++) {
 			Step.Move move = chords.get(Math.max(0, i - 1)).move();
 			corners[0][i] = (i == 0 ? move.from() : move.to()).along(plane.first());
 			corners[1][i] = (i == 0 ? move.from() : move.to()).along(plane.second());
 			corners[2][i] = (i == 0 ? move.from() : move.to()).along(plane.axis());
-			finest = move.resolution() > 0 ? Math.min(finest, move.resolution()) : finest;
+			finest = move.resolution() > 0 ? Math.min(finest, Decimals.open(move.modal().unit(), move.resolution())) : finest;
+			computed += move.resolution() > 0 ? 0 : 1;
 		}
-		this.resolution = finest < Double.MAX_VALUE ? finest : 0;
+		// what leads in or out may be written among computed corners, and a computed corner stand among written ones
+		this.resolution = 2 * computed > last ? 0 : finest;
 		this.round = 3 * Math.max(resolution, FINEST) + FINEST;
 		this.level = 2 * Math.max(resolution, FINEST) + FINEST / 2;
 		find();

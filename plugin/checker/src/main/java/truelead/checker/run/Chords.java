@@ -115,7 +115,7 @@ final class Chords {
 		// across is the sine and along the cosine of the turn, both as many times larger
 		double across = u * dv - v * du;
 		double along = u * du + v * dv;
-		double rounding = 3 * Math.max(move.resolution(), FINEST);
+		double rounding = 3 * Math.max(Decimals.open(move.modal().unit(), move.resolution()), FINEST);
 		double shorter = Math.min(u * u + v * v, du * du + dv * dv);
 		boolean hidden = rounding * rounding >= HIDDEN * HIDDEN * shorter;
 		boolean on = hidden ? sense == 0 || sense * across * Math.sqrt(shorter) > -rounding * along : Math.abs(across) >= STRAIGHT * along && sense * across >= 0;

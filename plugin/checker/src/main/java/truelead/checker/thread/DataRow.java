@@ -1,5 +1,9 @@
 package truelead.checker.thread;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringTokenizer;
+
 /** A row of a data file: its cells by the names of the file's head. */
 public final class DataRow {
 
@@ -19,5 +23,14 @@ public final class DataRow {
 			}
 		}
 		throw new IllegalArgumentException("no column " + name);
+	}
+
+	/** The words of a cell, which blanks part; an unknown name throws, as in {@link #get}. */
+	public List<String> words(String name) {
+		List<String> words = new ArrayList<>();
+		for (StringTokenizer all = new StringTokenizer(get(name), " "); all.hasMoreTokens();) {
+			words.add(all.nextToken());
+		}
+		return words;
 	}
 }

@@ -1,10 +1,17 @@
 package truelead.checker.thread;
 
+import java.util.Locale;
+
 /** The kinds of tool that a comment can name. */
 public enum ToolKind {
 	DRILL, CENTRE_DRILL, SPOT_DRILL, REAMER, BORING, COUNTERSINK, COUNTERBORE, END_MILL, THREAD_MILL, CUTTING_TAP, FORM_TAP,
 	/** A tap of which the comment does not say whether it cuts or forms. */
 	TAP;
+
+	/** Its name in messages and tables: {@code form tap}. */
+	public String words() {
+		return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+	}
 
 	/** Taps of every kind. */
 	public boolean tap() {

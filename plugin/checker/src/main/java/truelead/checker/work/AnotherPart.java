@@ -5,7 +5,6 @@ import java.util.TreeSet;
 import truelead.checker.callout.PartTurned;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
-import truelead.checker.profile.ProfileKey;
 
 /**
  * Where a program stops for the part to be turned over or another one to be clamped, so that the same place is another hole. A comment at M0 or M1 says
@@ -19,7 +18,7 @@ public final class AnotherPart {
 	private final TreeSet<Integer> bare = new TreeSet<>();
 
 	private AnotherPart(Work work) {
-		lathe = work.shop().profile().is(ProfileKey.KIND, "turning");
+		lathe = work.shop().profile().isLathe();
 		for (TimedEvent timed : work.course().events()) {
 			boolean stop = timed.event().kind() == Step.EventKind.STOP;
 			if (stop || timed.event().kind() == Step.EventKind.OPTIONAL_STOP) {

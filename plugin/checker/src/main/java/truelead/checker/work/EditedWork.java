@@ -163,7 +163,7 @@ public final class EditedWork {
 		}
 		Recorded before = trace.recorded();
 		EditedPasses.Part part = trace.edited(again, work.tools().get(again.firstStay()));
-		boolean counted = before.openArcs().size() < Recorder.MOST_OPEN_ARCS && before.compensation().size() < CompensationLog.MOST;
+		boolean counted = before.openArcs().size() < OpenArcs.MOST && before.compensation().size() < CompensationLog.MOST;
 		if (!apart || !counted || !holes.get().change(part, before)) {
 			return Optional.empty();
 		}
@@ -171,7 +171,7 @@ public final class EditedWork {
 		places.followed(again.fromLine(), true);
 		EditedHoles now = holes.get();
 		Recorded all = trace.recorded();
-		if (all.openArcs().size() >= Recorder.MOST_OPEN_ARCS || all.compensation().size() >= CompensationLog.MOST) {
+		if (all.openArcs().size() >= OpenArcs.MOST || all.compensation().size() >= CompensationLog.MOST) {
 			return Optional.empty();
 		}
 		List<ToolUse> uses = work.tools();
@@ -280,7 +280,7 @@ public final class EditedWork {
 		work.trouble().openArcs().stream().filter(arc -> !lines.get(arc.block().line())).forEach(all::add);
 		all.sort(Comparator.comparingInt(arc -> arc.block().line()));
 		Recorded now = trace.recorded();
-		boolean counted = now.openArcs().size() < Recorder.MOST_OPEN_ARCS && now.compensation().size() < CompensationLog.MOST && now.events().size() < Recorder.MOST_EVENTS;
+		boolean counted = now.openArcs().size() < OpenArcs.MOST && now.compensation().size() < CompensationLog.MOST && now.events().size() < Recorder.MOST_EVENTS;
 		return counted ? Optional.of(all) : Optional.empty();
 	}
 

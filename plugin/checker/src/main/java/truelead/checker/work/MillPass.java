@@ -11,6 +11,7 @@ import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.run.ArcRun;
 import truelead.checker.tool.ToolUse;
@@ -265,12 +266,18 @@ public final class MillPass {
 		if (Math.abs(in) > JOINED) {
 			return in < 0 ? -1 : 1;
 		}
+		return place().plane() != Plane.XY && outwards() < 0 ? 1 : -1;
+	}
+
+	/** The way a rapid along the axis alone takes the cutter out beyond the helix: below 0 towards smaller numbers, 0 where none does, as where it goes back for the next pass. */
+	private int outwards() {
 		for (Step step : exit) {
-			if (step instanceof Step.Move move && move.from().distanceInPlane(move.to(), place().plane()) < JOINED) {
-				return move.to().along(axis()) < move.from().along(axis()) ? 1 : -1;
+			if (step instanceof Step.Move move && move.rapid() && move.from().distanceInPlane(move.to(), place().plane()) < JOINED) {
+				double to = move.to().along(axis());
+				return to > Math.max(startLevel(), endLevel()) ? 1 : to < Math.min(startLevel(), endLevel()) ? -1 : 0;
 			}
 		}
-		return -1;
+		return 0;
 	}
 
 	/** How far a level lies in the hole below another one, seen the way the tool goes, mm; below 0 where it lies above. */

@@ -1,9 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import truelead.checker.chunk.Contour;
 import truelead.checker.machine.Compensation;
@@ -14,8 +12,6 @@ import truelead.checker.machine.Step.EventKind;
 import truelead.checker.machine.StepSink;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
-import truelead.checker.program.Plane;
-import truelead.checker.program.Reason;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.ArcRuns;
@@ -32,9 +28,6 @@ final class Recorder implements StepSink {
 	private static final int MOST_IN_ROWS = 1_500_000;
 	private static final int MOST_RUNS = 200_000;
 	private static final int MOST_ARCS = 1_000_000;
-	/** As many arcs that do not close are kept. */
-	static final int MOST_OPEN_ARCS = 1_000;
-	private static final double OPEN_ARC = 0.001;
 
 	/** A cycle at a place, or the first of a row of places, when, and under which tool. */
 	record TimedStroke(int order, ToolLog tool, Step.Stroke stroke, Optional<Step.Row> row) {
@@ -55,8 +48,9 @@ final class Recorder implements StepSink {
 	final List<LoggedEvent> events = new ArrayList<>();
 	final List<ArcCopies> arcCopies = new ArrayList<>();
 	final CompensationLog compensation = new CompensationLog();
-	final List<Step.Arc> openArcs = new ArrayList<>();
-	private final Map<String, LoggedTrouble> trouble = new LinkedHashMap<>();
+	private final OpenArcs open;
+	final List<Step.Arc> openArcs;
+	private final Troubles troubles = new Troubles();
 
 	final LatheMotions turned;
 	private final AxisRuns axisTracker;
@@ -83,35 +77,32 @@ final class Recorder implements StepSink {
 	/** Number of the first of the stays. */
 	private final int firstStay;
 
-	private final MachineProfile profile;
 	private final boolean compact;
 
 	/** @param compact whether what comes again is kept as such */
 	Recorder(MachineProfile profile, boolean compact) {
-		this.profile = profile;
-		// what turns is the part: a tool beside the axis bores or chases
-		this.lathe = WorkReader.turning(profile);
-		this.turned = new LatheMotions(lathe);
-		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
-		this.firstStay = 0;
-		this.tool = ToolLog.unknown(0, 0, Optional.empty(), 0);
-		this.log = tool;
-		this.compact = compact;
+		this(profile, compact, 0, ToolLog.unknown(0, 0, Optional.empty(), 0), 0);
 		tools.add(tool);
 	}
 
 	/** Goes on from a change of the tool, of which another recorder has taken the steps before. */
 	Recorder(MachineProfile profile, int stay, int order, Compensation before) {
-		this.profile = profile;
-		this.lathe = WorkReader.turning(profile);
+		this(profile, true, stay, ToolLog.unknown(stay - 1, 0, Optional.empty(), order), order);
+		this.lastCompensation = before;
+	}
+
+	private Recorder(MachineProfile profile, boolean compact, int firstStay, ToolLog tool, int order) {
+		// what turns is the part: a tool beside the axis bores or chases
+		this.lathe = profile.isLathe();
 		this.turned = new LatheMotions(lathe);
+		this.open = new OpenArcs(profile);
+		this.openArcs = open.all();
 		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
-		this.firstStay = stay;
-		this.compact = true;
-		this.tool = ToolLog.unknown(stay - 1, 0, Optional.empty(), order);
+		this.firstStay = firstStay;
+		this.compact = compact;
+		this.tool = tool;
 		this.log = tool;
 		this.order = order;
-		this.lastCompensation = before;
 	}
 
 	/**
@@ -196,8 +187,7 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.Event event) {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
-			trouble.putIfAbsent(notFollowed.block().file().name() + ":" + notFollowed.block().line() + ":" + notFollowed.why().words(),
-					new LoggedTrouble(number, tool, notFollowed));
+			troubles.add(new LoggedTrouble(number, tool, notFollowed));
 			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
 			}
@@ -216,7 +206,7 @@ final class Recorder implements StepSink {
 
 	/** What could not be followed, each block and reason once, in the order of execution. */
 	List<LoggedTrouble> trouble() {
-		return List.copyOf(trouble.values());
+		return troubles.all();
 	}
 
 	/** Whether a program has ended. */
@@ -259,16 +249,7 @@ final class Recorder implements StepSink {
 		arcTracker.arc(arc, tool, number);
 		log.cut(arc, false, true);
 		turned.arc(arc, tool, number);
-		if (open(arc)) {
-			addUpTo(MOST_OPEN_ARCS, openArcs, arc);
-		}
-	}
-
-	/** In another plane than XY an arc that hardly closes tells that the plane is the wrong one; in XY only what the control refuses is of interest. */
-	private boolean open(Step.Arc arc) {
-		Modal modal = arc.modal();
-		double most = modal.plane() == Plane.XY ? Math.max(OPEN_ARC, profile.arcTolerance(modal.unit())) : OPEN_ARC;
-		return Math.abs(arc.startRadius() - arc.endRadius()) > most;
+		open.add(arc);
 	}
 
 	private void stroke(Step.Stroke stroke, int number) {
@@ -300,7 +281,7 @@ final class Recorder implements StepSink {
 		arcTracker.settle(copies.steps(0).get(0));
 		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty() : ArcCopies.of(copies, tool, number);
 		int runs = helices.map(found -> found.first().size()).orElse(0) * copies.count();
-		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open(arc));
+		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open.is(arc));
 		if (runs > 0 && runs <= MOST_IN_ROWS - inRows && closed && compensation.add(number, tool, copies, lastCompensation)) {
 			arcCopies.add(helices.get());
 			inRows += runs;
@@ -335,7 +316,9 @@ final class Recorder implements StepSink {
 			ended = Optional.of(event.block());
 		}
 		if (event.kind() != EventKind.SUB_CALL && event.kind() != EventKind.SUB_RETURN && event.kind() != EventKind.DWELL) {
-			addUpTo(MOST_EVENTS, events, new LoggedEvent(number, tool, event));
+			if (events.size() < MOST_EVENTS) {
+				events.add(new LoggedEvent(number, tool, event));
+			}
 		}
 	}
 
@@ -381,13 +364,6 @@ final class Recorder implements StepSink {
 	}
 
 	private void tooMany(Step first) {
-		trouble.putIfAbsent("too many", new LoggedTrouble(order, tool, new Step.NotFollowed(first.block(), first.modal(),
-				Reason.of("the program makes more holes and helices than are followed: those from here on are not checked"), true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
-	}
-
-	private static <T> void addUpTo(int most, List<T> list, T item) {
-		if (list.size() < most) {
-			list.add(item);
-		}
+		troubles.tooMany(order, tool, first);
 	}
 }

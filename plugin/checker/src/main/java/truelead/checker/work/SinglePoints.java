@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
@@ -157,6 +158,8 @@ final class SinglePoints {
 	}
 
 	private final List<Chase> chases = new ArrayList<>();
+	/** The stays of their tools. */
+	private final BitSet chasing = new BitSet();
 	/** How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool. */
 	private double approach = Double.NaN;
 	private boolean fresh = true;
@@ -169,9 +172,9 @@ final class SinglePoints {
 	/** The thread whose pass has ended, as long as the tool has not gone away along Z. */
 	private Optional<Chase> left = Optional.empty();
 
-	/** Whether a tool cuts a thread. */
+	/** Whether the tool of a stay cuts a thread. */
 	boolean cutBy(int tool) {
-		return chases.stream().anyMatch(chase -> chase.tool.index() == tool);
+		return chasing.get(tool);
 	}
 
 	/** Another tool comes: from where it goes to its first place says nothing. */
@@ -214,6 +217,7 @@ final class SinglePoints {
 		if (known.isEmpty() && chases.size() < MOST) {
 			known = Optional.of(new Chase(order, tool));
 			chases.add(known.get());
+			chasing.set(tool.index());
 		}
 		if (left.isPresent() && left.equals(known) && step.from().equals(end) && step.from().x() == step.to().x() && (step.to().z() - step.from().z()) * way(left.get().first()) < 0) {
 			// the threading code is still in force on the way back

@@ -59,7 +59,7 @@ final class TapDrafts {
 
 	TapDrafts(MachineProfile profile, Commentary commentary, Stays stays) {
 		this.profile = profile;
-		this.turning = WorkReader.turning(profile);
+		this.turning = profile.isLathe();
 		this.commentary = commentary;
 		this.stays = stays;
 	}

@@ -82,7 +82,7 @@ final class Trace implements StepSink, Restarts {
 		Interpreter.run(program, folder, profile, budget, trace, trace);
 		trace.recorder.finish();
 		trace.recorded = Recorded.of(trace.recorder);
-		trace.winds |= WorkReader.turning(profile) || budget.cancelled().getAsBoolean();
+		trace.winds |= profile.isLathe() || budget.cancelled().getAsBoolean();
 		trace.behind = trace.recorder.tools.size();
 		return trace;
 	}

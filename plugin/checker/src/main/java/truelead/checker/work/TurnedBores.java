@@ -44,7 +44,7 @@ final class TurnedBores {
 		}
 	}
 
-	/** Whether a feed along Z went aslant by little, so that a bore may be a cone. */
+	/** How near to the axis each tool has fed aslant by little, so that a bore may be a cone, mm. */
 	private final Map<ToolLog, Double> cones = new HashMap<>();
 	private final List<Pass> passes = new ArrayList<>();
 	private final List<Pass> open = new ArrayList<>();

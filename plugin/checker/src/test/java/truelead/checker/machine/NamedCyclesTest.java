@@ -100,6 +100,16 @@ class NamedCyclesTest {
 	}
 
 	@Test
+	void aGridOfWhichSomethingIsLeftOutMakesNoneOfItsRows() {
+		for (String grid : List.of("CYCLE801(10,20,0,30,,2,2)", "CYCLE801(10,,0,30,40,2,2)", "CYCLE801(10,,0,30,40,100000,100000)", "CYCLE801(10,20,0,30,40,-2,-2)")) {
+			Followed followed = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", grid, "MCALL");
+			assertThat(followed.strokes()).as(grid).isEmpty();
+			assertThat(followed.lost()).containsExactly("the holes of " + grid + " are placed in a way that is not followed: check them by hand");
+		}
+		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,,2,1)", "MCALL").strokes()).as("one row needs no distance to the next").hasSize(2);
+	}
+
+	@Test
 	void aFloatingHolderGoesTheWayTheSpindleTurns() {
 		Step.Stroke tap = Followed.milling(AT, "S300 M4", "CYCLE840(50,0,4,-15,,,3,4,0,,1.5)").stroke(0);
 		assertThat(tap.cycle().kind()).isEqualTo(Cycle.Kind.TAP_LEFT);

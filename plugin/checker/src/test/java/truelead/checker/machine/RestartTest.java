@@ -12,14 +12,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.profile.Meaning;
 import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 
 /** A program is followed from a tool change as if it had come there from its first block: nothing that was in force may be left behind. */
 class RestartTest {
 
-	private static final CannedCycles.Kept NO_CYCLE = new CannedCycles.Kept(Optional.empty(), Meaning.NONE, 0, 0, 0, 0, false, false, false, false, Optional.empty(), false, false);
+	private static final CannedCycles.Kept NO_CYCLE = new CannedCycles.Kept(Optional.empty(), CycleLevels.Kept.NONE, false, Optional.empty(), false, false);
 
 	/** Made anew from the other fields when asked for; the state that a place belongs to. */
 	private static final Set<String> MADE_ANEW = Set.of("modal", "faceModal", "sideModal", "lockedModal", "pitchModal", "place", "state");

@@ -33,7 +33,7 @@ class PlanProgramTest {
 	void theProgramPassesTheCheck(Method method) {
 		for (String thread : THREADS) {
 			ThreadSpec spec = CalloutReader.readExactly(thread).orElseThrow().spec();
-			for (double depth : new double[] { 0.8, 1, 1.5, 2, 2.5 }) {
+			for (double depth : new double[] { 0.8, 1.5, 2.5 }) {
 				boolean through = method == Method.SPIRAL_POINT || depth == 2.5;
 				Request request = new Request(spec, Optional.empty(), depth * spec.diameter(), OptionalDouble.empty(), through, 3, MachineProfile.generic());
 				if (HolePlan.of(method, request).isEmpty()) {

@@ -32,7 +32,7 @@ class CopiedHelicesTest {
 	}
 
 	@Property(tries = 120)
-	void passesAndHolesAreThoseOfEachHelix(@ForAll Random random) {
+	void passesHolesAndFindingsAreThoseOfEachHelix(@ForAll Random random) {
 		ProgramFile program = program(HelixPrograms.of(random, 10 + random.nextInt(60)));
 		Work together = work(program, true);
 		Work single = work(program, false);
@@ -42,6 +42,7 @@ class CopiedHelicesTest {
 			assertSame(together.threadMillings().get(i), single.threadMillings().get(i));
 		}
 		assertThat(List.copyOf(together.course().compensation())).isEqualTo(List.copyOf(single.course().compensation()));
+		assertThat(Rules.check(together, RuleSettings.DEFAULT)).isEqualTo(Rules.check(single, RuleSettings.DEFAULT));
 	}
 
 	private static void assertSame(ThreadMilling one, ThreadMilling other) {
@@ -67,12 +68,6 @@ class CopiedHelicesTest {
 
 	private static MillPass at(MillPass pass, Hole hole) {
 		return new MillPass(pass.order(), pass.tool(), pass.rapidIn(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(), pass.turns());
-	}
-
-	@Property(tries = 200)
-	void theFindingsAreThoseOfEachHelix(@ForAll Random random) {
-		ProgramFile program = program(HelixPrograms.of(random, 10 + random.nextInt(60)));
-		assertThat(Rules.check(work(program, true), RuleSettings.DEFAULT)).isEqualTo(Rules.check(work(program, false), RuleSettings.DEFAULT));
 	}
 
 	private static ProgramFile program(List<String> lines) {

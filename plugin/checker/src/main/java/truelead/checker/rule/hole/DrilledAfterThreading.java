@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -62,7 +61,7 @@ public final class DrilledAfterThreading extends HoleRule {
 
 	/** On a lathe the block that made the hole comes again for the next part of the bar; and at a stop the part may be turned over. */
 	private static boolean nextPart(Cut cut, Visit visit, Work work) {
-		return work.shop().profile().is(ProfileKey.KIND, "turning") && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()))
+		return work.shop().profile().isLathe() && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()))
 				|| AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
 	}
 }

@@ -47,7 +47,7 @@ abstract class HoleRule extends NamedRule {
 	/** A place in the program's unit: {@code X30 Y10}, {@code X30 Y10 A90} where a rotary axis is turned. */
 	static String at(Place place, Figures figures) {
 		String letters = "XYZ";
-		return letters.charAt(place.plane().first()) + number(place.u(), figures) + " " + letters.charAt(place.plane().second()) + number(place.v(), figures) + turned(place.rotary());
+		return letters.charAt(place.plane().first()) + figures.coordinate(place.u()) + " " + letters.charAt(place.plane().second()) + figures.coordinate(place.v()) + turned(place.rotary());
 	}
 
 	private static String turned(Rotary rotary) {
@@ -58,10 +58,6 @@ abstract class HoleRule extends NamedRule {
 			}
 		}
 		return text.toString();
-	}
-
-	private static String number(double mm, Figures figures) {
-		return Figures.number(mm / figures.unit().mm(), figures.unit().mm() == 1 ? 3 : 4);
 	}
 
 	/** The other blocks of a finding on several places, at most ten of them. */

@@ -2,7 +2,6 @@ package truelead.checker.rule.hole;
 
 import java.util.BitSet;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -38,22 +37,24 @@ public final class NoThreadMade implements Rule {
 		for (ToolUse tool : work.tools()) {
 			if (wasToThread(tool)) {
 				making = making == null ? new Making(work) : making;
-				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && others(work.tools(), tool)) {
+				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && making.othersCut(tool)) {
 					found.accept(draft(tool));
 				}
 			}
 		}
 	}
 
-	/** The stays that make threads, and the numbers of their tools. */
+	/** The stays that make threads and the numbers of their tools, and how many stays cut. */
 	private static final class Making {
 
 		private final BitSet stays = new BitSet();
 		private final Set<Integer> numbers = new HashSet<>();
+		private final long cutting;
 
 		Making(Work work) {
 			work.operationsOfProgram().forEach(operation -> add(operation.tool()));
 			work.course().singlePoints().forEach(turned -> add(turned.tool()));
+			cutting = work.tools().stream().filter(Making::cuts).count();
 		}
 
 		private void add(ToolUse tool) {
@@ -66,6 +67,15 @@ public final class NoThreadMade implements Rule {
 		boolean has(ToolUse tool) {
 			return stays.get(tool.index()) || numbers.contains(tool.number());
 		}
+
+		/** Whether another tool cuts: a program that only shows its tools, to measure them, makes no threads. */
+		boolean othersCut(ToolUse tool) {
+			return cutting > (cuts(tool) ? 1 : 0);
+		}
+
+		private static boolean cuts(ToolUse tool) {
+			return tool.summary().moved() && !tool.summary().idle();
+		}
 	}
 
 	/** A tap that does nothing at all; a thread mill that moves. What runs other cycles, or feeds as a tap, is told by other rules. */
@@ -77,11 +87,6 @@ public final class NoThreadMade implements Rule {
 	/** Whether the program stops while the tool is in: a person may thread by hand, or look at the tool. */
 	private static boolean stops(ToolUse tool, Work work) {
 		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder()).anyMatch(event -> event.event().kind() == Step.EventKind.STOP);
-	}
-
-	/** Whether another tool cuts: a program that only shows its tools, to measure them, makes no threads. */
-	private static boolean others(List<ToolUse> tools, ToolUse tool) {
-		return tools.stream().anyMatch(other -> other.index() != tool.index() && other.summary().moved() && !other.summary().idle());
 	}
 
 	private Draft called(ToolUse tool, String what) {

@@ -15,15 +15,16 @@ import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.work.Parting;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** A through thread whose tap does not pass the far face by its lead. */
+/** A through thread whose tap does not pass the far face by its lead, or that ends far above the end of the hole. */
 public final class NotThrough extends HoleRule {
 
 	/** How far a drill goes behind a wall as a rule: parts of the thread's diameter and of the depth, and pitches; nobody goes twice as far (common practice, no source). */
 	private static final double BEHIND = 0.5;
-	private static final double PART_BEHIND = 0.25;
+	static final double PART_BEHIND = 0.25;
 	private static final double TURNS_BEHIND = 3;
 
 	public NotThrough() {
@@ -37,6 +38,9 @@ public final class NotThrough extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		if (operation instanceof ThreadMilling milling) {
+			MilledThrough.of(this, milling).ifPresent(found);
+		}
 		if (!(operation instanceof Tapping tapping)) {
 			return;
 		}
@@ -76,7 +80,7 @@ public final class NotThrough extends HoleRule {
 			return;
 		}
 		double above = full - depth.tip();
-		double usual = Math.max(BEHIND * tapping.wanted().thread().get().value().diameter(), TURNS_BEHIND * depth.pitch());
+		double usual = usual(tapping.wanted().thread().get().value().diameter(), depth.pitch());
 		if (above > usual && above > PART_BEHIND * full) {
 			Figures figures = depth.figures();
 			String message = "the tap goes " + figures.length(depth.tip()) + " deep in a hole that is called through and drilled to its full diameter down to " + figures.length(full)
@@ -85,6 +89,11 @@ public final class NotThrough extends HoleRule {
 			found.accept(depth.evidence(Draft.of(this, sure ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
 					.known("through", "through", tapping.wanted().through().get()).related(drill.get().block(), "the drill block"));
 		}
+	}
+
+	/** How far a drill goes behind a wall at most as a rule, mm. */
+	static double usual(double diameter, double pitch) {
+		return Math.max(BEHIND * diameter, TURNS_BEHIND * pitch);
 	}
 
 	/** Where the part is drilled through and cut off from a bar, its length tells how deep the tap has to go; by so much less as the tool is wide at most. */

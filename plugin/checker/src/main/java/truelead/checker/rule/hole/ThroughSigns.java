@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.ToolName;
 import truelead.checker.work.Tapping;
@@ -47,7 +46,7 @@ final class ThroughSigns {
 
 	/** In the side of a turned part. */
 	private Optional<String> passesAxis(Cut sized) {
-		boolean side = work.shop().profile().is(ProfileKey.KIND, "turning") && sized.place().plane() == Plane.YZ;
+		boolean side = work.shop().profile().isLathe() && sized.place().plane() == Plane.YZ;
 		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
 

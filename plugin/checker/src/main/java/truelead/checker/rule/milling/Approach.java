@@ -2,7 +2,6 @@ package truelead.checker.rule.milling;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 import truelead.checker.work.MillPass;
@@ -27,19 +26,13 @@ final class Approach {
 	/** The angle between the end of a step and the helix's own direction at its start, radians from 0 to pi. */
 	static double kink(Step step, MillPass pass) {
 		Plane plane = pass.place().plane();
-		double helix = tangent(pass.first(), pass.first().from(), plane);
-		double arriving = step instanceof Step.Arc arc ? tangent(arc, arc.to(), plane) : step instanceof Step.Move move
+		double helix = pass.first().heading(pass.first().from());
+		double arriving = step instanceof Step.Arc arc ? arc.heading(arc.to()) : step instanceof Step.Move move
 				? Math.atan2(move.to().along(plane.second()) - move.from().along(plane.second()),
 						move.to().along(plane.first()) - move.from().along(plane.first()))
 				: helix;
 		double difference = Math.abs(helix - arriving) % (2 * Math.PI);
 		return Math.min(difference, 2 * Math.PI - difference);
-	}
-
-	private static double tangent(Step.Arc arc, Point at, Plane plane) {
-		double bearing = Math.atan2(at.along(plane.second()) - arc.centre().along(plane.second()),
-				at.along(plane.first()) - arc.centre().along(plane.first()));
-		return bearing + (arc.sweep() > 0 ? Math.PI / 2 : -Math.PI / 2);
 	}
 
 	private static boolean moves(Step step, Plane plane) {

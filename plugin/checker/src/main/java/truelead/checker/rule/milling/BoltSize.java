@@ -20,10 +20,17 @@ final class BoltSize {
 	/** Depth of thread on the diameter, in pitches: the shallowest root a standard profile has, and the deepest that any point cuts (ISO 68-1). */
 	private static final double SHALLOWEST = 1.0825;
 	private static final double DEEPEST = 1.4;
+	/** What external threads are deep, in pitches: 17/24 of the sharp V on both sides (ISO 68-1). */
+	private static final double USUAL = 1.2269;
 	private static final double WHITWORTH = 1.2807;
 	private static final double ROUND = 0.1;
 
 	private BoltSize() {
+	}
+
+	/** The usual diameter at the root, mm. */
+	static double root(ThreadSpec thread) {
+		return thread.diameter() - (Math.abs(Math.toDegrees(thread.system().flankAngle()) - 55) < 1e-6 ? WHITWORTH : USUAL) * thread.pitch();
 	}
 
 	/** The finding of a helix that leaves another root; empty where it does not, and for profiles of other angles. */
@@ -47,7 +54,7 @@ final class BoltSize {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(pass.modal().unit());
-		double right = (thread.diameter() - (sixty ? 1.2269 : WHITWORTH) * pitch + (contour ? 0 : cutter.value())) / 2;
+		double right = (root(thread) + (contour ? 0 : cutter.value())) / 2;
 		String how = "2 x R" + figures.fine(pass.radius()) + (contour ? " with compensation" : " - cutter " + figures.fine(cutter.value()));
 		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), how + " leaves a root of " + figures.fine(root) + ", " + MillFacts.name(operation) + (error > 0 ? " has at most " : " has at least ")
 				+ figures.fine(error > 0 ? most : least) + ": " + figures.fine(Math.abs(error)) + (error > 0 ? " too large" : " too small") + "; radius " + figures.fine(right)).on(operation)

@@ -33,6 +33,8 @@ public final class CompMissing implements Rule {
 	private static final double NEAR = 0.25;
 	/** The same for a taper thread, whose size depends on how deep it is cut. */
 	private static final double TAPER = 1;
+	/** A pass that is wider than another by this is no spring pass of it, mm. */
+	private static final double WIDER = 1e-3;
 	/** Shops that keep radii apart from lengths add a round number to the tool's (common practice, no source). */
 	private static final int ROUND = 10;
 
@@ -55,13 +57,13 @@ public final class CompMissing implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		Set<Integer> tools = work.ofTools(Numbers.class, Numbers::of).numbers();
 		for (ThreadMilling operation : work.threadMillings()) {
-			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
+			Optional<ThreadSpec> thread = MillFacts.cutThread(operation).map(Fact::value);
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			MillFacts.cutThread(operation).map(Fact::value).ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
+			thread.ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			BoltCompensation.of(this, work, operation).map(Draft::finding).ifPresent(found);
 			if (thread.isPresent() && cutter.isPresent()) {
-				operation.passes().where(pass -> isWall(pass, thread.get(), cutter.getAsDouble()))
+				operation.passes().where(pass -> isWall(operation, pass, thread.get(), cutter.getAsDouble()))
 						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
 			}
 			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
@@ -108,8 +110,8 @@ public final class CompMissing implements Rule {
 	/** Compensation that puts the cutter outside a path that is the wall: G42 counter-clockwise, G41 clockwise inside a hole. */
 	private static boolean isWrongSide(MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		double path = HelixForm.of(pass).pathDiameter();
-		double near = (thread.taperOnDiameter() == 0 ? NEAR : TAPER) * thread.pitch();
-		boolean wall = Math.abs(path - thread.diameter()) <= near && (cutter.isEmpty() || Math.abs(path + cutter.getAsDouble() - thread.diameter()) > near);
+		double near = near(thread);
+		boolean wall = cutter.isEmpty() ? Math.abs(path - thread.diameter()) <= near : inWall(path, thread, cutter.getAsDouble());
 		boolean outside = pass.compensation() == (pass.counterclockwise() ? Compensation.RIGHT : Compensation.LEFT);
 		return wall && outside && !pass.external() && !pass.modal().mirrored();
 	}
@@ -130,10 +132,20 @@ public final class CompMissing implements Rule {
 		return draft.related(pass.block(), "the helix").finding();
 	}
 
-	private static boolean isWall(MillPass pass, ThreadSpec thread, double cutter) {
+	private static double near(ThreadSpec thread) {
+		return (thread.taperOnDiameter() == 0 ? NEAR : TAPER) * thread.pitch();
+	}
+
+	/** Whether a path lies in the thread's wall, between the hole and its major diameter, where a cutter's centre does not go: it would cut too large by far. */
+	private static boolean inWall(double path, ThreadSpec thread, double cutter) {
+		double near = near(thread);
+		return path > Math.min(MillFacts.minor(thread), thread.diameter() - near) && path <= thread.diameter() + near && path + cutter > thread.diameter() + near;
+	}
+
+	private static boolean isWall(ThreadMilling operation, MillPass pass, ThreadSpec thread, double cutter) {
 		double path = HelixForm.of(pass).pathDiameter();
-		return pass.compensation() == Compensation.OFF && !pass.external() && Math.abs(path - thread.diameter()) <= NEAR * thread.pitch()
-				&& Math.abs(path + cutter - thread.diameter()) > NEAR * thread.pitch();
+		return pass.compensation() == Compensation.OFF && !pass.external() && inWall(path, thread, cutter)
+				&& (Math.abs(path - thread.diameter()) <= near(thread) || operation.passesAt(pass.hole()).stream().anyMatch(other -> other.radius() > pass.radius() + WIDER && other.compensation() != Compensation.OFF));
 	}
 
 	private Finding finding(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, double cutter) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Place;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -38,15 +39,13 @@ public final class CutterHitsBottom implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			if (!operation.wanted().through().map(f -> f.value()).orElse(false)) {
-				Map<Place, Deep> deepest = new LinkedHashMap<>();
-				MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external() && !MillFacts.cutOff(work, pass))
-						.ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
-							wrong.accept(deep.finding());
-							deepest.merge(pass.place(), deep, (one, other) -> other.below() > one.below() ? other : one);
-						})), any -> { });
-				deepest.values().forEach(deep -> found.accept(deep.finding()));
-			}
+			Map<Place, Deep> deepest = new LinkedHashMap<>();
+			MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external() && !MillFacts.cutOff(work, pass))
+					.ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
+						wrong.accept(deep.finding());
+						deepest.merge(pass.place(), deep, (one, other) -> other.below() > one.below() ? other : one);
+					})), any -> { });
+			deepest.values().forEach(deep -> found.accept(deep.finding()));
 		}
 		work.course().singlePoints().forEach(turned -> TurnedShoulder.of(this, turned).map(Draft::finding).ifPresent(found));
 	}
@@ -78,6 +77,10 @@ public final class CutterHitsBottom implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
+		if (operation.wanted().through().map(Fact::value).orElse(false)) {
+			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures).ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
+			return;
+		}
 		found.accept(new Deep(below, Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
 				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
 						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)

@@ -21,7 +21,7 @@ import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The cutter is pulled out along the axis while its teeth still stand in the thread: it must come back inside the minor diameter first (geometry). */
+/** The cutter is pulled out along the axis while its teeth still stand in the thread: it must come back inside the minor diameter first, outside beyond the major one (geometry). */
 public final class ExitScarsThread implements Rule {
 
 	/** How far from the wall a cutter at least goes to be off it, mm: less than any thread is deep. */
@@ -48,6 +48,8 @@ public final class ExitScarsThread implements Rule {
 				MillFacts.look(inside, (pass, wrong) -> fromTheWall(work, operation, pass, wrong), found);
 			} else if (thread.isPresent() && cutter.isPresent()) {
 				MillFacts.look(inside, (pass, wrong) -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), wrong), found);
+				MillFacts.look(operation.passes().where(pass -> pass.external() && !goesOn(pass) && thread.get().value().taperOnDiameter() == 0),
+						(pass, wrong) -> BoltExit.of(this, work, operation, pass, thread.get(), cutter.getAsDouble()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}
 		work.course().singlePoints().forEach(turned -> TurnedExit.of(this, turned).map(Draft::finding).ifPresent(found));
@@ -59,7 +61,7 @@ public final class ExitScarsThread implements Rule {
 	}
 
 	/** The last step before the cutter moves away along the axis alone. */
-	private static Step lastInTheHole(MillPass pass) {
+	static Step lastInTheHole(MillPass pass) {
 		Step last = pass.last();
 		for (Step step : pass.exit()) {
 			if (step instanceof Step.Move move && move.from().distanceInPlane(move.to(), pass.place().plane()) < 1e-4) {
@@ -74,7 +76,7 @@ public final class ExitScarsThread implements Rule {
 		return pass.place().at(point.along(pass.place().plane().first()), point.along(pass.place().plane().second()));
 	}
 
-	private static Point leaves(MillPass pass) {
+	static Point leaves(MillPass pass) {
 		Step last = lastInTheHole(pass);
 		return last instanceof Step.Arc arc ? arc.to() : last instanceof Step.Move move ? move.to() : pass.last().to();
 	}

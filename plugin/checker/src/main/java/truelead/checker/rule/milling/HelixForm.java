@@ -3,8 +3,8 @@ package truelead.checker.rule.milling;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
-import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
+import truelead.checker.run.Decimals;
 import truelead.checker.work.MillPass;
 
 /**
@@ -74,13 +74,9 @@ final class HelixForm {
 		return way;
 	}
 
-	/**
-	 * Half of the last decimal of a step, mm, but no more than half of the second one in mm and of the third in inch: whole numbers are written
-	 * without decimals and meant exactly.
-	 */
+	/** What the last decimal of a step leaves open, mm. */
 	static double open(Step step, double resolution) {
-		double most = step.modal().unit() == LengthUnit.INCH ? 0.0005 * LengthUnit.INCH.mm() : 0.005;
-		return Math.min(resolution, most);
+		return Decimals.open(step.modal().unit(), resolution);
 	}
 
 	/** How far the decimals of the helix's blocks leave a coordinate open, mm. */

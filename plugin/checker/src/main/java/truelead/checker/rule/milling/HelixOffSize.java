@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
@@ -95,6 +96,12 @@ public final class HelixOffSize implements Rule {
 				&& !other.passesAt(pass.hole()).isEmpty());
 	}
 
+	/** Whether the program could not be followed behind the last pass of its last operation: the next one may be wider. */
+	private static boolean mayBeWidened(Work work, ThreadMilling operation) {
+		return work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= operation.lastOrder())
+				&& work.operations().get(work.operations().size() - 1) == operation;
+	}
+
 	private void look(Work work, ThreadMilling operation, MillPass whole, ThreadSpec thread, Consumer<Finding> found) {
 		MillPass pass = odd(whole);
 		Optional<Fact<Double>> said = operation.tool().facts().diameter();
@@ -118,7 +125,7 @@ public final class HelixOffSize implements Rule {
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
 		boolean above = HelixForm.of(pass).deepest(operation.wanted().surface().value()) < -thread.pitch() && MillFacts.drilled(work, operation, pass);
-		if (error == 0 || above || Double.isNaN(cut) || error < 0 && finishedLater(work, operation, pass) || HelixWrongHand.turnedLead(pass, thread)) {
+		if (error == 0 || above || Double.isNaN(cut) || error < 0 && (finishedLater(work, operation, pass) || mayBeWidened(work, operation)) || HelixWrongHand.turnedLead(pass, thread)) {
 			return;
 		}
 		boolean contour = form.onContour(wanted, cutter);
@@ -140,8 +147,8 @@ public final class HelixOffSize implements Rule {
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
 		said.ifPresent(diameter -> draft.known("cutter diameter", figures.fine(cutter), diameter));
 		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(), operation.block().file()));
-		if (centreFollows(operation, pass, radius)) {
-			draft.from("centre beside the hole by as much", figures.fine(Math.abs(startFromHole(pass) - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);
+		if (centreFollows(work, operation, pass, radius)) {
+			draft.from("centre beside the hole by as much", figures.fine(Math.abs(radius - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);
 		}
 		if (Math.abs(error) > thread.pitch()) {
 			draft.tells(Slip.OTHER_CIRCLE);
@@ -152,24 +159,36 @@ public final class HelixOffSize implements Rule {
 	}
 
 	/** Whether the helix starts where it should, and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
-	private static boolean centreFollows(ThreadMilling operation, MillPass pass, double right) {
-		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFromHole(pass) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS;
+	private static boolean centreFollows(Work work, ThreadMilling operation, MillPass pass, double right) {
+		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFrom(pass, pass.place()) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS
+				|| work.holesNear(pass.place(), right).stream().anyMatch(hole -> hole.madeBefore(pass.order()) && follows(pass, startFrom(pass, hole.place()), hole.place().distance(pass.place()), right));
 		Optional<Step> in = pass.entry().stream().findFirst();
 		Plane plane = pass.place().plane();
 		double led = in.isEmpty() ? Double.NaN : (in.get() instanceof Step.Move move ? move.from() : ((Step.Arc) in.get()).from()).distanceInPlane(pass.first().from(), plane);
-		boolean ledIn = pass.turns() > TURN && pass.radius() > FAR * right && Math.abs(led - right) < LED * right;
+		boolean ledIn = pass.turns() > TURN && pass.radius() > FAR * right && Math.abs(led - right) < LED * right || follows(pass, led, in.map(step -> fromCentre(step, pass)).orElse(Double.NaN), right);
 		return beside || ledIn || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
 				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
+	}
+
+	/** Whether a turn starts at the right radius from where the hole is and its centre lies beside that by what its own radius is wrong. */
+	private static boolean follows(MillPass pass, double start, double beside, double right) {
+		double open = 2 * HelixForm.of(pass).open() + FOLLOWS;
+		return pass.turns() > TURN && beside > open && Math.abs(start - right) < LED * right && Math.abs(beside - Math.abs(start - pass.radius())) < open;
+	}
+
+	/** How far a motion begins from the centre of the helix, mm. */
+	private static double fromCentre(Step step, MillPass pass) {
+		return HelixForm.of(pass).fromAxis(step instanceof Step.Move move ? move.from() : ((Step.Arc) step).from());
 	}
 
 	private static boolean joined(Point one, Point other) {
 		return Math.abs(one.x() - other.x()) + Math.abs(one.y() - other.y()) + Math.abs(one.z() - other.z()) < FOLLOWS;
 	}
 
-	/** How far from the hole's middle the helix starts, mm. */
-	private static double startFromHole(MillPass pass) {
+	/** How far from a place the helix starts, mm. */
+	private static double startFrom(MillPass pass, Place place) {
 		Plane plane = pass.place().plane();
-		return Math.hypot(pass.first().from().along(plane.first()) - pass.place().u(), pass.first().from().along(plane.second()) - pass.place().v());
+		return Math.hypot(pass.first().from().along(plane.first()) - place.u(), pass.first().from().along(plane.second()) - place.v());
 	}
 
 	/** Half of the last decimal a shop writes of a cutter's diameter, mm; inch fractions are exact. */

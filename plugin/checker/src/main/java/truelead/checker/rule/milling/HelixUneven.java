@@ -73,7 +73,7 @@ public final class HelixUneven implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		double[] leads = pass.helix().stream().mapToDouble(arc -> form.advance(arc) * 2 * Math.PI / form.angle(arc)).sorted().toArray();
 		double median = leads[leads.length / 2];
-		long off = pass.helix().stream().filter(arc -> off(form, pass, arc, median)).count();
+		long off = pass.helix().stream().filter(arc -> off(form, arc, median)).count();
 		return median > 0 && off * FEW <= leads.length ? OptionalDouble.of(median) : OptionalDouble.empty();
 	}
 
@@ -81,14 +81,14 @@ public final class HelixUneven implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;
-		boolean even = pass.first().inChords() && pass.helix().stream().noneMatch(arc -> off(form, pass, arc, form.lead()));
-		double lead = !even && pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, pass, arc, wanted)) ? wanted : form.lead();
+		boolean even = pass.first().inChords() && pass.helix().stream().noneMatch(arc -> off(form, arc, form.lead()));
+		double lead = !even && pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, arc, wanted)) ? wanted : form.lead();
 		Step.Arc worst = null;
 		Step.Arc before = null;
 		double most = 0;
 		for (Step.Arc arc : pass.helix()) {
 			double error = error(form, arc, lead);
-			if (off(form, pass, arc, lead) && Math.abs(error) > Math.abs(most)) {
+			if (off(form, arc, lead) && Math.abs(error) > Math.abs(most)) {
 				// a wrong level makes two arcs uneven, too long and too short by as much: the one that ends there says it
 				boolean ends = before != null && pass.modal().absolute() && Math.abs(error(form, before, lead) + error) < 2 * HelixForm.open(arc, arc.resolution()) + 1e-6;
 				worst = ends ? before : arc;
@@ -119,7 +119,7 @@ public final class HelixUneven implements Rule {
 		return form.advance(arc) - lead * form.angle(arc) / (2 * Math.PI);
 	}
 
-	private static boolean off(HelixForm form, MillPass pass, Step.Arc arc, double lead) {
+	private static boolean off(HelixForm form, Step.Arc arc, double lead) {
 		double share = lead * form.angle(arc) / (2 * Math.PI);
 		double allowed = ALLOWED * Math.min(1, form.angle(arc) / Math.PI);
 		return Math.abs(form.advance(arc) - share) > 2 * HelixForm.open(arc, arc.resolution()) + lead * (arc.inChords() ? Math.max(CHORD, allowed) : allowed) + 1e-9;

@@ -56,18 +56,14 @@ final class TurnedShoulder {
 		Step.Synchronised step = pass.step();
 		BlockRef at = ends || step.code() != 0 && pass.begins().isEmpty() ? step.block() : pass.begins().orElse(step.block());
 		double level = ends ? step.to().z() : step.from().z();
-		String z = "Z" + level(level, figures);
-		String fact = "the thread " + (ends ? "goes on to " : "begins at ") + z + ", the outside is turned to its diameter as far as Z" + level(shaft.floor(), figures);
+		String z = "Z" + figures.coordinate(level);
+		String fact = "the thread " + (ends ? "goes on to " : "begins at ") + z + ", the outside is turned to its diameter as far as Z" + figures.coordinate(shaft.floor());
 		String what = beyond > SAME ? ": the point runs " + figures.length(beyond) + (shaft.wider() ? " into the shoulder and breaks" : " into the bar, if that is thicker")
 				: ": at full depth the point's flank is " + figures.length(flank) + " ahead of it and runs into the shoulder";
-		String right = "; " + (ends ? "end" : "begin") + " a pitch before it, Z" + level(shaft.floor() - shaft.way() * thread.value().pitch(), figures) + ", or turn a relief first";
+		String right = "; " + (ends ? "end" : "begin") + " a pitch before it, Z" + figures.coordinate(shaft.floor() - shaft.way() * thread.value().pitch()) + ", or turn a relief first";
 		Severity severity = !shaft.wider() ? Severity.INFORMATION : beyond > SAME ? Severity.ERROR : Severity.WARNING;
 		return Draft.of(rule, severity, MillFacts.word(at, "ZW"), fact + what + right)
-				.programmed(ends ? "end of the thread" : "beginning of the thread", z, at).programmed("end of the turned diameter", "Z" + level(shaft.floor(), figures), shaft.turned().block())
+				.programmed(ends ? "end of the thread" : "beginning of the thread", z, at).programmed("end of the turned diameter", "Z" + figures.coordinate(shaft.floor()), shaft.turned().block())
 				.known("the callout", thread.value().designation(), thread).related(shaft.turned().block(), "what turns the outside");
-	}
-
-	private static String level(double mm, Figures figures) {
-		return Figures.number(mm / figures.unit().mm(), figures.unit().mm() == 1 ? 3 : 4);
 	}
 }

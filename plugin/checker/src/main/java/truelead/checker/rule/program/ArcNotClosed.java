@@ -70,8 +70,9 @@ public final class ArcNotClosed implements Rule {
 				.finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
 			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index())).ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
-			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass).isPresent())
-					.forEach(pass -> StrayEnd.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
+			double taper = milling.wanted().statedThread().map(thread -> thread.value().taperOnDiameter() / 2).orElse(0.0);
+			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass, taper).isPresent())
+					.forEach(pass -> StrayEnd.of(pass, taper).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> StrayChord.of(pass).isPresent()).forEach(pass -> StrayChord.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())
 					.forEach(pass -> odd(pass, said).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));

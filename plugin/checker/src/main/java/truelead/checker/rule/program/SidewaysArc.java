@@ -14,11 +14,11 @@ final class SidewaysArc {
 
 	/**
 	 * Whether the arc was written for another plane than the one in force: its block holds the centre word of an axis that is not in the
-	 * plane (K under G17, J under G18, I under G19), or a thread mill makes it under another plane than XY.
+	 * plane (K under G17, J under G18, I under G19), or a thread mill makes it under another plane than XY, whose words it does not hold.
 	 */
 	static boolean is(Step.Arc arc, Work work) {
 		Plane plane = arc.modal().plane();
-		return !arc.byRadius() && (centre(arc, "IJK".charAt(plane.axis())) || plane != Plane.XY && threadMill(arc, work));
+		return !arc.byRadius() && (centre(arc, "IJK".charAt(plane.axis())) || plane != Plane.XY && written(arc) != plane && threadMill(arc, work));
 	}
 
 	/** The plane that the arc was written for: that of its centre words. */

@@ -23,19 +23,27 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 
 	/** What ends of arcs may lie beside their circle, as a part of the radius (common practice, no source). */
 	private static final double PART = 0.01;
+	/** How far from half a turn an arc is one half of a circle (geometry: R a hair larger than half the chord). */
+	private static final double HALF = Math.toRadians(25);
 
-	/** The one end of a pass that strays; empty where none does, or several do, as on a path of another form. */
-	static Optional<StrayEnd> of(MillPass pass) {
+	/**
+	 * The one end of a pass that strays; empty where none does, or several do, as on a path of another form.
+	 *
+	 * @param taper what the thread's radius grows towards the surface over a length, 1/32 for a pipe taper; 0 for a parallel thread
+	 */
+	static Optional<StrayEnd> of(MillPass pass, double taper) {
 		if (pass.tapered()) {
 			return Optional.empty();
 		}
 		Plane plane = pass.place().plane();
 		Point middle = middle(pass);
-		double radius = pass.helix().stream().mapToDouble(arc -> arc.to().distanceInPlane(middle, plane)).sorted().skip(pass.helix().size() / 2).findFirst().orElse(0);
+		double grows = -pass.direction() * taper;
+		double level = pass.startLevel();
+		double radius = pass.helix().stream().mapToDouble(arc -> atStart(arc, middle, plane, grows, level)).sorted().skip(pass.helix().size() / 2).findFirst().orElse(0);
 		double allowed = Math.max(PART * radius, 0.01 + 3 * Written.open(pass.resolution()));
 		StrayEnd stray = null;
 		for (Step.Arc arc : pass.helix()) {
-			double off = Math.abs(arc.to().distanceInPlane(middle, plane) - radius);
+			double off = Math.abs(atStart(arc, middle, plane, grows, level) - radius);
 			if (off > allowed && stray != null) {
 				return Optional.empty();
 			}
@@ -44,7 +52,12 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 		return Optional.ofNullable(stray);
 	}
 
-	/** The middle of the ends, by the median along both axes, which one wrong end does not move. */
+	/** How far an arc ends from the middle, less what the taper has grown since the start of the helix, mm. */
+	private static double atStart(Step.Arc arc, Point middle, Plane plane, double grows, double level) {
+		return arc.to().distanceInPlane(middle, plane) - grows * (arc.to().along(plane.axis()) - level);
+	}
+
+	/** The middle of the arcs, by the median along both axes, which one wrong end does not move. */
 	private static Point middle(MillPass pass) {
 		Plane plane = pass.place().plane();
 		Point any = pass.first().centre();
@@ -52,8 +65,13 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 	}
 
 	private static double median(MillPass pass, int axis) {
-		double[] centres = pass.helix().stream().mapToDouble(arc -> (arc.from().along(axis) + arc.to().along(axis)) / 2).sorted().toArray();
+		double[] centres = pass.helix().stream().mapToDouble(arc -> half(arc) ? (arc.from().along(axis) + arc.to().along(axis)) / 2 : arc.centre().along(axis)).sorted().toArray();
 		return centres[centres.length / 2];
+	}
+
+	/** Whether an arc is about half a circle: an R a hair larger moves its own centre far to the side. */
+	private static boolean half(Step.Arc arc) {
+		return Math.abs(Math.abs(arc.sweep()) - Math.PI) < HALF;
 	}
 
 	/** The finding. */

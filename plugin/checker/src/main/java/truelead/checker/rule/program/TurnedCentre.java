@@ -53,7 +53,7 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 			return Optional.empty();
 		}
 		Plane plane = pass.place().plane();
-		double kink = Math.abs(Math.IEEEremainder(tangent(before, before.to(), plane) - tangent(pass.first(), pass.first().from(), plane), 2 * Math.PI));
+		double kink = Math.abs(Math.IEEEremainder(before.heading(before.to()) - pass.first().heading(pass.first().from()), 2 * Math.PI));
 		Point turned = mirrored(pass.first(), plane);
 		// the arc before goes round that centre, or the cutter came down there
 		boolean meant = Stream.concat(Stream.of(before.centre()), cameDown(pass).stream()).anyMatch(point -> point.distanceInPlane(turned, plane) < NEAR * pass.radius());
@@ -72,11 +72,6 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 	private static Optional<Point> cameDown(MillPass pass) {
 		Step first = pass.entry().get(0);
 		return first instanceof Step.Move move ? Optional.of(move.from()) : first instanceof Step.Arc arc ? Optional.of(arc.from()) : Optional.empty();
-	}
-
-	private static double tangent(Step.Arc arc, Point at, Plane plane) {
-		double bearing = Math.atan2(at.along(plane.second()) - arc.centre().along(plane.second()), at.along(plane.first()) - arc.centre().along(plane.first()));
-		return bearing + (arc.sweep() > 0 ? Math.PI / 2 : -Math.PI / 2);
 	}
 
 	/** The finding; where one number says the centre, its sign is turned. */

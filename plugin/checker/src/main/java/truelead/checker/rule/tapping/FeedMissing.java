@@ -88,22 +88,22 @@ public final class FeedMissing extends TappingRule {
 		Optional<Double> lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead);
 		if (!feed.isSet()) {
 			return work.course().subprogramAlone() ? Optional.empty()
-					: Optional.of(draft(tapping, work, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
+					: Optional.of(draft(tapping, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
 		}
 		if (feed.known() && feed.value() == 0) {
-			return Optional.of(draft(tapping, work, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
+			return Optional.of(draft(tapping, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
 		}
 		if (synchronised || !stroke.staleFeed()) {
 			return Optional.empty();
 		}
 		boolean fits = lead.isPresent() && TapFeed.of(tapping, stroke).map(f -> f.fits(lead.get())).orElse(false);
 		String old = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
-		return Optional.of(draft(tapping, work, stroke, feed, fits ? Severity.INFORMATION : Severity.ERROR,
+		return Optional.of(draft(tapping, stroke, feed, fits ? Severity.INFORMATION : Severity.ERROR,
 				old + " was last written before the change to " + tapping.tool().name() + " and is left over from the tool before"
 						+ (fits ? "; it happens to fit" : "")));
 	}
 
-	private Draft draft(Tapping tapping, Work work, TapStroke stroke, Setting feed, Severity severity, String fact) {
+	private Draft draft(Tapping tapping, TapStroke stroke, Setting feed, Severity severity, String fact) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
 		Optional<String> right = thread.flatMap(t -> right(stroke, tapping, t.value().lead()));
 		Figures figures = new Figures(stroke.modal().unit());

@@ -87,7 +87,7 @@ public final class FeedOffPitch extends TappingRule {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
-			Draft draft = draft(tapping, work, worst, thread.get(), places, another);
+			Draft draft = draft(tapping, worst, thread.get(), places, another);
 			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
 					.flatMap(meant -> meant.fix(worst, tapping, work)).or(() -> FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
 			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
@@ -138,7 +138,7 @@ public final class FeedOffPitch extends TappingRule {
 				.map(h -> ", or " + tapping.tool().name() + ", as H" + Figures.number(h.value(), 0) + " says").orElse("");
 	}
 
-	private Draft draft(Tapping tapping, Work work, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
+	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		double drift = drift(tapping, feed, lead);

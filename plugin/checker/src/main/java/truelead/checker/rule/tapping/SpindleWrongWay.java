@@ -11,7 +11,6 @@ import truelead.checker.machine.Cycle;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.Meaning;
-import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -54,23 +53,27 @@ public final class SpindleWrongWay extends TappingRule {
 
 	/**
 	 * A thread mill that turns the other way than the tool that made its hole, or backwards by itself: it is ground to cut turning clockwise, whatever the hand of its
-	 * thread (common practice, no source). Under an angle head, along X or Y, and on a lathe that may be right.
+	 * thread (common practice, no source). Under an angle head, along X or Y, the drill tells, though another head may turn round; on a lathe that may be right.
 	 */
 	private Optional<Draft> backwards(Work work, ThreadMilling milling) {
-		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE).findFirst();
+		Optional<MillPass> wrong = milling.passes().typical().stream().filter(pass -> pass.modal().spindle() == SpindleTurn.COUNTERCLOCKWISE).findFirst();
 		Optional<Fact<ThreadSpec>> thread = milling.wanted().statedThread();
-		if (wrong.isEmpty() || thread.isEmpty() || work.shop().profile().is(ProfileKey.KIND, "turning") || made(milling, wrong.get(), SpindleTurn.COUNTERCLOCKWISE)) {
+		if (wrong.isEmpty() || thread.isEmpty() || work.shop().profile().isLathe()
+				|| milling.tool().facts().leftCutting().isPresent() || made(milling, wrong.get(), SpindleTurn.COUNTERCLOCKWISE)) {
 			return Optional.empty();
 		}
 		boolean known = made(milling, wrong.get(), SpindleTurn.CLOCKWISE);
-		if (!known && !milling.tool().facts().isThreadMill()) {
+		boolean upright = wrong.get().axis() == 2;
+		if (!known && !(upright && milling.tool().facts().isThreadMill())) {
 			return Optional.empty();
 		}
-		boolean sure = known && thread.get().value().hand() == Hand.RIGHT;
+		// a right-hand thread from the top down, clockwise, is how a cutter for the other way is led so that it climbs (geometry)
+		boolean led = !wrong.get().external() && !wrong.get().counterclockwise();
+		boolean sure = known && upright && !led && thread.get().value().hand() == Hand.RIGHT;
 		Optional<WordRef> word = wrong.get().modal().spindleWord();
 		Draft draft = Draft.of(this, sure ? Severity.ERROR : Severity.WARNING, word.map(Location::of).orElse(Location.of(wrong.get().block())), word.map(Figures::written).orElse("the spindle") + " turns "
 				+ milling.tool().name() + " counter-clockwise, " + (known ? "the drill turned clockwise" : "a thread mill cuts turning clockwise, whatever the hand of its thread")
-				+ ": the backs of its teeth rub and it breaks; M3")
+				+ ": the backs of its teeth rub and it breaks; M3" + (led ? ", or say that it is ground LEFT HAND CUTTING" : ""))
 				.from("direction", way(SpindleTurn.COUNTERCLOCKWISE), "programmed");
 		word.flatMap(at -> turned(at, Hand.RIGHT)).ifPresent(draft::fix);
 		return Optional.of(draft);

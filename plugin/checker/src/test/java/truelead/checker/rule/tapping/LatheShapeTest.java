@@ -108,6 +108,8 @@ class LatheShapeTest {
 				+ "G0 X0 Z-3.\nG84 Z7. F.5\nG80\nG0 Z-5.\nM2\n";
 		assertThat(said(swiss)).isEmpty();
 		assertThat(said(swiss.replace("Z7. F.5", "Z7. F.7"))).singleElement().asString().startsWith("feed-off-pitch");
+		String named = swiss.replace("$1\n", "(CHANNEL) $1\n").replace("$2\n", "(CHANNEL) $2\n").replace("M2\n", "");
+		assertThat(said(named)).as("a comment before the channel, and no end of the first one").isEqualTo(said(swiss.replace("M2\n", "")));
 		assertThat(said(swiss.replace("DRILL 2.5", "DRILL 2.9"))).singleElement().asString().startsWith("drill-too-big");
 		assertThat(said(swiss.replace("Z12. F1.", "Z12. F1.25"))).singleElement().asString().startsWith("feed-off-pitch");
 	}
