@@ -212,7 +212,8 @@ final class Motion {
 		char c2 = CENTRES[plane.second()];
 		boolean centred = words.has(c1) || words.has(c2);
 		if (!centred && !words.has('R')) {
-			out.notFollowed(words.block(), "an arc has neither centre nor radius in this block", Optional.empty());
+			out.notFollowed(words.block(), words.gCount() > 0 ? "an arc has neither centre nor radius in this block"
+					: (clockwise ? "G2" : "G3") + " is still in force, and an arc has neither centre nor radius in this block", Optional.empty());
 			place.moveTo(place.frame().apply(end));
 			return;
 		}

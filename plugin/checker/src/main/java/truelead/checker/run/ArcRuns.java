@@ -36,6 +36,10 @@ public final class ArcRuns {
 	private final List<Open> open = new ArrayList<>();
 	private final Chords chords = new Chords();
 	private ToolLog tool;
+	/** Whether what came just before is not known. */
+	private boolean lost;
+	/** The same of what came before the arcs. */
+	private boolean beginsLost;
 	/** The stay of the chords that are held back. */
 	private ToolLog holder;
 	private int order;
@@ -67,7 +71,9 @@ public final class ArcRuns {
 		if (arcs.isEmpty()) {
 			tool = inSpindle;
 			order = first;
+			beginsLost = lost;
 		}
+		lost = false;
 		arcs.add(arc);
 		last = lastNumber;
 	}
@@ -121,6 +127,7 @@ public final class ArcRuns {
 		endRun();
 		after(step);
 		remember(step);
+		lost = false;
 	}
 
 	/** The tool changes or a cycle runs: no motion before belongs to a run behind. */
@@ -130,12 +137,14 @@ public final class ArcRuns {
 		open.forEach(this::finish);
 		open.clear();
 		recent.clear();
+		lost = false;
 	}
 
-	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, and no run by themselves. */
+	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, those just behind it the end, and no run by themselves. */
 	public void lost() {
 		release();
 		forget();
+		lost = true;
 	}
 
 	private void forget() {
@@ -157,7 +166,7 @@ public final class ArcRuns {
 
 	/** Whether no run goes on, and none waits for what leads out of it. */
 	public boolean idle() {
-		return arcs.isEmpty() && open.isEmpty() && chords.isEmpty();
+		return arcs.isEmpty() && open.isEmpty() && chords.isEmpty() && !lost;
 	}
 
 	/** The motions before the next one, as far as a run may name them. */
@@ -182,7 +191,7 @@ public final class ArcRuns {
 			return;
 		}
 		double sweep = sweep();
-		if (sweep >= HELIX) {
+		if (sweep >= HELIX && !(beginsLost && sweep < CIRCLE)) {
 			ArcRun run = new ArcRun(order, last, tool, List.copyOf(recent), arcs, List.of());
 			if (run.helical() || sweep >= CIRCLE) {
 				open.add(new Open(run, new ArrayList<>()));

@@ -84,11 +84,17 @@ public final class NotFollowed implements Rule {
 		all(minor, "no thread depends on it").ifPresent(found);
 	}
 
-	/** One finding for a variable that nothing sets, whatever depends on it; the other places stay as related ones. */
+	/** One finding for a variable that nothing sets, whatever depends on it, and for blocks in a row of which the same is said; the other places stay as related ones. */
 	private static List<Finding> byCause(Collection<Said> all) {
 		Map<Object, List<Finding>> causes = new LinkedHashMap<>();
+		Said first = null;
+		Location before = null;
 		for (Said one : all) {
-			causes.computeIfAbsent(one.why().unset().<Object>map(variable -> variable).orElse(one), cause -> new ArrayList<>()).add(one.draft().finding());
+			Finding finding = one.draft().finding();
+			boolean goesOn = first != null && first.why().equals(one.why()) && finding.at().file().equals(before.file()) && finding.at().line() == before.line() + 1;
+			first = goesOn ? first : one;
+			before = finding.at();
+			causes.computeIfAbsent(one.why().unset().<Object>map(variable -> variable).orElse(first), cause -> new ArrayList<>()).add(finding);
 		}
 		return causes.values().stream().map(NotFollowed::first).toList();
 	}

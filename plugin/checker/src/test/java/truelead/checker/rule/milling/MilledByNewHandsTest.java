@@ -251,6 +251,17 @@ class MilledByNewHandsTest {
 	}
 
 	@Test
+	void chordsUnderAnArcCodeLeftOnAreSaidOnce() {
+		StringBuilder chords = new StringBuilder();
+		for (int i = 1; i <= 720; i++) {
+			chords.append(String.format(Locale.ROOT, "X%.3f Y%.3f Z%.3f%n", 4 * Math.cos(Math.toRadians(5 * i)), 4 * Math.sin(Math.toRadians(5 * i)), -18 + i * 1.5 / 72));
+		}
+		String good = DRILLED + "T2 M6 (THREAD MILL D12 SINGLE)\n(M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\nG0 Z-18.375\nG3 X4. Z-18. I2. F120\nG1\n" + chords + "G3 X0 Z-2.625 I-2.\nG0 Z20.\nM30\n";
+		assertThat(loud(good)).noneMatch(finding -> finding.rule().equals("not-followed"));
+		one(good.replace("\nG1\n", "\n"), "not-followed", "G3 is still in force, and an arc has neither centre nor radius in this block");
+	}
+
+	@Test
 	void aCutterGroundTheOtherWayTurnsTheOtherWay() {
 		String down = "G2 I-.5 Z%s\n".repeat(12).formatted(-0.5, -1.0, -1.5, -2.0, -2.5, -3.0, -3.5, -4.0, -4.5, -5.0, -5.5, -6.0);
 		assertThat(loud(HARD.formatted(" LEFT HAND CUTTING", down))).isEmpty();
