@@ -145,7 +145,7 @@ METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input
 ACME_CLASS    : [2-6] [GC] {!Character.isLetterOrDigit(_input.LA(1)) && (_input.LA(-3) == '-' || _input.LA(-3) == ' ')}? ;
 UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
 DIA_SIGN      : [ØΦ⌀] ;
-DOTTED        : ([LR] '.' 'H' | 'N' '.' 'P' '.' 'T' | 'B' '.' 'S' '.' 'P') '.'? ;
+DOTTED        : ([LR] '.' 'H' | 'N' '.' 'P' '.' 'T' | 'B' '.' 'S' '.' [PWF] | 'B' '.' 'A' | 'U' '.' 'N' '.' [CF] | 'S' '.' 'T' '.' 'I') '.'? ;
 WORD          : LETTERS+ ;
 HASH          : [#№] ;
 DASH          : [-\u2010-\u2015\u2212] ;

@@ -67,7 +67,7 @@ final class InchReading {
 	/** 1/4 20 UNC is the thread that has so many threads an inch in that series, and no other: 3 8 UNC may be three of #8. */
 	private boolean standsFor(ThreadSpec spec, double tpi) {
 		boolean pipe = spec.series().isEmpty();
-		return Math.abs(spec.tpi() - tpi) < 1e-9 && assumed.isEmpty() && (pipe ? fraction() : ThreadTable.standard().isStandard(spec) && !spec.series().equals("UNS"));
+		return Math.abs(spec.tpi() - tpi) < 1e-9 && assumed.isEmpty() && (pipe ? fraction() : spec.series().equals("UNS") ? inch.series() != null && inch.inchSize().dimension().SLASH() != null : ThreadTable.standard().isStandard(spec));
 	}
 
 	/** G 1/2 A: the class of an external thread, ISO 228-1. */

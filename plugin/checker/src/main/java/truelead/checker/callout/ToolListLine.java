@@ -1,6 +1,7 @@
 package truelead.checker.callout;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,7 @@ import truelead.checker.thread.Remembered;
 import truelead.grammar.Span;
 
 /**
- * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}.
+ * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}, {@code M4 TAP T6}.
  *
  * @param number the tool's number
  * @param text   what stands behind it
@@ -22,6 +23,9 @@ public record ToolListLine(int number, String text) {
 	private static final int LONGEST = 200;
 	private static final int LONGEST_LIST = 1_000;
 	private static final int MOST_DIGITS = 6;
+	/** Shorter ones are letters of sizes and threads. */
+	private static final int SHORTEST_WORD = 3;
+	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.MAKE, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
@@ -68,12 +72,35 @@ public record ToolListLine(int number, String text) {
 		return sign < comment.length() && "-=:".indexOf(comment.charAt(sign)) >= 0 ? sign + 1 : at;
 	}
 
-	/** The tool that is named last, behind an equals sign. */
+	/** The tool that is named last, behind an equals sign, or behind nothing but a tool: M4 TAP T6, and not BEFORE TAP T6. */
 	private static Optional<ToolListLine> last(String comment) {
-		int equals = comment.lastIndexOf('=');
-		String behind = equals < 1 ? "" : comment.substring(equals + 1).strip();
-		boolean tool = behind.length() > 1 && (behind.charAt(0) == 'T' || behind.charAt(0) == 't') && whole(behind.substring(1));
-		return tool ? Optional.of(new ToolListLine(Integer.parseInt(behind.substring(1)), comment.substring(0, equals))) : Optional.empty();
+		String text = comment.stripTrailing();
+		int start = Math.max(text.lastIndexOf('T'), text.lastIndexOf('t'));
+		if (start < 1 || start + 1 == text.length() || !whole(text.substring(start + 1))) {
+			return Optional.empty();
+		}
+		String before = text.substring(0, start).stripTrailing();
+		boolean equals = before.endsWith("=");
+		boolean apart = !before.isEmpty() && !Character.isLetterOrDigit(text.charAt(start - 1));
+		return equals && before.length() > 1 || apart && onlyTrade(before) && CalloutReader.readComment(before).tool().isPresent()
+				? Optional.of(new ToolListLine(Integer.parseInt(text.substring(start + 1)), equals ? before.substring(0, before.length() - 1) : before)) : Optional.empty();
+	}
+
+	/** Whether all longer words are of the trade, and none says what a tool is for, or when. */
+	private static boolean onlyTrade(String text) {
+		for (int start = 0; start < text.length(); start++) {
+			int end = start;
+			while (end < text.length() && Character.isLetter(text.charAt(end))) {
+				end++;
+			}
+			String word = text.substring(start, end);
+			Optional<Meaning> meaning = word.isEmpty() ? Optional.empty() : TradeWords.words().meaning(word);
+			if (word.length() >= SHORTEST_WORD && meaning.isEmpty() || meaning.filter(SAYS_MORE::contains).isPresent()) {
+				return false;
+			}
+			start = Math.max(start, end - 1);
+		}
+		return true;
 	}
 
 	/**

@@ -86,13 +86,16 @@ final class RicherStatements {
 		}
 	}
 
-	/** What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not, TRANS X=R1*50. */
+	/** What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not, TRANS X=R1*50, ROT RPL=R1*60. */
 	private List<Object> frame(String name, String written) {
 		List<Object> parts = new ArrayList<>();
 		for (Element element : ProgramText.of(written.substring(Math.min(name.length(), written.length()))).block(0).elements()) {
-			Value value = element instanceof Element.Word word ? flow.evaluator().value(word.value()) : Value.unknown("");
+			Value value = element instanceof Element.Word word ? flow.evaluator().value(word.value())
+					: element instanceof Element.Assignment named ? flow.evaluator().value(named.value()) : Value.unknown("");
 			if (element instanceof Element.Word word && value.known()) {
 				parts.add(word.address());
+				parts.add(value.number());
+			} else if (value.known()) {
 				parts.add(value.number());
 			} else {
 				parts.add(written);

@@ -166,7 +166,8 @@ final class TapDrafts {
 			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE) && !tap && !leads(run.in())) {
 				return Optional.empty();
 			}
-			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL
+			boolean head = tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
+			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL : tap && run.rapidOut() && !head ? Tapping.Method.DRILLING_CYCLE
 					: run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK : Tapping.Method.SYNCHRONISED);
 		}
 		if (tap || tool.facts().kind().isEmpty() && floating(run.in())) {

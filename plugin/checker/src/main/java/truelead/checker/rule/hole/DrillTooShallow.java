@@ -12,6 +12,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.LevelFix;
@@ -59,7 +60,7 @@ public final class DrillTooShallow extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.NO_TAP, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE);
 	}
 
 	@Override
@@ -76,7 +77,7 @@ public final class DrillTooShallow extends HoleRule {
 		List<Room> rooms = new ArrayList<>(2);
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<TapDepth> depth = TapDepth.of(tapping, stroke);
-			depth.flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
+			depth.filter(known -> !DrillsThatTap.of(work).before(stroke.place(), stroke.order())).flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
 		}
 		// what the thickness of the part tells of the deepest holes is not true of those that end higher
 		double deepest = through && !tapping.wanted().through().get().stated() ? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;

@@ -89,7 +89,9 @@ public final class HoleSkipped extends HoleRule {
 		if ((like > count || !skipped.isEmpty() && work.operationsOfProgram().size() <= FEW) && other(operation, threaded.keySet(), work)) {
 			return;
 		}
+		List<Cut> perhaps = List.of();
 		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count)) {
+			perhaps = List.copyOf(skipped);
 			skipped.clear();
 			List<Hole> twins = twins(operation, elsewhere, work);
 			boolean counted = operation.wanted().count().filter(all -> all.value() == count + elsewhere.size()).isPresent();
@@ -98,9 +100,13 @@ public final class HoleSkipped extends HoleRule {
 		if (skipped.isEmpty()) {
 			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
+		boolean sure = !skipped.isEmpty();
+		if (!sure && perhaps.size() <= like) {
+			skipped.addAll(perhaps);
+		}
 		int again = skipped.isEmpty() ? 0 : again(operation, work);
 		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && more(operation, skipped.size(), work)) {
-			Draft draft = draft(operation, skipped, like == count ? count + " that " + operation.tool().name() + " threads" : like + " that are threaded", new Figures(visits.get(0).modal().unit()));
+			Draft draft = draft(operation, skipped, like == count ? count + " that " + operation.tool().name() + " threads" : like + " that are threaded", sure, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from("places threaded again", String.valueOf(again), "counted").tells(Slip.POSITION_LEFT_OUT) : draft);
 		}
 	}
@@ -287,11 +293,12 @@ public final class HoleSkipped extends HoleRule {
 				.anyMatch(near -> work.group(operation).stream().anyMatch(one -> Visits.of(one, work).at(near)));
 	}
 
-	private Draft draft(ThreadingOperation operation, List<Cut> skipped, String threaded, Figures figures) {
+	/** A warning where the holes are surely meant for threads; else they may as well be for dowels or to pass a screw. */
+	private Draft draft(ThreadingOperation operation, List<Cut> skipped, String threaded, boolean sure, Figures figures) {
 		Cut first = skipped.get(0);
 		String message = "the hole at " + at(first.place(), figures) + " is drilled with the " + threaded + ", and never threaded" + (skipped.size() > 1 ? ", nor are " + (skipped.size() - 1) + " more" : "")
-				+ "; its position here, or a drilling block of its own";
-		Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), message)
+				+ (sure ? "; its position here, or a drilling block of its own" : ": for something else?");
+		Draft draft = Draft.of(this, sure ? Severity.WARNING : Severity.INFORMATION, Location.of(operation.block()), message)
 				.programmed("place", at(first.place(), figures), first.block()).related(first.block(), "the block that makes the hole").from("threaded holes of the pattern", threaded.substring(0, threaded.indexOf(' ')), "counted");
 		skipped.stream().skip(1).limit(10).forEach(cut -> draft.related(cut.block(), "also never threaded"));
 		return draft;

@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.hole.Hole;
+import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.work.Work;
 
 /** What the threading tool finds at a place. Each place has one state, so that one missing hole is one finding. */
@@ -38,7 +39,7 @@ enum HoleState {
 		if (visit.hole().made()) {
 			return MADE_LATER;
 		}
-		if (ThroughTwin.is(work, visit)) {
+		if (DrillsThatTap.of(work).before(visit.hole().place(), visit.order()) || ThroughTwin.is(work, visit)) {
 			return UNKNOWN;
 		}
 		return beside(work, visit, diameter).isPresent() ? BESIDE : MISSING;

@@ -49,12 +49,17 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size() && places.size() > 1) {
+		if (met.size() == wanted.size() && (places.size() > 1 || elsewhere.size() == 1 && aside(first) && fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
 			return elsewhere;
 		}
 		// one hole alone may be for a dowel, where nothing but its size speaks for it
 		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
+	}
+
+	/** Whether a place is not at the zero of its work offset, where each part has something. */
+	private static boolean aside(Place place) {
+		return Math.abs(place.u()) > SAME || Math.abs(place.v()) > SAME;
 	}
 
 	/** Whether one number of a place alone is another one, as where one is typed wrong. */

@@ -56,13 +56,24 @@ public final class PlaneHeightsWrong extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
-				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step) : Optional.empty();
+				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step)
+						: stroke.step() instanceof Step.Synchronised move && move.returns() ? away(stroke, move) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
 					return;
 				}
 			}
 		}
+	}
+
+	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole. */
+	private Optional<Draft> away(TapStroke stroke, Step.Synchronised move) {
+		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order()).filter(made -> made.direction() * (stroke.bottom() - stroke.start()) < 0);
+		Figures figures = new Figures(stroke.modal().unit());
+		char axis = "XYZ".charAt(stroke.place().plane().axis());
+		return cut.map(made -> Draft.of(this, Severity.ERROR, Location.of(move.block()), "the move goes from " + axis + level(stroke.start(), figures) + " to " + axis + level(stroke.bottom(), figures)
+				+ ", the hole is drilled from " + axis + level(made.start(), figures) + " to " + axis + level(made.tip(), figures) + ": the tap leaves the hole and nothing is threaded; see the sign of the depth")
+				.programmed("level of the bottom", figures.length(stroke.bottom()), move.block()).related(made.block(), "the drill block"));
 	}
 
 	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step) {

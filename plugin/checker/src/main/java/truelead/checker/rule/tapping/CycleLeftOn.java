@@ -37,31 +37,37 @@ public final class CycleLeftOn extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		String code = tapping.cycle().map(cycle -> Figures.written(cycle.gWord())).orElse("the cycle");
+		String end = named(tapping) ? "MCALL" : "G80";
 		TapStroke retract = retract(tapping);
 		if (retract != null) {
 			Figures figures = new Figures(retract.modal().unit());
 			String level = "XYZ".charAt(retract.place().plane().axis()) + Figures.number(retract.bottom() / figures.unit().mm(), 4);
-			String message = code + " is still on and takes " + level + ", a way out, for a depth above R: the tap goes in again at the last hole or the control stops; G80 before it";
+			String message = code + " is still on and takes " + level + ", a way out, for a depth above R: the tap goes in again at the last hole or the control stops; " + end + " before it";
 			Draft draft = Draft.of(this, Severity.ERROR, Location.of(retract.block()), message).programmed("depth", level, retract.block());
-			found.accept(draft.fix(cancel(retract.block())));
+			found.accept(draft.fix(cancel(retract.block(), end)));
 			return;
 		}
 		if (!tapping.strays().isEmpty()) {
 			TapStroke stray = tapping.strays().get(0);
 			String message = code + " is still on and this block runs it again with " + stray.tool().name() + ", "
 					+ new Figures(stray.modal().unit()).length(stray.travel()) + " deep"
-					+ (tapping.strays().size() > 1 ? ", " + (tapping.strays().size() - 1) + " more behind it" : "") + "; G80 behind the last hole";
+					+ (tapping.strays().size() > 1 ? ", " + (tapping.strays().size() - 1) + " more behind it" : "") + "; " + end + " behind the last hole";
 			found.accept(with(tapping, stray.block(), first(tapping, stray.block()), message, Severity.ERROR));
 			return;
 		}
 		TapStroke last = lastUndrilled(tapping, work);
 		if (last != null) {
 			String message = code + " is still on and this block runs it again at a place where nothing was drilled, "
-					+ new Figures(last.modal().unit()).length(last.travel()) + " deep into the stock; G80 behind the last hole";
+					+ new Figures(last.modal().unit()).length(last.travel()) + " deep into the stock; " + end + " behind the last hole";
 			Draft draft = Draft.of(this, Severity.ERROR, Location.of(last.block()), message)
 					.programmed("depth", new Figures(last.modal().unit()).length(last.travel()), last.block());
-			draft.fix(cancel(last.block()));
+			draft.fix(cancel(last.block(), end));
 			found.accept(draft);
+			return;
+		}
+		TapStroke again = retractsByName(tapping);
+		if (again != null) {
+			found.accept(with(tapping, again.block(), again.block(), code + " is still on and runs again behind this motion, which stays at the last hole; " + end + " before it", Severity.ERROR));
 			return;
 		}
 		if (!tapping.leftOn().isEmpty() && tapping.method().taps()) {
@@ -71,7 +77,7 @@ public final class CycleLeftOn extends TappingRule {
 				case SPINDLE_STOP -> "the spindle stop";
 				case PROGRAM_END -> "the end of the program";
 			};
-			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; G80 before it", Severity.WARNING));
+			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; " + end + " before it", Severity.WARNING));
 		}
 	}
 
@@ -84,6 +90,17 @@ public final class CycleLeftOn extends TappingRule {
 		boolean down = tapping.strokes().typical().stream().anyMatch(s -> s.positioned() && s.bottom() < s.start());
 		boolean again = tapping.strokes().stream().anyMatch(s -> s.order() < back.order() && s.place().equals(back.place()));
 		return down && again ? back : null;
+	}
+
+	/** The stroke behind a motion that leaves the last hole along its axis, under a cycle that is called by name behind each motion; null where there is none. */
+	private static TapStroke retractsByName(Tapping tapping) {
+		Strokes strokes = tapping.strokes();
+		if (!named(tapping) || strokes.size() < 2 || tapping.leftOn().isEmpty() || !tapping.method().taps()) {
+			return null;
+		}
+		TapStroke last = strokes.get(strokes.size() - 1);
+		boolean stays = last.place().known() && last.place().equals(strokes.get(strokes.size() - 2).place());
+		return stays && last.block().file().text().block(last.block().line()).words().stream().noneMatch(word -> word.address() == 'X' || word.address() == 'Y') ? last : null;
 	}
 
 	/** The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the cycle behind it. */
@@ -107,11 +124,16 @@ public final class CycleLeftOn extends TappingRule {
 		if (!tapping.strokes().isEmpty()) {
 			draft.related(tapping.strokes().get(tapping.strokes().size() - 1).block(), "the last hole");
 		}
-		draft.fix(cancel(cancel));
+		draft.fix(cancel(cancel, named(tapping) ? "MCALL" : "G80"));
 		return draft;
 	}
 
-	private static Fix cancel(BlockRef block) {
-		return new Fix("Put G80 before line " + (block.line() + 1), true, "G80 ends the cycle and moves nothing", List.of(BlockText.before(block, "G80")));
+	/** Whether the cycle is one that is called by name behind each motion. */
+	private static boolean named(Tapping tapping) {
+		return tapping.cycle().filter(cycle -> cycle.gWord().address() != 'G').isPresent();
+	}
+
+	private static Fix cancel(BlockRef block, String end) {
+		return new Fix("Put " + end + " before line " + (block.line() + 1), true, end + " ends the cycle and moves nothing", List.of(BlockText.before(block, end)));
 	}
 }

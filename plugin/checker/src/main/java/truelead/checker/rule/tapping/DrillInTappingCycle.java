@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
@@ -14,7 +15,7 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The tool is called a drill, a reamer or a mill, and the cycle is tapping; or the tap is called by a drill's number. */
+/** The tool is called a drill, a reamer or a mill, and the cycle is tapping; or the tap is called by a drill's number, or cuts its thread behind a tool without a name that taps. */
 public final class DrillInTappingCycle extends TappingRule {
 
 	public DrillInTappingCycle() {
@@ -34,7 +35,8 @@ public final class DrillInTappingCycle extends TappingRule {
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		if (tapping.method() != Tapping.Method.WRONG_TOOL) {
-			drillOfItsNumber(tapping.tool(), work).map(drill -> called(tapping, drill)).ifPresent(found);
+			Optional<Tapping> tap = DrillsThatTap.of(work).behind(tapping);
+			tap.map(behind -> unnamed(tapping, behind)).or(() -> drillOfItsNumber(tapping.tool(), work).map(drill -> called(tapping, drill))).ifPresent(found);
 			return;
 		}
 		String kind = ToolName.of(tapping.tool().facts());
@@ -44,6 +46,13 @@ public final class DrillInTappingCycle extends TappingRule {
 		Draft draft = Draft.of(this, Severity.ERROR, tapping.cycle().map(c -> Location.of(c.gWord())).orElse(Location.of(tapping.block())), message);
 		tapping.tool().facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tapping.tool().facts()), fact));
 		found.accept(draft);
+	}
+
+	private Draft unnamed(Tapping tapping, Tapping tap) {
+		Location at = tapping.cycle().map(c -> Location.of(c.gWord())).orElse(Location.of(tapping.block()));
+		String message = tapping.tool().name() + " taps where nothing else drills and " + tap.tool().name() + " threads " + tap.wanted().statedThread().orElseThrow().value().withoutClass().designation()
+				+ " behind it: it is the drill, and the spindle reverses at the bottom; a drilling cycle";
+		return Draft.of(this, Severity.ERROR, at, message).related(tap.block(), "the tap behind it");
 	}
 
 	/** The drill that the number of a tap calls; none where the program stops between the two, at which a person may change what is in the pocket. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -16,10 +17,12 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.work.TapStroke;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The program's other tools run with their length offsets, and the threading tool runs with none or with another tool's. */
+/** The program's other tools run with their length offsets, and the threading tool, or the drill of its holes, runs with none or with another tool's. */
 public final class LengthOffsetMissing implements Rule {
 
 	@Override
@@ -95,6 +98,25 @@ public final class LengthOffsetMissing implements Rule {
 			if (first && tool.change().isPresent()) {
 				Optional<Draft> draft = noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets);
 				draft.ifPresent(said -> found.accept(said.on(operation).finding()));
+			}
+		}
+		drills(work, offsets, checked, found);
+	}
+
+	/** The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool may be the one that the others are measured by. */
+	private void drills(Work work, Offsets offsets, Set<Integer> checked, Consumer<Finding> found) {
+		Set<Integer> suspects = new HashSet<>();
+		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
+		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
+		suspects.removeAll(checked);
+		for (Tapping tapping : suspects.isEmpty() ? List.<Tapping>of() : work.tappings()) {
+			for (TapStroke stroke : tapping.strokes().typical()) {
+				for (Cut cut : stroke.hole().makingBefore(stroke.order())) {
+					if (suspects.remove(cut.tool().index()) && cut.tool().change().isPresent() && !noOther(offsets.first(), cut.tool())) {
+						work.dependsOnAll();
+						check(cut.tool(), work, offsets).ifPresent(said -> found.accept(said.on(tapping).finding()));
+					}
+				}
 			}
 		}
 	}

@@ -43,7 +43,9 @@ public final class RigidModeMissing extends TappingRule {
 			found.accept(draft(work, tapping));
 		} else if (bare != null && work.shop().profile().is(ProfileKey.KIND, "milling")) {
 			Habit habit = work.ofTools(Habit.class, Habit::of);
-			if (habit.with().isPresent() && habit.without().equals(Set.of(tapping.tool().index()))) {
+			if (tapping.tool().summary().rigid().isPresent()) {
+				elsewhere(tapping, bare, work).ifPresent(found);
+			} else if (habit.with().isPresent() && habit.without().equals(Set.of(tapping.tool().index()))) {
 				unlike(tapping, bare, habit).ifPresent(found);
 			}
 		}
@@ -77,6 +79,24 @@ public final class RigidModeMissing extends TappingRule {
 			}
 			return new Habit(with, often, without);
 		}
+	}
+
+	/** The only cycle of a tool without the code that its others have each for itself, at least two: a code that counts for the whole stay is written once. */
+	private Optional<Draft> elsewhere(Tapping tapping, TapStroke bare, Work work) {
+		List<Tapping> of = work.group(tapping).stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(one -> one.tool().index() == tapping.tool().index()).toList();
+		Set<WordRef> codes = new HashSet<>();
+		int without = 0;
+		for (Tapping one : of) {
+			one.strokes().typical().forEach(stroke -> stroke.modal().rigidWord().ifPresent(codes::add));
+			without += one.strokes().typical().stream().anyMatch(stroke -> stroke.modal().rigid().isEmpty()) ? 1 : 0;
+		}
+		if (without != 1 || of.size() < 3 || codes.size() < of.size() - 1) {
+			return Optional.empty();
+		}
+		WordRef code = codes.iterator().next();
+		return Optional.of(Draft.of(this, Severity.WARNING, Location.of(block(tapping, bare)), "no rigid-tap code is in force, the other cycles of " + tapping.tool().name() + " have "
+				+ Figures.written(code) + " each: spindle and feed are not synchronised; the same before this cycle").from("rigid-tap code", "before the other cycles", "programmed")
+				.related(Location.of(code), "the code before another cycle"));
 	}
 
 	/** The only tap without the code that all others have, at least two: one alone is no habit. It leaves S and the start of the spindle out as well where it says them. */

@@ -94,12 +94,21 @@ public final class SpindleWrongWay extends TappingRule {
 	private Optional<Draft> wrong(Tapping tapping, TapStroke stroke, Work work) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
 		Optional<Hand> wanted = thread.map(t -> t.value().hand());
+		if (work.shop().profile().is(ProfileKey.KIND, "turning") && stroke.direction() > 0 && drilledSo(stroke)) {
+			// the back spindle, on which the machine decides what M3 is
+			return Optional.empty();
+		}
 		boolean bySpindle = wanted.filter(hand -> hand == Hand.LEFT).isPresent() && !work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT);
 		if (stroke.step() instanceof Step.Stroke s && s.cycle().kind().taps() && !bySpindle) {
 			return inCycle(tapping, s, stroke, thread, wanted);
 		}
 		return wanted.filter(hand -> opposes(stroke.turning(), hand)).map(hand -> spindle(tapping, stroke, hand, thread.get().value().withoutClass().designation() + " is "
 				+ words(hand) + " and goes in " + turn(hand)).known("thread", thread.get().value().designation(), thread.get()));
+	}
+
+	/** Whether the hole was drilled the same way on and by a spindle that turned as it does for the tap. */
+	private static boolean drilledSo(TapStroke stroke) {
+		return stroke.hole().makingBefore(stroke.order()).stream().anyMatch(cut -> cut.direction() == stroke.direction() && cut.step().modal().spindle() == stroke.turning());
 	}
 
 	/** A tap that goes in and comes out by moves must be turned the other way between them, unless its holder does it. */

@@ -53,13 +53,14 @@ public final class TapInDrillingCycle extends TappingRule {
 				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
 		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke);
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
+		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
+		String right = rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
 		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
-				: "runs in " + said + ", which pulls it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; "
-						+ (cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work)));
+				: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; " + right);
 		Draft draft = Draft.of(this, head ? Severity.INFORMATION : Severity.ERROR,
-				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(stroke.block())), message);
+				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(rapid.map(Step::block).orElse(stroke.block()))), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
 		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
 		if (!head) {

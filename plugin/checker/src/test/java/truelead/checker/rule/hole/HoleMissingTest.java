@@ -55,8 +55,12 @@ class HoleMissingTest {
 	void otherHolesSayNothing() {
 		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30;X50", "G0 Z50", "G84 X-10 Y10 Z-12 R5 F500;X-30").severity()).as("three drilled, two tapped")
 				.isEqualTo(Severity.INFORMATION);
-		assertThat(missing("G54 G81 X10 Y10 Z-20 R3 F200", "G0 Z50", "G55 G84 X10 Y10 Z-12 R5 F500").severity()).as("one may be for a dowel")
+		assertThat(missing("G54 G81 X0 Y0 Z-20 R3 F200", "G0 Z50", "G55 G84 X0 Y0 Z-12 R5 F500").severity()).as("each part has something at its zero")
 				.isEqualTo(Severity.INFORMATION);
+		assertThat(missing("G54 G81 X10 Y10 Z-8 R3 F200", "G0 Z50", "G55 G84 X10 Y10 Z-12 R5 F500").severity()).as("not deep enough: for a dowel")
+				.isEqualTo(Severity.INFORMATION);
+		assertThat(missing("G54 G81 X10 Y10 Z-20 R3 F200", "G0 Z50", "G55 G84 X10 Y10 Z-12 R5 F500").severity()).as("drilled for it, at the same coordinates")
+				.isEqualTo(Severity.ERROR);
 	}
 
 	@Test
