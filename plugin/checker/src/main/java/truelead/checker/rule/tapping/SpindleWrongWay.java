@@ -94,7 +94,7 @@ public final class SpindleWrongWay extends TappingRule {
 	private Optional<Draft> wrong(Tapping tapping, TapStroke stroke, Work work) {
 		Optional<Fact<ThreadSpec>> thread = tapping.wanted().statedThread();
 		Optional<Hand> wanted = thread.map(t -> t.value().hand());
-		if (work.shop().profile().is(ProfileKey.KIND, "turning") && stroke.direction() > 0 && drilledSo(stroke)) {
+		if (work.shop().profile().isLathe() && stroke.direction() > 0 && drilledSo(stroke)) {
 			// the back spindle, on which the machine decides what M3 is
 			return Optional.empty();
 		}
