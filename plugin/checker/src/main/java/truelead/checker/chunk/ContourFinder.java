@@ -32,7 +32,7 @@ final class ContourFinder {
 
 	/** Whether the first moves are plain ones, as many as have to stand beside a contour. */
 	static boolean plainHead(PlainLines lines) {
-		return enough(lines, 0, lines.others() == 0 ? lines.lines() : lines.other(0));
+		return enough(lines, 0, lines.others() == 0 ? lines.lines() : beforeArcs(lines, 0, lines.other(0)));
 	}
 
 	/** Whether the last moves are plain ones. */
@@ -99,13 +99,18 @@ final class ContourFinder {
 	}
 
 	private int beforeMoves(int from, int to) {
-		int line = to;
-		// arcs right before it may be of one circle with it
-		while (line > from && lines.kinds[line - 1] != PlainLines.MOVE && lines.kinds[line - 1] < PlainLines.ASIDE) {
-			line--;
-		}
+		int line = beforeArcs(lines, from, to);
 		for (int moves = 0; line > from && moves < AROUND; line--) {
 			moves += lines.moves(line - 1) ? 1 : 0;
+		}
+		return line;
+	}
+
+	/** The line from which on there are nothing but arcs up to a block that is not plain: they may be of one circle with it. */
+	private static int beforeArcs(PlainLines lines, int from, int to) {
+		int line = to;
+		while (line > from && lines.kinds[line - 1] != PlainLines.MOVE && lines.kinds[line - 1] < PlainLines.ASIDE) {
+			line--;
 		}
 		return line;
 	}
