@@ -13,7 +13,7 @@ import truelead.checker.thread.Remembered;
 import truelead.grammar.Span;
 
 /**
- * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}, {@code M4 TAP T6}.
+ * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}, {@code 6.8 DRILL T5}.
  *
  * @param number the tool's number
  * @param text   what stands behind it
@@ -25,12 +25,12 @@ public record ToolListLine(int number, String text) {
 	private static final int MOST_DIGITS = 6;
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
-	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.MAKE, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
+	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
 
-	/** Reads a comment; empty where it does not begin with a tool number, signs such as the strokes of a table left out. */
+	/** Reads a comment; empty where it neither begins nor ends with a tool number, signs such as the strokes of a table left out. */
 	public static Optional<ToolListLine> read(String comment) {
 		return comment.length() <= LONGEST ? READ.of(comment) : readFresh(comment);
 	}
@@ -40,8 +40,11 @@ public record ToolListLine(int number, String text) {
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start))) {
 			start++;
 		}
-		if (start == comment.length() || !Character.isLetter(comment.charAt(start))) {
+		if (start == comment.length()) {
 			return Optional.empty();
+		}
+		if (!Character.isLetter(comment.charAt(start))) {
+			return last(comment);
 		}
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment));
 		Token token = next(tokens);

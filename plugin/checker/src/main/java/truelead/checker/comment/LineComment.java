@@ -19,9 +19,14 @@ public record LineComment(ProgramComment comment, int line, int tool, boolean na
 		return comment.text();
 	}
 
-	/** The text with blanks in place of the tool number that it begins with: what TOOL 2 1/4-20 TAP says of tool 2. */
+	/** The text with blanks in place of the tool number that it begins or ends with: what TOOL 2 1/4-20 TAP says of tool 2. */
 	public String said() {
-		return bare.or(() -> ToolListLine.read(text())).map(line -> " ".repeat(text().length() - line.text().length()) + line.text()).orElse(text());
+		return bare.or(() -> ToolListLine.read(text())).map(this::said).orElse(text());
+	}
+
+	private String said(ToolListLine line) {
+		String blanks = " ".repeat(text().length() - line.text().length());
+		return text().endsWith(line.text()) ? blanks + line.text() : line.text() + blanks;
 	}
 
 	/** The same comment as a line of such a list. */

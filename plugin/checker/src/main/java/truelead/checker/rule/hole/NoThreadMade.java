@@ -15,7 +15,7 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Work;
 
-/** A tap comes, moves and goes without a cycle, or a thread mill feeds and goes round no helix: the thread that it was called for is not made, or not known to be. */
+/** A tap comes, moves and goes without tapping, or a thread mill feeds and goes round no helix: the thread that it was called for is not made, or not known to be. */
 public final class NoThreadMade implements Rule {
 
 	@Override
@@ -78,10 +78,10 @@ public final class NoThreadMade implements Rule {
 		}
 	}
 
-	/** A tap that does nothing at all; a thread mill that moves. What runs other cycles, or feeds as a tap, is told by other rules. */
+	/** A tap or a thread mill that moves. What runs other cycles is told by other rules. */
 	private static boolean wasToThread(ToolUse tool) {
 		boolean cycles = tool.summary().drilling() || tool.summary().tapping();
-		return !cycles && tool.facts().kind().filter(Fact::stated).isPresent() && (tool.facts().isTap() && tool.summary().idle() || tool.facts().isThreadMill() && tool.summary().moved());
+		return !cycles && tool.summary().moved() && tool.facts().kind().filter(Fact::stated).isPresent() && (tool.facts().isTap() || tool.facts().isThreadMill());
 	}
 
 	/** Whether the program stops while the tool is in: a person may thread by hand, or look at the tool. */
@@ -96,6 +96,7 @@ public final class NoThreadMade implements Rule {
 
 	private Finding draft(ToolUse tool) {
 		Draft draft = tool.summary().idle() ? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix") + ", or leave the tool out")
+				: tool.facts().isTap() ? called(tool, "its feeds go nowhere straight in and out, so no thread of it is checked; see which tool is meant")
 				: called(tool, "no helix is found in its feeds, so no thread of it is checked; see that Z goes on with each turn");
 		tool.facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tool.facts()), fact));
 		return draft.finding();

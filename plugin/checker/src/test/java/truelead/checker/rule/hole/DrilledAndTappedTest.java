@@ -109,5 +109,7 @@ class DrilledAndTappedTest {
 		assertThat(said(String.format(plate, "400"))).singleElement().asString().contains("feed-off-pitch").contains("M4x0.7 needs 0.700");
 		assertThat(said(String.format(plate, "350").replace("D3.3", "D3.7"))).singleElement().asString().contains("drill-too-big");
 		assertThat(said(String.format(plate, "350").replace("(M4 TAP T6)", "(DEBURR BEFORE TAP T6)"))).isEmpty();
+		assertThat(said(String.format(plate, "350").replace("D3.3 DRILL T5", "3.3 DRILL T5"))).isEmpty();
+		assertThat(said(String.format(plate, "350").replace("D3.3 DRILL T5", "3.7 CARBIDE DRILL T5"))).singleElement().asString().contains("drill-too-big");
 	}
 }
