@@ -121,23 +121,31 @@ final class ContourFinder {
 		int last = -1;
 		// the code before the first one said is not known
 		int code = -1;
-		Plunge plunge = new Plunge();
+		int codeBefore = -1;
+		// the way along Z of a feed that may be a way into the stock
+		byte way = PlainLines.LEVEL;
+		boolean mayComeBack = false;
 		for (int line = from; line < to; line++) {
 			byte kind = lines.kinds[line];
 			code = lines.codes[line] < 0 ? code : lines.codes[line];
 			if (kind == PlainLines.MOVE) {
-				plunge.move(lines.levels[line], code);
+				byte level = lines.levels[line];
+				mayComeBack |= way != PlainLines.LEVEL && level != PlainLines.LEVEL && (level != way || level == PlainLines.FIRST);
+				way = way == PlainLines.LEVEL && leadsIn(level, code, codeBefore) ? level : way;
+				codeBefore = code;
 			} else if (kind >= PlainLines.ARC) {
-				if (plunge.mayComeBack && first >= 0) {
+				if (mayComeBack && first >= 0) {
 					add(first, last + 1);
 					first = -1;
 				}
+				mayComeBack = false;
+				way = PlainLines.LEVEL;
 				if (kind >= PlainLines.ASIDE) {
 					code = first >= 0 ? code : lines.codes[line];
 					first = first >= 0 ? first : line;
 					last = line;
 				}
-				plunge.aside(code);
+				codeBefore = code;
 			}
 		}
 		if (first >= 0) {
@@ -145,28 +153,9 @@ final class ContourFinder {
 		}
 	}
 
-	/** Moves along Z between moves aside: a feed in may come back out if a move behind it goes the other way. */
-	private static final class Plunge {
-
-		private byte way = PlainLines.LEVEL;
-		private boolean afterRapid = true;
-		private boolean mayComeBack;
-
-		void move(byte level, int code) {
-			if (way != PlainLines.LEVEL) {
-				mayComeBack |= level != PlainLines.LEVEL && (level != way || level == PlainLines.FIRST);
-			} else if (code != 0 && (level != PlainLines.RAISED || afterRapid)) {
-				// a feed up is a way out, unless a rapid has led below
-				way = level;
-			}
-			afterRapid = code <= 0;
-		}
-
-		void aside(int code) {
-			way = PlainLines.LEVEL;
-			mayComeBack = false;
-			afterRapid = code <= 0;
-		}
+	/** Whether a move along Z may be a feed into the stock: a feed up is a way out, unless a rapid has led below. */
+	private static boolean leadsIn(byte level, int code, int codeBefore) {
+		return code != 0 && (level != PlainLines.RAISED || codeBefore <= 0);
 	}
 
 	private void add(int from, int to) {

@@ -29,10 +29,13 @@ final class PlainLines {
 
 	/** The level stays. */
 	static final byte LEVEL = 0;
-	static final byte LOWERED = 1;
-	static final byte RAISED = 2;
 	/** The first Z behind a block that is not plain. */
-	static final byte FIRST = 3;
+	static final byte FIRST = 1;
+	/** A move aside changes the level. */
+	static final byte CHANGED = 2;
+	/** A move along Z alone goes down, or up. */
+	static final byte LOWERED = 3;
+	static final byte RAISED = 4;
 
 	final byte[] kinds;
 	final byte[] levels;
@@ -53,11 +56,7 @@ final class PlainLines {
 	private double[] gaps = {};
 	private int[] others = new int[16];
 	private int otherCount;
-	/** Between lines that something else than straight moves comes between. */
-	private static final int BREAK = -1;
-	/** The straight moves with a Z, or a {@link #BREAK}; one more place than there are lines. */
-	private final int[] levelled;
-	private int levelledCount;
+	private final LevelRuns levelRuns;
 	/** Lines with a motion code or a feed. */
 	private int[] worded = new int[16];
 	private int wordedCount;
@@ -87,7 +86,7 @@ final class PlainLines {
 		z = new double[lines];
 		feeds = new double[lines];
 		places = new byte[lines];
-		levelled = new int[lines + 1];
+		levelRuns = new LevelRuns(lines);
 	}
 
 	int lines() {
@@ -142,29 +141,12 @@ final class PlainLines {
 
 	/** The most straight moves with a Z that follow each other and all lead up, or all lead down. */
 	int mostOneWay() {
-		int most = 0;
-		int run = 0;
-		double way = 0;
-		double level = Double.NaN;
-		for (int i = 0; i < levelledCount; i++) {
-			if (levelled[i] == BREAK) {
-				run = 0;
-				level = Double.NaN;
-				continue;
-			}
-			double next = z[levelled[i]];
-			double step = next - level;
-			run = step * way < 0 ? 1 : run + 1;
-			most = Math.max(most, run);
-			way = step == 0 ? way : step;
-			level = next;
-		}
-		return most;
+		return levelRuns.mostOneWay(z);
 	}
 
 	/** Whether a block changes the level that a block before it has said. */
 	boolean changesLevel(int line) {
-		return levels[line] == LOWERED || levels[line] == RAISED;
+		return levels[line] >= CHANGED;
 	}
 
 	/** Whether a block moves, perhaps. */
@@ -311,20 +293,14 @@ final class PlainLines {
 		gaps = gaps.length == 0 ? new double[kinds.length] : gaps;
 		gaps[line] = gap;
 		kinds[line] = ARC;
-		interrupt();
+		levelRuns.interrupt();
 		lastX = toX;
 		lastY = toY;
 	}
 
-	private void interrupt() {
-		if (levelledCount > 0 && levelled[levelledCount - 1] != BREAK) {
-			levelled[levelledCount++] = BREAK;
-		}
-	}
-
 	private void otherwise(int line) {
 		kinds[line] = OTHER;
-		interrupt();
+		levelRuns.interrupt();
 		others = otherCount == others.length ? Arrays.copyOf(others, otherCount * 2) : others;
 		others[otherCount++] = line;
 		lastX = Double.NaN;
@@ -338,10 +314,12 @@ final class PlainLines {
 		if (kinds[line] != BLANK) {
 			arcs.interrupt();
 		}
-		// taken back where there is no Z, which is anybody's guess
-		levelled[levelledCount] = line;
-		levelledCount += sayZ ? 1 : 0;
-		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : z[line] < lastZ ? LOWERED : z[line] > lastZ ? RAISED : FIRST;
+		levelRuns.straight(line, sayZ);
+		levels[line] = !sayZ || z[line] == lastZ ? LEVEL : said(lastZ) ? CHANGED : FIRST;
+		if (kinds[line] == MOVE && levels[line] == CHANGED) {
+			// not asked of moves aside: on a surface the answer is anybody's guess, which costs the processor time
+			levels[line] = z[line] < lastZ ? LOWERED : RAISED;
+		}
 		lastX = sayX ? x[line] : lastX;
 		lastY = sayY ? y[line] : lastY;
 		lastZ = sayZ ? z[line] : lastZ;
