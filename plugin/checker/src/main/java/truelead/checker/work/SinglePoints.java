@@ -136,16 +136,21 @@ final class SinglePoints {
 		}
 
 		/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
-		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes, TurnedBores bores) {
-			if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread)) || thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2)) {
+		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes, TurnedBores bores, List<ToolUse> uses) {
+			if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread))) {
 				return Optional.empty();
 			}
-			double end = first().to().z() < first().from().z() ? ends.getMin() : ends.getMax();
-			double begin = first().from().z();
-			Hole hole = holes.hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, end)), 0);
-			double mouth = hole.deepestBefore(order).map(Cut::start).orElse(begin);
-			double middle = (end + (end < begin ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
-			Optional<Cut> sized = hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
+			boolean cone = thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2);
+			Hole hole = holes.hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())), 0);
+			Optional<Cut> deepest = hole.deepestBefore(order);
+			boolean down = deepest.map(cut -> cut.direction() < 0).orElse(first().to().z() < first().from().z());
+			// a thread that is cut from the ground outwards begins at its deep end
+			double end = down ? levels.getMin() : levels.getMax();
+			double begin = down ? levels.getMax() : levels.getMin();
+			double mouth = deepest.map(Cut::start).orElse(begin);
+			double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
+			Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored -> bored.cut(uses.get(bored.tool().index())))
+					: hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
 			return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut), end));
 		}
 
@@ -262,7 +267,7 @@ final class SinglePoints {
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
 			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
 					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
-			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes, bores)),
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes, bores, uses)),
 					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, outside))));
 		}
 		return all;

@@ -64,7 +64,7 @@ public final class DrillTooShallow extends HoleRule {
 
 	@Override
 	void turned(SinglePoint turned, Consumer<Draft> found) {
-		ChasedBore.of(turned).flatMap(bore -> bore.shallow(this)).ifPresent(found);
+		ChasedBore.of(turned).flatMap(bore -> bore.shallow(this)).or(() -> TaperHole.shallow(this, turned)).ifPresent(found);
 	}
 
 	@Override

@@ -43,8 +43,14 @@ final class TurnedSize {
 		double cut = 2 * pass.radius();
 		double error = cut < limits.get().least() ? cut - limits.get().least() : cut > limits.get().most() ? cut - limits.get().most() : 0;
 		double off = Math.abs(error) / thread.value().pitch();
-		boolean another = off > STRANGE && turned.inside() || off > FAR && othersThread(work, turned, thread.value());
+		boolean another = off > STRANGE && turned.inside() && !begunAs(turned, pass, limits.get(), thread.value()) || off > FAR && othersThread(work, turned, thread.value());
 		return error == 0 || Double.isNaN(cut) || another ? Optional.empty() : Optional.of(draft(rule, turned, pass, thread, limits.get(), error));
+	}
+
+	/** Whether all passes but the deepest stay inside the wall, and come near it: that one alone is a slip, such as a diameter for a radius. */
+	private static boolean begunAs(SinglePoint turned, SinglePoint.Pass deepest, WallLimits limits, ThreadSpec thread) {
+		double widest = turned.passes().stream().filter(pass -> pass.radius() != deepest.radius()).mapToDouble(pass -> 2 * pass.radius()).max().orElse(Double.NaN);
+		return widest <= limits.most() && widest >= limits.least() - thread.pitch();
 	}
 
 	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
