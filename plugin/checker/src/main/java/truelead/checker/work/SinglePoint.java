@@ -90,6 +90,12 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return bore.filter(hole -> hole.cut().direction() > 0).isPresent();
 	}
 
+	/** How far the thread goes on where its hole has ended, mm; 0 where it does not or nobody knows. */
+	public double behindBore() {
+		double behind = bore.map(hole -> hole.cut().direction() * (hole.end() - hole.floor())).orElse(0.0);
+		return behind > 0 ? behind : 0;
+	}
+
 	/** The first motion that cuts. */
 	public Step.Synchronised pass() {
 		return passes.get(0).step();

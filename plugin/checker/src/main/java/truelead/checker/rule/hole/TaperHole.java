@@ -66,8 +66,8 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 			return Optional.empty();
 		}
 		SinglePoint.Bore bore = turned.bore().get();
-		double beyond = bore.cut().direction() * (bore.end() - bore.floor());
-		if (!(beyond > VANISHES * thread.get().value().pitch())) {
+		double beyond = turned.behindBore();
+		if (beyond <= VANISHES * thread.get().value().pitch()) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());

@@ -10,6 +10,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Work;
 
@@ -37,7 +38,8 @@ final class TurnedSize {
 	private static Optional<Draft> of(Rule rule, Work work, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
 		Optional<WallLimits> limits = WallLimits.of(thread.value(), turned.inside(), pass.step());
 		double lead = Math.IEEEremainder(pass.lead(), thread.value().lead());
-		if (limits.isEmpty() || !(Math.abs(lead) <= SAME * thread.value().lead())) {
+		boolean tooDeep = limits.filter(WallLimits::taper).isPresent() && turned.behindBore() > thread.value().pitch();
+		if (limits.isEmpty() || tooDeep || !(Math.abs(lead) <= SAME * thread.value().lead())) {
 			return Optional.empty();
 		}
 		double cut = 2 * pass.radius();
@@ -56,7 +58,7 @@ final class TurnedSize {
 	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
 	private static boolean goesOn(Work work, SinglePoint turned, ThreadSpec thread) {
 		int index = work.course().singlePoints().indexOf(turned);
-		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned)
+		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
 				&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent());
 	}
 

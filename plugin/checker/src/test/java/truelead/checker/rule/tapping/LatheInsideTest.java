@@ -47,7 +47,7 @@ class LatheInsideTest {
 				+ "T0606 (1/2-14 NPT ID)\nG97 S800 M3\nG0 X.65 Z.2\nG92 X.72 Z-.8 R.03125 F.0714\nX.735\nX.748\nX.76\nX.77\nX.778\nX.7838\nX.7856\nG0 Z2.\nM30\n";
 		assertThat(said(fitting)).isEmpty();
 		assertThat(said(fitting.replace("X.6619 Z-.95", "X.7219 Z-.95"))).singleElement().asString().startsWith("drill-too-big the hole is bored 0.7813 in, the minor diameter of 1/2-14 NPT at the gauge plane is 0.7213 in");
-		assertThat(said(fitting.replace("X.72 Z-.8 R.03125", "X.72 Z-1.35 R.0484"))).contains("drill-too-shallow the hole ends at Z-1.0888, the thread at Z-1.35: 0.261 in of it are cut into the full, "
+		assertThat(said(fitting.replace("X.72 Z-.8 R.03125", "X.72 Z-1.35 R.03125"))).containsExactly("drill-too-shallow the hole ends at Z-1.0888, the thread at Z-1.35: 0.261 in of it are cut into the full, "
 				+ "and the point breaks; drill on behind the thread, or end it before");
 	}
 
@@ -86,6 +86,28 @@ class LatheInsideTest {
 				+ "X34.8\nX35.2\nX35.6\nX35.9\nX36.\nG0 Z100.\nM30\n";
 		assertThat(said(radii)).isEmpty();
 		assertThat(said(radii.replace("X36.\n", "X72.\n"))).singleElement().asString().startsWith("helix-off-size the deepest pass of the thread inside goes to diameter 72 mm");
+	}
+
+	/** M28x1.5 at both ends: minor diameter 26.376 to 26.676 mm (ISO 965-2). The drill goes through, the bores are of one end each. */
+	@Test
+	void behindAStopTheOtherEndHasABoreOfItsOwn() {
+		String end = "T0202 (BORING BAR)\nG97 S900 M3\nG0 X26.5 Z2.\nG1 Z-24. F.12\nG0 X21.\nZ150.\nT0303 (M28X1.5 INSIDE)\nG97 S600 M3\nG0 X25. Z6.\nG92 X26.9 Z-20. F1.5\nX27.3\nX27.6\nX27.8\nX28.\nG0 Z150.\n";
+		String start = "G21 G99\nT0101 (DRILL 22)\nG97 S600 M3\nG0 X0 Z5.\nG1 Z-62. F.2\nG0 Z150.\n";
+		String turn = "M0 (TURN PART AROUND)\n";
+		assertThat(said(start + end + turn + end + "M30\n")).isEmpty();
+		assertThat(said(start + end.replace("X26.5", "X27.1") + turn + end + "M30\n")).as("the first end").singleElement().asString().startsWith("drill-too-big the hole is bored 27.1 mm");
+		assertThat(said(start + end + turn + end.replace("Z-24.", "Z-18.") + "M30\n")).as("the second end").singleElement().asString().startsWith("drill-too-shallow the bore of 26.5 mm ends at Z-18");
+		assertThat(said(start + end.replace("X28.\n", "X29.\n") + turn + end + "M30\n")).singleElement().asString().startsWith("helix-off-size the deepest pass of the thread inside goes to diameter 29 mm");
+		assertThat(said(start + end.replace("X26.5", "X27.1") + end + "M30\n")).as("nobody turns the part").hasSize(2);
+	}
+
+	/** M10 behind a seat of 22.5 that is deeper than half of the hole. */
+	@Test
+	void aTapBelowADeepSeatHasItsOwnDrill() {
+		String seat = "G21 G99\nT0101 (DRILL 8.5)\nG97 S1200 M3\nG0 X0 Z5.\nG1 Z-40. F.15\nG0 Z50.\nT0303 (BORING BAR)\nG97 S900 M3\nG0 X22.5 Z2.\nG1 Z-22. F.1\nG0 X9.\nZ50.\n"
+				+ "T0505 (M10 TAP)\nG97 S300 M3\nG0 X0 Z5.\nG84 Z-32. F1.5\nG80\nG0 Z50.\nM30\n";
+		assertThat(said(seat)).isEmpty();
+		assertThat(said(seat.replace("G84 Z-32.", "G84 Z-38."))).singleElement().asString().startsWith("drill-too-shallow the tap goes 16 mm deep, the hole has its full diameter down to 15.45 mm");
 	}
 
 	/** In the other channel the holes lie across: they say nothing of the plane here. */
