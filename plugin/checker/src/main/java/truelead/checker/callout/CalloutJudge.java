@@ -25,7 +25,7 @@ final class CalloutJudge {
 		this.parts = parts;
 		this.row = new PartRow(parts);
 		this.said = row.said();
-		this.threadWords = said.stream().anyMatch(Meaning::threading);
+		this.threadWords = said.stream().anyMatch(meaning -> meaning.threading() || meaning == Meaning.TPI);
 		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !drilledAsCalledOut(tools.get(0));
 	}
 

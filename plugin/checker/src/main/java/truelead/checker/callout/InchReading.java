@@ -58,7 +58,7 @@ final class InchReading {
 		}
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
 		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series);
-		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark();
+		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark() || series.equals("G") && tpi.isPresent();
 		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()), tpi.isEmpty(), named,
 				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
 				pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));

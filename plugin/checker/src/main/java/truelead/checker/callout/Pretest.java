@@ -54,7 +54,7 @@ final class Pretest {
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
 				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, TPI, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, ELSEWHERE, OTHER_SIDE, NOT, SILENT, PLACES, POCKET, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, ELSEWHERE, OTHER_SIDE, NOT, SILENT, PLACES, POCKET, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

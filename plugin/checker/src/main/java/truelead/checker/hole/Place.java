@@ -45,9 +45,14 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 		return frame == other.frame && workOffset == other.workOffset && plane == other.plane && rotary.equals(other.rotary);
 	}
 
+	/** Number of the program in the file that it belongs to, from 0. */
+	public int part() {
+		return frame / FRAMES;
+	}
+
 	/** Whether both are positions in the same program of the file. */
 	public boolean sameProgram(Place other) {
-		return frame / FRAMES == other.frame / FRAMES;
+		return part() == other.part();
 	}
 
 	/** Distance in the plane, mm; infinite where the two cannot be compared, NaN where a coordinate is not known. */

@@ -18,8 +18,13 @@ public final class AnotherPart {
 	private final TreeSet<Integer> bare = new TreeSet<>();
 
 	private AnotherPart(Work work) {
-		lathe = work.shop().profile().isLathe();
-		for (TimedEvent timed : work.course().events()) {
+		this(work.shop().profile().isLathe(), work.course().events());
+	}
+
+	/** @param events the stops among them count, in the order of execution */
+	AnotherPart(boolean lathe, List<TimedEvent> events) {
+		this.lathe = lathe;
+		for (TimedEvent timed : events) {
 			boolean stop = timed.event().kind() == Step.EventKind.STOP;
 			if (stop || timed.event().kind() == Step.EventKind.OPTIONAL_STOP) {
 				List<String> comments = StopComments.of(timed.event().block());
@@ -35,6 +40,20 @@ public final class AnotherPart {
 	/** Whether a place is another hole at a later step than it was at an earlier one. */
 	public static boolean between(Work work, Hole hole, int earlier, int later) {
 		return work.derived(AnotherPart.class, AnotherPart::new).between(hole, earlier, later);
+	}
+
+	/** Whether a lathe cuts one of two threads on another part, or another end of it, than the other one, by the stops between their tools. */
+	public static boolean between(Work work, SinglePoint one, SinglePoint other) {
+		int earlier = Math.min(one.tool().firstOrder(), other.tool().firstOrder());
+		int later = Math.max(one.tool().firstOrder(), other.tool().firstOrder());
+		return work.derived(AnotherPart.class, AnotherPart::new).last(later) > earlier;
+	}
+
+	/** Number of the last stop before a step at which a lathe's part may be turned; -1 where there is none. */
+	int last(int before) {
+		Integer turned = said.lower(before);
+		Integer silent = lathe ? bare.lower(before) : null;
+		return Math.max(turned == null ? -1 : turned, silent == null ? -1 : silent);
 	}
 
 	private boolean between(Hole hole, int earlier, int later) {

@@ -1,7 +1,11 @@
 package truelead.checker.work;
 
+import java.util.List;
+import truelead.checker.comment.Commentary;
+import truelead.checker.hole.Holes;
 import truelead.checker.machine.Step;
 import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
 
 /** What a lathe's tools do beside the axis: bore, chase threads, turn the outside. Other machines make nothing of the kind. */
 final class LatheMotions {
@@ -33,6 +37,15 @@ final class LatheMotions {
 		if (lathe) {
 			threads.motion(move, tool, order);
 		}
+	}
+
+	/** The threads cut by a single point, with what they are cut in or on. */
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes, List<TimedEvent> events) {
+		return threads.named(uses, commentary, stays, book, new Found(holes, bores, outside, new AnotherPart(lathe, events)));
+	}
+
+	/** What threads are cut in or on, and where another end of the part is. */
+	record Found(Holes holes, TurnedBores bores, TurnedOutside outside, AnotherPart parts) {
 	}
 
 	void changed() {

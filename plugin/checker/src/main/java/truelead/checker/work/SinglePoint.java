@@ -67,9 +67,9 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	/**
 	 * A hole in the middle with a thread inside.
 	 *
-	 * @param cut   what gave it its diameter half way down the thread; the diameter is known
+	 * @param cut   what gave it its diameter half way down the thread; the diameter is known; of a cone it is that at the face
 	 * @param floor level down to which the hole is as wide as that, mm
-	 * @param end   level of the thread's end, mm
+	 * @param end   level of the thread's deep end, mm
 	 */
 	public record Bore(Cut cut, double floor, double end) {
 	}
@@ -83,6 +83,17 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param wider  whether the work is seen to be wider somewhere; else the bar may be no thicker than the thread
 	 */
 	public record Shaft(Step turned, double floor, double way, boolean wider) {
+	}
+
+	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way. */
+	public boolean grows() {
+		return bore.filter(hole -> hole.cut().direction() > 0).isPresent();
+	}
+
+	/** How far the thread goes on where its hole has ended, mm; 0 where it does not or nobody knows. */
+	public double behindBore() {
+		double behind = bore.map(hole -> hole.cut().direction() * (hole.end() - hole.floor())).orElse(0.0);
+		return behind > 0 ? behind : 0;
 	}
 
 	/** The first motion that cuts. */

@@ -14,7 +14,6 @@ import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
-import truelead.checker.hole.Holes;
 import truelead.checker.hole.Places;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -136,17 +135,28 @@ final class SinglePoints {
 		}
 
 		/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
-		Optional<SinglePoint.Bore> bore(ThreadSpec thread, Holes holes, TurnedBores bores) {
-			if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread)) || thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2)) {
+		Optional<SinglePoint.Bore> bore(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
+			TurnedBores bores = found.bores();
+			if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread))) {
 				return Optional.empty();
 			}
-			double end = first().to().z() < first().from().z() ? ends.getMin() : ends.getMax();
-			double begin = first().from().z();
-			Hole hole = holes.hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, end)), 0);
-			double mouth = hole.deepestBefore(order).map(Cut::start).orElse(begin);
-			double middle = (end + (end < begin ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
-			Optional<Cut> sized = hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
+			boolean cone = thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2);
+			Hole hole = atThisEnd(found.holes().hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())), 0), found.parts().last(order));
+			Optional<Cut> deepest = hole.deepestBefore(order);
+			boolean down = deepest.map(cut -> cut.direction() < 0).orElse(first().to().z() < first().from().z());
+			// a thread that is cut from the ground outwards begins at its deep end
+			double end = down ? levels.getMin() : levels.getMax();
+			double begin = down ? levels.getMax() : levels.getMin();
+			double mouth = deepest.map(Cut::start).orElse(begin);
+			double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
+			Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored -> bored.cut(uses.get(bored.tool().index())))
+					: hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
 			return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut), end));
+		}
+
+		/** What is drilled may go through the part, what is bored before it is turned is at its other end. */
+		private static Hole atThisEnd(Hole hole, int turned) {
+			return turned < 0 ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() > turned || cut.kind() != Cut.Kind.BORE).toList());
 		}
 
 		/** The deepest level of what is as wide as a cut, half a pitch's depth of thread taken for the same. */
@@ -249,7 +259,7 @@ final class SinglePoints {
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
 	 * of the title that is as deep.
 	 */
-	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes, TurnedBores bores, TurnedOutside outside) {
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
 		for (Chase chase : chases) {
@@ -262,8 +272,8 @@ final class SinglePoints {
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
 			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
 					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
-			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, holes, bores)),
-					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, outside))));
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
+					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
 		}
 		return all;
 	}

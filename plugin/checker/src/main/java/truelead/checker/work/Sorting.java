@@ -1,6 +1,7 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +72,8 @@ final class Sorting {
 	private final MillDrafts mills;
 	private final double tolerance;
 	private final Map<Draft.Stroke, int[]> touched = new IdentityHashMap<>();
+	/** The way along Z, +1 or -1, that a tool last went into the middle in each program of the file: on some machines Z grows towards the chuck. */
+	private final Map<Integer, Integer> ways = new HashMap<>();
 	private Holes holes;
 
 	Sorting(Recorded recorded, List<TurnedBores.Pass> bores, List<ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
@@ -168,6 +171,7 @@ final class Sorting {
 			taps.otherCycle();
 			Cut cut = Cuts.of(timed.order(), timed.stroke(), use, Places.of(timed.tool().part(), timed.stroke()));
 			timed.row().ifPresentOrElse(row -> book.add(cut, row), () -> book.add(cut));
+			middle(cut);
 		}
 	}
 
@@ -176,13 +180,23 @@ final class Sorting {
 		// along X a lathe faces and grooves; what is called a drill or a tap there is driven, and makes a hole in the side
 		boolean turns = run.place().plane() == Plane.YZ && run.in().modal().plane() == Plane.ZX && use.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL || kind.value().tap()).isEmpty();
 		if (!turns && !taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
-			book.add(Cuts.of(run, use));
+			Cut cut = Cuts.of(run, use);
+			book.add(cut);
+			middle(cut);
+		}
+	}
+
+	private void middle(Cut cut) {
+		boolean along = cut.place().plane() == Plane.XY && Math.hypot(cut.place().u(), cut.place().v()) < TapDrafts.CENTRE_LINE && cut.tip() != cut.start();
+		if (along && !bores.isEmpty()) {
+			ways.put(cut.place().part(), cut.direction());
 		}
 	}
 
 	private void bore(TurnedBores.Pass pass) {
 		ToolUse use = uses.get(pass.tool().index());
-		if (pass.bores(use)) {
+		// the other way a tool feeds back out of its bore
+		if (pass.way() == ways.getOrDefault(pass.tool().part(), -1) && pass.bores(use)) {
 			book.add(pass.cut(use));
 		}
 	}

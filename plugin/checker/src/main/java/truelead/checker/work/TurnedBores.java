@@ -1,9 +1,9 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
@@ -37,6 +37,11 @@ final class TurnedBores {
 			return use.facts().kind().map(kind -> kind.value() == ToolKind.BORING).orElse(inward);
 		}
 
+		/** The way along Z that it goes, +1 or -1. */
+		int way() {
+			return step.to().z() > step.from().z() ? 1 : -1;
+		}
+
 		/** The hole in the middle that it leaves. */
 		Cut cut(ToolUse use) {
 			Place middle = Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, step.to().z()));
@@ -44,8 +49,39 @@ final class TurnedBores {
 		}
 	}
 
-	/** How near to the axis each tool has fed aslant by little, so that a bore may be a cone, mm. */
-	private final Map<ToolLog, Double> cones = new HashMap<>();
+	/**
+	 * A feed aslant by little, which may bore or turn a cone.
+	 *
+	 * @param order number of its step
+	 */
+	record Cone(int order, ToolLog tool, Step.Move step) {
+
+		private double narrowest() {
+			return Math.min(Math.abs(step.from().x()), Math.abs(step.to().x()));
+		}
+
+		/** Its distance from the axis at the face, which is taken for Z0, mm. */
+		private double mouth() {
+			return Math.abs(step.from().x()) + slope() * -step.from().z();
+		}
+
+		private double slope() {
+			return (Math.abs(step.to().x()) - Math.abs(step.from().x())) / (step.to().z() - step.from().z());
+		}
+
+		/** Whether it is that of a hole: it is wider at the face than in the depth, and reaches from there to here. */
+		private boolean inside() {
+			return slope() > 0 && Math.max(step.from().z(), step.to().z()) >= 0 && Math.min(step.from().z(), step.to().z()) < 0;
+		}
+
+		/** The hole in the middle that it leaves, with its diameter at the face. */
+		Cut cut(ToolUse use) {
+			Place middle = Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, step.to().z()));
+			return Cuts.bored(order, step, use, middle, 2 * mouth());
+		}
+	}
+
+	private final List<Cone> cones = new ArrayList<>();
 	private final List<Pass> passes = new ArrayList<>();
 	private final List<Pass> open = new ArrayList<>();
 
@@ -57,7 +93,12 @@ final class TurnedBores {
 
 	/** Whether a tool of the part has turned a slender cone that is no wider than a distance from the axis, mm. */
 	boolean cone(int part, double radius) {
-		return cones.entrySet().stream().anyMatch(cone -> cone.getKey().part() == part && cone.getValue() <= radius);
+		return cones.stream().anyMatch(cone -> cone.tool().part() == part && cone.narrowest() <= radius);
+	}
+
+	/** The widest slender cone that is bored in a part before a step, no wider at the face than a distance from the axis, mm; empty where there is none. */
+	Optional<Cone> bored(int part, int before, double radius) {
+		return cones.stream().filter(cone -> cone.tool().part() == part && cone.order() < before && cone.inside() && cone.mouth() <= radius).max(Comparator.comparingDouble(Cone::mouth));
 	}
 
 	/** A straight motion. */
@@ -70,18 +111,18 @@ final class TurnedBores {
 			close(false);
 		}
 		if (Math.abs(from - to) > 1e-6) {
-			if (!move.rapid() && Math.abs(from - to) < CONE * Math.abs(move.to().z() - move.from().z())) {
-				cones.merge(tool, Math.min(from, to), Math::min);
+			if (!move.rapid() && cones.size() < MOST && Math.abs(from - to) < CONE * Math.abs(move.to().z() - move.from().z())) {
+				cones.add(new Cone(order, tool, move));
 			}
 			close(to < from);
-		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() < move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
+		} else if (!move.rapid() && to > TapDrafts.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
 			open.add(new Pass(order, tool, move, to, false));
 		}
 	}
 
 	/** Feeding up to the face, as before a chamfer, cuts nothing. */
 	private static boolean upToTheFace(Step.Move move) {
-		return move.from().z() > 0 && Math.abs(move.to().z()) < 1e-6;
+		return move.from().z() != 0 && Math.abs(move.to().z()) < 1e-6;
 	}
 
 	private void close(boolean inward) {

@@ -237,7 +237,7 @@ public final class WorkReader {
 			for (Recorder.LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.threads.named(tools, commentary, stays, book, holes, recorder.turned.bores, recorder.turned.outside), recorder.turned.outside.partings());
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, events), recorder.turned.outside.partings());
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

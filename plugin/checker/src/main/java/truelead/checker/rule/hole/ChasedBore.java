@@ -53,8 +53,8 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 
 	/** The finding of a thread that goes on where its bore has ended; empty where it does not. */
 	Optional<Draft> shallow(Rule rule) {
-		double beyond = bore.cut().direction() * (bore.end() - bore.floor());
-		if (Double.isNaN(beyond) || beyond <= RUN_OUT * pitch()) {
+		double beyond = turned.behindBore();
+		if (beyond <= RUN_OUT * pitch()) {
 			return Optional.empty();
 		}
 		Figures figures = figures();

@@ -40,6 +40,8 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	/** Too small is a drill this many pitches below the end's minor diameter: a warning, and an error (common practice, no source). */
 	private static final double SMALL = 0.05;
 	private static final double FAR = 0.25;
+	/** A thread that vanishes in its taper may end so many pitches behind its hole. */
+	private static final double VANISHES = 1;
 	/** Percent of the height left at the gauge plane: a warning below it, and an error (common practice, no source). */
 	private static final double LOW = 75;
 	private static final double TOO_LOW = 45;
@@ -55,6 +57,23 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	/** The bore that a lathe's point is to cut the thread in; empty for parallel threads and for what is reamed or milled. */
 	static Optional<TaperHole> of(SinglePoint turned) {
 		return turned.bore().filter(bore -> !mayBeCone(bore.cut())).flatMap(bore -> turned.thread().filter(t -> t.stated() && t.value().system().taper()).flatMap(thread -> of(bore.cut(), thread)));
+	}
+
+	/** The finding of a thread that goes on where its hole has ended; empty where it does not. */
+	static Optional<Draft> shallow(HoleRule rule, SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && t.value().system().taper());
+		if (thread.isEmpty() || turned.bore().isEmpty()) {
+			return Optional.empty();
+		}
+		SinglePoint.Bore bore = turned.bore().get();
+		double beyond = turned.behindBore();
+		if (beyond <= VANISHES * thread.get().value().pitch()) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(turned.pass().modal().unit());
+		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(turned.pass().block()), "the hole ends at Z" + figures.coordinate(bore.floor()) + ", the thread at Z" + figures.coordinate(bore.end())
+				+ ": " + figures.length(beyond) + " of it are cut into the full, and the point breaks; drill on behind the thread, or end it before")
+				.known("thread", thread.get().value().designation(), thread.get()).related(bore.cut().block(), "the block that bores it"));
 	}
 
 	private static boolean mayBeCone(Cut cut) {

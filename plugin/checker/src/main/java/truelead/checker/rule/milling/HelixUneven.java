@@ -61,7 +61,7 @@ public final class HelixUneven implements Rule {
 			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> beside(work, operation, passes, thread).isPresent())
 					.forEach(passes -> beside(work, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
 		}
-		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).or(() -> TurnedFlanks.outside(this, turned)).map(Draft::finding).ifPresent(found));
 	}
 
 	private Optional<Draft> beside(Work work, ThreadMilling operation, List<MillPass> passes, ThreadSpec thread) {

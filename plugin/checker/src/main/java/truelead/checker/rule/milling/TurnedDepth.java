@@ -9,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.CycleDepth;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Work;
@@ -49,7 +50,7 @@ final class TurnedDepth {
 
 	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. */
 	private static boolean begun(Work work, SinglePoint turned) {
-		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned));
+		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other));
 	}
 
 	/** Whether one motion stands for all passes of a cycle whose depths are not understood. */

@@ -10,6 +10,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Work;
 
@@ -37,20 +38,27 @@ final class TurnedSize {
 	private static Optional<Draft> of(Rule rule, Work work, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
 		Optional<WallLimits> limits = WallLimits.of(thread.value(), turned.inside(), pass.step());
 		double lead = Math.IEEEremainder(pass.lead(), thread.value().lead());
-		if (limits.isEmpty() || !(Math.abs(lead) <= SAME * thread.value().lead())) {
+		boolean tooDeep = limits.filter(WallLimits::taper).isPresent() && turned.behindBore() > thread.value().pitch();
+		if (limits.isEmpty() || tooDeep || !(Math.abs(lead) <= SAME * thread.value().lead())) {
 			return Optional.empty();
 		}
 		double cut = 2 * pass.radius();
 		double error = cut < limits.get().least() ? cut - limits.get().least() : cut > limits.get().most() ? cut - limits.get().most() : 0;
 		double off = Math.abs(error) / thread.value().pitch();
-		boolean another = off > STRANGE && turned.inside() || off > FAR && othersThread(work, turned, thread.value());
+		boolean another = off > STRANGE && turned.inside() && !begunAs(turned, pass, limits.get(), thread.value()) || off > FAR && othersThread(work, turned, thread.value());
 		return error == 0 || Double.isNaN(cut) || another ? Optional.empty() : Optional.of(draft(rule, turned, pass, thread, limits.get(), error));
+	}
+
+	/** Whether all passes but the deepest stay inside the wall, and come near it: that one alone is a slip, such as a diameter for a radius. */
+	private static boolean begunAs(SinglePoint turned, SinglePoint.Pass deepest, WallLimits limits, ThreadSpec thread) {
+		double widest = turned.passes().stream().filter(pass -> pass.radius() != deepest.radius()).mapToDouble(pass -> 2 * pass.radius()).max().orElse(Double.NaN);
+		return widest <= limits.most() && widest >= limits.least() - thread.pitch();
 	}
 
 	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
 	private static boolean goesOn(Work work, SinglePoint turned, ThreadSpec thread) {
 		int index = work.course().singlePoints().indexOf(turned);
-		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned)
+		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
 				&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent());
 	}
 

@@ -27,7 +27,8 @@ final class TurnedTaper {
 	/** The finding of the first pass that is not on the taper; empty where all are, and for a pass shorter than two leads. */
 	static Optional<Draft> off(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && t.value().taperOnDiameter() > 0);
-		if (thread.isEmpty()) {
+		// the depth is wrong there, and the taper over it with it
+		if (thread.isEmpty() || turned.behindBore() > thread.get().value().pitch()) {
 			return Optional.empty();
 		}
 		return turned.passes().stream().filter(pass -> off(turned, pass)).findFirst().map(pass -> draft(rule, turned, pass, thread.get()));

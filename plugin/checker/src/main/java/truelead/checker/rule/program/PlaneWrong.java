@@ -3,8 +3,10 @@ package truelead.checker.rule.program;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -54,7 +56,7 @@ public final class PlaneWrong implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		arcs(work, found);
-		MadeHoles made = null;
+		Map<Integer, MadeHoles> made = new HashMap<>();
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
 			if (!holes.isEmpty() && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces() && !sideCycle(operation, work)) {
@@ -63,8 +65,9 @@ public final class PlaneWrong implements Rule {
 					continue;
 				}
 				work.dependsOnAll();
-				made = made == null ? new MadeHoles(work.holes()) : made;
-				Optional<Hole> before = made.allInOnePlaneBefore(operation.firstOrder());
+				// each channel of the machine has planes of its own
+				int part = holes.get(0).place().part();
+				Optional<Hole> before = made.computeIfAbsent(part, number -> new MadeHoles(work.holes(), number)).allInOnePlaneBefore(operation.firstOrder());
 				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
 				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
 						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
@@ -104,7 +107,7 @@ public final class PlaneWrong implements Rule {
 		return operation.holes().stream().allMatch(hole -> work.holesNear(hole.place(), BESIDE).stream().anyMatch(near -> near.made() && near.place().distance(hole.place()) < BESIDE));
 	}
 
-	/** The holes of a program in the order in which they are made. */
+	/** The holes of one program of the file in the order in which they are made. */
 	private static final class MadeHoles {
 
 		private record Made(int order, int number, Hole hole) {
@@ -116,10 +119,10 @@ public final class PlaneWrong implements Rule {
 		/** How many holes are made until one lies in another plane than those before. */
 		private int inOnePlane;
 
-		MadeHoles(Collection<Hole> holes) {
+		MadeHoles(Collection<Hole> holes, int part) {
 			int number = 0;
 			for (Hole hole : holes) {
-				if (hole.made()) {
+				if (hole.made() && hole.place().part() == part) {
 					made.add(new Made(hole.making().get(0).order(), number++, hole));
 				}
 			}

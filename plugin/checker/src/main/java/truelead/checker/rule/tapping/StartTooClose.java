@@ -49,15 +49,16 @@ public final class StartTooClose extends TappingRule {
 
 	/** A pass of a lathe that begins less than half a lead before the face, taken for Z0: the axis comes up to speed within the thread (common practice, no source: two leads and more). */
 	private Optional<Draft> atTheFace(SinglePoint turned) {
-		double room = turned.pass().from().z();
+		double way = turned.grows() ? -1 : 1;
+		double room = way * turned.pass().from().z();
 		double lead = turned.thread().filter(Fact::stated).map(thread -> thread.value().lead()).orElse(0.0);
-		if (!(room >= 0 && room < LEAST * lead && turned.pass().to().z() < room)) {
+		if (!(room >= 0 && room < LEAST * lead && way * turned.pass().to().z() < room)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
 		BlockRef at = turned.passes().get(0).begins().orElse(turned.pass().block());
 		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins " + figures.length(room) + " before the face, " + figures.length(2 * lead)
-				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z" + Figures.number(2 * lead / figures.unit().mm(), 3))
+				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z" + Figures.number(way * 2 * lead / figures.unit().mm(), 3))
 				.programmed("start", figures.length(room), at).from("room to come up to speed", "2 leads", "common practice, no source"));
 	}
 

@@ -33,8 +33,9 @@ final class TurnedSpindle {
 		Modal modal = turned.pass().modal();
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		boolean turns = modal.spindle() == SpindleTurn.CLOCKWISE || modal.spindle() == SpindleTurn.COUNTERCLOCKWISE;
-		double from = turned.pass().from().z();
-		double to = turned.pass().to().z();
+		double way = turned.grows() ? -1 : 1;
+		double from = way * turned.pass().from().z();
+		double to = way * turned.pass().to().z();
 		boolean in = to < from;
 		// on a second spindle Z may grow towards its chuck: only what begins below the face comes out for certain
 		boolean out = from < 0 && to > from && Math.abs(to) < Math.abs(from);
