@@ -103,8 +103,13 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 
 	/** The pass that goes deepest into the wall, of several the first. */
 	public Pass deepest() {
-		Pass deepest = passes.get(0);
-		for (Pass pass : passes) {
+		return deepest(passes);
+	}
+
+	/** The one of some of its passes, at least one, that goes deepest into the wall, of several the first. */
+	public Pass deepest(List<Pass> some) {
+		Pass deepest = some.get(0);
+		for (Pass pass : some) {
 			deepest = deeper(pass, deepest) ? pass : deepest;
 		}
 		return deepest;

@@ -39,21 +39,13 @@ final class TurnedFlanks {
 			return Optional.empty();
 		}
 		List<SinglePoint.Pass> others = turned.passes().stream().filter(pass -> pass != deepest).toList();
-		SinglePoint.Pass next = deepest(others, turned);
+		SinglePoint.Pass next = turned.deepest(others);
 		boolean itself = off.size() > 1 && outside(others, next, turned, thread).isEmpty();
 		return Optional.of(itself ? draft(rule, turned, deepest, next, named.get()) : draft(rule, turned, off.get(0), deepest, named.get()));
 	}
 
 	private static List<SinglePoint.Pass> outside(List<SinglePoint.Pass> passes, SinglePoint.Pass deepest, SinglePoint turned, ThreadSpec thread) {
 		return passes.stream().filter(pass -> Math.abs(beside(turned, pass, deepest, thread)) > ALLOWED * thread.pitch() + along(pass, deepest, thread)).toList();
-	}
-
-	private static SinglePoint.Pass deepest(List<SinglePoint.Pass> passes, SinglePoint turned) {
-		SinglePoint.Pass deepest = passes.get(0);
-		for (SinglePoint.Pass pass : passes) {
-			deepest = (pass.radius() - deepest.radius()) * (turned.inside() ? 1 : -1) > 0 ? pass : deepest;
-		}
-		return deepest;
 	}
 
 	/** How far along Z a pass begins beside the groove of another, mm, signed; NaN where it is not known. */
@@ -72,7 +64,7 @@ final class TurnedFlanks {
 		double along = along(pass, other, thread.value());
 		boolean word = pass.turned() != other.turned();
 		BlockRef at = word ? pass.step().block() : pass.begins().orElse(pass.step().block());
-		String right = word ? "turn it by the angle of its start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
+		String right = word ? "turn it by the angle of its start" : "begin at Z" + figures.coordinate(pass.step().from().z() - off)
 				+ (along > 0 ? ", or beside it by no more than that" : "");
 		return Draft.of(rule, Severity.ERROR, MillFacts.word(at, word ? "Q" : "ZW"), "the pass to diameter " + figures.fine(2 * pass.radius()) + " begins " + figures.fine(Math.abs(off)) + " beside the groove of that to "
 				+ figures.fine(2 * other.radius()) + ", an infeed along the flank explains " + figures.fine(along) + ": it cuts a flank away; " + right)
