@@ -184,7 +184,9 @@ final class CalloutJudge {
 	private boolean doubtful(int i, ThreadDraft draft) {
 		boolean holes = wholeNumber(draft) && row.is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount);
 		boolean number = !threadWords && (draft.spec().system().metric() ? draft.bare() && row.is(i - 1, Meaning.DATE) : spokenOf(i, Meaning.DATE));
-		return !draft.named() && (number || !draft.spec().system().metric() && holes);
+		// ACME 2 START: the number counts the starts
+		boolean starts = draft.bare() && wholeNumber(draft) && row.is(i + 1, Meaning.STARTS);
+		return starts || !draft.named() && (number || !draft.spec().system().metric() && holes);
 	}
 
 	/** 10-24 and 1-8 could be dates or ranges. */

@@ -7,6 +7,8 @@ import truelead.checker.thread.HolderKind;
 /** Finds the holder that a comment names in passing. That it is rigid is taken where nobody says anything, so it is not looked for. */
 final class HolderWords {
 
+	private static final String HOLDER_IN_WORD = "FUTTER";
+
 	private HolderWords() {
 	}
 
@@ -23,8 +25,13 @@ final class HolderWords {
 		if (says(parts, Meaning.SYNCHRO) && holder) {
 			return Optional.of(HolderKind.SYNCHRO);
 		}
-		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.FLOATING) && (tap || holder);
+		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.FLOATING) && (tap || holder || glued(parts));
 		return floats ? Optional.of(HolderKind.FLOATING) : Optional.empty();
+	}
+
+	/** AUSGLEICHSFUTTER: floating and holder in one word. */
+	private static boolean glued(List<Part> parts) {
+		return parts.stream().anyMatch(part -> part instanceof Part.Word word && word.meaning() == Meaning.FLOATING && TradeWords.fold(word.text()).endsWith(HOLDER_IN_WORD));
 	}
 
 	private static boolean says(List<Part> parts, Meaning meaning) {

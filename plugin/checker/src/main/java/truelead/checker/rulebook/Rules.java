@@ -63,6 +63,7 @@ import truelead.checker.rule.milling.HelixUneven;
 import truelead.checker.rule.milling.HelixWrongHand;
 import truelead.checker.rule.milling.PassesTooHeavy;
 import truelead.checker.rule.milling.TaperOff;
+import truelead.checker.rule.milling.ThreadIntoShoulder;
 import truelead.checker.rule.program.ArcNotClosed;
 import truelead.checker.rule.program.NotFollowed;
 import truelead.checker.rule.program.NotUnderstood;
@@ -153,6 +154,7 @@ public final class Rules {
 			new CutterTooBig(),
 			new CutterPitchMismatch(),
 			new CutterHitsBottom(),
+			new ThreadIntoShoulder(),
 			new EntryStraight(),
 			new EntryOffPitch(),
 			new ExitScarsThread(),

@@ -18,14 +18,12 @@ import truelead.checker.hole.Places;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Point;
+import truelead.checker.machine.StartAngle;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
-import truelead.grammar.Block;
-import truelead.grammar.Element;
-import truelead.grammar.Expression;
 
 /** Gathers the synchronised passes beside a lathe's axis, one for each lead and stretch of a tool, and finds the thread that each is to make. */
 final class SinglePoints {
@@ -34,14 +32,17 @@ final class SinglePoints {
 	/** Comments above a thread that are read for it. */
 	private static final int MOST_ABOVE = 500;
 
-	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000 (common practice, no source). */
-	private static final double WHOLE_DEGREES = 360;
-
 	/** One thread: its passes, between what distances from the axis and what levels they go, and how often the tool went away from the axis to begin one. */
 	private static final class Chase {
 
 		/** Part of the pitch that a taper thread may be off its basic size where it begins (common practice, no source). */
 		private static final double MOUTH = 0.8;
+		/** So much of a lead the same lead is rounded another time: .08333 for .083333. */
+		private static final double ROUNDED = 1e-4;
+		/** What a lead may be off to be a thread's. */
+		private static final double NEAR = 0.01;
+		/** Depth of a thread outside on the diameter, in pitches (ISO 68-1). */
+		private static final double DEPTH = 1.2269;
 
 		private final int order;
 		private final ToolLog tool;
@@ -60,7 +61,9 @@ final class SinglePoints {
 		/** Whether a pass of this tool and lead may belong to it: one beside it along the axis is another thread's. */
 		boolean takes(Step.Synchronised pass, ToolLog of) {
 			boolean apart = Math.min(pass.from().z(), pass.to().z()) > levels.getMax() || Math.max(pass.from().z(), pass.to().z()) < levels.getMin();
-			return tool == of && Double.compare(first().lead().value(), pass.lead().value()) == 0 && !apart;
+			double lead = first().lead().value();
+			boolean same = Double.compare(lead, pass.lead().value()) == 0 || Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead);
+			return tool == of && same && !apart;
 		}
 
 		/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known. */
@@ -77,9 +80,13 @@ final class SinglePoints {
 			}
 		}
 
-		/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether it goes as far out as the thread inside, and not as far in as outside. */
+		/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether they go farther out each time, or as far out as the thread inside and not as far in as outside. */
 		boolean inside(Optional<ThreadSpec> thread) {
 			boolean sure = (outwards == 0) != (inwards == 0);
+			double outer = passes.get(passes.size() - 1).radius() - passes.get(0).radius();
+			if (!sure && Math.abs(outer) > TapDrafts.CENTRE_LINE) {
+				return outer > 0;
+			}
 			boolean wide = thread.filter(this::asWide).isPresent();
 			boolean bolt = thread.filter(spec -> !asWide(spec) && suits(spec)).isPresent();
 			return sure ? outwards > 0 : wide || !bolt && outwards > inwards;
@@ -134,6 +141,13 @@ final class SinglePoints {
 			return Math.abs(outer) <= 0.4 * pitch || outer <= 0.4 * pitch && inner >= 0.9 * pitch && inner <= 1.4 * pitch;
 		}
 
+		/** Whether the lead is the thread's, and the deepest pass within a pitch of where it should be. */
+		boolean near(ThreadSpec thread) {
+			double lead = Math.abs(first().lead().value()) * first().modal().unit().mm();
+			double off = inside(Optional.of(thread)) ? 2 * radii.getMax() - thread.diameter() : 2 * radii.getMin() - thread.diameter() + DEPTH * thread.pitch();
+			return Math.abs(lead - thread.lead()) <= NEAR * thread.lead() && Math.abs(off) <= thread.pitch();
+		}
+
 		/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
 		Optional<SinglePoint.Bore> bore(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
 			TurnedBores bores = found.bores();
@@ -172,6 +186,8 @@ final class SinglePoints {
 	private final BitSet chasing = new BitSet();
 	/** How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool. */
 	private double approach = Double.NaN;
+	/** The same, the first motion of a tool included: the way in of a cycle is one of its passes. */
+	private double across = Double.NaN;
 	private boolean fresh = true;
 	/** What brought the tool to the level it stands at. */
 	private Optional<BlockRef> level = Optional.empty();
@@ -196,7 +212,8 @@ final class SinglePoints {
 	/** A motion of a lathe that may bring a tool to where a pass begins. */
 	void motion(Step.Move move) {
 		if (move.from().x() != move.to().x()) {
-			approach = fresh || move.from().z() != move.to().z() ? Double.NaN : Math.abs(move.from().x());
+			across = move.from().z() == move.to().z() ? Math.abs(move.from().x()) : Double.NaN;
+			approach = fresh ? Double.NaN : across;
 			fresh = false;
 		}
 		level = move.from().z() == move.to().z() ? level : Optional.of(move.block());
@@ -233,26 +250,11 @@ final class SinglePoints {
 			// the threading code is still in force on the way back
 			left.get().back(new Step.Move(step.block(), step.modal(), false, step.from(), step.to(), step.resolution()));
 		}
-		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, turned(step), Optional.empty());
-		known.ifPresent(chase -> chase.take(pass, approach, step.from().equals(end)));
+		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, StartAngle.of(step), Optional.empty());
+		boolean cycle = step.code() == 0 && infeed.filter(step.block()::equals).isPresent();
+		known.ifPresent(chase -> chase.take(pass, cycle ? across : approach, step.from().equals(end)));
 		end = step.to();
 		left = known;
-	}
-
-	/** The part of a turn that Q starts a pass later; of a cycle of two blocks Q is a depth. */
-	private static double turned(Step.Synchronised pass) {
-		Block block = pass.block().file().text().block(pass.block().line());
-		List<Element.Word> words = block.words();
-		boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
-		boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
-		boolean named = block.elements().stream()
-				.anyMatch(element -> element instanceof Element.Assignment || element instanceof Element.Opaque || element instanceof Element.Statement);
-		Optional<Element.Word> angle = words.stream().filter(word -> word.address() == 'Q' && !minimum).findFirst();
-		if (named || angle.isPresent() && !(angle.get().value() instanceof Expression.Number)) {
-			return Double.NaN;
-		}
-		double said = angle.map(word -> ((Expression.Number) word.value()).value()).orElse(0.0);
-		return (said > WHOLE_DEGREES ? said / 1000 : said) / 360;
 	}
 
 	/**
@@ -271,11 +273,16 @@ final class SinglePoints {
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
 			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
-					.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)).suiting(chase::suits));
+					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part))));
 			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
 					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
 		}
 		return all;
+	}
+
+	/** The one thread of the title that is as deep, or else near. */
+	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title) {
+		return title.suiting(chase::suits).or(() -> title.suiting(chase::near));
 	}
 
 	/** The last certain callout; of several the last that suits. */

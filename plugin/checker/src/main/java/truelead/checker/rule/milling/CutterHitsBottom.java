@@ -18,7 +18,7 @@ import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The cutter's end goes below the level down to which the hole has its full diameter, so that it cuts into the cone or the bottom; a lathe's point goes on into the shoulder. */
+/** The cutter's end goes below the level down to which the hole has its full diameter, so that it cuts into the cone or the bottom. */
 public final class CutterHitsBottom implements Rule {
 
 	@Override
@@ -47,7 +47,6 @@ public final class CutterHitsBottom implements Rule {
 					})), any -> { });
 			deepest.values().forEach(deep -> found.accept(deep.finding()));
 		}
-		work.course().singlePoints().forEach(turned -> TurnedShoulder.of(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole the deepest says it. */

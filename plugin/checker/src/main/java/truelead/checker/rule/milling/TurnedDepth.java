@@ -25,6 +25,9 @@ final class TurnedDepth {
 	/** Passes a millimetre of pitch, for what the first one should take (common practice, no source). */
 	private static final double PASSES = 4;
 
+	/** Part of the depth that is left to spring passes: a thread that only they cut is there already, or its first passes are lost (common practice, no source). */
+	private static final double SPRING = 0.1;
+
 	private TurnedDepth() {
 	}
 
@@ -69,18 +72,19 @@ final class TurnedDepth {
 		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole) + ": the first pass takes " + figures.fine(first) + " at once"
 				: "the first pass takes " + figures.fine(first) + " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "
 				+ (low ? letter + " for " + figures.fine(whole) : "some " + figures.length(right) + " at first, less from pass to pass");
-		return draft(rule, MillFacts.word(at, letter), message, turned, thread).from("depth of the thread", figures.fine(whole), "the form of the thread's standard");
+		boolean there = cycle.isEmpty() && turned.passes().size() > 1 && first > (1 - SPRING) * whole && turned.shaft().isEmpty() && turned.bore().isEmpty();
+		return draft(rule, there ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(at, letter), message + (there ? "; right where the thread is there already and is picked up" : ""), turned, thread).from("depth of the thread", figures.fine(whole), "the form of the thread's standard");
 	}
 
 	private static Draft air(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, CycleDepth cycle, double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		String message = cycle.letter() + " makes the thread " + figures.fine(cycle.height()) + " deep, it is " + figures.fine(whole) + ": the cycle begins " + figures.length(cycle.height() - whole)
 				+ " before the wall; " + cycle.letter() + " for " + figures.fine(whole);
-		return draft(rule, MillFacts.word(turned.pass().block(), String.valueOf(cycle.letter())), message, turned, thread);
+		return draft(rule, Severity.WARNING, MillFacts.word(turned.pass().block(), String.valueOf(cycle.letter())), message, turned, thread);
 	}
 
-	private static Draft draft(Rule rule, Location at, String message, SinglePoint turned, Fact<ThreadSpec> thread) {
-		return Draft.of(rule, Severity.WARNING, at, message).known("the callout", thread.value().designation(), thread)
+	private static Draft draft(Rule rule, Severity severity, Location at, String message, SinglePoint turned, Fact<ThreadSpec> thread) {
+		return Draft.of(rule, severity, at, message).known("the callout", thread.value().designation(), thread)
 				.programmed("diameter of the deepest pass", new Figures(turned.pass().modal().unit()).fine(2 * turned.deepest().radius()), turned.deepest().step().block());
 	}
 }

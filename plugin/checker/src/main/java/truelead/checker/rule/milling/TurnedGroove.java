@@ -45,6 +45,9 @@ final class TurnedGroove {
 			double shift = Math.IEEEremainder(turned.beside(passes.get(i), thread) - turned.beside(before, thread), thread.pitch());
 			double step = Math.abs(shift);
 			double infeed = Math.abs(passes.get(i).radius() - before.radius());
+			if (Double.isNaN(step)) {
+				return Optional.empty();
+			}
 			if (!(step <= ALLOWED * thread.pitch() + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
 				first = first.isEmpty() ? Optional.of(passes.get(i)) : first;
 				changes++;

@@ -29,7 +29,8 @@ final class TurnedSize {
 	/** The finding of a thread that ends on another diameter; empty where it does not, where it is cut further afterwards, or nothing is known of its form. */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
-		if (thread.isEmpty() || goesOn(work, turned, thread.get().value())) {
+		// what goes aslant has no one diameter
+		if (thread.isEmpty() || TurnedTaper.aslant(rule, turned).isPresent() || goesOn(work, turned, thread.get().value())) {
 			return Optional.empty();
 		}
 		return turned.deepestOfEach(thread.get().value()).stream().flatMap(pass -> of(rule, work, turned, pass, thread.get()).stream()).findFirst();
@@ -55,11 +56,23 @@ final class TurnedSize {
 		return widest <= limits.most() && widest >= limits.least() - thread.pitch();
 	}
 
-	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards. */
+	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards, or this one deeper. */
 	private static boolean goesOn(Work work, SinglePoint turned, ThreadSpec thread) {
-		int index = work.course().singlePoints().indexOf(turned);
-		return work.course().singlePoints().stream().skip(index + 1L).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
-				&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent());
+		boolean later = false;
+		for (SinglePoint other : work.course().singlePoints()) {
+			boolean further = later || other != turned && deeper(turned, other);
+			later |= other == turned;
+			if (further && other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
+					&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent()) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private static boolean deeper(SinglePoint turned, SinglePoint other) {
+		double further = other.deepest().radius() - turned.deepest().radius();
+		return other.tool().index() == turned.tool().index() && (turned.inside() ? further > 0 : further < 0);
 	}
 
 	/** Whether the same tool cuts the thread elsewhere, so that this may be one that nobody names. */

@@ -11,8 +11,8 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
 
 /**
- * The taper of a pipe thread that a lathe cuts by a single point: the radius grows by 1/32 of the way towards the chuck outside, and shrinks so
- * inside (taper 1 in 16 on the diameter, ASME B1.20.1, ISO 7-1).
+ * The taper of a thread that a lathe cuts by a single point: of a pipe thread the radius grows by 1/32 of the way towards the chuck outside, and shrinks so
+ * inside (taper 1 in 16 on the diameter, ASME B1.20.1, ISO 7-1); that of a parallel thread stays.
  */
 final class TurnedTaper {
 
@@ -20,6 +20,11 @@ final class TurnedTaper {
 	/** What is still taken for the taper, as parts of it: an R worked out over the thread alone, without the way before it, is smaller. */
 	private static final double LEAST = 0.6;
 	private static final double MOST = 1.25;
+
+	/** What of a pipe's taper shows that a thread with a parallel one's name is meant to be taper. */
+	private static final double PIPE = 0.8;
+	/** Part of the pitch that the radius of a parallel thread may change, for a lathe that turns a cone of itself: as much on the diameter as a pitch diameter may be off (common practice, no source). */
+	private static final double TRUE = 0.05;
 
 	private TurnedTaper() {
 	}
@@ -34,9 +39,33 @@ final class TurnedTaper {
 		return turned.passes().stream().filter(pass -> off(turned, pass)).findFirst().map(pass -> draft(rule, turned, pass, thread.get()));
 	}
 
+	/** The finding of the first pass of a parallel thread that goes aslant; empty where none does, and where it follows the taper of pipes, as M10x1 of grease nipples. */
+	static Optional<Draft> aslant(Rule rule, SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && !t.value().system().taper());
+		return thread.flatMap(named -> turned.passes().stream().filter(pass -> Math.abs(change(pass.step())) > TRUE * named.value().pitch() && Math.abs(way(pass.step())) > 2 * pass.lead())
+				.filter(pass -> !(share(turned, pass) >= PIPE && share(turned, pass) <= MOST)).findFirst().map(pass -> aslant(rule, pass, named)));
+	}
+
+	private static Draft aslant(Rule rule, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
+		Step.Synchronised step = pass.step();
+		Figures figures = new Figures(step.modal().unit());
+		boolean ownMotion = step.code() != 0;
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(step.block(), ownMotion ? "X" : "RIXZ"), "the pass ends " + from(change(step), figures) + " the axis than it begins, over "
+				+ figures.fine(Math.abs(way(step))) + ": " + thread.value().withoutClass().designation() + " is parallel, and no gauge goes on both its ends; "
+				+ (ownMotion ? "X" + Figures.number(2 * Math.abs(step.from().x()) / figures.unit().mm(), 4) : "no taper"))
+				.programmed("change of radius", figures.fine(change(step)), step.block()).known("the callout", thread.value().designation(), thread);
+	}
+
 	private static boolean off(SinglePoint turned, SinglePoint.Pass pass) {
-		double share = change(pass.step()) / right(turned, pass.step());
+		double share = share(turned, pass);
 		return Math.abs(way(pass.step())) > 2 * pass.lead() && !(share >= LEAST && share <= MOST) && !Double.isNaN(share);
+	}
+
+	/** What it changes, as a part of the taper's; where it begins too near to the face, which start-too-close tells, that over two leads more. */
+	private static double share(SinglePoint turned, SinglePoint.Pass pass) {
+		double way = Math.abs(way(pass.step()));
+		double meant = Math.abs(pass.step().from().z()) < pass.lead() / 2 ? way + 2 * pass.lead() : way;
+		return change(pass.step()) / right(turned, pass.step()) * way / meant;
 	}
 
 	private static double way(Step.Synchronised step) {

@@ -61,14 +61,15 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		return new WallLimits(thread.diameter() - OPEN * thread.pitch(), most, thread.diameter(), false, "the major diameter");
 	}
 
-	/** ISO 2901: a play of 0.15 for P 1.5, 0.25 to P 5, 0.5 to P 12, 1 above; ASME B1.5: 0.010 in for 10 threads an inch and coarser, else 0.005 in. */
+	/** Beyond D outside and D - P inside the roots meet the crests of the thread they go together with, whatever the play (ISO 2904). ISO 2901: a play of 0.15 for P 1.5, 0.25 to P 5, 0.5 to P 12, 1 above; ASME B1.5: 0.010 in for 10 threads an inch and coarser, else 0.005 in. */
 	private static WallLimits trapezoid(ThreadSpec thread, boolean inside) {
 		double pitch = thread.pitch();
 		boolean metric = thread.system() == ThreadSystem.TR;
 		double play = metric ? pitch <= 1.5 ? 0.15 : pitch <= 5 ? 0.25 : pitch <= 12 ? 0.5 : 1 : pitch >= 2.54 - 1e-6 ? 0.254 : 0.127;
 		double open = OPEN * pitch + MillFacts.pitchTolerance(thread);
 		double usual = inside ? thread.diameter() + 2 * play : thread.diameter() - pitch - 2 * play;
-		return new WallLimits((inside ? thread.diameter() : usual) - open, (inside ? usual : thread.diameter() - pitch) + open, usual, false, metric ? "ISO 2901" : "ASME B1.5 (from memory)");
+		double met = ROUNDED * pitch;
+		return new WallLimits(inside ? thread.diameter() - met : usual - open, inside ? usual + open : thread.diameter() - pitch + met, usual, false, metric ? "ISO 2901" : "ASME B1.5 (from memory)");
 	}
 
 	/** Of taper threads the gauge plane is at the face inside; outside it is a gauge length behind it. The face is taken for Z0. */

@@ -46,6 +46,7 @@ public final class FeedInWrongMode extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		work.threadMillings().forEach(milling -> rushes(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> SinglePointFeed.otherMode(this, turned).or(() -> SinglePointFeed.perMinute(this, turned)).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A thread mill whose F, as of a feed per minute, is read per revolution. */

@@ -2,7 +2,10 @@ package truelead.checker.rule.tapping;
 
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Modal;
+import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.AnotherThread;
@@ -22,6 +25,9 @@ final class SinglePointFeed {
 	/** How far F may be rounded, as a part of the lead (real programs round by up to 0.64 %). */
 	private static final double ROUNDED = 0.01;
 
+	/** Speed that no lead is mistaken for: below it F is a lead of several starts, rev/min. */
+	private static final double LEAST_SPEED = 20;
+
 	private SinglePointFeed() {
 	}
 
@@ -34,7 +40,7 @@ final class SinglePointFeed {
 		}
 		double lead = thread.get().value().lead();
 		double cut = Math.abs(feed.value()) * turned.pass().modal().unit().mm();
-		if (mixed(cut, lead)) {
+		if (mixed(cut, lead) || minute(turned, cut, lead)) {
 			return Optional.empty();
 		}
 		double half = feed.word().map(WordRef::literal).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
@@ -59,6 +65,43 @@ final class SinglePointFeed {
 	/** Whether a lead is that of the thread in the other unit, by what F is usually rounded. */
 	private static boolean mixed(double cut, double lead) {
 		return Math.abs(cut * LengthUnit.INCH.mm() - lead) <= 2 * ROUNDED * lead || Math.abs(cut / LengthUnit.INCH.mm() - lead) <= 2 * ROUNDED * lead;
+	}
+
+	/** Whether F is what a tap would be fed a minute for this lead. */
+	private static boolean minute(SinglePoint turned, double cut, double lead) {
+		Modal modal = turned.pass().modal();
+		return modal.speed().known() && !modal.constantSurface() && modal.speed().value() > LEAST_SPEED && Math.abs(cut - lead * modal.speed().value()) <= ROUNDED * lead * modal.speed().value();
+	}
+
+	/** The finding of an F that is the way a minute, pitch times speed; empty where it is not. */
+	static Optional<Draft> otherMode(Rule rule, SinglePoint turned) {
+		Setting feed = turned.pass().lead();
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		Modal modal = turned.pass().modal();
+		double cut = feed.known() ? Math.abs(feed.value()) * modal.unit().mm() : Double.NaN;
+		if (thread.isEmpty() || !minute(turned, cut, thread.get().value().lead())) {
+			return Optional.empty();
+		}
+		double lead = thread.get().value().lead();
+		Figures figures = new Figures(modal.unit());
+		String letter = feed.word().map(word -> String.valueOf(word.address())).orElse("F");
+		String message = letter + Figures.number(feed.value(), 4) + " is the feed a minute at S" + Figures.number(modal.speed().value(), 1) + ": the thread is cut by the lead a turn, of "
+				+ thread.get().value().withoutClass().designation() + " " + figures.advance(lead) + "; " + letter + Figures.number(lead / modal.unit().mm(), 5);
+		return Optional.of(Draft.of(rule, Severity.ERROR, feed, turned.pass().block(), message).programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
+				.programmed("speed", "S" + Figures.number(modal.speed().value(), 1), modal.speed()).known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
+	}
+
+	/** What is said of a thread whose lead is F under a word for feed per minute; empty where another word is the lead, or none is in force. */
+	static Optional<Draft> perMinute(Rule rule, SinglePoint turned) {
+		Setting feed = turned.pass().lead();
+		Modal modal = turned.pass().modal();
+		boolean byFeed = feed.word().filter(word -> word.address() == 'F').isPresent();
+		if (!byFeed || modal.feedMode() != FeedMode.PER_MINUTE || modal.feedModeStated().isEmpty()) {
+			return Optional.empty();
+		}
+		String word = Figures.written(modal.feedModeStated().get());
+		return Optional.of(Draft.of(rule, Severity.INFORMATION, feed, turned.pass().block(), word + ", feed per minute, is in force at the thread: most controls read its F as the lead a turn all the same; "
+				+ "else the word for feed per revolution before it").related(Location.of(modal.feedModeStated().get()), "the feed mode"));
 	}
 
 	/** The finding of an F that is the lead in the other unit; empty where it is not. */

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.profile.Meaning;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
@@ -15,6 +18,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.MillPass;
+import truelead.checker.work.SinglePoint;
 import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
@@ -33,6 +37,8 @@ final class UnitWord {
 	private static final double MOST_DIAMETERS = 12;
 	/** What a helix may be off its lead, as a part of it, to count as the same. */
 	private static final double NEAR = 0.04;
+	/** Pitches within which the deepest pass of a lathe's thread is from its diameter. */
+	private static final double WIDE = 2;
 	/** How far into the program a unit word is looked for, lines. */
 	private static final int LINES = 20_000;
 
@@ -41,7 +47,9 @@ final class UnitWord {
 	private final LengthUnit unit;
 	private final double factor;
 	private Optional<Fact<ThreadSpec>> first = Optional.empty();
-	private Optional<ThreadingOperation> seen = Optional.empty();
+	/** What that thread gets a turn, mm, and where. */
+	private double gets = Double.NaN;
+	private Optional<BlockRef> block = Optional.empty();
 
 	private UnitWord(Rule rule, Work work, LengthUnit unit) {
 		this.rule = rule;
@@ -74,10 +82,32 @@ final class UnitWord {
 					return false;
 				}
 				first = first.isPresent() ? first : thread;
-				seen = seen.isPresent() ? seen : Optional.of(operation);
+				gets = Double.isNaN(gets) ? advance(operation) : gets;
+				block = block.isPresent() ? block : Optional.of(operation.block());
 			}
 		}
-		return first.isPresent();
+		return turnedFitTheOther() && first.isPresent();
+	}
+
+	/** The same of threads that a lathe cuts by a single point. */
+	private boolean turnedFitTheOther() {
+		for (SinglePoint turned : work.course().singlePoints()) {
+			Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+			if (thread.isPresent() && !fits(turned, thread.get().value())) {
+				return false;
+			}
+			first = first.isPresent() ? first : thread;
+			gets = Double.isNaN(gets) && thread.isPresent() ? turned.passes().get(0).lead() : gets;
+			block = block.isPresent() ? block : thread.map(any -> turned.pass().block());
+		}
+		return true;
+	}
+
+	private boolean fits(SinglePoint turned, ThreadSpec thread) {
+		double wide = 2 * turned.deepest().radius();
+		double lead = turned.passes().get(0).lead();
+		return turned.pass().modal().unit() == unit && Math.abs(lead * factor - thread.lead()) <= NEAR * thread.lead() && Math.abs(wide * factor - thread.diameter()) <= WIDE * thread.pitch()
+				&& Math.abs(wide - thread.diameter()) > WIDE * thread.pitch();
 	}
 
 	private boolean fits(Tapping tapping, ThreadSpec thread) {
@@ -85,6 +115,11 @@ final class UnitWord {
 		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
 		return feed.isPresent() && stroke.modal().unit() == unit && !feed.get().fits(thread.lead()) && feed.get().fitsTimes(factor, thread.lead())
 				&& !sound(stroke.travel(), thread) && sound(stroke.travel() * factor, thread);
+	}
+
+	private static double advance(ThreadingOperation operation) {
+		return operation instanceof ThreadMilling milling ? Math.abs(milling.passes().get(0).lead())
+				: TapFeed.of((Tapping) operation, ((Tapping) operation).strokes().get(0)).orElseThrow().advance();
 	}
 
 	private static boolean sound(double travel, ThreadSpec thread) {
@@ -108,14 +143,12 @@ final class UnitWord {
 		ThreadSpec thread = first.orElseThrow().value();
 		String written = unit == LengthUnit.MM ? "G21" : "G20";
 		String right = unit == LengthUnit.MM ? "G20" : "G21";
-		double lead = seen.orElseThrow() instanceof ThreadMilling milling ? Math.abs(milling.passes().get(0).lead())
-				: TapFeed.of((Tapping) seen.get(), ((Tapping) seen.get()).strokes().get(0)).orElseThrow().advance();
 		String other = unit == LengthUnit.MM ? "inches" : "mm";
 		String message = "lengths are read in " + (unit == LengthUnit.MM ? "mm" : "inches") + ", and every thread of the program fits in " + other + ": "
-				+ thread.withoutClass().designation() + " needs " + figures.advance(thread.lead()) + " " + figures.symbol() + " a turn and gets " + figures.advance(lead)
+				+ thread.withoutClass().designation() + " needs " + figures.advance(thread.lead()) + " " + figures.symbol() + " a turn and gets " + figures.advance(gets)
 				+ ", its depth and width are 25.4 times off too; " + right;
 		Draft draft = Draft.of(rule, Severity.ERROR, words.get(0), message).known("the callout", thread.withoutClass().designation(), first.get())
-				.from("one inch", "25.4 mm", "ISO 31-1, exact").related(seen.get().block(), "the threading block");
+				.from("one inch", "25.4 mm", "ISO 31-1, exact").related(block.orElseThrow(), "the threading block");
 		words.stream().skip(1).limit(20).forEach(at -> draft.related(at, "the unit again"));
 		boolean usual = words.stream().allMatch(at -> text(at).equalsIgnoreCase(written));
 		if (usual) {
@@ -146,7 +179,9 @@ final class UnitWord {
 		return found;
 	}
 
-	private static Optional<LengthUnit> unitOf(double code) {
-		return code == 20 || code == 70 ? Optional.of(LengthUnit.INCH) : code == 21 || code == 71 ? Optional.of(LengthUnit.MM) : Optional.empty();
+	/** What a G code says of the unit on this machine: G21 cuts a thread on some lathes. */
+	private Optional<LengthUnit> unitOf(double code) {
+		List<Meaning> does = work.shop().profile().gCode(MachineProfile.tenfold(code));
+		return does.contains(Meaning.INCH) ? Optional.of(LengthUnit.INCH) : does.contains(Meaning.MILLIMETRE) ? Optional.of(LengthUnit.MM) : Optional.empty();
 	}
 }

@@ -17,7 +17,7 @@ class LatheShapeTest {
 	@Test
 	void aThreadEndsBeforeTheShoulder() {
 		assertThat(said(BOLT + THREAD)).isEmpty();
-		assertThat(said(BOLT + THREAD.replace("Z-26.", "Z-33."))).containsExactly("cutter-hits-bottom the thread goes on to Z-33, the outside is turned to its diameter as far as Z-30: "
+		assertThat(said(BOLT + THREAD.replace("Z-26.", "Z-33."))).containsExactly("thread-into-shoulder the thread goes on to Z-33, the outside is turned to its diameter as far as Z-30: "
 				+ "the point runs 3 mm into the shoulder and breaks; end a pitch before it, Z-28.5, or turn a relief first");
 	}
 
@@ -27,8 +27,8 @@ class LatheShapeTest {
 		String neck = BOLT.replace("G1 Z-30. F.2\nX34.\n", "G1 Z-26. F.2\nX17. Z-27.\nZ-30.\nX34.\n");
 		assertThat(said(neck + THREAD.replace("Z-26.", "Z-28."))).isEmpty();
 		assertThat(said(BOLT + relief + THREAD.replace("Z-26.", "Z-34."))).as("nobody says how wide the groove is").isEmpty();
-		assertThat(said(BOLT + relief + THREAD.replace("Z-26.", "Z-38."))).singleElement().asString().startsWith("cutter-hits-bottom the thread goes on to Z-38");
-		assertThat(said(BOLT + relief.replace("Z-32.", "Z-30.") + THREAD.replace("Z-26.", "Z-32."))).as("a groove in front of the shoulder").singleElement().asString().startsWith("cutter-hits-bottom");
+		assertThat(said(BOLT + relief + THREAD.replace("Z-26.", "Z-38."))).singleElement().asString().startsWith("thread-into-shoulder the thread goes on to Z-38");
+		assertThat(said(BOLT + relief.replace("Z-32.", "Z-30.") + THREAD.replace("Z-26.", "Z-32."))).as("a groove in front of the shoulder").singleElement().asString().startsWith("thread-into-shoulder");
 	}
 
 	@Test
@@ -36,7 +36,7 @@ class LatheShapeTest {
 		String neck = BOLT.replace("G1 Z-30. F.2\nX34.\n", "G1 Z-26. F.2\nX17. Z-27.\nZ-30.\nX34.\n");
 		String left = "T0303 (THREAD M20X1.5 LH)\nG97 S600 M3\nG0 X36. Z-28.\nG92 X19.4 Z4. F1.5\nX18.8\nX18.4\nX18.16\nG0 X60. Z60.\n";
 		assertThat(said(neck + left)).isEmpty();
-		assertThat(said(neck + left.replace("Z-28.", "Z-31."))).singleElement().asString().startsWith("cutter-hits-bottom the thread begins at Z-31");
+		assertThat(said(neck + left.replace("Z-28.", "Z-31."))).singleElement().asString().startsWith("thread-into-shoulder the thread begins at Z-31");
 	}
 
 	/** Behind what is turned the bar may have the size of the thread. */
@@ -44,7 +44,7 @@ class LatheShapeTest {
 	void withoutASignOfMoreWorkBehindItIsOnlyTold() {
 		String bar = "G21 G99\nT0101 (TURN)\nG96 S180 M3\nG0 X22. Z0\nG1 X-1. F.1\nG0 X19.95 Z2.\nG1 Z-20. F.2\nG0 X24.\nX60. Z60.\n";
 		assertThat(said(bar + THREAD)).isEmpty();
-		assertThat(said(bar.replace("G0 X22. Z0", "G0 X38. Z0") + THREAD)).singleElement().asString().startsWith("cutter-hits-bottom");
+		assertThat(said(bar.replace("G0 X22. Z0", "G0 X38. Z0") + THREAD)).singleElement().asString().startsWith("thread-into-shoulder");
 	}
 
 	@Test
@@ -77,7 +77,7 @@ class LatheShapeTest {
 		String shaft = "G18 G90 G95 DIAMON\nT1 D1 ;SCHRUPPSTAHL\nG96 S180 M4\nG0 X52 Z2\nCYCLE95(\"BOLT:BOLT_END\",2,0.1,0.3,,0.25,0.15,0.1,9,,,)\nG0 X100 Z100\nT3 D1 ;GEWINDESTAHL M30X2\nG97 S500 M3\nG0 X34 Z10\n"
 				+ "CYCLE97(2,,0,-36,30,30,4,1,1.227,0.05,30,0,8,1,3,1)\nG0 X100 Z100\nM30\nBOLT:\nG1 X0 Z0\nX26\nX30 Z-2\nZ-40\nX48\nBOLT_END:\n";
 		assertThat(said(shaft)).isEmpty();
-		assertThat(said(shaft.replace("-36,", "-43,"))).singleElement().asString().startsWith("cutter-hits-bottom");
+		assertThat(said(shaft.replace("-36,", "-43,"))).singleElement().asString().startsWith("thread-into-shoulder");
 	}
 
 	@Test

@@ -1,32 +1,42 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.SinglePoint;
+import truelead.checker.work.Work;
 
 /**
  * A thread outside that a lathe cuts on to where a shoulder begins: behind the turned diameter, and behind any relief, the point runs into the full
  * work. At full depth h its flank is h tan(a/2) ahead of it, a third of the pitch at 60 degrees (geometry).
  */
-final class TurnedShoulder {
+public final class ThreadIntoShoulder implements Rule {
 
 	/** Levels that are the same, mm. */
 	private static final double SAME = 0.02;
 	/** Nobody threads on so many pitches by a slip of relief: there the outside is another than this program turns. */
 	private static final double STRANGE = 40;
 
-	private TurnedShoulder() {
+	@Override
+	public String name() {
+		return "thread-into-shoulder";
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		work.course().singlePoints().forEach(turned -> of(turned).map(Draft::finding).ifPresent(found));
 	}
 
 	/** The finding of the first pass that goes farthest into the shoulder; empty where none does, or nobody knows where it is. */
-	static Optional<Draft> of(Rule rule, SinglePoint turned) {
+	private Optional<Draft> of(SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		if (thread.isEmpty() || turned.shaft().isEmpty() || Double.isNaN(turned.shaft().get().floor())) {
 			return Optional.empty();
@@ -42,7 +52,7 @@ final class TurnedShoulder {
 		// a cycle may pull the tool out before its end
 		boolean ownMotion = farthest.step().code() != 0;
 		boolean touches = beyond > SAME || ownMotion && beyond > SAME - flank;
-		return touches && beyond < STRANGE * spec.pitch() ? Optional.of(draft(rule, turned, farthest, shaft, thread.get(), beyond, flank)) : Optional.empty();
+		return touches && beyond < STRANGE * spec.pitch() ? Optional.of(draft(turned, farthest, shaft, thread.get(), beyond, flank)) : Optional.empty();
 	}
 
 	/** How far the end of a pass that lies nearer to the shoulder is behind where it begins, mm. */
@@ -50,7 +60,7 @@ final class TurnedShoulder {
 		return Math.max(shaft.way() * (pass.step().from().z() - shaft.floor()), shaft.way() * (pass.step().to().z() - shaft.floor()));
 	}
 
-	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, SinglePoint.Shaft shaft, Fact<ThreadSpec> thread, double beyond, double flank) {
+	private Draft draft(SinglePoint turned, SinglePoint.Pass pass, SinglePoint.Shaft shaft, Fact<ThreadSpec> thread, double beyond, double flank) {
 		Figures figures = new Figures(pass.step().modal().unit());
 		boolean ends = shaft.way() * (pass.step().to().z() - pass.step().from().z()) > 0;
 		Step.Synchronised step = pass.step();
@@ -62,7 +72,7 @@ final class TurnedShoulder {
 				: ": at full depth the point's flank is " + figures.length(flank) + " ahead of it and runs into the shoulder";
 		String right = "; " + (ends ? "end" : "begin") + " a pitch before it, Z" + figures.coordinate(shaft.floor() - shaft.way() * thread.value().pitch()) + ", or turn a relief first";
 		Severity severity = !shaft.wider() ? Severity.INFORMATION : beyond > SAME ? Severity.ERROR : Severity.WARNING;
-		return Draft.of(rule, severity, MillFacts.word(at, "ZW"), fact + what + right)
+		return Draft.of(this, severity, MillFacts.word(at, "ZW"), fact + what + right)
 				.programmed(ends ? "end of the thread" : "beginning of the thread", z, at).programmed("end of the turned diameter", "Z" + figures.coordinate(shaft.floor()), shaft.turned().block())
 				.known("the callout", thread.value().designation(), thread).related(shaft.turned().block(), "what turns the outside");
 	}
