@@ -101,7 +101,16 @@ final class ChunkScan {
 		}
 	}
 
-	/** Of other tools 68 may be 6.8, 68 or the sixty-eighth: blanks for numbers that have neither a point or stroke nor a letter right before them. */
+	/** Whether one or two digits stand alone behind a blank. */
+	private static boolean parted(String said, int blank) {
+		int end = blank + 1;
+		while (end < said.length() && Character.isDigit(said.charAt(end))) {
+			end++;
+		}
+		return blank < said.length() && said.charAt(blank) == ' ' && end > blank + 1 && end <= blank + 3 && (end == said.length() || said.charAt(end) == ' ');
+	}
+
+	/** Of other tools 68 may be 6.8, 68 or the sixty-eighth: blanks for numbers that have neither a point or stroke nor a letter right before them, and for D8_5, which may be 8.5 or the fifth of 8. */
 	private static String withoutBareNumbers(String said) {
 		StringBuilder sure = new StringBuilder(said);
 		for (int start = 0; start < said.length(); start++) {
@@ -111,7 +120,7 @@ final class ChunkScan {
 			}
 			boolean letter = start > 0 && Character.isLetter(said.charAt(start - 1));
 			boolean bare = said.substring(start, end).chars().allMatch(Character::isDigit);
-			for (int at = start; at < end && bare && !letter; at++) {
+			for (int at = start; at < end && bare && (!letter || parted(said, end)); at++) {
 				sure.setCharAt(at, ' ');
 			}
 			start = Math.max(start, end - 1);

@@ -135,9 +135,9 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()), thread.starts());
 	}
 
-	/** Whether another thread lies over the same stretch along Z. */
+	/** Whether another thread lies over the same stretch along Z, about as far from the axis. */
 	public boolean overlaps(SinglePoint other) {
-		return Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
+		return Math.abs(deepest().radius() - other.deepest().radius()) <= 2 * passes.get(0).lead() && Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
 	}
 
 	private double level(boolean lowest) {

@@ -55,11 +55,22 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 	Optional<Draft> shallow(Rule rule) {
 		double beyond = turned.behindBore();
 		if (beyond <= RUN_OUT * pitch()) {
-			return Optional.empty();
+			return inCone(rule);
 		}
 		Figures figures = figures();
 		return Optional.of(draft(rule, true, "the bore of " + figures.fine(size.d()) + " ends at Z" + level(bore.floor(), figures) + ", the thread at Z" + level(bore.end(), figures) + ": " + figures.length(beyond)
 				+ " of it are cut into the full, and the point breaks; bore on behind the thread, or end it before"));
+	}
+
+	/** A thread that ends above the drill's tip and below its full diameter: right where the drill comes through, and who knows how thick the part is. */
+	private Optional<Draft> inCone(Rule rule) {
+		double beyond = bore.cut().direction() * (bore.end() - bore.cut().shoulder());
+		if (bore.floor() != bore.cut().tip() || !(beyond > RUN_OUT * pitch())) {
+			return Optional.empty();
+		}
+		Figures figures = figures();
+		return Optional.of(draft(rule, Severity.INFORMATION, "the drill's full diameter ends at Z" + level(bore.cut().shoulder(), figures) + ", the thread at Z" + level(bore.end(), figures) + ": where the part is thicker, "
+				+ figures.length(beyond) + " of it are cut into the cone, and the point breaks"));
 	}
 
 	private String made(Figures figures) {
@@ -67,7 +78,11 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 	}
 
 	private Draft draft(Rule rule, boolean error, String message) {
-		return size.evidence(Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(turned.pass().block()), message), figures());
+		return draft(rule, error ? Severity.ERROR : Severity.WARNING, message);
+	}
+
+	private Draft draft(Rule rule, Severity severity, String message) {
+		return size.evidence(Draft.of(rule, severity, Location.of(turned.pass().block()), message), figures());
 	}
 
 	private Figures figures() {

@@ -41,7 +41,7 @@ public final class TaperOff implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		work.course().singlePoints().forEach(turned -> TurnedTaper.off(this, turned).or(() -> TurnedTaper.aslant(this, turned)).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> TurnedTaper.wrong(this, turned).map(Draft::finding).ifPresent(found));
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().taperOnDiameter() > 0);
 			if (thread.isPresent()) {

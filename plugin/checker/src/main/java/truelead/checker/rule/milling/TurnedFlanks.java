@@ -17,8 +17,6 @@ import truelead.checker.work.SinglePoint;
  */
 final class TurnedFlanks {
 
-	/** Part of the pitch that a pass may begin beside that (common practice, no source). */
-	private static final double ALLOWED = 0.1;
 	private static final double KEPT = 0.02;
 	/** Flanks of wider threads are cut side by side on purpose. */
 	private static final double NARROWEST = Math.toRadians(50);
@@ -45,7 +43,12 @@ final class TurnedFlanks {
 	}
 
 	private static List<SinglePoint.Pass> outside(List<SinglePoint.Pass> passes, SinglePoint.Pass deepest, SinglePoint turned, ThreadSpec thread) {
-		return passes.stream().filter(pass -> Math.abs(beside(turned, pass, deepest, thread)) > ALLOWED * thread.pitch() + along(pass, deepest, thread)).toList();
+		return passes.stream().filter(pass -> Math.abs(beside(turned, pass, deepest, thread)) > allowed(thread) + along(pass, deepest, thread)).toList();
+	}
+
+	/** What a pass may begin beside that, mm: so much wider a groove changes the pitch diameter by its tolerance (geometry; ISO 965-1, ASME B1.1). */
+	static double allowed(ThreadSpec thread) {
+		return MillFacts.pitchTolerance(thread) * Math.tan(thread.system().flankAngle() / 2);
 	}
 
 	/** How far along Z a pass begins beside the groove of another, mm, signed; NaN where it is not known. */

@@ -17,8 +17,6 @@ import truelead.checker.work.SinglePoint;
  */
 final class TurnedGroove {
 
-	/** Part of the pitch that starts may lie beside each other and be taken for one (common practice, no source). */
-	private static final double ALLOWED = 0.1;
 	private static final double KEPT = 0.02;
 	/** Flanks of wider threads are cut side by side on purpose. */
 	private static final double NARROWEST = Math.toRadians(50);
@@ -48,7 +46,7 @@ final class TurnedGroove {
 			if (Double.isNaN(step)) {
 				return Optional.empty();
 			}
-			if (!(step <= ALLOWED * thread.pitch() + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
+			if (!(step <= TurnedFlanks.allowed(thread) + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
 				first = first.isEmpty() ? Optional.of(passes.get(i)) : first;
 				changes++;
 				drift += Math.signum(shift);

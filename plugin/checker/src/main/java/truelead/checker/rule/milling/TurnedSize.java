@@ -29,8 +29,8 @@ final class TurnedSize {
 	/** The finding of a thread that ends on another diameter; empty where it does not, where it is cut further afterwards, or nothing is known of its form. */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
-		// what goes aslant has no one diameter
-		if (thread.isEmpty() || TurnedTaper.aslant(rule, turned).isPresent() || goesOn(work, turned, thread.get().value())) {
+		// what is off its taper has no diameter to be measured
+		if (thread.isEmpty() || TurnedTaper.wrong(rule, turned).isPresent() || goesOn(work, turned, thread.get().value())) {
 			return Optional.empty();
 		}
 		return turned.deepestOfEach(thread.get().value()).stream().flatMap(pass -> of(rule, work, turned, pass, thread.get()).stream()).findFirst();

@@ -29,8 +29,12 @@ final class TurnedTaper {
 	private TurnedTaper() {
 	}
 
-	/** The finding of the first pass that is not on the taper; empty where all are, and for a pass shorter than two leads. */
-	static Optional<Draft> off(Rule rule, SinglePoint turned) {
+	/** The finding of the first pass that is not on its thread's taper; empty where all are, and for a pass shorter than two leads. */
+	static Optional<Draft> wrong(Rule rule, SinglePoint turned) {
+		return off(rule, turned).or(() -> aslant(rule, turned));
+	}
+
+	private static Optional<Draft> off(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && t.value().taperOnDiameter() > 0);
 		// the depth is wrong there, and the taper over it with it
 		if (thread.isEmpty() || turned.behindBore() > thread.get().value().pitch()) {
@@ -40,7 +44,7 @@ final class TurnedTaper {
 	}
 
 	/** The finding of the first pass of a parallel thread that goes aslant; empty where none does, and where it follows the taper of pipes, as M10x1 of grease nipples. */
-	static Optional<Draft> aslant(Rule rule, SinglePoint turned) {
+	private static Optional<Draft> aslant(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && !t.value().system().taper());
 		return thread.flatMap(named -> turned.passes().stream().filter(pass -> Math.abs(change(pass.step())) > TRUE * named.value().pitch() && Math.abs(way(pass.step())) > 2 * pass.lead())
 				.filter(pass -> !(share(turned, pass) >= PIPE && share(turned, pass) <= MOST)).findFirst().map(pass -> aslant(rule, pass, named)));

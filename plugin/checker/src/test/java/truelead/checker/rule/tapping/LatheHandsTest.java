@@ -119,6 +119,53 @@ class LatheHandsTest {
 		assertThat(said(program.replace("M4\n", "").replace("GEWINDEBOHRER ", ""))).singleElement().asString().startsWith("spindle-wrong-way the tap comes out under M3");
 	}
 
+	/** The second thread's way in runs over the end of the first: each is a thread of its own, at its own speed. */
+	@Test
+	void threadsOfOneLeadOneBehindTheOther() {
+		String program = "G21 G99\nT303 (SINGLE POINT)\nG97 S900 M3\n(M20X1.5)\nG0 X23. Z5.\nG76 P010060 Q60 R.03\nG76 X18.16 Z-22.5 P920 Q220 F1.5\n(M30X1.5)\nG0 X33. Z-20.\nS650\nG76 P010060 Q60 R.03\nG76 X28.16 Z-57.5 P920 Q220 F1.5\nG0 X150.\n";
+		assertThat(said(program)).isEmpty();
+		assertThat(said(program.replace("X28.16", "X27.16"))).singleElement().asString().startsWith("helix-off-size").contains("M30x1.5");
+		assertThat(said(program.replace("Z-57.5 P920", "Z-57.5 P92"))).singleElement().asString().startsWith("passes-too-heavy");
+	}
+
+	@Test
+	void aPassThatRunsOutOfTheWallByAMoveOfItsOwn() {
+		StringBuilder program = new StringBuilder("G21 G99\nT0202 (OD 35.9)\nG97 S700 M3\nG0 X42. Z2.\nX35.9\nG1 Z-50. F.2\nX48.\nG0 X100. Z100.\nT0606 (M36X2)\nG97 S500 M3\nG0 X40. Z8.\n");
+		for (String x : List.of("35.2", "34.6", "34.1", "33.75", "33.546")) {
+			program.append("X").append(x).append("\nG33 Z-44. F2.\nG33 U5. W-2. F2.\nG0 X40.\nZ8.\n");
+		}
+		assertThat(said(program.toString())).isEmpty();
+		assertThat(said(program.toString().replace("G33 Z-44.", "G33 Z-55."))).singleElement().asString().startsWith("thread-into-shoulder the thread goes on to Z-55");
+	}
+
+	/** R3/4 may be a radius: what is cut tells that it is none. */
+	@Test
+	void aPipeThreadWithoutAWordForIt() {
+		String program = "G21 G99\nT0303 (PIPE NIPPLE R3/4 DIN2999)\nG97 S700 M3\nG0 X30. Z5.\nG92 X26.1 Z-15. R-.625 F1.814\nX25.6\nX25.2\nX24.9\nX24.55\nG0 X80. Z80.\n";
+		assertThat(said(program)).isEmpty();
+		assertThat(said(program.replace("R-.625", "R.625"))).singleElement().asString().startsWith("taper-off");
+		assertThat(said(program.replace("F1.814", "F2.309"))).singleElement().asString().startsWith("feed-off-pitch").contains("R 3/4");
+		assertThat(said(program.replace("R3/4 DIN2999", "RADIUS R1/2"))).as("a radius").isEmpty();
+	}
+
+	/** D8_5 may be 8.5, or the fifth drill of 8. */
+	@Test
+	void aDrillsNameWithItsPointUnderlined() {
+		String program = "G18 G90 G95\nT=\"BOHRER_%s\" D1\nG97 S1200 M3\nG0 X0 Z5\nG1 Z-30 F0.15\nG0 Z100\nT=\"GEWINDEBOHRER_M10\" D1\nG97 S300 M3\nG0 X0 Z8\nG331 Z-20 K1.5\nG332 Z8 K1.5\n";
+		assertThat(said(program.formatted("D8_5"))).isEmpty();
+		assertThat(said(program.formatted("D8_5_L60"))).isEmpty();
+		assertThat(said(program.formatted("D8.5"))).isEmpty();
+		assertThat(said(program.formatted("D8_HSS"))).singleElement().asString().startsWith("drill-too-small the hole is drilled 8 mm");
+	}
+
+	/** A groove may be wider by what the pitch diameter is allowed: 0.19 mm of M20x1.5-6H are 0.11 mm beside. */
+	@Test
+	void aFlankMayBeOffByTheTolerance() {
+		String program = BOLT.replace("X18.8\nX18.4\n", "X18.8\nG0 Z%s\nG92 X18.78 Z-25. F1.5\nX18.4\n");
+		assertThat(said(program.formatted("6.1"))).isEmpty();
+		assertThat(said(program.formatted("6.14"))).singleElement().asString().startsWith("helix-uneven");
+	}
+
 	private static List<String> said(String program) {
 		return Samples.findings(MachineProfile.named("turning").with("G90", "absolute").with("G94", "feed-per-minute"), program + "M30\n").stream()
 				.filter(finding -> finding.severity() != Severity.INFORMATION).map(finding -> finding.rule() + " " + finding.message()).toList();
