@@ -89,6 +89,15 @@ final class TurnFaults {
 			thread.advance *= dice.pick(0.5, 0.8, 0.9, 1.1, 1.25, 1.5, 0.1, 25.4);
 			return Aim.numbers(thread);
 		})));
+		all.add(Fault.of("lathe: feed a minute for a single-point thread", "feed-in-wrong-mode", Aim.at(TurnThread.class, t -> true, (job, thread, dice) -> {
+			thread.advance *= thread.speed;
+			return Aim.numbers(thread);
+		})));
+		all.add(Fault.of("lathe: taper left on for a parallel thread", "taper-off", Aim.at(TurnThread.class, t -> t.style != TurnThread.Style.MOVES, (job, thread, dice) -> {
+			double taper = dice.pick(-0.3, -0.2, 0.2, 0.3) * thread.size.pitch() / (job.inch ? 25.4 : 1);
+			Aim.edit(job, thread, "cycle", (tape, block) -> block.with(Word.of(thread.style == TurnThread.Style.ONE_BLOCK ? 'I' : 'R', taper, 4)));
+			return Aim.numbers(thread);
+		})));
 		all.add(Fault.of("lathe: surface speed left on for the tap", "speed-over-limit", tap(t -> !t.turned.live(), (job, tap, dice) -> {
 			Aim.edit(job, tap, "start", (tape, block) -> block.drop('G', 97));
 			Aim.edit(job, tap, "start", (tape, block) -> block.words.add(0, Word.g(96)));

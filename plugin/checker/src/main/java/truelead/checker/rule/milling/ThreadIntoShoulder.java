@@ -11,7 +11,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Work;
 
 /**

@@ -10,8 +10,8 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
-import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Work;
 
 /** The diameter that the deepest pass of a lathe's thread goes to: outside that of the root, inside that of the crest of the screw, between what {@link WallLimits} allow. */
@@ -60,10 +60,10 @@ final class TurnedSize {
 	private static boolean goesOn(Work work, SinglePoint turned, ThreadSpec thread) {
 		boolean later = false;
 		for (SinglePoint other : work.course().singlePoints()) {
-			boolean further = later || other != turned && deeper(turned, other);
-			later |= other == turned;
-			if (further && other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
-					&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent()) {
+			if (other == turned) {
+				later = true;
+			} else if (other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other)
+					&& other.thread().map(Fact::value).map(TurnedSize::bare).filter(bare(thread)::equals).isPresent() && (later || deeper(turned, other))) {
 				return true;
 			}
 		}

@@ -1,0 +1,173 @@
+package truelead.checker.turn;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Places;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.run.AxisRun;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
+
+/** One thread that a lathe cuts by a single point: its passes, between what distances from the axis and what levels they go, and how often the tool went away from the axis to begin one. */
+final class Chase {
+
+	/** Part of the pitch that a taper thread may be off its basic size where it begins (common practice, no source). */
+	private static final double MOUTH = 0.8;
+	/** So much of a lead the same lead is rounded another time: .08333 for .083333. */
+	private static final double ROUNDED = 1e-4;
+	/** Leads that another thread beside it is wider or narrower, whose way in runs over its end. */
+	private static final double ANOTHER = 2;
+	private static final double MOSTLY = 0.9;
+	/** What a lead may be off to be a thread's. */
+	private static final double NEAR = 0.01;
+	/** Depth of a thread outside on the diameter, in pitches (ISO 68-1). */
+	private static final double DEPTH = 1.2269;
+
+	private final int order;
+	final ToolLog tool;
+	final List<SinglePoint.Pass> passes = new ArrayList<>();
+	private final DoubleSummaryStatistics radii = new DoubleSummaryStatistics();
+	private final DoubleSummaryStatistics ends = new DoubleSummaryStatistics();
+	private final DoubleSummaryStatistics levels = new DoubleSummaryStatistics();
+	private int outwards;
+	private int inwards;
+
+	Chase(int order, ToolLog tool) {
+		this.order = order;
+		this.tool = tool;
+	}
+
+	/** Whether a pass of this tool and lead may belong to it: one beside it along the axis is another thread's. */
+	boolean takes(Step.Synchronised pass, ToolLog of) {
+		double shared = Math.min(Math.max(pass.from().z(), pass.to().z()), levels.getMax()) - Math.max(Math.min(pass.from().z(), pass.to().z()), levels.getMin());
+		double beside = Math.max(Math.abs(pass.to().x()) - radii.getMax(), radii.getMin() - Math.abs(pass.to().x()));
+		boolean apart = shared < 0 || beside > ANOTHER * passes.get(0).lead() && shared < MOSTLY * Math.abs(pass.to().z() - pass.from().z());
+		double lead = first().lead().value();
+		boolean same = Double.compare(lead, pass.lead().value()) == 0 || Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead);
+		return tool == of && same && !apart;
+	}
+
+	/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known. */
+	void take(SinglePoint.Pass pass, double before, boolean chained) {
+		Step.Synchronised step = pass.step();
+		outwards += before < Math.abs(step.from().x()) ? 1 : 0;
+		inwards += before > Math.abs(step.from().x()) ? 1 : 0;
+		if (passes.isEmpty() || !chained) {
+			// where the point runs out of the wall it cuts no thread
+			radii.accept(Math.abs(step.to().x()));
+		}
+		ends.accept(step.to().z());
+		levels.accept(step.from().z());
+		levels.accept(step.to().z());
+		if (passes.isEmpty() || !chained && passes.size() < SinglePoint.MOST) {
+			passes.add(pass);
+		}
+	}
+
+	/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether they go farther out each time, or as far out as the thread inside and not as far in as outside. */
+	boolean inside(Optional<ThreadSpec> thread) {
+		boolean sure = (outwards == 0) != (inwards == 0);
+		double outer = passes.get(passes.size() - 1).radius() - passes.get(0).radius();
+		if (!sure && Math.abs(outer) > AxisRun.CENTRE_LINE) {
+			return outer > 0;
+		}
+		boolean wide = thread.filter(this::asWide).isPresent();
+		boolean bolt = thread.filter(spec -> !asWide(spec) && suits(spec)).isPresent();
+		return sure ? outwards > 0 : wide || !bolt && outwards > inwards;
+	}
+
+	private boolean asWide(ThreadSpec thread) {
+		return Math.abs(2 * radii.getMax() - thread.diameter()) <= 0.4 * thread.pitch();
+	}
+
+	/** A taper thread inside is widest where it begins, and that is a little before the gauge plane, where it has its basic size. */
+	private boolean asWideAtItsMouth(ThreadSpec thread) {
+		double widest = radii.getMax();
+		for (SinglePoint.Pass pass : passes) {
+			widest = Math.max(widest, Math.abs(pass.step().from().x()));
+		}
+		return Math.abs(2 * widest - thread.diameter()) <= MOUTH * thread.pitch();
+	}
+
+	/** The shaft that it is cut on; a taper thread runs out of the wall by itself. */
+	Optional<SinglePoint.Shaft> shaft(ThreadSpec thread, TurnedOutside outside) {
+		if (inside(Optional.of(thread)) || thread.system().taper() || !suits(thread)) {
+			return Optional.empty();
+		}
+		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), levels.getMin(), levels.getMax());
+	}
+
+	/** The tool goes back along Z behind the last pass. */
+	void back(Step.Move move) {
+		SinglePoint.Pass last = passes.get(passes.size() - 1);
+		if (last.back().isEmpty()) {
+			passes.set(passes.size() - 1, new SinglePoint.Pass(last.step(), last.begins(), last.infeed(), last.turned(), Optional.of(move)));
+		}
+	}
+
+	/** Whether motions of its own go in and out at one distance from the axis, as those of a driven tap. */
+	boolean straight() {
+		return first().code() != 0 && radii.getMax() - radii.getMin() < AxisRun.CENTRE_LINE;
+	}
+
+	Step.Synchronised first() {
+		return passes.get(0).step();
+	}
+
+	/**
+	 * Whether the deepest pass is as deep as a thread's: out to the major diameter inside a bore; outside down to the minor diameter, 1.08 to 1.3 P
+	 * below the major one by the form of the root (ISO 68-1), with some room for how it is measured.
+	 */
+	boolean suits(ThreadSpec thread) {
+		double pitch = thread.pitch();
+		double outer = 2 * radii.getMax() - thread.diameter();
+		double inner = thread.diameter() - 2 * radii.getMin();
+		return Math.abs(outer) <= 0.4 * pitch || outer <= 0.4 * pitch && inner >= 0.9 * pitch && inner <= 1.4 * pitch;
+	}
+
+	/** Whether the lead is the thread's, and the deepest pass within a pitch of where it should be. */
+	boolean near(ThreadSpec thread) {
+		double lead = Math.abs(first().lead().value()) * first().modal().unit().mm();
+		double off = inside(Optional.of(thread)) ? 2 * radii.getMax() - thread.diameter() : 2 * radii.getMin() - thread.diameter() + DEPTH * thread.pitch();
+		return Math.abs(lead - thread.lead()) <= NEAR * thread.lead() && Math.abs(off) <= thread.pitch();
+	}
+
+	/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
+	Optional<SinglePoint.Bore> bore(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
+		TurnedBores bores = found.bores();
+		if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread))) {
+			return Optional.empty();
+		}
+		boolean cone = thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2);
+		Hole hole = atThisEnd(found.holes().hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())), 0), found.turned().applyAsInt(order));
+		Optional<Cut> deepest = hole.deepestBefore(order);
+		boolean down = deepest.map(cut -> cut.direction() < 0).orElse(first().to().z() < first().from().z());
+		// a thread that is cut from the ground outwards begins at its deep end
+		double end = down ? levels.getMin() : levels.getMax();
+		double begin = down ? levels.getMax() : levels.getMin();
+		double mouth = deepest.map(Cut::start).orElse(begin);
+		double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
+		Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored -> bored.cut(uses.get(bored.tool().index())))
+				: hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
+		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut), end));
+	}
+
+	/** What is drilled may go through the part, what is bored before it is turned is at its other end. */
+	private static Hole atThisEnd(Hole hole, int turned) {
+		return turned < 0 ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() > turned || cut.kind() != Cut.Kind.BORE).toList());
+	}
+
+	/** The deepest level of what is as wide as a cut, half a pitch's depth of thread taken for the same. */
+	private double floor(Hole hole, Cut sized) {
+		double wide = sized.diameter().orElseThrow().value() - 0.5 * first().lead().value() * first().modal().unit().mm();
+		return hole.makingBefore(order).stream().filter(c -> c.diameter().filter(d -> d.value() >= wide).isPresent()).mapToDouble(Cut::shoulder)
+				.filter(level -> !Double.isNaN(level)).reduce(sized.tip(), (one, other) -> sized.direction() * (other - one) > 0 ? other : one);
+	}
+}

@@ -1,0 +1,159 @@
+package truelead.checker.turn;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.StartAngle;
+import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.run.AxisRun;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.Stays;
+import truelead.checker.tool.ToolBook;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Callouts;
+import truelead.checker.wanted.TitleThreads;
+
+/** Gathers the synchronised passes beside a lathe's axis, one for each lead and stretch of a tool, and finds the thread that each is to make. */
+final class SinglePoints {
+
+	private static final int MOST = 1_000;
+	/** Comments above a thread that are read for it. */
+	private static final int MOST_ABOVE = 500;
+	/** What the tool shows, behind a comment that does not say it. */
+	private static final String OF_A_THREAD = " THREAD";
+
+	private final List<Chase> chases = new ArrayList<>();
+	/** The stays of their tools. */
+	private final BitSet chasing = new BitSet();
+	/** How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool. */
+	private double approach = Double.NaN;
+	/** The same, the first motion of a tool included: the way in of a cycle is one of its passes. */
+	private double across = Double.NaN;
+	private boolean fresh = true;
+	/** What brought the tool to the level it stands at. */
+	private Optional<BlockRef> level = Optional.empty();
+	/** What brought the tool to its distance from the axis. */
+	private Optional<BlockRef> infeed = Optional.empty();
+	/** Where the last synchronised motion ended. */
+	private Point end = Point.UNKNOWN;
+	/** The thread whose pass has ended, as long as the tool has not gone away along Z. */
+	private Optional<Chase> left = Optional.empty();
+
+	/** Whether the tool of a stay cuts a thread. */
+	boolean cutBy(int tool) {
+		return chasing.get(tool);
+	}
+
+	/** Another tool comes: from where it goes to its first place says nothing. */
+	void changed() {
+		fresh = true;
+		left = Optional.empty();
+	}
+
+	/** A motion of a lathe that may bring a tool to where a pass begins. */
+	void motion(Step.Move move) {
+		if (move.from().x() != move.to().x()) {
+			across = move.from().z() == move.to().z() ? Math.abs(move.from().x()) : Double.NaN;
+			approach = fresh ? Double.NaN : across;
+			fresh = false;
+		}
+		level = move.from().z() == move.to().z() ? level : Optional.of(move.block());
+		infeed = move.from().x() == move.to().x() ? infeed : Optional.of(move.block());
+		end = Point.UNKNOWN;
+		if (move.from().z() != move.to().z()) {
+			left.filter(chase -> goesBack(chase.first(), move)).ifPresent(chase -> chase.back(move));
+			left = Optional.empty();
+		}
+	}
+
+	/** Whether a motion leads straight along Z against the way of a pass. */
+	private static boolean goesBack(Step.Synchronised pass, Step.Move move) {
+		return move.from().x() == move.to().x() && (move.to().z() - move.from().z()) * way(pass) < 0;
+	}
+
+	private static double way(Step.Synchronised pass) {
+		return pass.to().z() - pass.from().z();
+	}
+
+	/** A synchronised motion of a lathe. */
+	void motion(Step.Synchronised step, ToolLog tool, int order) {
+		boolean beside = Math.abs(step.from().x()) > AxisRun.CENTRE_LINE && step.from().z() != step.to().z();
+		if (!beside || step.drivesTap()) {
+			return;
+		}
+		Optional<Chase> known = chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
+		if (known.isEmpty() && chases.size() < MOST) {
+			known = Optional.of(new Chase(order, tool));
+			chases.add(known.get());
+			chasing.set(tool.index());
+		}
+		if (left.isPresent() && left.equals(known) && step.from().equals(end) && step.from().x() == step.to().x() && (step.to().z() - step.from().z()) * way(left.get().first()) < 0) {
+			// the threading code is still in force on the way back
+			left.get().back(new Step.Move(step.block(), step.modal(), false, step.from(), step.to(), step.resolution()));
+		}
+		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, StartAngle.of(step), Optional.empty());
+		boolean cycle = step.code() == 0 && infeed.filter(step.block()::equals).isPresent();
+		known.ifPresent(chase -> chase.take(pass, cycle ? across : approach, step.from().equals(end)));
+		end = step.to();
+		left = known;
+	}
+
+	/**
+	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
+	 * of the title that is as deep.
+	 */
+	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
+		List<SinglePoint> all = new ArrayList<>();
+		Map<Integer, TitleThreads> titles = new HashMap<>();
+		for (Chase chase : chases) {
+			ToolUse use = uses.get(chase.tool.index());
+			if (use.facts().isTap() && chase.straight()) {
+				continue;
+			}
+			int line = commentary.mainLine(chase.first().block());
+			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
+					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
+			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
+					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part))));
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
+					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
+		}
+		return all;
+	}
+
+	/** The one thread of the title that is as deep, or else near. */
+	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title) {
+		return title.suiting(chase::suits).or(() -> title.suiting(chase::near));
+	}
+
+	/** The last callout that is certain by its words or by what is cut; of several the last that suits. */
+	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source, Predicate<ThreadSpec> suits) {
+		Optional<Fact<ThreadSpec>> last = Optional.empty();
+		Optional<Fact<ThreadSpec>> suiting = Optional.empty();
+		for (LineComment comment : comments.subList(Math.max(0, comments.size() - MOST_ABOVE), comments.size())) {
+			List<Callout> named = CalloutReader.read(comment.said());
+			// R3/4 may be a radius, but not where a thread of that size is cut
+			List<Callout> meant = named.isEmpty() ? CalloutReader.read(comment.said() + OF_A_THREAD) : named;
+			for (Callout callout : meant) {
+				if (callout.certain() && !named.isEmpty() || suits.test(callout.spec())) {
+					last = Optional.of(Callouts.fact(comment, callout, source, callout.spec()));
+					suiting = suits.test(callout.spec()) ? last : suiting;
+				}
+			}
+		}
+		return suiting.isPresent() ? suiting : last;
+	}
+}
