@@ -94,7 +94,8 @@ final class TurnFaults {
 			return Aim.numbers(thread);
 		})));
 		all.add(Fault.of("lathe: taper left on for a parallel thread", "taper-off", Aim.at(TurnThread.class, t -> t.style != TurnThread.Style.MOVES, (job, thread, dice) -> {
-			double taper = dice.pick(-0.3, -0.2, 0.2, 0.3) * thread.size.pitch() / (job.inch ? 25.4 : 1);
+			// the other way than the taper of a pipe
+			double taper = dice.pick(0.2, 0.3) * (thread.inside ? -1 : 1) * thread.size.pitch() / (job.inch ? 25.4 : 1);
 			Aim.edit(job, thread, "cycle", (tape, block) -> block.with(Word.of(thread.style == TurnThread.Style.ONE_BLOCK ? 'I' : 'R', taper, 4)));
 			return Aim.numbers(thread);
 		})));

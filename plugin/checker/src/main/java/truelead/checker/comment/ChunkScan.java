@@ -119,8 +119,9 @@ final class ChunkScan {
 				end++;
 			}
 			boolean letter = start > 0 && Character.isLetter(said.charAt(start - 1));
-			boolean bare = said.substring(start, end).chars().allMatch(Character::isDigit);
-			for (int at = start; at < end && bare && (!letter || parted(said, end)); at++) {
+			boolean bare = end > start && said.substring(start, end).chars().allMatch(Character::isDigit);
+			// the D of D8_5 by itself would be a drill by letter
+			for (int at = letter ? start - 1 : start; at < end && bare && (!letter || parted(said, end)); at++) {
 				sure.setCharAt(at, ' ');
 			}
 			start = Math.max(start, end - 1);

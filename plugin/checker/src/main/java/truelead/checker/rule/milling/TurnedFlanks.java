@@ -47,7 +47,7 @@ final class TurnedFlanks {
 	}
 
 	/** What a pass may begin beside that, mm: so much wider a groove changes the pitch diameter by its tolerance (geometry; ISO 965-1, ASME B1.1). */
-	static double allowed(ThreadSpec thread) {
+	private static double allowed(ThreadSpec thread) {
 		return MillFacts.pitchTolerance(thread) * Math.tan(thread.system().flankAngle() / 2);
 	}
 

@@ -17,6 +17,8 @@ import truelead.checker.turn.SinglePoint;
  */
 final class TurnedGroove {
 
+	/** Part of the pitch that starts may lie beside each other and be taken for one (common practice, no source); {@link TurnedFlanks} measures what lies within. */
+	private static final double ALLOWED = 0.1;
 	private static final double KEPT = 0.02;
 	/** Flanks of wider threads are cut side by side on purpose. */
 	private static final double NARROWEST = Math.toRadians(50);
@@ -46,7 +48,7 @@ final class TurnedGroove {
 			if (Double.isNaN(step)) {
 				return Optional.empty();
 			}
-			if (!(step <= TurnedFlanks.allowed(thread) + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
+			if (!(step <= ALLOWED * thread.pitch() + 2 * Math.tan(thread.system().flankAngle() / 2) * infeed)) {
 				first = first.isEmpty() ? Optional.of(passes.get(i)) : first;
 				changes++;
 				drift += Math.signum(shift);
