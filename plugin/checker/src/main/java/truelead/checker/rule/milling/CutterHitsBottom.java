@@ -33,7 +33,7 @@ public final class CutterHitsBottom implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.LEVEL_FAR_OFF);
+		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.LEVEL_FAR_OFF, Slip.DISTANCE_MODE);
 	}
 
 	@Override
@@ -67,7 +67,10 @@ public final class CutterHitsBottom implements Rule {
 		}
 		for (Step step : pass.entry()) {
 			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
+			double from = step instanceof Step.Arc arc ? arc.from().along(axis) : to;
 			level = into * (to - level) > 0 ? to : level;
+			// a lead-in that climbs begins where the cutter came down
+			level = into * (from - level) > 0 ? from : level;
 		}
 		boolean pointed = Double.isNaN(drilled.shoulder());
 		double bottom = pointed ? drilled.tip() : drilled.shoulder();
