@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
@@ -54,7 +55,9 @@ public final class CutterHitsBottom implements Rule {
 	private record Deep(double below, Finding finding) {
 	}
 
-	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Deep> found) {
+	private void look(Work work, ThreadMilling operation, MillPass pass, Cut deepest, Consumer<Deep> found) {
+		Optional<Cut> bore = BoreFloor.of(operation, pass, deepest);
+		Cut drilled = bore.orElse(deepest);
 		int axis = pass.axis();
 		int into = pass.direction();
 		Step.Arc lowest = pass.helix().get(0);
@@ -80,17 +83,21 @@ public final class CutterHitsBottom implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
-		if (operation.wanted().through().map(Fact::value).orElse(false)) {
+		if (bore.isEmpty() && operation.wanted().through().map(Fact::value).orElse(false)) {
 			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures).ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
 			return;
 		}
-		found.accept(new Deep(below, Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
 				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
 						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)
-						+ " into the bottom; drill " + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
+						+ (bore.isPresent() ? " into the floor, where the hole is narrower; bore " : " into the bottom; drill ") + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
 						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
 				.programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
 				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(into * (bottom - surface)), drilled.block())
-				.related(drilled.block(), "the drill block").finding()));
+				.related(drilled.block(), bore.isPresent() ? "the bore" : "the drill block");
+		if (bore.isPresent()) {
+			draft.known("bore", figures.fine(drilled.diameter().orElseThrow().value()), drilled.diameter().get()).tells(Slip.BORE_SHALLOW);
+		}
+		found.accept(new Deep(below, draft.finding()));
 	}
 }

@@ -187,4 +187,67 @@ class MilledByFurtherHandsTest {
 		String program = STARTS.replace("M30X3 P1.5", "M30X1.5, THROUGH") + "G0 Z3.75\nG2 X8. Y0 Z3. I4. J0 F110\n" + "G2 I-8. Z-1.5\n".repeat(20) + "G2 X0 Y0 Z-2.25 I-4. J0\nG0 Z30.\nM30\n";
 		assertThat(one(program, "helix-uneven").message()).contains("advances 4.5 mm, its share of the lead 1.500 is 1.5 mm");
 	}
+
+	@Test
+	void aFlatDrillThatStopsInTheWallIsToldToo() {
+		String program = STARTS.replace("DRILL 28.5", "FLAT DRILL 28.5").replace("Z-36.", "Z-18.").replace("M30X3 P1.5", "M30X1.5 THRU 20 PLATE")
+				+ "G0 Z-21.75\nG3 X8. Y0 Z-21. I4. J0 F110\n" + turns("G3 I-8.", -21, 1.5, 15) + "G3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
+		assertThat(grave(program.replace("Z-18. R2.", "Z-24. R2."))).isEmpty();
+		assertThat(one(program, "cutter-hits-bottom").message()).contains("the wall is 20 mm: the last 2 mm is not drilled, and the end runs into it; drill 2 mm deeper");
+	}
+
+	@Test
+	void theCutterComesDownOnTheFloorOfTheBore() {
+		String program = """
+				G21 G17 G90 G40 G80
+				T1 M6 (DRILL 20)
+				G54 G0 X0 Y0 S450 M3
+				G43 H1 Z30.
+				G81 Z-30. R2. F60
+				G80
+				T2 M6 (BORING BAR 40.5)
+				G54 G0 X0 Y0 S300 M3
+				G43 H2 Z30.
+				G85 Z-14. R2. F30
+				G80
+				T3 M6 (THREAD MILL D20 SINGLE)
+				(M42X1.5 BLIND)
+				G54 G0 X0 Y0 S1800 M3
+				G43 H3 Z30.
+				G0 Z-16.5
+				G3 X11. Y0 Z-15.75 I5.5 J0 F140
+				""" + turns("G3 I-11.", -15.75, 1.5, 11) + "G3 X0 Y0 Z1.5 I-5.5 J0\nG0 Z30.\nM30\n";
+		assertThat(grave(program.replace("G85 Z-14.", "G85 Z-17."))).isEmpty();
+		assertThat(one(program, "cutter-hits-bottom").message()).contains("full diameter down to 14 mm: 2.5 mm into the floor, where the hole is narrower; bore 2.5 mm deeper");
+		// the bore may come out of the wall where nobody says that it does not
+		assertThat(grave(program.replace(" BLIND", ""))).isEmpty();
+	}
+
+	@Test
+	void aBoltsRootFollowsItsLead() {
+		String bolt = "G21 G17 G90 G40 G80\nT2 M6 (THREAD MILL D14 SINGLE)\n(M20X%s EXTERNAL)\nS2400 M3\nG54 G0 X40. Y0\nG43 H2 Z20.\nG0 Z1.5\nG1 X30. F500\nG1 X16.08 F150\n" + turns("G2 I-16.08", 1.5, -1.5, 13) + "G1 X40.\nG0 Z20.\nM30\n";
+		one(bolt.formatted("1"), "helix-off-pitch");
+	}
+
+	@Test
+	void byRTheControlGoesTheShortWayWhereAThirdIsLeftOut() {
+		List<String> thirds = List.of("X-4. Y6.9282", "X-4. Y-6.9282", "X8. Y0");
+		StringBuilder program = new StringBuilder(STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-18.75\nG3 X8. Y0 Z-18. R4. F110\n");
+		for (int i = 0; i < 40; i++) {
+			program.append("G3 ").append(thirds.get(i % 3)).append(" Z").append(-18 + 0.5 * (i + 1)).append(" R8.\n");
+		}
+		program.append("X0 Y0 Z2.75 R4.\nG0 Z20.\nM30\n");
+		String left = program.toString().replace("G3 X-4. Y6.9282 Z-8.5 R8.\n", "");
+		assertThat(one(left, "arc-not-closed").message()).contains("R takes the short way, 120 degrees, between ends that are more than half a turn apart on its circle");
+		Finding stray = one(program.toString().replace("X-4. Y-6.9282 Z-8.0 R8.", "X-5.5 Y-6.9282 Z-8.0 R8."), "arc-not-closed");
+		assertThat(stray.message()).contains("beside the circle of the others");
+	}
+
+	@Test
+	void theTitlesBareNameDoesNotHideWhatIsSaidOfTheDepth() {
+		for (String head : List.of("O1 (PLATE M30X1.5)\n(M30X1.5 - 6H, 20 DEEP)\n", "O1 (PLATE M30X1.5-6H)\n(THREAD: M30X1.5, DEPTH 20)\n")) {
+			String program = head + STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-12.75\nG3 X8. Y0 Z-12. R4. F110\n" + turns("G3 X8. Y0 I-8. J0", -12, 1.5, 9) + "G3 X0 Y0 Z2.25 R4.\nG0 Z20.\nM30\n";
+			assertThat(one(program, "helix-too-short").message()).as(head).contains("the thread is 20 mm deep");
+		}
+	}
 }
