@@ -250,4 +250,12 @@ class MilledByFurtherHandsTest {
 			assertThat(one(program, "helix-too-short").message()).as(head).contains("the thread is 20 mm deep");
 		}
 	}
+
+	@Test
+	void aLeadInAndALeadOutAloneCutNoThread() {
+		String program = STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-18.75\nG3 X8. Y0 Z-18. I4. J0 F110\nTURNSG3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
+		assertThat(grave(program.replace("TURNS", turns("G3 I-8.", -18, 1.5, 13)))).isEmpty();
+		Finding alone = one(program.replace("TURNS", ""), "helix-too-short");
+		assertThat(alone.message()).startsWith("the cutter leads in from the middle of the hole and out to it again without a turn round it: no thread is cut");
+	}
 }
