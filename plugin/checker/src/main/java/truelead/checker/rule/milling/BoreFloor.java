@@ -3,8 +3,8 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /** A hole that is bored or milled out for its thread over a part of its depth, and narrower below: the cutter comes down on the floor of the bore (geometry). */

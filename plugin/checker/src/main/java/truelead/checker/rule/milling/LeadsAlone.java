@@ -1,8 +1,8 @@
 package truelead.checker.rule.milling;
 
 import truelead.checker.machine.Point;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.Work;
 
 /**
