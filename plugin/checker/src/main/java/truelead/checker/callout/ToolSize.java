@@ -140,8 +140,12 @@ final class ToolSize {
 		return meaning == Meaning.WALL || meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
 	}
 
-	/** 4 FLUTE, 6 HOLES, 25%: a number of something. */
+	/** 4 FLUTE, 4-FLUTE, 6 HOLES, 25%: a number of something. */
 	private boolean counts(int i) {
+		boolean dash = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") && parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
+		if (dash && whole(i)) {
+			return true;
+		}
 		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
 	}

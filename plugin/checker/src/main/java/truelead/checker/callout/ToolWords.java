@@ -80,6 +80,8 @@ final class ToolWords {
 			case CUTTER -> {
 				if (row.is(row.previousWord(i), Meaning.THREAD)) {
 					add(ToolKind.THREAD_MILL, i);
+				} else if (row.is(row.previousWord(i), Meaning.UNDERCUT)) {
+					add(ToolKind.GROOVE_CUTTER, i);
 				}
 			}
 			case DRILL -> nameDrill(i);
@@ -138,7 +140,7 @@ final class ToolWords {
 		if (thread) {
 			add(ToolKind.THREAD_MILL, i);
 		} else if (!followsTool(i)) {
-			add(ToolKind.END_MILL, i);
+			add(row.has(Meaning.UNDERCUT) ? ToolKind.GROOVE_CUTTER : ToolKind.END_MILL, i);
 		}
 	}
 

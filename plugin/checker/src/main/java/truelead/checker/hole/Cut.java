@@ -27,11 +27,18 @@ public record Cut(int order, Kind kind, Step step, ToolUse tool, Place place, do
 
 	/** What is done at the place. */
 	public enum Kind {
-		DRILL, PECK, PLUNGE, REAM, BORE, MILL, SPOT, COUNTERSINK;
+		DRILL, PECK, PLUNGE, REAM, BORE, MILL,
+		/** A groove in the wall, as a thread's relief at the bottom: the hole above it stays as it was. */
+		GROOVE, SPOT, COUNTERSINK;
 
-		/** Whether it makes a hole that a tap can enter; spotting, centring and countersinking do not. */
+		/** Whether it makes a hole that a tap can enter; spotting, centring, countersinking and grooving do not. */
 		public boolean makesHole() {
-			return this != SPOT && this != COUNTERSINK;
+			return this != GROOVE && !atEdge();
+		}
+
+		/** Whether it marks the place or breaks the edge. */
+		public boolean atEdge() {
+			return this == SPOT || this == COUNTERSINK;
 		}
 	}
 
@@ -42,7 +49,7 @@ public record Cut(int order, Kind kind, Step step, ToolUse tool, Place place, do
 
 	/** How wide a spot or a countersink is at a level, mm: where the tool starts above and ends below it and its angle is stated; for other cuts their diameter. */
 	public Optional<Fact<Double>> widthAt(double level) {
-		return kind.makesHole() ? diameter : cone(tool.facts(), start, tip, level);
+		return !kind.atEdge() ? diameter : cone(tool.facts(), start, tip, level);
 	}
 
 	/** 2 z tan(angle/2), z being the depth below the level, at most the tool's own diameter (geometry); a 90 degree cone 3 deep: 6. */

@@ -152,7 +152,7 @@ public final class Hole {
 		return Optional.ofNullable(before(order).deepest());
 	}
 
-	/** Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a drilled hole; empty where none is known. */
+	/** Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a drilled hole, a relief at its bottom; empty where none is known. */
 	public Optional<Cut> fullBefore(int order) {
 		Optional<Cut> deepest = deepestBefore(order);
 		if (deepest.isEmpty() || deepest.get().diameter().isEmpty() || Double.isNaN(deepest.get().shoulder())) {
@@ -160,8 +160,9 @@ public final class Hole {
 		}
 		Cut full = deepest.get();
 		double wide = full.diameter().get().value();
-		for (Cut cut : makingBefore(order)) {
-			if (cut.diameter().filter(d -> d.value() >= wide).isPresent() && cut.direction() * (cut.shoulder() - full.shoulder()) > 0) {
+		for (Cut cut : cuts) {
+			boolean opens = makes(cut, order) || cut.kind() == Cut.Kind.GROOVE && cut.order() < order && cut.direction() * (cut.tip() - deepest.get().tip()) <= 0;
+			if (opens && cut.diameter().filter(d -> d.value() >= wide).isPresent() && cut.direction() * (cut.shoulder() - full.shoulder()) > 0) {
 				full = cut;
 			}
 		}
@@ -172,7 +173,7 @@ public final class Hole {
 	public List<Cut> edgeBefore(int order) {
 		List<Cut> edge = List.of();
 		for (Cut cut : cuts) {
-			if (!cut.kind().makesHole() && cut.order() < order) {
+			if (cut.kind().atEdge() && cut.order() < order) {
 				edge = edge.isEmpty() ? new ArrayList<>(2) : edge;
 				edge.add(cut);
 			}

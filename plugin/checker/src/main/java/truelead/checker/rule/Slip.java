@@ -97,6 +97,8 @@ public enum Slip {
 	NO_ONE_LEAD(Reach.OPERATION),
 	/** One level is far off, as with its decimals lost: it takes the cutter where it does not belong, makes the helix long and turns it round. */
 	LEVEL_FAR_OFF(Reach.OPERATION),
+	/** The bore for a thread ends in the middle of it: what is narrower below is its pilot hole, and no drill for the thread. */
+	BORE_SHALLOW(Reach.OPERATION),
 	/** A helix begins too deep, and so ends too deep. */
 	BEGINS_DEEP(Reach.OPERATION),
 	/** The path lies above the work and cuts nothing, whatever its circles are. */

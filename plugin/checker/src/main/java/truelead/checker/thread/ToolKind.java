@@ -4,7 +4,9 @@ import java.util.Locale;
 
 /** The kinds of tool that a comment can name. */
 public enum ToolKind {
-	DRILL, CENTRE_DRILL, SPOT_DRILL, REAMER, BORING, COUNTERSINK, COUNTERBORE, END_MILL, THREAD_MILL, CUTTING_TAP, FORM_TAP,
+	DRILL, CENTRE_DRILL, SPOT_DRILL, REAMER, BORING, COUNTERSINK, COUNTERBORE, END_MILL,
+	/** A cutter that is wider than its neck and mills a groove in a wall: a T-slot cutter, one for a thread's relief. */
+	GROOVE_CUTTER, THREAD_MILL, CUTTING_TAP, FORM_TAP,
 	/** A tap of which the comment does not say whether it cuts or forms. */
 	TAP;
 

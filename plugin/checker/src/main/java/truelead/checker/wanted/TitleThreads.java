@@ -42,6 +42,11 @@ public final class TitleThreads {
 
 	/** A thread of the title, with what is said of its depth. */
 	record Titled(Fact<ThreadSpec> thread, LineComment comment, Callout callout) {
+
+		/** Whether anything is said of its hole: how deep, how many, through what. */
+		boolean tells() {
+			return callout.depth().isPresent() || callout.holeEnd().isPresent() || callout.wall().isPresent() || callout.count().isPresent();
+		}
 	}
 
 	/** The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. */
@@ -94,7 +99,7 @@ public final class TitleThreads {
 		return Optional.empty();
 	}
 
-	/** What the title says of a thread that a nearer comment names; empty where it names it twice, as for holes of two depths. */
+	/** What the title says of a thread that a nearer comment names; empty where it says something of its hole twice, as for holes of two depths. */
 	Optional<Titled> same(ThreadSpec thread) {
 		if (named == null) {
 			named = new HashMap<>();
@@ -104,7 +109,10 @@ public final class TitleThreads {
 				}
 			}
 		}
-		return Optional.ofNullable(named.get(thread.withoutClass())).filter(same -> same.size() == 1).map(same -> same.get(0));
+		List<Titled> same = named.getOrDefault(thread.withoutClass(), List.of());
+		// a bare name beside it, as a program's title has, says nothing else
+		List<Titled> telling = same.size() > 1 ? same.stream().filter(Titled::tells).toList() : same;
+		return telling.size() == 1 ? Optional.of(telling.get(0)) : Optional.empty();
 	}
 
 	/** How thick the title says the part is, mm, of several thicknesses the greatest; empty where it says none. */

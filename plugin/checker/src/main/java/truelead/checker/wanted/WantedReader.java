@@ -37,7 +37,14 @@ public final class WantedReader {
 	}
 
 	/** What notes at the head of a program of the file say of all its operations, the last first. */
-	private record Head(List<Note.OfHole> holes, Optional<Note.OfSurface> surface) {
+	private record Head(List<Note.OfThread> threads, List<Note.OfHole> holes, Optional<Note.OfSurface> surface) {
+
+		/** The one note about a thread that comments name nearer to their tool; empty where several are of its size. */
+		Optional<Note.OfThread> of(Optional<Fact<ThreadSpec>> wanted) {
+			Optional<ThreadSpec> size = wanted.map(Fact::value).map(ThreadSpec::withoutClass);
+			List<Note.OfThread> same = threads.stream().filter(note -> size.isPresent() && note.thread().map(Fact::value).map(ThreadSpec::withoutClass).equals(size)).toList();
+			return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
+		}
 	}
 
 	/** Of a tool's comments as many are asked. */
@@ -110,16 +117,17 @@ public final class WantedReader {
 		Head head = head(at.log().part());
 		List<Note.OfHole> here = NotesOf.all(all, Note.OfHole.class);
 		List<Note.OfHole> hole = here.isEmpty() ? head.holes() : here;
+		Optional<Note.OfThread> noted = thread.or(() -> head.of(wanted));
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(callouts.title(at.log().part())::same).map(Called::of).ifPresent(sized::add);
-		Optional<Fact<Double>> depth = thread.flatMap(Note.OfThread::depth)
+		Optional<Fact<Double>> depth = noted.flatMap(Note.OfThread::depth)
 				.or(() -> NotesOf.item(sized, c -> c.callout().depthMm(commentary.unit()).map(d -> c.fact(d))));
-		Optional<Fact<Boolean>> through = thread.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
+		Optional<Fact<Boolean>> through = noted.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
 				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut, depth));
-		Optional<Fact<Double>> wall = thread.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
+		Optional<Fact<Double>> wall = noted.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
 				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(d -> c.fact(d.mm(commentary.unit())))))
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(at.log().part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
-		Optional<Fact<Integer>> count = thread.flatMap(Note.OfThread::count)
+		Optional<Fact<Integer>> count = noted.flatMap(Note.OfThread::count)
 				.or(() -> NotesOf.item(sized, c -> c.callout().count().isPresent() ? Optional.of(c.fact(c.callout().count().getAsInt())) : Optional.empty()));
 		Fact<Double> top = NotesOf.first(all, Note.OfSurface.class).or(head::surface).map(Note.OfSurface::level).orElse(surface);
 		Optional<Fact<Stock>> stock = NotesOf.first(all, Note.OfStock.class).or(() -> stockBefore(at)).map(Note.OfStock::stock).or(job::stock);
@@ -153,7 +161,7 @@ public final class WantedReader {
 	private Head head(int part) {
 		return heads.computeIfAbsent(part, p -> {
 			List<Note> notes = NotesOf.lastFirst(commentary.notes(commentary.main().file(), stays.begin(p), stays.firstChange(p)));
-			return new Head(NotesOf.ends(NotesOf.all(notes, Note.OfHole.class)), NotesOf.first(notes, Note.OfSurface.class));
+			return new Head(NotesOf.all(notes, Note.OfThread.class), NotesOf.ends(NotesOf.all(notes, Note.OfHole.class)), NotesOf.first(notes, Note.OfSurface.class));
 		});
 	}
 

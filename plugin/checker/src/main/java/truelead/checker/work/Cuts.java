@@ -52,7 +52,7 @@ final class Cuts {
 				? Optional.of(Fact.of(across, FactSource.IMPLIED, "2 R of the circle, compensation on"))
 				: tool.facts().diameter().map(d -> new Fact<>(across + d.value(), d.source(), d.at(), d.said()));
 		double tip = run.deepest(-1);
-		return Optional.of(new Cut(run.order(), Cut.Kind.MILL, run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip,
+		return Optional.of(new Cut(run.order(), kind(tool.facts(), Cut.Kind.MILL) == Cut.Kind.GROOVE ? Cut.Kind.GROOVE : Cut.Kind.MILL, run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip,
 				tip, diameter, run.resolution()));
 	}
 
@@ -99,6 +99,7 @@ final class Cuts {
 			case COUNTERSINK -> Cut.Kind.COUNTERSINK;
 			case REAMER -> Cut.Kind.REAM;
 			case BORING -> Cut.Kind.BORE;
+			case GROOVE_CUTTER -> Cut.Kind.GROOVE;
 			default -> byMotion;
 		};
 	}
@@ -106,7 +107,7 @@ final class Cuts {
 	private static Cut axial(int order, Cut.Kind kind, Step step, ToolUse tool, Place place, double start, double tip, double resolution) {
 		int direction = tip > start ? 1 : -1;
 		Optional<Fact<Double>> diameter = tool.facts().diameter();
-		if (!kind.makesHole()) {
+		if (kind.atEdge()) {
 			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, Cut.cone(tool.facts(), start, tip, 0), resolution);
 		}
 		double shoulder = pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;

@@ -27,7 +27,7 @@ final class Surfaces {
 	static Surfaces of(Hole hole, boolean turning) {
 		Surfaces levels = new Surfaces();
 		for (Cut cut : hole.cuts()) {
-			if (cut.kind() != Cut.Kind.MILL && !(turning && cut.kind() == Cut.Kind.BORE)) {
+			if (cut.kind() != Cut.Kind.MILL && cut.kind() != Cut.Kind.GROOVE && !(turning && cut.kind() == Cut.Kind.BORE)) {
 				levels.start(cut.start());
 				levels.end(cut.tip());
 			}

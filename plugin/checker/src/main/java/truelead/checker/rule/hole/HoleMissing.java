@@ -13,9 +13,11 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -43,8 +45,7 @@ public final class HoleMissing extends HoleRule {
 		if (missing.isEmpty()) {
 			return;
 		}
-		boolean others = work.once(name() + operation.group(),
-				() -> work.group(operation).stream().flatMap(o -> Visits.of(o, work).typical().stream()).anyMatch(v -> v.hole().madeBefore(v.order())));
+		boolean others = work.once(name() + operation.group(), () -> anyMade(work.group(operation), work)) || otherHand(operation, work);
 		if (others && missing.size() <= Unread.before(missing.get(0).block(), work)) {
 			return;
 		}
@@ -63,6 +64,22 @@ public final class HoleMissing extends HoleRule {
 		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
 		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));
+	}
+
+	private static boolean anyMade(List<ThreadingOperation> operations, Work work) {
+		return operations.stream().flatMap(o -> Visits.of(o, work).typical().stream()).anyMatch(v -> v.hole().madeBefore(v.order()));
+	}
+
+	/** Whether holes are made here for the same thread of the other hand, which the tool mills too. */
+	private boolean otherHand(ThreadingOperation operation, Work work) {
+		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
+		if (!(operation instanceof ThreadMilling) || thread.isEmpty()) {
+			return false;
+		}
+		double diameter = thread.get().diameter();
+		double lead = thread.get().lead();
+		return work.once(name() + operation.tool().index() + ' ' + diameter + ' ' + lead, () -> anyMade(work.operations().stream().filter(other -> other instanceof ThreadMilling && other.tool().index() == operation.tool().index()
+				&& other.wanted().statedThread().filter(t -> t.value().diameter() == diameter && t.value().lead() == lead).isPresent()).toList(), work));
 	}
 
 	private static String why(Optional<Cut> spot, Optional<ToolUse> idle, List<Hole> meant, Visit first, Figures figures) {

@@ -16,6 +16,7 @@ import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -52,9 +53,25 @@ final class MissedPattern {
 		if (met.size() == wanted.size() && (places.size() > 1 || elsewhere.size() == 1 && aside(first) && fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
 			return elsewhere;
 		}
+		List<Hole> atZero = atZero(operation, first, idle);
+		if (!atZero.isEmpty()) {
+			return atZero;
+		}
 		// one hole alone may be for a dowel, where nothing but its size speaks for it
 		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
+	}
+
+	/**
+	 * Holes drilled for the thread whose helices all go round the zero of the work offset, where nothing is: as many as there are passes, so that each pass was
+	 * meant for one of them and the shift to it is left out.
+	 */
+	private static List<Hole> atZero(ThreadingOperation operation, Place place, List<Hole> idle) {
+		if (!(operation instanceof ThreadMilling milling) || aside(place) || milling.holes().size() != 1) {
+			return List.of();
+		}
+		List<Hole> fitting = idle.stream().filter(hole -> hole.place().comparable(place) && fits(operation, hole) && deepEnough(operation, hole)).toList();
+		return fitting.size() == milling.passes().size() ? fitting : List.of();
 	}
 
 	/** Whether a place is not at the zero of its work offset, where each part has something. */
@@ -67,9 +84,11 @@ final class MissedPattern {
 		return hole.comparable(place) && (Math.abs(hole.u() - place.u()) < SAME || Math.abs(hole.v() - place.v()) < SAME);
 	}
 
-	/** Whether a hole is drilled as deep as the tap of an operation goes: one alone that is not may be for a dowel. */
+	/** Whether a hole is drilled as deep as the tap or the helix of an operation goes: one alone that is not may be for a dowel. */
 	private static boolean deepEnough(ThreadingOperation operation, Hole hole) {
-		return operation instanceof Tapping tapping && tapping.strokes().typical().stream()
+		return operation instanceof ThreadMilling milling && milling.passes().typical().stream()
+				.allMatch(pass -> hole.deepestBefore(pass.order()).filter(cut -> Math.max(pass.below(pass.startLevel(), cut.tip()), pass.below(pass.endLevel(), cut.tip())) <= 0).isPresent())
+				|| operation instanceof Tapping tapping && tapping.strokes().typical().stream()
 				.allMatch(stroke -> hole.deepestBefore(stroke.order()).filter(cut -> cut.direction() * (cut.tip() - stroke.bottom()) >= 0).isPresent());
 	}
 

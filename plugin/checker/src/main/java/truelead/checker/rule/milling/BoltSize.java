@@ -43,6 +43,8 @@ final class BoltSize {
 		Fact<Double> cutter = operation.tool().facts().diameter().orElseThrow();
 		HelixForm form = HelixForm.of(pass);
 		double pitch = thread.pitch();
+		// the root of the lead that is cut: where that is another one, the lead is wrong and the root follows
+		double cutPitch = form.lead() / thread.starts();
 		double most = thread.diameter() - (sixty ? SHALLOWEST : WHITWORTH - ROUND) * pitch;
 		double least = thread.diameter() - (sixty ? DEEPEST : WHITWORTH + ROUND) * pitch - MillFacts.pitchTolerance(thread);
 		double off = 2 * pass.radius() - cutter.value();
@@ -50,7 +52,8 @@ final class BoltSize {
 		double root = contour ? 2 * pass.radius() : off;
 		double open = form.diameterRounding() + ROUND * pitch;
 		double error = root > most + open ? root - most : root < least - open ? root - least : 0;
-		if (error == 0 || Double.isNaN(root)) {
+		boolean follows = Math.abs(cutPitch - pitch) > ROUND * pitch && Math.abs(root - (thread.diameter() - (sixty ? USUAL : WHITWORTH) * cutPitch)) < open + ROUND * cutPitch;
+		if (error == 0 || Double.isNaN(root) || root < 0 || follows) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(pass.modal().unit());

@@ -10,7 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.ThreadMilling;
 
-/** A through hole whose drill was not led out far enough: its cone stands in the wall yet, and the cutter's end runs into it (geometry). */
+/** A through hole whose drill was not led out far enough: its cone, or a floor, stands in the wall yet, and the cutter's end runs into it (geometry). */
 final class ConeLeft {
 
 	/** Pitches that a cutter goes beyond a wall at most (common practice, no source). */
@@ -44,12 +44,12 @@ final class ConeLeft {
 		Optional<Fact<Double>> wall = operation.wanted().wall();
 		boolean coned = pass.below(drilled.tip(), drilled.shoulder()) > ROUGH;
 		double pitch = operation.wanted().statedThread().map(thread -> thread.value().pitch()).orElse(Double.NaN);
-		if (!coned || !(wall.isPresent() ? full < wall.get().value() - ROUGH : cutter > full + BEYOND * pitch)) {
+		if (!(wall.isPresent() ? full < wall.get().value() - ROUGH : coned && cutter > full + BEYOND * pitch)) {
 			return Optional.empty();
 		}
 		String axis = MillFacts.axisLetter(pass.axis());
 		String hole = "the cutter's end goes " + figures.length(cutter) + " deep, the hole is called through and has its full diameter down to " + figures.length(full);
-		String message = wall.map(thick -> hole + ", the wall is " + figures.length(thick.value()) + ": the drill's cone is left in the last " + figures.length(thick.value() - full)
+		String message = wall.map(thick -> hole + ", the wall is " + figures.length(thick.value()) + ": " + (coned ? "the drill's cone is left in the last " + figures.length(thick.value() - full) : "the last " + figures.length(thick.value() - full) + " is not drilled")
 				+ ", and the end runs into it; drill " + figures.length(thick.value() - full) + " deeper")
 				.orElse(hole + ": " + figures.length(cutter - full) + " into the drill's cone where the wall is as thick; drill deeper, or say WALL");
 		Draft draft = Draft.of(rule, wall.isPresent() ? Severity.ERROR : Severity.WARNING, MillFacts.word(lowest.block(), axis), message).on(operation)

@@ -2,6 +2,7 @@ package truelead.checker.rule.milling;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
@@ -33,7 +34,7 @@ public final class CutterHitsBottom implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.LEVEL_FAR_OFF);
+		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.LEVEL_FAR_OFF, Slip.DISTANCE_MODE);
 	}
 
 	@Override
@@ -53,7 +54,9 @@ public final class CutterHitsBottom implements Rule {
 	private record Deep(double below, Finding finding) {
 	}
 
-	private void look(Work work, ThreadMilling operation, MillPass pass, Cut drilled, Consumer<Deep> found) {
+	private void look(Work work, ThreadMilling operation, MillPass pass, Cut deepest, Consumer<Deep> found) {
+		Optional<Cut> bore = BoreFloor.of(operation, pass, deepest);
+		Cut drilled = bore.orElse(deepest);
 		int axis = pass.axis();
 		int into = pass.direction();
 		Step.Arc lowest = pass.helix().get(0);
@@ -66,7 +69,10 @@ public final class CutterHitsBottom implements Rule {
 		}
 		for (Step step : pass.entry()) {
 			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
+			double from = step instanceof Step.Arc arc ? arc.from().along(axis) : to;
 			level = into * (to - level) > 0 ? to : level;
+			// a lead-in that climbs begins where the cutter came down
+			level = into * (from - level) > 0 ? from : level;
 		}
 		boolean pointed = Double.isNaN(drilled.shoulder());
 		double bottom = pointed ? drilled.tip() : drilled.shoulder();
@@ -76,17 +82,21 @@ public final class CutterHitsBottom implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
-		if (operation.wanted().through().map(Fact::value).orElse(false)) {
+		if (bore.isEmpty() && operation.wanted().through().map(Fact::value).orElse(false)) {
 			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures).ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
 			return;
 		}
-		found.accept(new Deep(below, Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
 				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
 						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)
-						+ " into the bottom; drill " + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
+						+ (bore.isPresent() ? " into the floor, where the hole is narrower; bore " : " into the bottom; drill ") + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
 						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
 				.programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
 				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(into * (bottom - surface)), drilled.block())
-				.related(drilled.block(), "the drill block").finding()));
+				.related(drilled.block(), bore.isPresent() ? "the bore" : "the drill block");
+		if (bore.isPresent()) {
+			draft.known("bore", figures.fine(drilled.diameter().orElseThrow().value()), drilled.diameter().get()).tells(Slip.BORE_SHALLOW);
+		}
+		found.accept(new Deep(below, draft.finding()));
 	}
 }

@@ -40,7 +40,7 @@ public final class EntryStraight implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG, Slip.NO_COMPENSATION);
+		return Set.of(Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.CUTTER_TOO_BIG, Slip.NO_COMPENSATION);
 	}
 
 	@Override

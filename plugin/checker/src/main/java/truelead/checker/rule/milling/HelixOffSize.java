@@ -59,8 +59,10 @@ public final class HelixOffSize implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		List<Finding> sized = new ArrayList<>();
+		List<Finding> odd = new ArrayList<>();
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
+			MillFacts.look(operation.passes(), (pass, wrong) -> OddCircle.of(this, operation, pass).ifPresent(draft -> wrong.accept(draft.finding())), odd::add);
 			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
 					(pass, wrong) -> TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
 			if (thread.isPresent()) {
@@ -72,6 +74,7 @@ public final class HelixOffSize implements Rule {
 				MillFacts.look(operation.allFinishing().where(pass -> bolt && !pass.modal().scaled()), (pass, wrong) -> BoltSize.of(this, operation, pass, thread.get()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}
+		odd.stream().filter(circle -> sized.stream().noneMatch(size -> size.at().equals(circle.at()))).forEach(found);
 		OneCutter.fold(work, sized).forEach(found);
 		work.course().singlePoints().forEach(turned -> TurnedSize.of(this, work, turned).map(Draft::finding).ifPresent(found));
 	}

@@ -63,6 +63,10 @@ public final class HelixTooShort implements Rule {
 		}
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
+		if (LeadsAlone.are(work, pass)) {
+			found.accept(draft(operation, pass, "the cutter leads in from the middle of the hole and out to it again without a turn round it: no thread is cut; the helix between them is left out", figures).tells(Slip.NO_CENTRE).finding());
+			return;
+		}
 		double above = -passes.stream().mapToDouble(p -> HelixForm.of(p).deepest(operation.wanted().surface().value())).max().orElse(0);
 		if (above > pitch && MillFacts.drilled(work, operation, pass)) {
 			found.accept(draft(operation, pass, "the whole helix lies " + figures.length(above) + " and more above the surface: it cuts nothing; see the sign of its level", figures).tells(Slip.ABOVE_WORK).finding());

@@ -65,7 +65,7 @@ public final class HelixUneven implements Rule {
 	}
 
 	private Optional<Draft> beside(Work work, ThreadMilling operation, List<MillPass> passes, ThreadSpec thread) {
-		return SharedGroove.beside(this, operation, passes, thread).or(() -> SharedGroove.besideRough(this, work, operation, passes, thread));
+		return SharedGroove.beside(this, operation, passes, thread).or(() -> SharedGroove.besideRough(this, work, operation, passes, thread)).or(() -> StartsCut.missing(this, work, operation, passes, thread));
 	}
 
 	/** The lead that all arcs but a few keep, of a thread that nobody names, mm; empty where no such is told. */
@@ -82,7 +82,9 @@ public final class HelixUneven implements Rule {
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;
 		boolean even = pass.first().inChords() && pass.helix().stream().noneMatch(arc -> off(form, arc, form.lead()));
-		double lead = !even && pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, arc, wanted)) ? wanted : form.lead();
+		boolean kept = pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, arc, wanted));
+		// where every arc is off the mean as well, as behind a forgotten G91, the mean says nothing
+		double lead = !even && (kept || pass.helix().stream().allMatch(arc -> off(form, arc, form.lead()))) ? wanted : form.lead();
 		Step.Arc worst = null;
 		Step.Arc before = null;
 		double most = 0;

@@ -57,7 +57,7 @@ final class SharedGroove {
 	}
 
 	/** The operations that mill threads at each place. */
-	private record AtPlaces(Map<Place, List<ThreadMilling>> operations) {
+	record AtPlaces(Map<Place, List<ThreadMilling>> operations) {
 
 		static AtPlaces of(Work work) {
 			Map<Place, List<ThreadMilling>> operations = new HashMap<>();
@@ -71,7 +71,7 @@ final class SharedGroove {
 	}
 
 	/** Those that mill threads at a place of one of them, in their order. */
-	private static List<ThreadMilling> at(Work work, ThreadMilling operation, Place place) {
+	static List<ThreadMilling> at(Work work, ThreadMilling operation, Place place) {
 		List<ThreadMilling> alone = List.of(operation);
 		return work.threadMillings().size() == 1 ? alone : work.derived(AtPlaces.class, AtPlaces::of).operations().getOrDefault(place, alone);
 	}
@@ -82,7 +82,7 @@ final class SharedGroove {
 	}
 
 	/** Whether a pass has the other hand or another lead, and no groove of the thread's. */
-	private static boolean offLead(MillPass pass, ThreadSpec thread) {
+	static boolean offLead(MillPass pass, ThreadSpec thread) {
 		return HelixWrongHand.wrong(pass, thread) || !(Math.abs(HelixForm.of(pass).lead() - thread.lead()) <= KEPT * thread.lead());
 	}
 
@@ -99,20 +99,11 @@ final class SharedGroove {
 				return Optional.of(draft(rule, operation, first, pass, off, thread));
 			}
 		}
-		boolean one = thread.starts() > 1 && passes.size() >= thread.starts() && !MillFacts.comb(operation) && passes.stream().allMatch(pass -> Math.abs(Math.IEEEremainder(groove(pass, thread) - groove(first, thread), thread.lead())) < thread.pitch() / 2);
-		return one && passes.stream().allMatch(pass -> pass.besideHole() == 0) ? Optional.of(oneGroove(rule, operation, first, thread)) : Optional.empty();
-	}
-
-	/** Every pass runs in the groove of the first start. */
-	private static Draft oneGroove(HelixUneven rule, ThreadMilling operation, MillPass first, ThreadSpec thread) {
-		Figures figures = new Figures(first.modal().unit());
-		return Draft.of(rule, Severity.ERROR, MillFacts.word(first.block(), MillFacts.axisLetter(first.axis())), "all passes run in one groove, " + thread.designation() + " has " + thread.starts() + " starts; begin each start "
-				+ figures.advance(thread.pitch()) + " farther along " + MillFacts.axisLetter(first.axis())).on(operation)
-				.known("starts", String.valueOf(thread.starts()), operation.wanted().statedThread().orElseThrow());
+		return Optional.empty();
 	}
 
 	/** The level at which the groove of a pass meets the angle 0 about the hole, mm. */
-	private static double groove(MillPass pass, ThreadSpec thread) {
+	static double groove(MillPass pass, ThreadSpec thread) {
 		Plane plane = pass.place().plane();
 		Point start = pass.first().from();
 		double bearing = Math.atan2(start.along(plane.second()) - pass.place().v(), start.along(plane.first()) - pass.place().u());

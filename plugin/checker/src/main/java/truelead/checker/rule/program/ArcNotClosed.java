@@ -66,17 +66,38 @@ public final class ArcNotClosed implements Rule {
 						found.accept(odd.draft(this, milling).finding());
 					});
 		}
+		for (ThreadMilling milling : open.isEmpty() ? List.<ThreadMilling>of() : work.threadMillings()) {
+			// an end beside the circle leaves the arc behind it open as well
+			List<Step.Arc> arcs = open.getOrDefault(milling.index(), List.of());
+			if (arcs.size() == 1 && stray(milling).filter(stray -> stray.arc().to().equals(arcs.get(0).from()) && stray.off() > 0).isPresent()) {
+				open.remove(milling.index());
+			}
+		}
 		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream().filter(one -> one.index() == index).findFirst().orElseThrow())
 				.finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
 			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index())).ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
-			double taper = milling.wanted().statedThread().map(thread -> thread.value().taperOnDiameter() / 2).orElse(0.0);
-			milling.passes().where(pass -> pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius) && StrayEnd.of(pass, taper).isPresent())
+			double taper = taper(milling);
+			milling.passes().where(pass -> byRadius(pass) && StrayEnd.of(pass, taper).isPresent())
 					.forEach(pass -> StrayEnd.of(pass, taper).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> StrayChord.of(pass).isPresent()).forEach(pass -> StrayChord.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())
 					.forEach(pass -> odd(pass, said).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
 		}
+	}
+
+	/** The first end of a helix by R that lies beside its circle. */
+	private static Optional<StrayEnd> stray(ThreadMilling milling) {
+		double taper = taper(milling);
+		return milling.passes().where(pass -> byRadius(pass) && StrayEnd.of(pass, taper).isPresent()).stream().findFirst().flatMap(pass -> StrayEnd.of(pass, taper));
+	}
+
+	private static boolean byRadius(MillPass pass) {
+		return pass.helix().size() > 2 && pass.helix().stream().allMatch(Step.Arc::byRadius);
+	}
+
+	private static double taper(ThreadMilling milling) {
+		return milling.wanted().statedThread().map(thread -> thread.value().taperOnDiameter() / 2).orElse(0.0);
 	}
 
 	/** An arc with a wrong R beside a helix, where nothing is said of it or of the arcs before it. */

@@ -31,6 +31,8 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	private static final double PART = 0.01;
 	/** What rounding leaves between a radius and half a chord, mm, and between an angle and half a turn. */
 	private static final double FULL_HALF = 1e-3;
+	/** How far from the middle the centre of an arc lies that goes the short way, as a part of the radius: at 200 degrees between the ends twice the sine of 10 (geometry). */
+	private static final double SHORT = 0.3;
 	/** Change of radius of a taper pipe thread along the axis: 1 in 16 on the diameter (ASME B1.20.1, ISO 7-1). */
 	private static final double TAPER = 1.0 / 32;
 
@@ -54,7 +56,15 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	private static boolean anotherCircle(Step.Arc arc, MillPass pass) {
 		double open = grows(pass) == 0 ? FULL_HALF : PART * pass.radius();
 		boolean other = Math.abs(arc.startRadius() - radius(arc, pass)) > open && !(halfCircle(arc) && pass.helix().stream().noneMatch(OddRadius::halfCircle));
-		return turnsBack(arc, pass) || Math.abs(arc.sweep()) > Math.PI + FULL_HALF || other;
+		return turnsBack(arc, pass) || Math.abs(arc.sweep()) > Math.PI + FULL_HALF || other || shortWay(arc, pass);
+	}
+
+	/** Whether an arc of the right R goes the short way where its ends lie more than half a turn apart on the circle, as where a block between is left out. */
+	private static boolean shortWay(Step.Arc arc, MillPass pass) {
+		double[] centre = pass.centre();
+		Plane plane = pass.place().plane();
+		double away = Math.hypot(arc.centre().along(plane.first()) - centre[0], arc.centre().along(plane.second()) - centre[1]);
+		return Math.abs(arc.sweep()) < Math.PI - FULL_HALF && away > SHORT * pass.radius() && Math.abs(arc.startRadius() - radius(arc, pass)) <= PART * pass.radius();
 	}
 
 	/** Whether an arc turns the other way than a helix; half a circle round the middle, as from one pass to the next, does so rightly. */
@@ -103,11 +113,13 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 		Optional<Element.Word> own = radius(arc.block());
 		Optional<Element.Word> right = radius(pass.first().block());
 		Location at = own.map(word -> new Location(arc.block().file(), arc.block().line(), word.span())).orElse(Location.of(arc.block()));
-		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R " + (longWay ? "with a minus takes the long way round, "
+		boolean shortWay = shortWay(arc, pass);
+		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R " + (shortWay ? "takes the short way, " + Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0)
+				+ " degrees, between ends that are more than half a turn apart on its circle; the block that is left out before it, or R with a minus" : longWay ? "with a minus takes the long way round, "
 				+ Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0) + " degrees" : figures.fine(arc.startRadius()) + ", the circle has " + figures.fine(circle))
-				+ "; R" + Figures.number(circle / figures.unit().mm(), 4)).on(milling)
+				+ (shortWay ? "" : "; R" + Figures.number(circle / figures.unit().mm(), 4))).on(milling)
 				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(circle), "the arcs beside it");
-		if (own.isPresent() && right.isPresent() && grows(pass) == 0) {
+		if (own.isPresent() && right.isPresent() && grows(pass) == 0 && !shortWay) {
 			String text = pass.first().block().file().text().line(pass.first().block().line()).substring(right.get().span().start(), right.get().span().end());
 			draft.fix(new Fix("Change R to " + text, false, "see that the arc is meant to go on round the helix", List.of(new Edit(at, text))));
 		}

@@ -229,7 +229,7 @@ class MilledByNewHandsTest {
 		assertThat(loud(THROUGH.formatted("-30.", "M22X1.5)\n(HOLE: THROUGH 18", CLIMBS))).isEmpty();
 		one(THROUGH.formatted("-20.", "M22X1.5)\n(HOLE: THROUGH 18", CLIMBS), "cutter-hits-bottom", "has its full diameter down to 13.84 mm, the wall is 18 mm: the drill's cone is left in the last 4.16 mm");
 		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH 18", CLIMBS), "cutter-hits-bottom", "the wall is 18 mm");
-		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH", CLIMBS), "cutter-hits-bottom", "7.16 mm into the drill's cone where the wall is as thick; drill deeper, or say WALL");
+		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH", CLIMBS), "cutter-hits-bottom", "7.91 mm into the drill's cone where the wall is as thick; drill deeper, or say WALL");
 		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH", CLIMBS), "not-through", "the helix goes 21 mm deep in a hole that is called through and drilled to its full diameter down to 53.84 mm");
 		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH 26", CLIMBS), "helix-too-short", "the helix travels 22.5 mm, the thread is 26 mm deep");
 	}
