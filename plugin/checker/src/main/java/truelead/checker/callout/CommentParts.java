@@ -38,10 +38,11 @@ final class CommentParts {
 			if (CommentPhrases.isWord(phrase.get(0))) {
 				reading.word(phrase.get(0).getText(), phrase.get(0), phrase.get(0));
 			} else {
-				CommentPhrases.items(phrase, reading.behindDrill()).forEach(reading::item);
+				CommentPhrases.items(phrase, reading.behindDrill(), ToolColumns.behind(reading.parts)).forEach(reading::item);
 			}
 		}
 		reading.parted();
+		ToolColumns.part(reading.parts);
 		Phrases.join(reading.parts);
 		Abbreviations.name(reading.parts);
 		new SlovenlyInch(reading.parts, reading.fractions).read();
