@@ -21,6 +21,8 @@ public record ToolListLine(int number, String text) {
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
 	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
+	private static final Set<String> STEPS = Set.of("N", "OP");
+	private static final Set<String> NUMBER = Set.of("N", "NUMBER", "NUM");
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
@@ -45,6 +47,13 @@ public record ToolListLine(int number, String text) {
 		Token token = next(tokens);
 		while (token.getStartIndex() < start && token.getType() != Token.EOF) {
 			token = next(tokens);
+		}
+		if (STEPS.contains(token.getText().toUpperCase(Locale.ROOT))) {
+			// N30 T5, OP 10 - T5
+			token = next(tokens);
+			while (token.getType() == CalloutParser.NUMBER || isMark(token)) {
+				token = next(tokens);
+			}
 		}
 		if (!isTool(token)) {
 			return behindTool(comment);
@@ -156,14 +165,14 @@ public record ToolListLine(int number, String text) {
 
 	/**
 	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
-	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
+	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
 		int start = 0;
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#' && comment.charAt(start) != '.') {
 			start++;
 		}
-		int letters = place(comment, start);
+		int letters = start + 1 < comment.length() && comment.charAt(start) == '#' ? start + 1 : place(comment, start);
 		start = letters < 0 ? start : letters;
 		int end = start;
 		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
@@ -181,6 +190,20 @@ public record ToolListLine(int number, String text) {
 		String text = comment.substring(marked ? sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
+	}
+
+	/** The same for a table whose lines are numbered before their tools are: {@code 1  4  DRILL 6.8}. */
+	public static Optional<ToolListLine> secondColumn(String comment) {
+		int end = 0;
+		while (end < comment.length() && !Character.isLetterOrDigit(comment.charAt(end))) {
+			end++;
+		}
+		int start = end;
+		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
+			end++;
+		}
+		boolean column = end > start && end < comment.length() && " \t|;".indexOf(comment.charAt(end)) >= 0;
+		return column ? bare(comment.substring(end)) : Optional.empty();
 	}
 
 	/** Where the number stands behind the word of an offset or a place that begins at start; -1 without one. */
@@ -217,7 +240,7 @@ public record ToolListLine(int number, String text) {
 	static boolean isMark(Token token) {
 		return switch (token.getType()) {
 			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO, CalloutParser.DEGREE_SIGN -> true;
-			default -> token.getText().equalsIgnoreCase("N");
+			default -> NUMBER.contains(token.getText().toUpperCase(Locale.ROOT));
 		};
 	}
 
