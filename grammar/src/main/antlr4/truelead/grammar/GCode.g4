@@ -207,7 +207,8 @@ LPAREN        : '(' { opensValue() }? { openCalls++; } ;
 COMMENT       : '(' { comment(); } ;
 REMARK        : ';' ~[\r\n]* ;
 SLASHES       : '//' ~[\r\n]* ;
-PERCENT       : '%' ~[\r\n]* ;
+/* $PART1.MIN% is the first line of a program on some controls (from memory). */
+PERCENT       : '%' ~[\r\n]* | '$' [A-Z0-9_-]+ '.' [A-Z]+ '%' ;
 STRING        : '"' ~["\r\n]* '"'? ;
 
 /* The question stands behind the first sign: before it, it would be asked at every token, and the lexer could keep nothing in its caches. */

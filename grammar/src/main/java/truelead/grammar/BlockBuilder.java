@@ -177,7 +177,7 @@ final class BlockBuilder {
 	private int takeDamage(Part part, int index) {
 		if (part instanceof Part.Bare bare) {
 			elements.add(bare.word());
-			if (!homing()) {
+			if (!bareAxes()) {
 				char address = bare.word().address();
 				problems.add(new Problem(bare.span(), address + " has no number; type the number behind it, or take " + address + " away"));
 			}
@@ -248,10 +248,14 @@ final class BlockBuilder {
 		return index > 0 && word(parts.get(index - 1)) != null && word(parts.get(index - 1)).address() == 'M';
 	}
 
-	/** G28 and G30 take bare axis letters on some controls: the axes to send home. */
-	private boolean homing() {
-		return parts.stream().anyMatch(part -> word(part) != null && word(part).address() == 'G' && word(part).value() instanceof Expression.Number number
-				&& (number.value() == 28 || number.value() == 30));
+	/** G28 and G30 take bare axis letters on some controls: the axes to send home; and M18 and M84 those whose motors go off (from memory). */
+	private boolean bareAxes() {
+		return parts.stream().anyMatch(part -> word(part) != null && word(part).value() instanceof Expression.Number number
+				&& switch (word(part).address()) {
+					case 'G' -> number.value() == 28 || number.value() == 30;
+					case 'M' -> number.value() == 18 || number.value() == 84;
+					default -> false;
+				});
 	}
 
 	private static Element.Word word(Part part) {

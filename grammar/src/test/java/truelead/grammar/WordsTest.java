@@ -33,6 +33,7 @@ class WordsTest {
 		"S1=500 M2=3 X=5 Y=R1              | S1=500 M2=3 X5 Y<r1>",
 		"G0 @25.5 ^[#1*60]                 | G0 @25.5 ^[(#1 * 60)]",
 		"G28 X Z                           | G28 X? Z?",
+		"M84 X Y E                         | M84 X? Y? E?",
 		"G65 <SIDE_HOLES> A1.              | G65 angle_brackets{SIDE_HOLES} A1.",
 		"M98<SIDE>L2                       | M98 angle_brackets{SIDE} L2",
 		"M98 P<SIDE>                       | M98 P'SIDE'",
@@ -40,6 +41,7 @@ class WordsTest {
 		"#1=[#65<#2]*[#98>3]               | #1:=([(#65 LT #2)] * [(#98 GT 3)])",
 		"O<SIDE>(M6)                       | O'SIDE' parentheses{M6}",
 		"M30%                              | M30 %",
+		"$FLANGE-2.MIN%                    | %",
 		"% TEXT BEHIND                     | %"
 	})
 	void wordsAreReadAsTyped(String line, String shape) {

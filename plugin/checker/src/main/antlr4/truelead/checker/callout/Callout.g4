@@ -118,6 +118,7 @@ deep  : TIMES? dimension unit? DEPTH
       | DEPTH_SIGN dimension unit? ;
 
 diameter : (DIA | DIA_SIGN | D) DOT? (EQUALS | COLON)? dimension unit?
+         | DIA DOT? DASH dimension unit?
          | dimension unit? (DIA DOT? | DIA_SIGN) ;
 
 /* #7, NO. 7, LETTER F */

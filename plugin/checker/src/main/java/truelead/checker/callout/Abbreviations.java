@@ -40,7 +40,7 @@ final class Abbreviations {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
-			if (text.equals(DRILL) && (size(parts, i + 1) || i == parts.size() - 1 && (size(parts, i - 1) || gauge(parts, i - 1)))) {
+			if (text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
 				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
@@ -78,6 +78,11 @@ final class Abbreviations {
 	private static boolean sized(List<Part> parts, int i) {
 		int next = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
 		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+	}
+
+	/** Whether nothing stands behind it, or a sign that parts tools: 1.6 DR / M2 TAP. */
+	private static boolean ends(List<Part> parts, int i) {
+		return i + 1 == parts.size() || parts.get(i + 1) instanceof Part.Other o && (o.text().equals("/") || o.text().equals(",") || o.text().equals(";"));
 	}
 
 	private static boolean size(List<Part> parts, int i) {

@@ -3,7 +3,7 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Optional;
 
-/** The size that is all a comment says of a tool: 3.3 HSS, #30, DIA 6.8, 1/4. */
+/** The size that is all a comment says of a tool: 3.3 HSS, #30, DIA 6.8, 1/4; beside it the numbers of its offsets, DIA. OFF. - 41 LEN. - 1 DIA. - 6.8. */
 final class BareSize {
 
 	private BareSize() {
@@ -12,8 +12,13 @@ final class BareSize {
 	/** The size; empty where the comment says anything else but what the tool is made of, or two sizes. */
 	static Optional<Dimension> of(List<Part> parts) {
 		Optional<Dimension> size = Optional.empty();
+		boolean column = false;
 		for (Part part : parts) {
-			if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && amount.role() != Part.Role.PITCH && size.isEmpty()) {
+			if (column && part instanceof Part.Amount amount && amount.role() == Part.Role.PLAIN) {
+				column = false;
+			} else if (ToolColumns.name(part)) {
+				column = true;
+			} else if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && amount.role() != Part.Role.PITCH && size.isEmpty()) {
 				size = Optional.of(amount.dimension());
 			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
 					&& !(part instanceof Part.Code code && code.letter().equalsIgnoreCase("T"))

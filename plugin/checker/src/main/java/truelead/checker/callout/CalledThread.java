@@ -128,11 +128,12 @@ final class CalledThread {
 		return 1;
 	}
 
-	/** 4 HOLES, 6 PLCS; not EVERY 200 HOLES. */
+	/** 4 HOLES, 6 PLCS; not EVERY 200 HOLES, nor NEMA23 HOLES. */
 	private static OptionalInt count(PartRow own) {
 		for (int i = 0; i + 1 < own.parts().size(); i++) {
 			if (own.parts().get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
 					&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() <= 999 && !own.is(i - 1, Meaning.RATE)
+					&& !(i > 0 && own.parts().get(i - 1) instanceof Part.Other name && Character.isLetter(name.text().codePointAt(0)) && name.end() == a.start())
 					&& (own.is(i + 1, Meaning.HOLE) || own.is(i + 1, Meaning.PLACES) || own.is(i + 1, Meaning.TIMES))) {
 				return OptionalInt.of((int) a.dimension().value());
 			}

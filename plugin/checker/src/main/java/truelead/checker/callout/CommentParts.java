@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,8 @@ import truelead.checker.thread.DrillSizes;
 
 /** Cuts a comment into its parts: threads, words of the trade, lengths, angles. */
 final class CommentParts {
+	/** Letters of drills and sizes that are the same, inch. */
+	private static final double SAME_SIZE = 0.0006;
 	private static final int LONGEST_COUNT = 999;
 	/** No tap has a coarser pitch, mm. */
 	private static final double COARSEST = 8;
@@ -38,10 +41,11 @@ final class CommentParts {
 			if (CommentPhrases.isWord(phrase.get(0))) {
 				reading.word(phrase.get(0).getText(), phrase.get(0), phrase.get(0));
 			} else {
-				CommentPhrases.items(phrase, reading.behindDrill()).forEach(reading::item);
+				CommentPhrases.items(phrase, reading.behindDrill(), ToolColumns.behind(reading.parts)).forEach(reading::item);
 			}
 		}
 		reading.parted();
+		ToolColumns.part(reading.parts);
 		Phrases.join(reading.parts);
 		Abbreviations.name(reading.parts);
 		new SlovenlyInch(reading.parts, reading.fractions).read();
@@ -90,6 +94,9 @@ final class CommentParts {
 		} else if (item.code() != null && item.code().letter().TIMES() != null && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.BLIND) {
 			// BLIND X .55
 			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.DEPTH);
+		} else if (item.code() != null && gauge(item.code()).isPresent()) {
+			// LETTER and size of a drill: F .257
+			add(item, Dimension.of(gauge(item.code()).getAsDouble(), LengthUnit.INCH), Part.Role.LETTER_GAUGE);
 		} else if (item.code() != null) {
 			parts.add(new Part.Code(item.code().letter().getText(), start(item), end(item)));
 		} else if (item.amount() != null) {
@@ -220,6 +227,12 @@ final class CommentParts {
 		} else {
 			parts.add(new Part.Other(text.substring(start(gauge), end(gauge)), start(gauge), end(gauge)));
 		}
+	}
+
+	/** The drill of a letter, where the number behind it is its size. */
+	private static OptionalDouble gauge(CalloutParser.CodeContext code) {
+		OptionalDouble drill = code.letter().getText().length() == 1 && code.NUMBER().getText().startsWith(".") ? DrillSizes.gauge(code.letter().getText().toUpperCase(Locale.ROOT)) : OptionalDouble.empty();
+		return drill.isPresent() && Math.abs(drill.getAsDouble() - ParsedNumbers.value(code.NUMBER().getSymbol())) < SAME_SIZE ? drill : OptionalDouble.empty();
 	}
 
 	private void word(String word, Token first, Token last) {

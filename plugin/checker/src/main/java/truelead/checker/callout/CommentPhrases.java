@@ -125,15 +125,16 @@ final class CommentPhrases {
 	/**
 	 * The pieces of a phrase, each the longest that begins where the last one ended.
 	 *
-	 * @param drill whether the word of a drill stands before it
+	 * @param drill  whether the word of a drill stands before it
+	 * @param column whether the name of another number of the tool does, as LEN
 	 */
-	static List<CalloutParser.ItemContext> items(List<Token> phrase, boolean drill) {
+	static List<CalloutParser.ItemContext> items(List<Token> phrase, boolean drill, boolean column) {
 		List<CalloutParser.ItemContext> items = new ArrayList<>();
 		int from = 0;
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -182,6 +183,17 @@ final class CommentPhrases {
 	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
 		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && DepthWords.noun(TradeWords.fold(phrase.get(to - 1).getText()));
 		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
+	}
+
+	/** LEN. - 1 DIA. - 6.8: the first number is that of the length, and the diameter the one behind its sign. */
+	private static boolean diameterOfTheNext(List<Token> phrase, int from, int to) {
+		int mark = phrase.get(to - 1).getType() == CalloutParser.DOT ? to - 2 : to - 1;
+		int sign = to < phrase.size() && phrase.get(to).getType() == CalloutParser.DOT ? to + 1 : to;
+		return mark > from && phrase.get(mark).getType() == CalloutParser.DIA && sign + 1 < phrase.size() && phrase.get(sign + 1).getType() == CalloutParser.NUMBER
+				&& switch (phrase.get(sign).getType()) {
+					case CalloutParser.DASH, CalloutParser.EQUALS, CalloutParser.COLON -> true;
+					default -> false;
+				};
 	}
 
 	/** DRILL 5.0 DEEP 20: the first number is the drill's size. */

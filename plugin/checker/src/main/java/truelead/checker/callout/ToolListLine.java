@@ -1,16 +1,12 @@
 package truelead.checker.callout;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.thread.Remembered;
-import truelead.grammar.Span;
 
 /**
  * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}, {@code 6.8 DRILL T5}.
@@ -21,11 +17,12 @@ import truelead.grammar.Span;
 public record ToolListLine(int number, String text) {
 
 	private static final int LONGEST = 200;
-	private static final int LONGEST_LIST = 1_000;
 	private static final int MOST_DIGITS = 6;
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
 	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
+	private static final Set<String> STEPS = Set.of("N", "OP");
+	private static final Set<String> NUMBER = Set.of("N", "NUMBER", "NUM");
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
@@ -44,15 +41,22 @@ public record ToolListLine(int number, String text) {
 			return Optional.empty();
 		}
 		if (!Character.isLetter(comment.charAt(start))) {
-			return last(comment);
+			return behindTool(comment);
 		}
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment));
 		Token token = next(tokens);
 		while (token.getStartIndex() < start && token.getType() != Token.EOF) {
 			token = next(tokens);
 		}
+		if (STEPS.contains(token.getText().toUpperCase(Locale.ROOT))) {
+			// N30 T5, OP 10 - T5
+			token = next(tokens);
+			while (token.getType() == CalloutParser.NUMBER || isMark(token)) {
+				token = next(tokens);
+			}
+		}
 		if (!isTool(token)) {
-			return last(comment);
+			return behindTool(comment);
 		}
 		token = next(tokens);
 		// TOOL T5
@@ -75,18 +79,71 @@ public record ToolListLine(int number, String text) {
 		return sign < comment.length() && "-=:".indexOf(comment.charAt(sign)) >= 0 ? sign + 1 : at;
 	}
 
+	/** The one number that stands behind its tool, last or with more about the tool behind it. */
+	private static Optional<ToolListLine> behindTool(String comment) {
+		return numberLast(comment).filter(line -> ToolListParts.numbers(line.text()) == 0).or(() -> numberWithin(comment));
+	}
+
 	/** The tool that is named last, behind an equals sign, or behind nothing but a tool: M4 TAP T6, and not BEFORE TAP T6. */
-	private static Optional<ToolListLine> last(String comment) {
+	static Optional<ToolListLine> numberLast(String comment) {
 		String text = comment.stripTrailing();
 		int start = Math.max(text.lastIndexOf('T'), text.lastIndexOf('t'));
 		if (start < 1 || start + 1 == text.length() || !whole(text.substring(start + 1))) {
 			return Optional.empty();
 		}
 		String before = text.substring(0, start).stripTrailing();
-		boolean equals = before.endsWith("=");
+		int signs = before.length();
+		while (signs > 0 && before.charAt(signs - 1) == '=') {
+			signs--;
+		}
+		boolean equals = signs < before.length();
 		boolean apart = !before.isEmpty() && !Character.isLetterOrDigit(text.charAt(start - 1));
-		return equals && before.length() > 1 || apart && onlyTrade(before) && CalloutReader.readComment(before).tool().isPresent()
-				? Optional.of(new ToolListLine(Integer.parseInt(text.substring(start + 1)), equals ? before.substring(0, before.length() - 1) : before)) : Optional.empty();
+		return equals && signs > 0 || apart && onlyTrade(before) && CalloutReader.readComment(before).tool().isPresent()
+				? Optional.of(new ToolListLine(Integer.parseInt(text.substring(start + 1)), before.substring(0, signs))) : Optional.empty();
+	}
+
+	/** DRILL T3 DIA 4.2, TAP T4 M5X0.8: the number right behind the tool, and its size behind that; blanks are put in place of the number. */
+	private static Optional<ToolListLine> numberWithin(String comment) {
+		int start = 0;
+		while (start < comment.length() && !((comment.charAt(start) == 'T' || comment.charAt(start) == 't') && numberAt(comment, start))) {
+			start++;
+		}
+		int end = Math.min(start + 1, comment.length());
+		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
+			end++;
+		}
+		if (end >= comment.length() || comment.length() > LONGEST || end - start - 1 > MOST_DIGITS) {
+			return Optional.empty();
+		}
+		String before = comment.substring(0, start);
+		String behind = comment.substring(end);
+		boolean list = ToolListParts.numbers(comment) == 1 && onlyTrade(before) && !sized(before) && CalloutReader.readComment(before).tool().isPresent() && onlyTrade(withoutPurpose(behind)) && sized(behind);
+		return list ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start + 1, end)), before + " ".repeat(end - start) + behind)) : Optional.empty();
+	}
+
+	/** Whether a T that is a word of its own with a number behind it stands there. */
+	private static boolean numberAt(String comment, int at) {
+		boolean apart = at > 0 && !Character.isLetterOrDigit(comment.charAt(at - 1));
+		return apart && at + 1 < comment.length() && comment.charAt(at + 1) >= '0' && comment.charAt(at + 1) <= '9';
+	}
+
+	private static boolean sized(String text) {
+		return text.chars().anyMatch(c -> c >= '0' && c <= '9');
+	}
+
+	/** DIA 4.2 FOR M5: without what the hole is for. */
+	private static String withoutPurpose(String text) {
+		for (int start = 0; start < text.length(); start++) {
+			int end = start;
+			while (end < text.length() && Character.isLetter(text.charAt(end))) {
+				end++;
+			}
+			if (end > start && TradeWords.words().meaning(text.substring(start, end)).filter(meaning -> meaning == Meaning.FOR).isPresent()) {
+				return text.substring(0, start);
+			}
+			start = Math.max(start, end - 1);
+		}
+		return text;
 	}
 
 	/** Whether all longer words are of the trade, and none says what a tool is for, or when. */
@@ -108,14 +165,14 @@ public record ToolListLine(int number, String text) {
 
 	/**
 	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
-	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
+	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
 		int start = 0;
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#' && comment.charAt(start) != '.') {
 			start++;
 		}
-		int letters = place(comment, start);
+		int letters = start + 1 < comment.length() && comment.charAt(start) == '#' ? start + 1 : place(comment, start);
 		start = letters < 0 ? start : letters;
 		int end = start;
 		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
@@ -135,6 +192,20 @@ public record ToolListLine(int number, String text) {
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
 	}
 
+	/** The same for a table whose lines are numbered before their tools are: {@code 1  4  DRILL 6.8}. */
+	public static Optional<ToolListLine> secondColumn(String comment) {
+		int end = 0;
+		while (end < comment.length() && !Character.isLetterOrDigit(comment.charAt(end))) {
+			end++;
+		}
+		int start = end;
+		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
+			end++;
+		}
+		boolean column = end > start && end < comment.length() && " \t|;".indexOf(comment.charAt(end)) >= 0;
+		return column ? bare(comment.substring(end)) : Optional.empty();
+	}
+
 	/** Where the number stands behind the word of an offset or a place that begins at start; -1 without one. */
 	private static int place(String comment, int start) {
 		int end = start;
@@ -150,76 +221,7 @@ public record ToolListLine(int number, String text) {
 		return end;
 	}
 
-	/** The parts of a comment, each about one tool: several where it lists tools one behind the other, {@code T1 DRILL 8.5, T2 M10 TAP}; else all of it. */
-	public static List<Span> parts(String comment) {
-		List<Span> whole = List.of(new Span(0, comment.length()));
-		if (comment.length() > LONGEST_LIST || numbers(comment) < 2 || comment.codePointCount(0, comment.length()) != comment.length()) {
-			return whole;
-		}
-		List<Integer> starts = starts(comment);
-		List<Span> parts = new ArrayList<>();
-		Set<Integer> tools = new HashSet<>();
-		int saying = 0;
-		for (int i = 0; i < starts.size(); i++) {
-			int end = i + 1 < starts.size() ? starts.get(i + 1) : comment.length();
-			String part = comment.substring(starts.get(i), end);
-			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() ? 1 : 0;
-			if (!read(part).filter(line -> tools.add(line.number())).isPresent()) {
-				return whole;
-			}
-			parts.add(new Span(starts.get(i), end));
-		}
-		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here
-		if (saying < Math.max(2, starts.size() / 2)) {
-			return whole;
-		}
-		if (parts.size() > 1 && starts.get(0) > 0) {
-			parts.add(0, new Span(0, starts.get(0)));
-		}
-		return parts.size() > 1 ? parts : whole;
-	}
-
-	/** How often a word for a tool stands there: a cheap look before the comment is read. */
-	private static int numbers(String comment) {
-		int count = 0;
-		for (int start = 0; start < comment.length(); start++) {
-			int end = start;
-			while (end < comment.length() && Character.isLetter(comment.charAt(end))) {
-				end++;
-			}
-			boolean single = end == start + 1 && (comment.charAt(start) == 'T' || comment.charAt(start) == 't');
-			count += single || end > start + 1 && numberAhead(comment, end) && isTool(comment.substring(start, end)) ? 1 : 0;
-			start = Math.max(start, end - 1);
-		}
-		return count;
-	}
-
-	private static boolean numberAhead(String comment, int at) {
-		int next = at;
-		while (next < comment.length() && " #:=.-".indexOf(comment.charAt(next)) >= 0) {
-			next++;
-		}
-		return next < comment.length() && (comment.charAt(next) >= '0' && comment.charAt(next) <= '9' || "TtNn".indexOf(comment.charAt(next)) >= 0);
-	}
-
-	/** Where tools with their numbers stand, a word that is none of the trade not before them: in AFTER T2 the tool is another's. */
-	private static List<Integer> starts(String comment) {
-		List<Integer> starts = new ArrayList<>();
-		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment));
-		boolean open = true;
-		int tool = -1;
-		for (Token token = next(tokens); token.getType() != Token.EOF; token = next(tokens)) {
-			if (tool >= 0 && token.getType() == CalloutParser.NUMBER) {
-				starts.add(tool);
-			}
-			int start = tool >= 0 ? tool : token.getStartIndex();
-			tool = isTool(token.getText()) && open ? start : isMark(token) ? tool : -1;
-			open = !Character.isLetter(token.getText().codePointAt(0)) || TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
-		}
-		return starts;
-	}
-
-	private static Token next(CalloutTokens tokens) {
+	static Token next(CalloutTokens tokens) {
 		Token token = tokens.nextToken();
 		while (token.getChannel() != Token.DEFAULT_CHANNEL) {
 			token = tokens.nextToken();
@@ -231,14 +233,14 @@ public record ToolListLine(int number, String text) {
 		return token.getType() != Token.EOF && isTool(token.getText());
 	}
 
-	private static boolean isTool(String word) {
+	static boolean isTool(String word) {
 		return word.equalsIgnoreCase("T") || TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
 	}
 
-	private static boolean isMark(Token token) {
+	static boolean isMark(Token token) {
 		return switch (token.getType()) {
 			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO, CalloutParser.DEGREE_SIGN -> true;
-			default -> token.getText().equalsIgnoreCase("N");
+			default -> NUMBER.contains(token.getText().toUpperCase(Locale.ROOT));
 		};
 	}
 

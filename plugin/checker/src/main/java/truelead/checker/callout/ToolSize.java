@@ -140,14 +140,18 @@ final class ToolSize {
 		return meaning == Meaning.WALL || meaning == Meaning.THROUGH || meaning == Meaning.BLIND || meaning == Meaning.DEPTH;
 	}
 
-	/** 4 FLUTE, 4-FLUTE, 6 HOLES, 25%: a number of something. */
+	/** 4 FLUTE, 4-FLUTE, 6 HOLES, 4X, 25%: a number of something. */
 	private boolean counts(int i) {
 		boolean dash = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") && parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
-		if (dash && whole(i)) {
-			return true;
-		}
-		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+		return dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+	}
+
+	/** DRILL HOLES 4X: a whole number with the sign right behind it, and no other one behind that. */
+	private boolean times(int i) {
+		boolean sign = i + 1 < parts.size() && parts.get(i + 1).start() == parts.get(i).end()
+				&& (row.is(i + 1, Meaning.TIMES) || parts.get(i + 1) instanceof Part.Other o && o.text().equalsIgnoreCase("X"));
+		return sign && whole(i) && !(i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Amount);
 	}
 
 	private boolean whole(int i) {

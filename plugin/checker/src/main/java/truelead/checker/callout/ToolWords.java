@@ -68,7 +68,7 @@ final class ToolWords {
 			return;
 		}
 		switch (meaning.get()) {
-			case TAP -> nameTap(i);
+			case TAP -> nameTap(i, TapHole.drilled(parts, i));
 			case TAPPED -> {
 				if (named.isEmpty() && !(i + 1 < parts.size() && Elsewhere.behindTapped(parts.get(i + 1)))) {
 					add(ToolKind.TAP, i);
@@ -123,9 +123,11 @@ final class ToolWords {
 		return i > 0 && parts.get(i) instanceof Part.Other o && o.text().length() <= 3;
 	}
 
-	private void nameTap(int i) {
-		Optional<Meaning> next = row.meaning(row.nextWord(i));
-		if (next.filter(Meaning::drills).isPresent()) {
+	private void nameTap(int i, boolean hole) {
+		if (hole) {
+			add(ToolKind.DRILL, i);
+		}
+		if (hole || row.meaning(row.nextWord(i)).filter(Meaning::drills).isPresent()) {
 			return;
 		}
 		ToolKind kind = tap.forming() || row.has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
@@ -156,7 +158,7 @@ final class ToolWords {
 
 	private void nameDrill(int i) {
 		if (abbreviated(i)) {
-			nameTap(i);
+			nameTap(i, false);
 		} else if (row.near(i, 2, Meaning.CENTRE) && !ToolSize.beforeCentre(parts, i + 1)) {
 			add(ToolKind.CENTRE_DRILL, i);
 		} else if (!followsTool(i) || row.is(row.previousWord(i), Meaning.TAP)) {

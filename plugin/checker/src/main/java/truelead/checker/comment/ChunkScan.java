@@ -7,7 +7,7 @@ import java.util.Set;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.CommentReading;
-import truelead.checker.callout.ToolListLine;
+import truelead.checker.callout.ToolListParts;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.job.NoteReader;
 import truelead.grammar.Block;
@@ -139,7 +139,7 @@ final class ChunkScan {
 	private void remark(int line, Element.Comment comment, int tool, boolean code) {
 		String text = comment.text();
 		int start = comment.textSpan().start();
-		List<Span> parts = ToolListLine.parts(text);
+		List<Span> parts = ToolListParts.of(text);
 		for (Span part : parts.size() > 1 && NoteReader.isNote(text) ? List.of(new Span(0, text.length())) : parts) {
 			remarks.add(new Remark(line, new Span(start + part.start(), start + part.end()), text.substring(part.start(), part.end()), tool, false, code));
 		}

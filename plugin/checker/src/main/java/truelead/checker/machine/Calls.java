@@ -191,7 +191,7 @@ final class Calls {
 	}
 
 	private void missing(String what, Optional<WordRef> word) {
-		out.notFollowed(flow.block(), what + " is neither in this file nor beside it: what it does is not known", word);
+		out.notFollowedCall(flow.block(), what + " is neither in this file nor beside it: what it does is not known", word);
 		losePlace();
 	}
 

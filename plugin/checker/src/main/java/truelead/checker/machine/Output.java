@@ -63,6 +63,11 @@ final class Output {
 		say(block, Reason.of(why), word, false, Step.NotFollowed.Weight.BY_TOOL);
 	}
 
+	/** What a program that is not here does is not known. */
+	void notFollowedCall(BlockRef block, String why, Optional<WordRef> word) {
+		say(block, Reason.of(why), word, false, Step.NotFollowed.Weight.CALL);
+	}
+
 	/** Nothing behind it is executed. */
 	void stopped(BlockRef block, String why, Optional<WordRef> word) {
 		stopped(block, Reason.of(why), word);

@@ -18,6 +18,9 @@ import truelead.grammar.Span;
  */
 final class RicherStatements {
 
+	/** Characters of a name that are shown. */
+	private static final int LONGEST_NAME = 40;
+
 	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "SAVE", "DISPLOF", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC", "SOFT", "BRISK", "FFWON", "FFWOF",
 			"WORKPIECE", "EXTERN", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS", "CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES",
 			"ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON", "DIAMOF", "LIMS", "STOPATEND");
@@ -140,7 +143,8 @@ final class RicherStatements {
 	}
 
 	private void notFollowed(String name) {
+		String shown = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "..." : name;
 		flow.out().remark(flow.block(), "statement",
-				name + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked", Optional.empty());
+				shown + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked", Optional.empty());
 	}
 }

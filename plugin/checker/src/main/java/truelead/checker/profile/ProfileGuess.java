@@ -10,7 +10,8 @@ import truelead.grammar.ProgramText;
 /**
  * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
  * a speed limit G50 S, constant surface speed, roughing cycles with P and Q. A tool change M6 from a magazine and a length offset G43 speak for
- * milling where anything moves in Y or the XY plane is named; without, a lathe may have either, where it says the plane of lathes, a surface speed or feed per turn with G97.
+ * milling where anything moves in Y or the XY plane is named; without, a lathe may have either, where it says the plane of lathes, a surface speed or feed per turn with G97,
+ * and M6 alone where it roughs a contour by P and Q or goes home in U and W, as lathes for training do.
  * A Y word or the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of them without any M6, a surface speed without M6,
  * or X by the diameter or by the radius (DIAMON, G7, DIAMOF, G8), say that it is a lathe with live tools. Which of the code systems of lathes it is, {@link CodeSystem} tells.
  *
@@ -66,6 +67,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private boolean surface;
 		private boolean perTurn;
 		private boolean lathePlane;
+		/** Whether a contour is turned from P to Q, or U and W both go home. */
+		private boolean trained;
 		/** Whether X is said to be a diameter or a radius, which lathes alone say; and which it is last. */
 		private boolean lathe;
 		private boolean radii;
@@ -75,7 +78,7 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		private String first = "";
 
 		boolean turns() {
-			boolean own = lathePlane || surface || perTurn && spindle;
+			boolean own = lathePlane || surface || perTurn && spindle || trained && !across && !length;
 			return lathe || onAxis() || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across || tools() || surface && !early);
 		}
 
@@ -95,9 +98,11 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 
 		void look(Block block) {
 			boolean speed = false;
-			boolean contour = false;
+			boolean from = false;
+			boolean to = false;
 			boolean axes = false;
 			boolean increments = false;
+			int homes = 0;
 			boolean feed = false;
 			boolean change = false;
 			double code = Double.NaN;
@@ -117,10 +122,11 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 						case 'M' -> change |= value == 6;
 						case 'S' -> speed = true;
 						case 'F' -> feed = true;
-						case 'P', 'Q' -> contour = true;
+						case 'P' -> from = true;
+						case 'Q' -> to = true;
 						case 'U', 'W' -> {
-							contour = true;
 							increments = true;
+							homes++;
 						}
 						case 'X', 'Z' -> {
 							axes = true;
@@ -141,7 +147,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 			system.look(block);
 			changed |= change && magazine;
 			early |= change;
-			weigh(code, speed, contour, axes, increments, feed, tool);
+			trained |= (code == 70 || code == 71 || code == 72) && from && to || code == 28 && homes > 1;
+			weigh(code, speed, from || to || increments, axes, increments, feed, tool);
 		}
 
 		/** Words of richer languages that lathes alone have: X by the diameter, and the limit of a constant surface speed. */

@@ -49,11 +49,17 @@ public final class BareLists {
 	}
 
 	private Map<LineComment, ToolListLine> list(int part) {
+		Map<LineComment, ToolListLine> first = list(part, false);
+		return first.isEmpty() ? list(part, true) : first;
+	}
+
+	/** @param second whether the tool's number stands in the second column, behind that of the line */
+	private Map<LineComment, ToolListLine> list(int part, boolean second) {
 		Map<LineComment, ToolListLine> lines = new HashMap<>();
 		Map<Integer, ToolFacts> tools = new HashMap<>();
 		List<LineComment> head = commentary.main().between(stays.begin(part), stays.firstChange(part) - 1);
 		for (LineComment comment : head) {
-			Optional<ToolListLine> line = comment.code() ? Optional.empty() : ToolListLine.bare(comment.text());
+			Optional<ToolListLine> line = comment.code() ? Optional.empty() : second ? ToolListLine.secondColumn(comment.text()) : ToolListLine.bare(comment.text());
 			if (line.isPresent()) {
 				lines.put(comment, line.get());
 				ToolFacts facts = FreeText.tool(line.get().text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit());

@@ -20,6 +20,9 @@ final class Cuts {
 
 	/** How much of the radius a cutter must come from further out to be cutting the outside of a boss. */
 	private static final double OUTSIDE = 1.02;
+	/** A countersink goes no deeper than so many mm more than it is wide, the way from R included; or than so many where nobody says how wide it is. */
+	private static final double DEEPER_THAN_WIDE = 10;
+	private static final double DEEPEST_EDGE = 25;
 
 	private Cuts() {
 	}
@@ -31,14 +34,16 @@ final class Cuts {
 			case BORE, BORE_FEED_OUT -> Cut.Kind.BORE;
 			default -> Cut.Kind.DRILL;
 		});
-		return axial(order, kind, stroke, tool, place, stroke.rLevel(), stroke.bottom(), stroke.resolution());
+		boolean misnamed = misnamed(tool.facts(), stroke.rLevel() - stroke.bottom());
+		return axial(order, misnamed ? Cut.Kind.DRILL : kind, stroke, tool, place, stroke.rLevel(), stroke.bottom(), stroke.resolution());
 	}
 
 	/** A plunge by moves. */
 	static Cut of(AxisRun run, ToolUse tool) {
 		Cut.Kind kind = kind(tool.facts(), tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() && run.feedsIn() > 1
 				? Cut.Kind.PECK : Cut.Kind.PLUNGE);
-		return axial(run.order(), kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
+		boolean misnamed = misnamed(tool.facts(), run.top() - run.bottom());
+		return axial(run.order(), misnamed ? Cut.Kind.PLUNGE : kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
 	}
 
 	/** A circle or helix on the inside of a hole; empty where the cutter comes from outside, as round a boss. */
@@ -90,6 +95,12 @@ final class Cuts {
 		return Math.abs(distance - run.radius()) < 0.005 ? Double.NaN : distance;
 	}
 
+	/** Whether a tool that is called a countersink goes so deep that the comment cannot be about it (common practice, no source). */
+	private static boolean misnamed(ToolFacts facts, double way) {
+		boolean sinks = facts.kind().filter(kind -> kind.value() == ToolKind.COUNTERSINK).isPresent();
+		return sinks && Math.abs(way) > facts.diameter().map(diameter -> diameter.value() + DEEPER_THAN_WIDE).orElse(DEEPEST_EDGE);
+	}
+
 	private static Cut.Kind kind(ToolFacts facts, Cut.Kind byMotion) {
 		if (facts.kind().isEmpty()) {
 			return byMotion;
@@ -106,11 +117,12 @@ final class Cuts {
 
 	private static Cut axial(int order, Cut.Kind kind, Step step, ToolUse tool, Place place, double start, double tip, double resolution) {
 		int direction = tip > start ? 1 : -1;
-		Optional<Fact<Double>> diameter = tool.facts().diameter();
+		boolean misnamed = misnamed(tool.facts(), start - tip);
+		Optional<Fact<Double>> diameter = misnamed ? Optional.empty() : tool.facts().diameter();
 		if (kind.atEdge()) {
 			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, Cut.cone(tool.facts(), start, tip, 0), resolution);
 		}
-		double shoulder = pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;
+		double shoulder = misnamed ? Double.NaN : pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;
 		return new Cut(order, kind, step, tool, place, start, tip, shoulder, diameter, resolution);
 	}
 

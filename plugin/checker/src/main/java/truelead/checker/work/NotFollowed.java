@@ -21,6 +21,8 @@ public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, Rea
 		THREAD,
 		/** What a subprogram does with what its caller gives it, which is followed where that caller is. */
 		CALLER,
+		/** Threads of a program that is not here, of which nothing here speaks. */
+		ELSEWHERE,
 		/** No thread. */
 		NONE
 	}

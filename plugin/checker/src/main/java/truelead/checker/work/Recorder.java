@@ -190,7 +190,7 @@ final class Recorder implements StepSink {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
 			troubles.add(new LoggedTrouble(number, tool, notFollowed));
-			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
+			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.CALL || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
 			}
 		}

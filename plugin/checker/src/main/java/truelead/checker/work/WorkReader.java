@@ -177,7 +177,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread, idle))).toList();
+					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle))).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
@@ -201,7 +201,7 @@ public final class WorkReader {
 		/** The stays of tools for threads that are not known to make any; without any operation also what is in the spindle while no change of tools is known. */
 		private Set<ToolUse> idle(List<ThreadingOperation> operations) {
 			Set<ToolUse> idle = Collections.newSetFromMap(new IdentityHashMap<>());
-			boolean named = operations.isEmpty() && commentary.main().comments().stream()
+			boolean named = operations.isEmpty() && tools.stream().noneMatch(use -> use.tool().known()) && commentary.main().comments().stream()
 					.anyMatch(comment -> CalloutReader.readComment(comment.said()).tool().filter(tool -> tool.kind().threading()).isPresent());
 			for (ToolUse use : tools) {
 				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known() || idlePoint(use)) {
@@ -220,24 +220,22 @@ public final class WorkReader {
 
 		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
 			if (!matters(step, tool, mayThread, idle)) {
-				return NotFollowed.Bearing.NONE;
+				return step.weight() == Step.NotFollowed.Weight.CALL ? NotFollowed.Bearing.ELSEWHERE : NotFollowed.Bearing.NONE;
 			}
 			return step.modal().ofCaller() && !step.stops() ? NotFollowed.Bearing.CALLER : NotFollowed.Bearing.THREAD;
 		}
 
 		/**
-		 * Whether a thread may depend on what was not followed: always in a program that makes threads or has a code for it; in any other one,
-		 * but for an alarm of its own, where the program goes somewhere that is not here to be read.
+		 * Whether a thread may depend on what was not followed: in a program that makes threads, names a tool for them or has a code for it, but not where a tool
+		 * that makes none is in the spindle while a program is called that is not here.
 		 */
 		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
-			if (step.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE || step.weight() == Step.NotFollowed.Weight.BY_TOOL) {
-				return idle.contains(tool);
-			}
-			if (step.weight() == Step.NotFollowed.Weight.OWN_ALARM) {
-				return mayThread;
-			}
-			boolean call = step.word().filter(w -> "PMGTO".indexOf(w.address()) >= 0).isPresent();
-			return step.weight() != Step.NotFollowed.Weight.MINOR && (mayThread || call || step.stops());
+			return switch (step.weight()) {
+				case UNKNOWN_CODE, BY_TOOL -> idle.contains(tool);
+				case CALL -> mayThread && tool.facts().kind().filter(kind -> !kind.value().threading()).isEmpty();
+				case OWN_ALARM, THREAD -> mayThread;
+				case MINOR -> false;
+			};
 		}
 
 		private Work.Course course(Holes holes) {

@@ -71,6 +71,15 @@ class ProfileGuessTest {
 		assertThat(guess("G18\nT1 M6\nG96 S180 M3\nG0 X42 Y2 Z3\n").profile()).isEqualTo(MachineProfile.generic());
 	}
 
+	/** Lathes for training change tools by M6 T1, home by G28 U0 W0 and feed by the minute. */
+	@Test
+	void m6IsALathesWhereAContourIsTurnedOrUAndWGoHome() {
+		assertThat(guess("G21 G98\nG28 U0 W0\nM06 T04\nM03 S300\nG00 X23 Z3\nG92 X19.2 Z-22 F2\nX18.6\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G21 G98\nM06 T01\nM03 S1000\nG0 X25 Z2\nG71 U1 R1\nG71 P100 Q200 U0.1 W0.1 F60\nN100 G1 X0 Z0\nN200 X25\n").profile().name()).isEqualTo("turning");
+		assertThat(guess("G21\nG28 U0 W0\nM06 T04\nG43 H4 Z20\nG0 X23\n").profile()).as("a boring mill with U and W").isEqualTo(MachineProfile.generic());
+		assertThat(guess("G71 G90\nT1 M6\nG28 W0\nG76 X0 Z-20 R2 P100 Q0.2 F50\n").profile()).as("fine boring").isEqualTo(MachineProfile.generic());
+	}
+
 	@Test
 	void surfaceSpeedWithoutM6IsALatheWhateverMovesInY() {
 		ProfileGuess guess = guess("G50 S2500\nT1\nG96 S150 M3\nG0 X42. Z0 Y0\n");

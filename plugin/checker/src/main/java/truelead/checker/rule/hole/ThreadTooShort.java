@@ -46,7 +46,9 @@ public final class ThreadTooShort extends HoleRule {
 				found.accept(draft(depth, wanted.get()));
 			}
 		});
-		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && d.surfaceKnown() && d.tip() < Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) - Written.open(d.stroke().resolution()))
+		// of a wall that is to be threaded through not-through says how deep
+		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
+		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() < Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) - Written.open(d.stroke().resolution()))
 				.ifPresent(depth -> found.accept(leadAlone(depth)));
 	}
 

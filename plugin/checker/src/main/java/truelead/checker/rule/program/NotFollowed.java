@@ -54,11 +54,13 @@ public final class NotFollowed implements Rule {
 		Map<String, Said> byLine = new LinkedHashMap<>();
 		List<NotEvaluated> minor = new ArrayList<>();
 		List<NotEvaluated> callers = new ArrayList<>();
+		List<NotEvaluated> elsewhere = new ArrayList<>();
 		for (truelead.checker.work.NotFollowed trouble : work.trouble().notFollowed()) {
 			switch (trouble.bearing()) {
 				case THREAD -> byLine.merge(key(at(trouble.block(), trouble.word())), new Said(draft(trouble), trouble.why()),
 						(one, other) -> trouble.word().filter(w -> w.address() != 'G').isPresent() ? other : one);
 				case CALLER -> callers.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), true));
+				case ELSEWHERE -> elsewhere.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), false));
 				case NONE -> minor.add(new NotEvaluated(trouble.block(), trouble.word(), trouble.why(), false));
 			}
 		}
@@ -81,6 +83,7 @@ public final class NotFollowed implements Rule {
 		}
 		byCause(byLine.values()).forEach(found);
 		all(callers, "the program that calls this one gives it, check it there").ifPresent(found);
+		all(elsewhere, "threads that it makes are not checked").ifPresent(found);
 		all(minor, "no thread depends on it").ifPresent(found);
 	}
 

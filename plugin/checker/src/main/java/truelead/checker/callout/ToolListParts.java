@@ -1,0 +1,120 @@
+package truelead.checker.callout;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.Token;
+import truelead.grammar.Span;
+
+/** Cuts a comment that lists tools one behind the other where the next tool begins: {@code T1 DRILL 8.5, T2 M10 TAP} and {@code 8.5 DRILL T1 / M10 TAP T2}. */
+public final class ToolListParts {
+
+	private static final int LONGEST_LIST = 1_000;
+	private static final String BETWEEN = "/;,|+-&";
+
+	/** Where a tool stands with its number, from the word to behind the number. */
+	private record Numbered(int start, int end) {
+	}
+
+	private ToolListParts() {
+	}
+
+	/** The parts of a comment, each about one tool; all of it where it lists no tools. */
+	public static List<Span> of(String comment) {
+		List<Span> whole = List.of(new Span(0, comment.length()));
+		if (comment.length() > LONGEST_LIST || numbers(comment) < 2 || comment.codePointCount(0, comment.length()) != comment.length()) {
+			return whole;
+		}
+		List<Numbered> tools = numbered(comment);
+		List<Span> numbersLast = numbersLast(comment, tools);
+		return numbersLast.isEmpty() ? numbersFirst(comment, tools, whole) : numbersLast;
+	}
+
+	private static List<Span> numbersFirst(String comment, List<Numbered> numbered, List<Span> whole) {
+		List<Span> parts = new ArrayList<>();
+		Set<Integer> tools = new HashSet<>();
+		int saying = 0;
+		for (int i = 0; i < numbered.size(); i++) {
+			Span at = new Span(numbered.get(i).start(), i + 1 < numbered.size() ? numbered.get(i + 1).start() : comment.length());
+			String part = comment.substring(at.start(), at.end());
+			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() ? 1 : 0;
+			if (!ToolListLine.read(part).filter(line -> tools.add(line.number())).isPresent()) {
+				return whole;
+			}
+			parts.add(at);
+		}
+		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here
+		if (saying < Math.max(2, numbered.size() / 2)) {
+			return whole;
+		}
+		if (parts.size() > 1 && numbered.get(0).start() > 0) {
+			parts.add(0, new Span(0, numbered.get(0).start()));
+		}
+		return parts.size() > 1 ? parts : whole;
+	}
+
+	/** The parts where each number stands behind its tool and a sign behind that; empty elsewhere. What stands behind the last number is said of the last tool. */
+	private static List<Span> numbersLast(String comment, List<Numbered> numbered) {
+		List<Span> parts = new ArrayList<>();
+		Set<Integer> tools = new HashSet<>();
+		int from = 0;
+		for (Numbered tool : numbered) {
+			String part = comment.substring(from, tool.end());
+			boolean apart = from == 0 || BETWEEN.indexOf(part.stripLeading().charAt(0)) >= 0;
+			Optional<ToolListLine> line = apart ? ToolListLine.numberLast(part) : Optional.empty();
+			if (line.filter(one -> CalloutReader.readComment(one.text()).tool().isPresent() && tools.add(one.number())).isEmpty()) {
+				return List.of();
+			}
+			parts.add(new Span(from, tool.end()));
+			from = tool.end();
+		}
+		boolean rest = comment.substring(from).chars().anyMatch(Character::isLetterOrDigit);
+		if (parts.size() < 2 || rest && (CalloutReader.readComment(comment.substring(from)).tool().isPresent() || !CalloutReader.read(comment.substring(from)).isEmpty())) {
+			return List.of();
+		}
+		return parts;
+	}
+
+	/** How often a word for a tool stands there: a cheap look before the comment is read. */
+	static int numbers(String comment) {
+		int count = 0;
+		for (int start = 0; start < comment.length(); start++) {
+			int end = start;
+			while (end < comment.length() && Character.isLetter(comment.charAt(end))) {
+				end++;
+			}
+			boolean single = end == start + 1 && (comment.charAt(start) == 'T' || comment.charAt(start) == 't');
+			count += single || end > start + 1 && numberAhead(comment, end) && ToolListLine.isTool(comment.substring(start, end)) ? 1 : 0;
+			start = Math.max(start, end - 1);
+		}
+		return count;
+	}
+
+	private static boolean numberAhead(String comment, int at) {
+		int next = at;
+		while (next < comment.length() && " #:=.-".indexOf(comment.charAt(next)) >= 0) {
+			next++;
+		}
+		return next < comment.length() && (comment.charAt(next) >= '0' && comment.charAt(next) <= '9' || "TtNn".indexOf(comment.charAt(next)) >= 0);
+	}
+
+	/** The tools with their numbers, a word that is none of the trade not before them: in AFTER T2 the tool is another's. */
+	private static List<Numbered> numbered(String comment) {
+		List<Numbered> tools = new ArrayList<>();
+		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment));
+		boolean open = true;
+		int tool = -1;
+		for (Token token = ToolListLine.next(tokens); token.getType() != Token.EOF; token = ToolListLine.next(tokens)) {
+			if (tool >= 0 && token.getType() == CalloutParser.NUMBER) {
+				tools.add(new Numbered(tool, token.getStopIndex() + 1));
+			}
+			int start = tool >= 0 ? tool : token.getStartIndex();
+			tool = ToolListLine.isTool(token.getText()) && open ? start : ToolListLine.isMark(token) ? tool : -1;
+			open = !Character.isLetter(token.getText().codePointAt(0)) || TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
+		}
+		return tools;
+	}
+}
