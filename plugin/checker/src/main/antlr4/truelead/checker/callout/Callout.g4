@@ -145,7 +145,10 @@ MARKED        : '.' [0-9]+ '.' [0-9]+ | '.' [0-9]+ ',' [0-9]+ {_tokenStartCharIn
 METRIC_CLASS  : [3-9] [HG] ([3-9] [HG])? 'X'? {!Character.isLetterOrDigit(_input.LA(1))}? ;
 ACME_CLASS    : [2-6] [GC] {!Character.isLetterOrDigit(_input.LA(1)) && (_input.LA(-3) == '-' || _input.LA(-3) == ' ')}? ;
 UNIFIED_CLASS : [123] [AB] {!Character.isLetterOrDigit(_input.LA(1))}? ;
-DIA_SIGN      : [ØΦ⌀] ;
+/* The second is the first as a wrong code page shows it. */
+DIA_SIGN      : [ØΦ⌀] | 'Ã˜' ;
+/* A sign that a code page has lost, by itself: what it was nobody knows. */
+LOST          : ('\uFFFD' | 'ï¿½') {!Character.isLetterOrDigit(_input.LA(1))}? -> channel(HIDDEN) ;
 DOTTED        : ([LR] '.' 'H' | 'N' '.' 'P' '.' 'T' | 'B' '.' 'S' '.' [PWF] | 'B' '.' 'A' | 'U' '.' 'N' '.' [CF] | 'S' '.' 'T' '.' 'I') '.'? ;
 WORD          : LETTERS+ ;
 HASH          : [#№] ;

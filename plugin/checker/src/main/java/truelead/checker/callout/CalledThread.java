@@ -72,7 +72,7 @@ final class CalledThread {
 			return draft.spec();
 		}
 		for (int j = 0; j < parts.size(); j++) {
-			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || saysPitch(j, a))) {
+			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || new SaidPitch(row).at(j))) {
 				ThreadSpec s = draft.spec();
 				ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
 				if (ThreadTable.standard().isStandard(pitched)) {
@@ -81,15 +81,6 @@ final class CalledThread {
 			}
 		}
 		return draft.spec();
-	}
-
-	/** PITCH 1.0, P=1.0, 1.0 PITCH. */
-	private boolean saysPitch(int j, Part.Amount amount) {
-		int before = j - 1;
-		while (before > 0 && parts.get(before) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":") || o.text().equals("."))) {
-			before--;
-		}
-		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (row.is(j + 1, Meaning.P) || row.is(before, Meaning.P));
 	}
 
 	/** 3/8-16 X 6: so many of them, for no depth suits in either unit; 1/4-20 X 12 may be 12 mm deep. */

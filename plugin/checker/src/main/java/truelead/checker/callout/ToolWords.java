@@ -230,7 +230,7 @@ final class ToolWords {
 		} else if (angle.isEmpty() && size.isPresent()) {
 			angle = point.besides(tool.kind(), size.get());
 		}
-		return new ToolDescription(tool.kind(), styles, hand(), size, angle, purpose, at.start(), at.end());
+		return new ToolDescription(tool.kind(), styles, hand(), size, angle, tool.kind().tap() ? new SaidPitch(row).only() : Optional.empty(), purpose, at.start(), at.end());
 	}
 
 	/** The thread that a hole is made for. */

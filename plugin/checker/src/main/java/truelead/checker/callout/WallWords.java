@@ -27,7 +27,7 @@ final class WallWords {
 	 */
 	Optional<Dimension> wall(ThreadSpec thread) {
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (beside(i, Meaning.WALL) || plate(i)
+			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && (beside(i, Meaning.WALL) || plate(i) || row.is(i - 1, Meaning.PLATE) && throughAtEnd(i, a.dimension(), thread)
 					|| besideThrough(i) && (measured(a.dimension()) || row.is(i - 1, Meaning.THROUGH) && i == parts.size() - 1 && a.dimension().value() >= thread.diameter()))) {
 				return Optional.of(a.dimension());
 			}
@@ -57,6 +57,11 @@ final class WallWords {
 	private boolean coolant(int i) {
 		String text = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
 		return COOLANT.stream().anyMatch(TradeWords.fold(text)::startsWith);
+	}
+
+	/** M5 THRU, PLATE 12: a bare number at the end; a plate's own number is less than the thread is wide, or stands elsewhere. */
+	private boolean throughAtEnd(int i, Dimension number, ThreadSpec thread) {
+		return i == parts.size() - 1 && number.value() >= thread.diameter() && IntStream.range(0, i).anyMatch(j -> row.is(j, Meaning.THROUGH));
 	}
 
 	/** Right before or behind a number, or before it with a colon or the like between them. */

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.job.Fact;
 
 /** A place and everything done there before, between and after threading, in the order of execution. */
 public final class Hole {
+
+	/** A thread below a seat is at least so long, as a part of its diameter; what goes on less is the point of a drill (a choice of ours). */
+	private static final double BELOW_SEAT = 0.5;
 
 	private final Place place;
 	private final List<Cut> cuts;
@@ -128,6 +132,32 @@ public final class Hole {
 	 */
 	public Optional<Cut> sizedBefore(int order, double level) {
 		return Optional.ofNullable(widest(before(order).making(), level));
+	}
+
+	/**
+	 * The cut that gave the hole the diameter that a thread is made in, before a step: as {@link #sizedBefore(int)} says, but below a seat, which is wider than
+	 * the thread and leaves it nothing to be cut in, the widest of the narrower ones that go on below it.
+	 *
+	 * @param thread major diameter of the thread, mm; NaN where it is not known, and no seat can be told
+	 */
+	public Optional<Cut> threadedBefore(int order, double thread) {
+		Optional<Cut> half = sizedBefore(order);
+		double wide = width(half);
+		if (!(wide > thread)) {
+			return half;
+		}
+		Cut below = null;
+		for (Cut cut : makingBefore(order)) {
+			boolean goesOn = cut.direction() * (cut.tip() - half.get().tip()) > thread * BELOW_SEAT;
+			if (goesOn && cut.diameter().filter(d -> d.value() < thread).isPresent() && (below == null || width(Optional.of(cut)) > width(Optional.of(below)))) {
+				below = cut;
+			}
+		}
+		return below == null ? half : Optional.of(below);
+	}
+
+	private static double width(Optional<Cut> cut) {
+		return cut.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 	}
 
 	private static Cut widest(List<Cut> making, double level) {

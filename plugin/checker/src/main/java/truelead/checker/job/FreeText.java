@@ -84,6 +84,9 @@ public final class FreeText {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
 					.map(c -> Fact.of(c.spec(), source, at, said));
 		}
+		if (facts.thread.isEmpty() && threads) {
+			facts.thread = named.flatMap(tool -> SizedTap.thread(tool, unit)).map(thread -> Fact.of(thread, source, at, said));
+		}
 		if (facts.diameter.isEmpty() && tap) {
 			facts.diameter = facts.thread.map(t -> t.map(ThreadSpec::diameter));
 		}

@@ -28,6 +28,8 @@ final class HoleReader {
 	/** Where countersinks are measured: the surface where a person says it, else level 0. */
 	private final double top;
 	private final double tapered;
+	/** Major diameter of the thread, mm; NaN where none is known. */
+	private final double thread;
 	private final LengthUnit unit;
 
 	/** {@code tapered} is the length of the tool that forms no full thread, mm. */
@@ -35,6 +37,7 @@ final class HoleReader {
 		this.surface = wanted.surface().value();
 		this.top = wanted.surface().stated() ? surface : 0;
 		this.tapered = tapered;
+		this.thread = wanted.thread().map(known -> known.value().diameter()).orElse(Double.NaN);
 		this.unit = unit;
 	}
 
@@ -59,7 +62,7 @@ final class HoleReader {
 	}
 
 	private HoleSheet sheet(Hole hole, BlockRef block, int order, double tip, double start) {
-		Optional<Cut> sized = hole.sizedBefore(order);
+		Optional<Cut> sized = hole.threadedBefore(order, thread);
 		Optional<Cut> deepest = hole.deepestBefore(order);
 		double edge = hole.edgeBefore(order).stream().map(cut -> cut.widthAt(top)).flatMap(Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
 		return new HoleSheet(label(hole.place()), block, hole.place().u(), hole.place().v(), hole.madeBefore(order),

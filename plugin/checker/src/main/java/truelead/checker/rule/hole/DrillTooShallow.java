@@ -173,22 +173,11 @@ public final class DrillTooShallow extends HoleRule {
 		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()))) {
 			return Optional.empty();
 		}
-		Optional<Cut> size = atThread(depth);
+		double thread = depth.tapping().wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
+		Optional<Cut> size = depth.stroke().hole().threadedBefore(depth.stroke().order(), thread);
 		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
 		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
 				.max((one, other) -> Double.compare(end(one, depth), end(other, depth)));
-	}
-
-	/** The cut that gave the hole its diameter; where that is wider than the thread, a seat, the widest of those that go on below it. */
-	private static Optional<Cut> atThread(TapDepth depth) {
-		Optional<Cut> half = depth.stroke().hole().sizedBefore(depth.stroke().order());
-		double thread = depth.tapping().wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
-		return half.filter(seat -> wide(seat) > thread).flatMap(seat -> depth.stroke().hole().makingBefore(depth.stroke().order()).stream()
-				.filter(cut -> wide(cut) < thread && depth.below(cut.tip()) > depth.below(seat.tip())).max((one, other) -> Double.compare(wide(one), wide(other)))).or(() -> half);
-	}
-
-	private static double wide(Cut cut) {
-		return cut.diameter().map(Fact::value).orElse(Double.NaN);
 	}
 
 	/** Where the cut's full diameter ends below the top, mm; of a cut without a cone its tip. */

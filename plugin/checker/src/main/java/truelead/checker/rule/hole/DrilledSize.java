@@ -37,7 +37,7 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	/** The size at a visit; empty where diameter or thread is not stated, the diameter belongs to no hole for this thread, and for taper threads, whose hole is a cone. */
 	static Optional<DrilledSize> of(ThreadingOperation operation, Visit visit) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> !t.value().system().taper() && !operation.wanted().wireInsert());
-		Optional<Cut> cut = visit.hole().sizedBefore(visit.order());
+		Optional<Cut> cut = thread.flatMap(t -> visit.hole().threadedBefore(visit.order(), t.value().diameter()));
 		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated)
 				.filter(d -> d.value() < 2 * t.value().diameter()).map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
 	}
@@ -115,7 +115,7 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	}
 
 	private Optional<Visit> first(Visits visits) {
-		return visits.sizes().size() < 2 ? Optional.empty() : visits.typical().stream().filter(visit -> visit.hole().sizedBefore(visit.order()).filter(cut::equals).isPresent()).findFirst();
+		return visits.sizes().size() < 2 ? Optional.empty() : visits.typical().stream().filter(visit -> visit.hole().threadedBefore(visit.order(), thread.value().diameter()).filter(cut::equals).isPresent()).findFirst();
 	}
 
 	/** What is right: {@code drill 5.0}, or between what limits a hole is to be bored or milled; empty where none is known. */

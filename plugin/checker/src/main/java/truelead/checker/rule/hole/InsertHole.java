@@ -33,6 +33,8 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 	/** Far more than any class leaves of its minor diameter (M8: 8.54, 0.43 P), and its drill (8.4; M3: 3.2), pitches (from memory). */
 	private static final double INSERT_MOST = 0.6;
 	private static final double INSERT_DRILL = 0.35;
+	/** The major diameter of the tapped hole is so much above that of the thread, as a part of the pitch (ASME B18.29.1: twice the height of the wire). */
+	private static final double INSERT_MAJOR = 1.29904;
 
 	/** The first hole of an operation, where thread and drill are stated and nothing but drills went in. */
 	static Optional<InsertHole> first(ThreadingOperation operation, List<Visit> visits) {
@@ -42,7 +44,7 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		}
 		Visit visit = visits.get(0);
 		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind() == Cut.Kind.DRILL || c.kind() == Cut.Kind.PECK);
-		Optional<Cut> cut = visit.hole().sizedBefore(visit.order()).filter(c -> drilled);
+		Optional<Cut> cut = visit.hole().threadedBefore(visit.order(), thread.get().value().diameter() + INSERT_MAJOR * thread.get().value().pitch()).filter(c -> drilled);
 		LengthUnit unit = visit.modal().unit();
 		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit, !(operation instanceof Tapping))));
 	}

@@ -38,7 +38,7 @@ final class MilledThrough {
 			pass = pass == null || depth > deepest ? here : pass;
 			deepest = Math.max(deepest, depth);
 		}
-		Optional<Cut> drill = pass == null || pass.external() ? Optional.empty() : pass.hole().sizedBefore(pass.order()).filter(cut -> !Double.isNaN(cut.shoulder()));
+		Optional<Cut> drill = pass == null || pass.external() ? Optional.empty() : pass.hole().threadedBefore(pass.order(), thread.diameter()).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return Optional.empty();
 		}

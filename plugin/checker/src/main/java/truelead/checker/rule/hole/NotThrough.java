@@ -68,7 +68,7 @@ public final class NotThrough extends HoleRule {
 			return;
 		}
 		Optional<TapDepth> shallowest = TapDepth.shallowest(tapping);
-		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().sizedBefore(depth.stroke().order())).filter(cut -> !Double.isNaN(cut.shoulder()));
+		Optional<Cut> drill = shallowest.flatMap(depth -> depth.stroke().hole().threadedBefore(depth.stroke().order(), tapping.wanted().thread().get().value().diameter())).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return;
 		}

@@ -155,7 +155,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** A level that the surface is surely not below: as stated, at the floor of a wider opening, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
 	private static OptionalDouble mouth(Tapping tapping, TapStroke stroke, Step.Stroke step) {
 		Fact<Double> surface = tapping.wanted().surface();
-		if (surface.stated() || nothingWider(stroke, step.rLevel())) {
+		if (surface.stated() || nothingWider(tapping, stroke, step.rLevel())) {
 			return OptionalDouble.of(surface.stated() ? surface.value() : 0);
 		}
 		OptionalDouble edge = stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip())).mapToDouble(Cut::tip).findFirst();
@@ -164,12 +164,13 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	private static String alone(Tapping tapping, TapStroke stroke, Step.Stroke step) {
-		return !tapping.wanted().surface().stated() && nothingWider(stroke, step.rLevel()) ? " (the hole's other tools start above it and nothing wider is cut there)" : "";
+		return !tapping.wanted().surface().stated() && nothingWider(tapping, stroke, step.rLevel()) ? " (the hole's other tools start above it and nothing wider is cut there)" : "";
 	}
 
 	/** Whether the other tools at the hole start above level 0, and none but the drill, which goes deepest, has opened the hole down to where the tap starts, mm. */
-	private static boolean nothingWider(TapStroke stroke, double start) {
-		double drill = stroke.hole().sizedBefore(stroke.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
+	private static boolean nothingWider(Tapping tapping, TapStroke stroke, double start) {
+		double thread = tapping.wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
+		double drill = stroke.hole().threadedBefore(stroke.order(), thread).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 		List<Cut> making = stroke.hole().makingBefore(stroke.order());
 		boolean alone = making.stream().filter(cut -> !endsAbove(cut, start, stroke.direction())).count() == 1;
 		for (Cut cut : stroke.hole().cuts()) {

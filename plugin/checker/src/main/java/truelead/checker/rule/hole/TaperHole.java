@@ -50,7 +50,7 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	static Optional<TaperHole> of(ThreadingOperation operation, List<Visit> visits) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().system().taper());
 		return thread.flatMap(t -> visits.stream().filter(v -> v.hole().makingBefore(v.order()).stream().noneMatch(TaperHole::mayBeCone))
-				.flatMap(v -> v.hole().sizedBefore(v.order()).stream()).filter(c -> c.diameter().filter(Fact::stated).isPresent())
+				.flatMap(v -> v.hole().threadedBefore(v.order(), t.value().diameter()).stream()).filter(c -> c.diameter().filter(Fact::stated).isPresent())
 				.findFirst().flatMap(c -> of(c, t)));
 	}
 

@@ -61,7 +61,7 @@ public final class CalloutConflict extends OperationRule {
 
 	/** The stated diameter of the hole that is tapped first, mm. */
 	private static Optional<Double> drill(ThreadingOperation operation) {
-		return operation instanceof Tapping tapping ? tapping.strokes().stream().findFirst().flatMap(stroke -> stroke.hole().sizedBefore(stroke.order())).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value)
+		return operation instanceof Tapping tapping ? tapping.strokes().stream().findFirst().flatMap(stroke -> stroke.hole().threadedBefore(stroke.order(), operation.wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN))).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value)
 				: Optional.empty();
 	}
 

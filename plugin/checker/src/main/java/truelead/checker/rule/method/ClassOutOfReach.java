@@ -33,7 +33,7 @@ public final class ClassOutOfReach extends OperationRule {
 		if (!(operation instanceof Tapping) || thread.isEmpty() || ToolName.forms(operation.tool().facts()) || operation.holes().isEmpty()) {
 			return;
 		}
-		Optional<Cut> drilled = operation.holes().get(0).sizedBefore(operation.firstOrder()).filter(ClassOutOfReach::drilled);
+		Optional<Cut> drilled = operation.holes().get(0).threadedBefore(operation.firstOrder(), thread.get().value().diameter()).filter(ClassOutOfReach::drilled);
 		Optional<Limits> limits = ThreadTable.standard().limits(thread.get().value());
 		double oversize = work.shop().profile().number(ProfileKey.DRILL_OVERSIZE).orElse(0.05);
 		if (drilled.isPresent() && limits.isPresent() && limits.get().minorMaxMm().isPresent()) {

@@ -66,7 +66,7 @@ public final class CutterTooBig implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		Fact<Double> said = operation.tool().facts().diameter().orElseThrow();
 		for (MillPass first : operation.firstPasses().typical()) {
-			Optional<Cut> drilled = first.hole().sizedBefore(operation.firstOrder());
+			Optional<Cut> drilled = first.hole().threadedBefore(operation.firstOrder(), thread.value().diameter());
 			if (drilled.isPresent() && cutter >= drilled.get().diameter().orElseThrow().value() - 1e-6) {
 				Fact<Double> size = drilled.get().diameter().orElseThrow();
 				if (holeTooSmall(thread.value(), cutter, size)) {

@@ -61,7 +61,7 @@ public final class EntryStraight implements Rule {
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		if (Double.isNaN(before)) {
 			OptionalDouble cutter = MillFacts.cutter(operation);
-			Optional<Double> hole = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).map(Fact::value);
+			Optional<Double> hole = pass.hole().threadedBefore(pass.order(), operation.wanted().statedThread().orElseThrow().value().diameter()).flatMap(Cut::diameter).map(Fact::value);
 			before = cutter.isPresent() && hole.isPresent() ? (hole.get() - cutter.getAsDouble()) / 2 : pass.radius();
 		}
 		return deepest - least > 1e-3 && pass.radius() - before <= LIGHT * pitch;
@@ -85,7 +85,7 @@ public final class EntryStraight implements Rule {
 	/** The cutter comes down at the helix's start, where it does not fit into the hole. */
 	private void downTheWall(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
 		OptionalDouble cutter = MillFacts.cutter(operation);
-		Optional<Fact<Double>> hole = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated);
+		Optional<Fact<Double>> hole = pass.hole().threadedBefore(pass.order(), operation.wanted().statedThread().orElseThrow().value().diameter()).flatMap(Cut::diameter).filter(Fact::stated);
 		boolean followed = operation.passesAt(pass.hole()).stream().anyMatch(other -> other.order() < pass.order());
 		double reach = 2 * HelixForm.of(pass).fromAxis(pass.first().from()) + cutter.orElse(Double.NaN);
 		if (hole.isEmpty() || followed || pass.compensation() != Compensation.OFF || pass.besideHole() > 0 || !(reach > hole.get().value() + CLEAR)) {

@@ -103,7 +103,7 @@ public final class HelixOffPitch implements Rule {
 
 	/** Another thread of the diameter that is cut; of a taper thread the diameter depends on how deep it is cut. */
 	private static Optional<AnotherThread> another(ThreadMilling operation, MillPass pass, double lead, ThreadSpec thread) {
-		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		return operation.wanted().wireInsert() ? Optional.empty()
 				: AnotherThread.of(lead, drill, thread, false).filter(other -> thread.system().taper() || Math.abs(other.made().diameter() - thread.diameter()) < 1e-6
 						|| MillFacts.cutter(operation).isPresent() && other.made().cutBy(HelixForm.of(pass).cutDiameter(other.made().diameter(), MillFacts.cutter(operation).getAsDouble())));

@@ -140,7 +140,7 @@ public final class HelixOffSize implements Rule {
 		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation) + (error < 0 ? " needs at least " : " allows at most ")
 				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ "; radius " + figures.fine(radius);
-		Optional<Double> drill = pass.hole().sizedBefore(pass.order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		Optional<AnotherThread> another = operation.wanted().wireInsert() ? Optional.empty() : AnotherThread.ofDiameter(cut, drill, thread);
 		message += another.map(other -> other.said("path", "", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;

@@ -128,7 +128,7 @@ public final class FeedOffPitch extends TappingRule {
 	}
 
 	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
-		Optional<Double> drill = feed.stroke().hole().sizedBefore(feed.stroke().order()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<Double> drill = feed.stroke().hole().threadedBefore(feed.stroke().order(), called.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		return tapping.wanted().holder().value().floats() || tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
