@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import truelead.checker.hole.Hole;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.MillPasses;
 import truelead.checker.work.Tapping;
 import truelead.grammar.ProgramText;
 

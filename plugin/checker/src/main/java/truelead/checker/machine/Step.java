@@ -198,6 +198,15 @@ public sealed interface Step {
 	 */
 	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution)
 			implements Step {
+
+		/** G331 and G332, times ten. */
+		private static final int TAP_IN = 3310;
+		private static final int TAP_OUT = 3320;
+
+		/** Whether it turns the spindle of a tap by itself, G331 and G332, or comes back by itself, G33.1: no single point does. */
+		public boolean drivesTap() {
+			return returns || code == TAP_IN || code == TAP_OUT;
+		}
 	}
 
 	/** Kinds of events without motion; {@code SUB_END} is the end of a subprogram that nothing here calls and that has no tool of its own: its caller goes on. */

@@ -17,9 +17,9 @@ import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.Wanted;
 
 /** Takes from a program what a plan asks for, each part with who says it: programmed, called out, or assumed. */
 public final class ExistingReader {

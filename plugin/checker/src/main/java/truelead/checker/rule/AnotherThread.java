@@ -11,7 +11,7 @@ import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * The thread that feed or helix and the drill make together, where it is not the one called out: M8X1 in the comment, F and the drill of M8x1.25. Then the

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Place;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

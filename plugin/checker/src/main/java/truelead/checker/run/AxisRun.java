@@ -18,6 +18,9 @@ import truelead.checker.tool.ToolLog;
  */
 public record AxisRun(int order, ToolLog tool, Place place, Step in, Optional<Step> out, double top, List<Step> steps) {
 
+	/** How far off the spindle's axis in turning a motion is still along it, mm. */
+	public static final double CENTRE_LINE = 0.05;
+
 	public AxisRun {
 		steps = List.copyOf(steps);
 	}

@@ -11,9 +11,9 @@ import truelead.checker.drawing.Ink;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Finding;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /** Chooses the drawing that shows what a sheet or a finding says. */

@@ -10,14 +10,14 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
+import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
-import truelead.checker.work.Wanted;
 
 /** Reads the holes of an operation: what made each, how deep it is, how deep the tool goes. */
 final class HoleReader {

@@ -5,19 +5,19 @@ import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Figures;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.TapStroke;
+import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
-import truelead.checker.work.Wanted;
 import truelead.checker.work.Work;
 
 /** Makes the sheets of a program's threading operations. */

@@ -5,6 +5,8 @@ import java.util.TreeSet;
 import truelead.checker.callout.PartTurned;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
+import truelead.checker.tool.StopComments;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * Where a program stops for the part to be turned over or another one to be clamped, so that the same place is another hole. A comment at M0 or M1 says

@@ -4,6 +4,7 @@ import java.util.Optional;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.stroke.TapStroke;
 
 /**
  * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit

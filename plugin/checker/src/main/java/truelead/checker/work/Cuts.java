@@ -41,12 +41,6 @@ final class Cuts {
 		return axial(run.order(), kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
 	}
 
-	/** A pass of a boring tool in a lathe, mm. */
-	static Cut bored(int order, Step.Move move, ToolUse tool, Place place, double diameter) {
-		return new Cut(order, Cut.Kind.BORE, move, tool, place, move.from().z(), move.to().z(), move.to().z(),
-				Optional.of(Fact.of(diameter, FactSource.PROGRAMMED, "")), 2 * move.resolution());
-	}
-
 	/** A circle or helix on the inside of a hole; empty where the cutter comes from outside, as round a boss. */
 	static Optional<Cut> of(ArcRun run, ToolUse tool, Place place) {
 		if (external(run)) {

@@ -16,6 +16,10 @@ import truelead.checker.hole.HoleBook;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Resorting;
 import truelead.checker.hole.Spot;
+import truelead.checker.pass.PassStretches;
+import truelead.checker.program.InOrder;
+import truelead.checker.stroke.StrokeRow;
+import truelead.checker.stroke.Strokes;
 
 /** The holes and threading operations of a program of few operations, as edits of single blocks in the stays of their tools leave them. */
 final class EditedHoles {
@@ -107,13 +111,13 @@ final class EditedHoles {
 
 	/** The number of the operation that a step threads in; below 0 for none. */
 	private int operation(int order) {
-		int found = Recorded.before(operations, ThreadingOperation::firstOrder, order + 1) - 1;
+		int found = InOrder.before(operations, ThreadingOperation::firstOrder, order + 1) - 1;
 		return found >= 0 && threads(operations.get(found), order) ? found : -1;
 	}
 
 	private static boolean threads(ThreadingOperation operation, int order) {
 		return operation instanceof Tapping tapping ? EditedStrokes.row(tapping.strokes().rows(), order) >= 0
-				: operation instanceof ThreadMilling milling && milling.stretches().at(order) >= 0;
+				: operation instanceof ThreadMilling milling && milling.stretches().has(order);
 	}
 
 	private List<Integer> visits(int hole) {
@@ -124,9 +128,7 @@ final class EditedHoles {
 	private Resorting.Doing threadAt(int order) {
 		ThreadingOperation operation = operations.get(operation(order));
 		if (operation instanceof ThreadMilling milling) {
-			PassTable table = milling.stretches().stretches().get(milling.stretches().at(order)).table();
-			int pass = table.at(order);
-			return new Resorting.Doing(order, table.place(pass), reading.within(table.resolution(pass)), Optional.empty());
+			return milling.stretches().doing(order, reading::within);
 		}
 		List<StrokeRow> rows = ((Tapping) operation).strokes().rows();
 		StrokeRow row = rows.get(EditedStrokes.row(rows, order));

@@ -7,6 +7,12 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntUnaryOperator;
 import truelead.checker.hole.Resorting;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.Pass;
+import truelead.checker.pass.PassRow;
+import truelead.checker.pass.PassSplice;
+import truelead.checker.pass.PassStretches;
+import truelead.checker.program.InOrder;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.tool.ToolUse;
@@ -71,8 +77,8 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 
 	/** Whether the first or the last of the runs of a part may lead to one outside it. */
 	private static boolean joined(Recorded all, Part part, List<ArcRun> here) {
-		int from = Recorded.before(all.arcRuns(), ArcRun::order, part.from());
-		int to = Recorded.before(all.arcRuns(), ArcRun::order, part.to());
+		int from = InOrder.before(all.arcRuns(), ArcRun::order, part.from());
+		int to = InOrder.before(all.arcRuns(), ArcRun::order, part.to());
 		return !here.isEmpty() && (from > 0 && MillDrafts.joined(all.arcRuns().get(from - 1), here.get(0))
 				|| to < all.arcRuns().size() && MillDrafts.joined(here.get(here.size() - 1), all.arcRuns().get(to)));
 	}
@@ -95,11 +101,11 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 	}
 
 	private static int lastLine(List<PassRow> rows, WorkReader.Reading reading) {
-		Draft.Pass pass = last(rows);
+		Pass pass = last(rows);
 		return reading.mainLine(pass.helix().get(pass.helix().size() - 1).block());
 	}
 
-	private static Draft.Pass last(List<PassRow> rows) {
+	private static Pass last(List<PassRow> rows) {
 		PassRow row = rows.get(rows.size() - 1);
 		return row.pass(row.count() - 1);
 	}

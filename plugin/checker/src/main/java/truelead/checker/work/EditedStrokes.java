@@ -13,6 +13,9 @@ import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
 import truelead.checker.hole.Resorting;
 import truelead.checker.machine.Cycle;
+import truelead.checker.program.InOrder;
+import truelead.checker.stroke.Stroke;
+import truelead.checker.stroke.StrokeRow;
 import truelead.checker.tool.ToolUse;
 
 /** The strokes of cycles in a part of a tool's stay, as they were before an edit and as they are now. */
@@ -106,7 +109,7 @@ final class EditedStrokes {
 
 	/** The operation that a stroke is of now; that of a step elsewhere as it was. */
 	int operation(int order, IntUnaryOperator known) {
-		int found = Recorded.before(now, one -> one.timed().order(), order + 1) - 1;
+		int found = InOrder.before(now, one -> one.timed().order(), order + 1) - 1;
 		return found >= 0 && order < now.get(found).timed().order() + now.get(found).count() ? now.get(found).operation() : known.applyAsInt(order);
 	}
 
@@ -133,15 +136,15 @@ final class EditedStrokes {
 			}
 		}
 		if (has(tapping.index())) {
-			List<StrokeRow> place = rows.subList(Recorded.before(known, row -> row.first().order(), before.get(0).order()),
-					Recorded.before(known, row -> row.first().order(), before.get(before.size() - 1).order() + 1));
+			List<StrokeRow> place = rows.subList(InOrder.before(known, row -> row.first().order(), before.get(0).order()),
+					InOrder.before(known, row -> row.first().order(), before.get(before.size() - 1).order() + 1));
 			place.clear();
 			now.stream().filter(one -> one.operation() == tapping.index()).forEach(one -> place.add(row(TapDrafts.stroke(one.timed(), tapping.tool()), known, moved)));
 		}
 		return rows;
 	}
 
-	private static StrokeRow row(Draft.Stroke first, List<StrokeRow> known, Map<Integer, Integer> moved) {
+	private static StrokeRow row(Stroke first, List<StrokeRow> known, Map<Integer, Integer> moved) {
 		int[] holes = new int[first.count()];
 		for (int i = 0; i < holes.length; i++) {
 			int order = first.order() + i;
@@ -154,7 +157,7 @@ final class EditedStrokes {
 
 	/** The row that a stroke is in; below 0 for none. */
 	static int row(List<StrokeRow> rows, int order) {
-		int found = Recorded.before(rows, row -> row.first().order(), order + 1) - 1;
+		int found = InOrder.before(rows, row -> row.first().order(), order + 1) - 1;
 		return found >= 0 && order <= rows.get(found).first().lastOrder() ? found : -1;
 	}
 }

@@ -13,6 +13,7 @@ import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.InOrder;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.tool.CompensationLog;
@@ -268,8 +269,8 @@ public final class EditedWork {
 		List<ThreadingOperation> all = work.operations();
 		List<ThreadingOperation> some = new ArrayList<>();
 		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
-			int first = Recorded.before(all, operation -> operation.tool().index(), from);
-			some.addAll(all.subList(first, Math.max(first, Recorded.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
+			int first = InOrder.before(all, operation -> operation.tool().index(), from);
+			some.addAll(all.subList(first, Math.max(first, InOrder.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
 		}
 		return some;
 	}
@@ -287,8 +288,8 @@ public final class EditedWork {
 	/** The course with the events of the stays that were followed again. */
 	private Work.Course course(Trace again, List<ToolUse> uses) {
 		List<TimedEvent> events = new ArrayList<>(work.course().events());
-		List<TimedEvent> place = events.subList(Recorded.before(events, event -> event.tool().index(), again.firstStay()),
-				Recorded.before(events, event -> event.tool().index(), again.behind()));
+		List<TimedEvent> place = events.subList(InOrder.before(events, event -> event.tool().index(), again.firstStay()),
+				InOrder.before(events, event -> event.tool().index(), again.behind()));
 		place.clear();
 		List<TimedEvent> now = new ArrayList<>();
 		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));

@@ -16,10 +16,14 @@ import truelead.checker.hole.Places;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.CopiedPasses;
+import truelead.checker.pass.Pass;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
+import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Callouts;
 
 /** Tells thread milling from pockets and bores among the runs of arcs, and gathers the passes into operations. */
 final class MillDrafts {
@@ -151,11 +155,11 @@ final class MillDrafts {
 		return commentary.mainLine(run.arcs().get(0).block());
 	}
 
-	private static Draft.Pass pass(ArcRun run, ToolUse tool) {
+	private static Pass pass(ArcRun run, ToolUse tool) {
 		Point centre = run.centre();
 		Step.Arc first = run.arcs().get(0);
 		Place place = Places.of(run.tool().part(), first.modal(), run.plane(), centre);
-		return new Draft.Pass(run.order(), run.last(), tool, rapidIn(run), entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
+		return new Pass(run.order(), run.last(), tool, rapidIn(run), entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
 				run.resolution());
 	}
 

@@ -13,11 +13,19 @@ import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
+import truelead.checker.pass.PassStretches;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
+import truelead.checker.stroke.Stroke;
+import truelead.checker.stroke.Strokes;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.ToolLog;
+import truelead.checker.wanted.AsCut;
+import truelead.checker.wanted.WantedReader;
 
 /** Makes the operations of the work out of the drafts: with their holes, what is wanted, groups, and what could not be evaluated. */
 final class Operations {
@@ -97,7 +105,7 @@ final class Operations {
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
 		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
-		WantedReader.Result result = wanted.read(draft, before, new AsCut(Implied.lead(draft), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
+		WantedReader.Result result = wanted.read(draft.written(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());
@@ -159,7 +167,7 @@ final class Operations {
 
 	private static List<NotEvaluated> notEvaluated(Draft draft) {
 		List<NotEvaluated> list = new ArrayList<>();
-		for (Draft.Stroke stroke : draft.strokes) {
+		for (Stroke stroke : draft.strokes) {
 			int before = -1;
 			for (int i = 0; i < stroke.count() && list.size() <= 20 && list.size() != before; i++) {
 				before = list.size();
@@ -172,7 +180,7 @@ final class Operations {
 		return list;
 	}
 
-	private static void note(List<NotEvaluated> list, Draft.Stroke stroke, int index) {
+	private static void note(List<NotEvaluated> list, Stroke stroke, int index) {
 		Step step = stroke.step(index);
 		note(list, step, stroke.feed(), "the feed");
 		note(list, step, stroke.lead(), "the lead");

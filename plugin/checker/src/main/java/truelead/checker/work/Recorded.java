@@ -9,6 +9,7 @@ import java.util.function.ToIntFunction;
 import truelead.checker.comment.ChangedLines;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.InOrder;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.AxisRun;
@@ -161,21 +162,6 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 	}
 
 	private static <T> List<T> stays(List<T> list, ToIntFunction<T> place, int from, int to) {
-		return list.subList(before(list, place, from), before(list, place, to));
-	}
-
-	/** How many of a sorted list come before a place. */
-	static <T> int before(List<T> list, ToIntFunction<T> place, int limit) {
-		int low = 0;
-		int high = list.size();
-		while (low < high) {
-			int middle = (low + high) >>> 1;
-			if (place.applyAsInt(list.get(middle)) < limit) {
-				low = middle + 1;
-			} else {
-				high = middle;
-			}
-		}
-		return low;
+		return list.subList(InOrder.before(list, place, from), InOrder.before(list, place, to));
 	}
 }

@@ -18,7 +18,9 @@ import truelead.checker.run.ArcRuns;
 import truelead.checker.run.AxisRun;
 import truelead.checker.run.AxisRuns;
 import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.StopComments;
 import truelead.checker.tool.ToolLog;
+import truelead.checker.turn.LatheMotions;
 
 /** Takes the machine's steps and keeps what holes, threads and rules need; plain contours leave nothing behind. */
 final class Recorder implements StepSink {

@@ -13,13 +13,19 @@ import truelead.checker.hole.HoleBook;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.Places;
+import truelead.checker.pass.PassRow;
+import truelead.checker.pass.PassStretches;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.Plane;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
 import truelead.checker.run.AxisRun;
+import truelead.checker.stroke.Stroke;
+import truelead.checker.stroke.Strokes;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.turn.BorePass;
 
 /** Sorts what was recorded, in the order of execution, into cuts at holes and threading operations. */
 final class Sorting {
@@ -64,19 +70,19 @@ final class Sorting {
 	}
 
 	private final Recorded recorded;
-	private final List<TurnedBores.Pass> bores;
+	private final List<BorePass> bores;
 	/** The stays by their numbers. */
 	private final List<ToolUse> uses;
 	private final HoleBook book;
 	private final TapDrafts taps;
 	private final MillDrafts mills;
 	private final double tolerance;
-	private final Map<Draft.Stroke, int[]> touched = new IdentityHashMap<>();
+	private final Map<Stroke, int[]> touched = new IdentityHashMap<>();
 	/** The way along Z, +1 or -1, that a tool last went into the middle in each program of the file: on some machines Z grows towards the chuck. */
 	private final Map<Integer, Integer> ways = new HashMap<>();
 	private Holes holes;
 
-	Sorting(Recorded recorded, List<TurnedBores.Pass> bores, List<ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
+	Sorting(Recorded recorded, List<BorePass> bores, List<ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
 		this.recorded = recorded;
 		this.bores = bores;
 		this.uses = uses;
@@ -101,7 +107,7 @@ final class Sorting {
 	}
 
 	/** The strokes of a draft with their holes. */
-	Strokes strokes(List<Draft.Stroke> strokes) {
+	Strokes strokes(List<Stroke> strokes) {
 		return new Strokes(strokes, holes, touched);
 	}
 
@@ -130,7 +136,7 @@ final class Sorting {
 		mills.markLeads(recorded.arcRuns());
 		all(List.of(new Kind<>(recorded.strokes(), Recorder.TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order, this::run),
 				new Kind<>(recorded.arcRuns(), ArcRun::order, this::arcs), new Kind<>(recorded.arcCopies(), ArcCopies::order, this::copies),
-				new Kind<>(bores, TurnedBores.Pass::order, this::bore), new Kind<>(recorded.events(), Recorder.LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
+				new Kind<>(bores, BorePass::order, this::bore), new Kind<>(recorded.events(), Recorder.LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
 		int made = book.count();
 		List<Draft> drafts = drafts();
 		for (Draft draft : drafts) {
@@ -187,13 +193,13 @@ final class Sorting {
 	}
 
 	private void middle(Cut cut) {
-		boolean along = cut.place().plane() == Plane.XY && Math.hypot(cut.place().u(), cut.place().v()) < TapDrafts.CENTRE_LINE && cut.tip() != cut.start();
+		boolean along = cut.place().plane() == Plane.XY && Math.hypot(cut.place().u(), cut.place().v()) < AxisRun.CENTRE_LINE && cut.tip() != cut.start();
 		if (along && !bores.isEmpty()) {
 			ways.put(cut.place().part(), cut.direction());
 		}
 	}
 
-	private void bore(TurnedBores.Pass pass) {
+	private void bore(BorePass pass) {
 		ToolUse use = uses.get(pass.tool().index());
 		// the other way a tool feeds back out of its bore
 		if (pass.way() == ways.getOrDefault(pass.tool().part(), -1) && pass.bores(use)) {

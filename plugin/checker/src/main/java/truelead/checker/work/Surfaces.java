@@ -4,6 +4,7 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.stroke.TapStroke;
 
 /** Where the top of a hole is, where no note says it: gathers the levels that tools start from and go to. Levels in mm; NaN ones are left out. */
 final class Surfaces {

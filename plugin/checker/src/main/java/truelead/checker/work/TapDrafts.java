@@ -19,21 +19,17 @@ import truelead.checker.profile.Meaning;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.run.AxisRun;
+import truelead.checker.stroke.Stroke;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Callouts;
 import truelead.grammar.Expression;
 
 /** Tells tapping from drilling among the cycles and the runs along an axis, and gathers the strokes into operations. */
 final class TapDrafts {
-
-	/** How far off the spindle's axis a synchronised move in turning still taps rather than cutting a thread with a single point, mm. */
-	static final double CENTRE_LINE = 0.05;
-
-	/** G331 and G332, times ten. */
-	private static final int TAP_IN = 3310;
-	private static final int TAP_OUT = 3320;
 
 	/** Lines between a tool change and a comment that surely names that tool. */
 	private static final int NAME_AT_CHANGE = 3;
@@ -77,7 +73,7 @@ final class TapDrafts {
 		if (!kind.taps() && !drills) {
 			return false;
 		}
-		Draft.Stroke made = stroke(timed, tool);
+		Stroke made = stroke(timed, tool);
 		if (!kind.taps() && !tool.facts().isTap() && !turnsLikeATap(made)) {
 			return false;
 		}
@@ -142,8 +138,8 @@ final class TapDrafts {
 	}
 
 	/** Whether a tool that nobody calls anything advances in a turn just what the thread in its comments does, as no drill would. */
-	static boolean turnsLikeATap(Draft.Stroke stroke) {
-		double advance = Implied.lead(stroke);
+	static boolean turnsLikeATap(Stroke stroke) {
+		double advance = stroke.advance();
 		return advance > DRILLS_FEED && stroke.tool().facts().kind().isEmpty() && stroke.tool().comments().stream()
 				.flatMap(comment -> CalloutReader.read(comment.text()).stream())
 				.anyMatch(callout -> Math.abs(callout.spec().lead() - advance) <= ROUNDED * advance);
@@ -163,7 +159,7 @@ final class TapDrafts {
 	private Optional<Tapping.Method> method(AxisRun run, ToolUse tool) {
 		boolean tap = tool.facts().isTap();
 		if (run.synchronised()) {
-			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= CENTRE_LINE) && !tap && !leads(run.in())) {
+			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= AxisRun.CENTRE_LINE) && !tap && !(run.in() instanceof Step.Synchronised move && move.drivesTap())) {
 				return Optional.empty();
 			}
 			boolean head = tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
@@ -176,11 +172,6 @@ final class TapDrafts {
 		boolean reversed = run.out().filter(out -> opposite(run.in().modal().spindle()) == out.modal().spindle()).isPresent()
 				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN;
 		return reversed && !run.rapidOut() && tool.facts().kind().isEmpty() ? Optional.of(Tapping.Method.FEED) : Optional.empty();
-	}
-
-	/** Whether a synchronised motion turns the spindle of a tap by itself, G331 and G332, or comes back by itself, G33.1: no single point does. */
-	static boolean leads(Step step) {
-		return step instanceof Step.Synchronised synchronised && (synchronised.returns() || synchronised.code() == TAP_IN || synchronised.code() == TAP_OUT);
 	}
 
 	/** Whether the block of a motion says by a code of its own that a tap in a floating holder is fed, G63. */
@@ -209,21 +200,21 @@ final class TapDrafts {
 	}
 
 	/** Strokes of a cycle, before their holes are known. */
-	static Draft.Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
+	static Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
 		Step.Stroke stroke = timed.stroke();
 		Modal modal = stroke.modal();
-		return new Draft.Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),
+		return new Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),
 				stroke.initial(), modal.feed(), Setting.NONE, modal.speed(), modal.spindle(), modal.feed(), modal.speed(),
 				opposite(modal.spindle()), timed.tool().stale(modal.feed()), stroke.positioned(), stroke.repeat(), stroke.resolution());
 	}
 
-	private static Draft.Stroke stroke(AxisRun run, ToolUse tool) {
+	private static Stroke stroke(AxisRun run, ToolUse tool) {
 		Modal in = run.in().modal();
 		Modal out = run.out().map(Step::modal).orElse(in);
 		Setting lead = run.in() instanceof Step.Synchronised synchronised ? synchronised.lead() : Setting.NONE;
 		Setting feed = run.synchronised() ? Setting.NONE : in.feed();
 		SpindleTurn turningOut = run.out().isPresent() ? out.spindle() : opposite(in.spindle());
-		return new Draft.Stroke(run.order(), run.in(), run.out(), Optional.empty(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
+		return new Stroke(run.order(), run.in(), run.out(), Optional.empty(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
 				in.spindle(), run.synchronised() ? Setting.NONE : out.feed(), out.speed(), turningOut, run.tool().stale(feed), true, 1,
 				AxisRun.resolution(run.in()));
 	}

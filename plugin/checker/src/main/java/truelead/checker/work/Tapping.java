@@ -8,7 +8,10 @@ import truelead.checker.job.FactSource;
 import truelead.checker.machine.Cycle;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Plane;
+import truelead.checker.stroke.Strokes;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Wanted;
 
 /**
  * Tapping, one cycle's places or one run of moves in and out. Strokes made by the same block under the same tool, by a loop or several

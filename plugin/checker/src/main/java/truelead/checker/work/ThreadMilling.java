@@ -6,8 +6,12 @@ import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
+import truelead.checker.pass.PassStretches;
 import truelead.checker.program.BlockRef;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Wanted;
 
 /** Thread milling by one tool under one callout; a helix counts as threading only where a callout or the tool says so. */
 public final class ThreadMilling implements ThreadingOperation {

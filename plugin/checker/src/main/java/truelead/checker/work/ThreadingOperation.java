@@ -4,6 +4,7 @@ import java.util.List;
 import truelead.checker.hole.Hole;
 import truelead.checker.program.BlockRef;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Wanted;
 
 /** One threading operation: a tool that makes, or tries to make, one kind of thread at one or more places. */
 public sealed interface ThreadingOperation permits Tapping, ThreadMilling {

@@ -12,6 +12,7 @@ import truelead.checker.machine.Restarts;
 import truelead.checker.machine.Step;
 import truelead.checker.machine.StepSink;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.InOrder;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.tool.ToolLog;
@@ -143,12 +144,12 @@ final class Trace implements StepSink, Restarts {
 
 	/** Index of the last beginning up to a line; -1 for none. */
 	private int at(int line) {
-		return Recorded.before(beginnings, beginning -> beginning.restart().line(), line + 1) - 1;
+		return InOrder.before(beginnings, beginning -> beginning.restart().line(), line + 1) - 1;
 	}
 
 	/** The same of the blocks in the middle of stays. */
 	private int restAt(int line) {
-		return Recorded.before(rests, rest -> rest.restart().line(), line + 1) - 1;
+		return InOrder.before(rests, rest -> rest.restart().line(), line + 1) - 1;
 	}
 
 	Recorder recorder() {
@@ -189,7 +190,7 @@ final class Trace implements StepSink, Restarts {
 
 	/** Index of the last beginning up to a stay; -1 for none. */
 	private int last(int stay) {
-		return Recorded.before(beginnings, Beginning::stay, stay + 1) - 1;
+		return InOrder.before(beginnings, Beginning::stay, stay + 1) - 1;
 	}
 
 	/** What was recorded here of the part of a stay that was followed again {@link #within} it. */
@@ -210,7 +211,7 @@ final class Trace implements StepSink, Restarts {
 
 	/** Takes the blocks where nothing is under way in a part of a stay that was followed again. */
 	void takeRests(Trace again) {
-		List<Rest> place = rests.subList(Recorded.before(rests, Rest::order, again.fromOrder + 1), Recorded.before(rests, Rest::order, again.orderBehind));
+		List<Rest> place = rests.subList(InOrder.before(rests, Rest::order, again.fromOrder + 1), InOrder.before(rests, Rest::order, again.orderBehind));
 		place.clear();
 		place.addAll(again.rests);
 	}
@@ -231,8 +232,8 @@ final class Trace implements StepSink, Restarts {
 		List<Beginning> place = beginnings.subList(from, to);
 		place.clear();
 		place.addAll(again.beginnings);
-		List<Rest> inside = rests.subList(Recorded.before(rests, rest -> rest.halt().log().index(), again.firstStay),
-				Recorded.before(rests, rest -> rest.halt().log().index(), again.behind));
+		List<Rest> inside = rests.subList(InOrder.before(rests, rest -> rest.halt().log().index(), again.firstStay),
+				InOrder.before(rests, rest -> rest.halt().log().index(), again.behind));
 		inside.clear();
 		inside.addAll(again.rests);
 	}

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import truelead.checker.hole.Holes;
+import truelead.checker.stroke.StrokeRow;
 
 /** Which strokes and passes go into each hole of a program: a chain of links for each, from the last one back, that are numbers of steps. */
 final class Visitors {
@@ -31,16 +32,7 @@ final class Visitors {
 					}
 				}
 			} else if (operation instanceof ThreadMilling milling) {
-				milling.stretches().stretches().forEach(stretch -> add(stretch.table()));
-			}
-		}
-	}
-
-	private void add(PassTable table) {
-		int pass = 0;
-		for (PassRow row : table.rows()) {
-			for (int i = 0; i < row.count(); i++) {
-				add(table.hole(pass++), row.order(i));
+				milling.stretches().visits(this::add);
 			}
 		}
 	}

@@ -22,6 +22,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.Job;
 import truelead.checker.job.Remark;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
@@ -29,6 +30,8 @@ import truelead.checker.program.ProgramFile;
 import truelead.checker.tool.Compensations;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.tool.ToolUses;
+import truelead.checker.turn.Parting;
+import truelead.checker.turn.SinglePoint;
 
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {

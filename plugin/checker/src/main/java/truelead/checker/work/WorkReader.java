@@ -28,9 +28,15 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
+import truelead.checker.run.AxisRun;
+import truelead.checker.tool.BareLists;
 import truelead.checker.tool.CompensationLog;
+import truelead.checker.tool.Stays;
+import truelead.checker.tool.ToolBook;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Callouts;
+import truelead.checker.wanted.WantedReader;
 
 /** Follows a program on a machine and tells what it does to the part. */
 public final class WorkReader {
@@ -88,7 +94,9 @@ public final class WorkReader {
 			this.unit = unit(recorder.firstMotion(), profile);
 			this.commentary = new Commentary(program, unit.value(), profile);
 			this.stays = new Stays(recorder.tools, commentary);
-			new BareLists(commentary, stays, recorder).take();
+			Set<ToolLog> synchronised = Collections.newSetFromMap(new IdentityHashMap<>());
+			recorder.axisRuns.stream().filter(AxisRun::synchronised).forEach(run -> synchronised.add(run.tool()));
+			new BareLists(commentary, stays, recorder.tools, synchronised).take();
 			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
 				tools.add(book.use(log));
@@ -142,7 +150,7 @@ public final class WorkReader {
 		}
 
 		Work work() {
-			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.turned.bores.passes(), tools, commentary, stays, profile);
+			Sorting sorting = new Sorting(Recorded.of(recorder), recorder.turned.bored(), tools, commentary, stays, profile);
 			Holes holes = sorting.holes();
 			made = operations(sorting);
 			drafts = sorting.drafts();
@@ -206,7 +214,7 @@ public final class WorkReader {
 
 		/** Whether a tool of a lathe is called nothing but its thread, as a point that turns it is, and cuts none that is known. */
 		private boolean idlePoint(ToolUse use) {
-			return turning(profile) && use.tool().known() && use.facts().kind().isEmpty() && !recorder.turned.threads.cutBy(use.index())
+			return turning(profile) && use.tool().known() && use.facts().kind().isEmpty() && !recorder.turned.threadsWith(use.index())
 					&& use.comments().stream().limit(OWN_COMMENTS).anyMatch(comment -> CalloutReader.read(comment.text()).stream().anyMatch(Callout::certain));
 		}
 
@@ -237,7 +245,7 @@ public final class WorkReader {
 			for (Recorder.LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, events), recorder.turned.outside.partings());
+			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, new AnotherPart(profile.isLathe(), events)::last), recorder.turned.partings());
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

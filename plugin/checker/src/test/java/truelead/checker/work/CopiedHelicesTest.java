@@ -12,6 +12,8 @@ import truelead.checker.hole.Hole;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.HelixPrograms;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;

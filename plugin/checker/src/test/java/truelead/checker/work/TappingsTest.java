@@ -11,6 +11,7 @@ import truelead.checker.job.FactSource;
 import truelead.checker.job.Job;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping.Method;
 
 class TappingsTest {

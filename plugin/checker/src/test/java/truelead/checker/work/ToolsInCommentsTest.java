@@ -17,6 +17,7 @@ import truelead.checker.profile.MachineProfile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.wanted.Wanted;
 
 /** How people number the tools of a list, and what they say of holders in passing. */
 class ToolsInCommentsTest {

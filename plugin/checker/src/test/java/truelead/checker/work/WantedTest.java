@@ -20,6 +20,7 @@ import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.wanted.Wanted;
 import truelead.grammar.ProgramText;
 
 class WantedTest {

@@ -7,7 +7,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Limits;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * The bore of a lathe's single-point thread against the minor diameter of the thread: a point that has the whole profile tops the crests and is

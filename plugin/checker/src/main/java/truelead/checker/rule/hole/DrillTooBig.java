@@ -13,7 +13,7 @@ import truelead.checker.rule.Slip;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;

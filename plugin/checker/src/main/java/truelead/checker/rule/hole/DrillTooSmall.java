@@ -9,7 +9,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;

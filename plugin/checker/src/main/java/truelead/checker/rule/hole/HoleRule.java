@@ -9,7 +9,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.NamedRule;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 

@@ -5,12 +5,12 @@ import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /** A milled thread that is called through and ends far above the end of the drill's full diameter, where nobody says how thick the wall is. */

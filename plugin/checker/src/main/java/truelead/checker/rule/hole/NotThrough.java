@@ -13,7 +13,7 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
-import truelead.checker.work.Parting;
+import truelead.checker.turn.Parting;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;

@@ -1,8 +1,8 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
-import truelead.checker.work.Parting;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
+import truelead.checker.turn.Parting;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

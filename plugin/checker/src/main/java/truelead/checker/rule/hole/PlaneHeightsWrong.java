@@ -18,7 +18,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;

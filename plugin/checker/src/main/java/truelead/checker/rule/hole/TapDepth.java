@@ -10,7 +10,7 @@ import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.TapLead;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 
 /**

@@ -2,9 +2,9 @@ package truelead.checker.rule.hole;
 
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Modal;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 
 /**
  * A threading tool in a hole, a tap or a thread mill.

@@ -2,12 +2,12 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -3,8 +3,8 @@ package truelead.checker.rule.milling;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
-import truelead.checker.work.MillPass;
 
 /** How a cutter comes to the helix: the last motion before it that moves across the axis, and its direction against the wall. */
 final class Approach {

@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

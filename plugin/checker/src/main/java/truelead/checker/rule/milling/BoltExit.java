@@ -3,11 +3,11 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

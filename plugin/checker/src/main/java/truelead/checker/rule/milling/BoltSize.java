@@ -2,12 +2,12 @@ package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /**

@@ -5,12 +5,12 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
 import truelead.checker.machine.SpindleTurn;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

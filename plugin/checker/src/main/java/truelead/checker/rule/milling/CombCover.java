@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -19,7 +20,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -4,10 +4,10 @@ import java.util.Optional;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /** A through hole whose drill was not led out far enough: its cone stands in the wall yet, and the cutter's end runs into it (geometry). */

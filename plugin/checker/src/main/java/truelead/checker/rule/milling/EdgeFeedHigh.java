@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.machine.Modal;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.FeedMode;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -13,7 +14,6 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -9,13 +9,13 @@ import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -8,6 +8,8 @@ import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -16,8 +18,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.run.ArcRun;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.MillPass;
-import truelead.checker.work.MillPasses;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

@@ -3,9 +3,9 @@ package truelead.checker.rule.milling;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
 import truelead.checker.run.Decimals;
-import truelead.checker.work.MillPass;
 
 /**
  * The geometry of one pass of a thread mill, measured about its axis. Two half arcs whose R is a hair larger than half the chord sweep

@@ -11,6 +11,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
@@ -22,7 +23,6 @@ import truelead.checker.rule.Slip;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 

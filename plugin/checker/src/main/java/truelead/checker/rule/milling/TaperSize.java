@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
@@ -11,7 +12,6 @@ import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /**

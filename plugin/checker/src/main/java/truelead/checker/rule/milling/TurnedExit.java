@@ -8,7 +8,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /** The way back of a lathe's threading tool: along Z over the thread it must stand off it, beyond the major diameter outside, within the minor one inside (geometry). */
 final class TurnedExit {

@@ -9,7 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * A pass of a lathe's thread that cuts into a flank: however the infeed goes, along one flank or by turns, a pass that is d less deep than the

@@ -9,7 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * Passes of a lathe's thread that begin beside the groove of those before: by a part of the pitch that no infeed along the flank explains. A point

@@ -9,7 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * A thread outside that a lathe cuts on to where a shoulder begins: behind the turned diameter, and behind any relief, the point runs into the full

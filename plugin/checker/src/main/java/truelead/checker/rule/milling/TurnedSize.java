@@ -10,8 +10,8 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
-import truelead.checker.work.SinglePoint;
 import truelead.checker.work.Work;
 
 /** The diameter that the deepest pass of a lathe's thread goes to: outside that of the root, inside that of the crest of the screw, between what {@link WallLimits} allow. */

@@ -8,7 +8,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * The taper of a pipe thread that a lathe cuts by a single point: the radius grows by 1/32 of the way towards the chuck outside, and shrinks so

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
@@ -14,7 +15,6 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 

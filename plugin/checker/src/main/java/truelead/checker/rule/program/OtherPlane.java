@@ -6,7 +6,7 @@ import java.util.Set;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.program.Plane;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;

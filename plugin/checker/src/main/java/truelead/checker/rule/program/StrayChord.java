@@ -2,12 +2,12 @@ package truelead.checker.rule.program;
 
 import java.util.Optional;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
-import truelead.checker.work.MillPass;
 import truelead.checker.work.ThreadMilling;
 
 /**

@@ -3,13 +3,13 @@ package truelead.checker.rule.program;
 import java.util.Optional;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
-import truelead.checker.work.MillPass;
 
 /**
  * An arc written with R whose end lies beside the circle of all others of its helix. The control finds a centre for every R and goes on; only the

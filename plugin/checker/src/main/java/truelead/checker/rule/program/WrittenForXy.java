@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.grammar.Element;

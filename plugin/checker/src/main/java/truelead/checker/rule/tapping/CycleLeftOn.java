@@ -12,8 +12,8 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.work.Strokes;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.Strokes;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

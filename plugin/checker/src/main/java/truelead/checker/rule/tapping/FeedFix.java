@@ -9,7 +9,7 @@ import truelead.checker.rule.BlockText;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.WordText;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Work;
 
 /** The feed that is right, as text to type and as a change of the program. */

@@ -8,9 +8,9 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.FeedUse;
 import truelead.checker.tool.ToolUse;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.program.Location;
 import truelead.checker.program.WordRef;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

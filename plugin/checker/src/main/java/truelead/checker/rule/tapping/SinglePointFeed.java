@@ -11,7 +11,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
+import truelead.checker.turn.SinglePoint;
 
 /**
  * The lead of a thread that a lathe cuts by a single point. A whole multiple of the pitch is a thread of several starts, which a comment

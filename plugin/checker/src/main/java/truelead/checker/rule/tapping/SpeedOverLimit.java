@@ -14,8 +14,8 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -17,9 +17,9 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.SinglePoint;
-import truelead.checker.work.TapStroke;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -9,7 +9,7 @@ import truelead.checker.program.FeedMode;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Figures;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 
 /**

@@ -19,8 +19,8 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.rule.WordText;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Hand;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -13,8 +13,8 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.TapLead;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.TapStyle;
-import truelead.checker.work.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -1,7 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import truelead.checker.job.FactSource;
-import truelead.checker.work.TapStroke;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 
 /** How many turns a tap makes in the part: from the surface of the hole to the bottom, and never more than it is fed. */

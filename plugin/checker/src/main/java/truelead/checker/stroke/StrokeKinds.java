@@ -1,0 +1,43 @@
+package truelead.checker.stroke;
+
+import java.util.HashMap;
+import java.util.Map;
+import truelead.checker.hole.Alike;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
+
+/** Numbers kinds of strokes of an operation: those of one kind are made by one cycle under one state, and differ in place, block and time alone. */
+final class StrokeKinds {
+
+	private record Kind(int cycle, int modal, double start, double bottom, double initial, boolean staleFeed, boolean positioned, int repeat,
+			double resolution) {
+	}
+
+	private final Map<Kind, Integer> numbers = new HashMap<>();
+	private final Alike<Cycle> cycles = new Alike<>();
+	private final Alike<Modal> modals = new Alike<>();
+	private int count;
+
+	/** From now on the strokes of an edit are asked for, whose cycles and states are equal to those before. */
+	void edited() {
+		cycles.edited();
+		modals.edited();
+	}
+
+	/** The kind of a stroke, or of a row, whose decimals tell apart further; a stroke made by moves is always of a kind of its own. */
+	int of(Stroke made) {
+		if (!(made.step() instanceof Step.Stroke stroke)) {
+			return another();
+		}
+		int cycle = cycles.of(stroke.cycle());
+		int modal = modals.of(stroke.modal());
+		return numbers.computeIfAbsent(new Kind(cycle, modal, made.start(), made.bottom(), made.initial(), made.staleFeed(), made.positioned(), made.repeat(),
+				made.row().isPresent() ? -1 : made.resolution()), fresh -> count++);
+	}
+
+	/** A kind of its own. */
+	int another() {
+		return count++;
+	}
+}

@@ -1,0 +1,40 @@
+package truelead.checker.turn;
+
+import java.util.Optional;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Place;
+import truelead.checker.hole.Places;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
+
+/**
+ * A pass of a lathe's tool along Z beside the axis, which may bore.
+ *
+ * @param order  number of its step
+ * @param radius mm
+ * @param inward whether the tool left the wall towards the axis
+ */
+public record BorePass(int order, ToolLog tool, Step.Move step, double radius, boolean inward) {
+
+	/** Whether it bores the hole in the middle, by what is known of its tool. */
+	public boolean bores(ToolUse use) {
+		return use.facts().kind().map(kind -> kind.value() == ToolKind.BORING).orElse(inward);
+	}
+
+	/** The way along Z that it goes, +1 or -1. */
+	public int way() {
+		return step.to().z() > step.from().z() ? 1 : -1;
+	}
+
+	/** The hole in the middle that it leaves. */
+	public Cut cut(ToolUse use) {
+		Place middle = Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, step.to().z()));
+		return new Cut(order, Cut.Kind.BORE, step, use, middle, step.from().z(), step.to().z(), step.to().z(),
+				Optional.of(Fact.of(2 * radius, FactSource.PROGRAMMED, "")), 2 * step.resolution());
+	}
+}

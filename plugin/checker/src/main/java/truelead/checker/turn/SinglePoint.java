@@ -1,0 +1,178 @@
+package truelead.checker.turn;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.hole.Cut;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
+import truelead.checker.program.BlockRef;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.ToolUse;
+
+/**
+ * A thread cut on a lathe by a single point.
+ *
+ * @param passes the motions that cut it with one lead, in order; of a chain of them the first; never empty, at most {@value #MOST}
+ * @param tool   the tool
+ * @param inside whether the tool goes away from the axis to begin a pass
+ * @param thread the thread that the nearest comment or the tool names; empty where nothing does
+ * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as wide as the passes go
+ * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the named thread before
+ */
+public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore, Optional<Shaft> shaft) {
+
+	/** As many passes as are kept of a thread. */
+	public static final int MOST = 1_000;
+	/** Parts of a lead that starts are told apart by. */
+	private static final int PARTS = 100;
+	private static final double ROUNDING = 1e-6;
+	/** Part of the pitch that the starts of one groove may lie beside each other (common practice, no source). */
+	private static final double BESIDE = 0.1;
+
+	public SinglePoint {
+		passes = List.copyOf(passes);
+	}
+
+	/**
+	 * A pass.
+	 *
+	 * @param step   the motion that cuts; its lead is what F says
+	 * @param begins the block that brought the tool to the level where it begins; empty where that is not known
+	 * @param infeed the block that brought the tool to its distance from the axis; empty where that is not known
+	 * @param turned part of a turn by which a word (Q) starts it later; NaN where that is not known
+	 * @param back   the motion along Z that takes the tool back over the thread behind it; empty where none does, or it goes aslant
+	 */
+	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
+
+		/** Where it starts, mm along Z, with what it is turned by. */
+		private double start() {
+			return step.from().z() + turned * lead();
+		}
+
+		/** Its lead, mm, without sign. */
+		public double lead() {
+			return Math.abs(step.lead().value()) * step.modal().unit().mm();
+		}
+
+		/** Distance from the axis where it ends, mm. */
+		public double radius() {
+			return Math.abs(step.to().x());
+		}
+	}
+
+	/**
+	 * A hole in the middle with a thread inside.
+	 *
+	 * @param cut   what gave it its diameter half way down the thread; the diameter is known; of a cone it is that at the face
+	 * @param floor level down to which the hole is as wide as that, mm
+	 * @param end   level of the thread's deep end, mm
+	 */
+	public record Bore(Cut cut, double floor, double end) {
+	}
+
+	/**
+	 * The outside that a thread is cut on.
+	 *
+	 * @param turned what turns it
+	 * @param floor  level at which it ends and a shoulder begins, a relief before it included, mm
+	 * @param way    +1 or -1, the way along Z towards that
+	 * @param wider  whether the work is seen to be wider somewhere; else the bar may be no thicker than the thread
+	 */
+	public record Shaft(Step turned, double floor, double way, boolean wider) {
+	}
+
+	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way. */
+	public boolean grows() {
+		return bore.filter(hole -> hole.cut().direction() > 0).isPresent();
+	}
+
+	/** How far the thread goes on where its hole has ended, mm; 0 where it does not or nobody knows. */
+	public double behindBore() {
+		double behind = bore.map(hole -> hole.cut().direction() * (hole.end() - hole.floor())).orElse(0.0);
+		return behind > 0 ? behind : 0;
+	}
+
+	/** The first motion that cuts. */
+	public Step.Synchronised pass() {
+		return passes.get(0).step();
+	}
+
+	/** The pass that goes deepest into the wall, of several the first. */
+	public Pass deepest() {
+		return deepest(passes);
+	}
+
+	/** The one of some of its passes, at least one, that goes deepest into the wall, of several the first. */
+	public Pass deepest(List<Pass> some) {
+		Pass deepest = some.get(0);
+		for (Pass pass : some) {
+			deepest = deeper(pass, deepest) ? pass : deepest;
+		}
+		return deepest;
+	}
+
+	private boolean deeper(Pass pass, Pass other) {
+		return inside ? pass.radius() > other.radius() + ROUNDING : pass.radius() < other.radius() - ROUNDING;
+	}
+
+	/** The deepest pass of each of the thread's grooves, in the order that they are begun; of all together where the grooves are not told apart. */
+	public List<Pass> deepestOfEach(ThreadSpec thread) {
+		if (thread.starts() < 2 || grooves(thread) < 2) {
+			return List.of(deepest());
+		}
+		Map<Integer, Pass> deepest = new LinkedHashMap<>();
+		for (Pass pass : passes) {
+			deepest.merge(groove(pass, thread), pass, (known, other) -> deeper(other, known) ? other : known);
+		}
+		return List.copyOf(deepest.values());
+	}
+
+	private int groove(Pass pass, ThreadSpec thread) {
+		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()), thread.starts());
+	}
+
+	/** Whether another thread lies over the same stretch along Z. */
+	public boolean overlaps(SinglePoint other) {
+		return Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
+	}
+
+	private double level(boolean lowest) {
+		double from = pass().from().z();
+		double to = pass().to().z();
+		return lowest ? Math.min(from, to) : Math.max(from, to);
+	}
+
+	/** How many places along the lead its passes start from; 0 where that is not known of one. */
+	public int starts() {
+		Set<Integer> phases = new HashSet<>();
+		for (Pass pass : passes) {
+			double turns = pass.start() / pass.lead();
+			if (Double.isNaN(turns)) {
+				return 0;
+			}
+			phases.add((int) Math.rint((turns - Math.floor(turns)) * PARTS) % PARTS);
+		}
+		return phases.size();
+	}
+
+	/** How far a pass starts beside the groove of the first one or of another start, mm, signed along Z; NaN where it is not known. */
+	public double beside(Pass pass, ThreadSpec thread) {
+		return Math.IEEEremainder(pass.start() - passes.get(0).start(), thread.pitch());
+	}
+
+	/** How many of the thread's grooves are cut; 0 where a pass lies beside them all, or is not known. */
+	public int grooves(ThreadSpec thread) {
+		Set<Integer> grooves = new HashSet<>();
+		for (Pass pass : passes) {
+			if (!(Math.abs(beside(pass, thread)) <= BESIDE * thread.pitch())) {
+				return 0;
+			}
+			grooves.add(groove(pass, thread));
+		}
+		return grooves.size();
+	}
+}

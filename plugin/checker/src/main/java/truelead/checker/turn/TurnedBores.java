@@ -1,0 +1,104 @@
+package truelead.checker.turn;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.hole.Cut;
+import truelead.checker.machine.Step;
+import truelead.checker.run.AxisRun;
+import truelead.checker.tool.ToolLog;
+import truelead.checker.tool.ToolUse;
+
+/**
+ * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool, or
+ * nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way.
+ */
+final class TurnedBores {
+
+	private static final int MOST = 10_000;
+	/** Slope of a cone for a taper thread at most, on the radius: four times that of 1 in 16 on the diameter. */
+	private static final double CONE = 1.0 / 8;
+
+	/**
+	 * A feed aslant by little, which may bore or turn a cone.
+	 *
+	 * @param order number of its step
+	 */
+	record Cone(int order, ToolLog tool, Step.Move step) {
+
+		private double narrowest() {
+			return Math.min(Math.abs(step.from().x()), Math.abs(step.to().x()));
+		}
+
+		/** Its distance from the axis at the face, which is taken for Z0, mm. */
+		private double mouth() {
+			return Math.abs(step.from().x()) + slope() * -step.from().z();
+		}
+
+		private double slope() {
+			return (Math.abs(step.to().x()) - Math.abs(step.from().x())) / (step.to().z() - step.from().z());
+		}
+
+		/** Whether it is that of a hole: it is wider at the face than in the depth, and reaches from there to here. */
+		private boolean inside() {
+			return slope() > 0 && Math.max(step.from().z(), step.to().z()) >= 0 && Math.min(step.from().z(), step.to().z()) < 0;
+		}
+
+		/** The hole in the middle that it leaves, with its diameter at the face. */
+		Cut cut(ToolUse use) {
+			return new BorePass(order, tool, step, mouth(), true).cut(use);
+		}
+	}
+
+	private final List<Cone> cones = new ArrayList<>();
+	private final List<BorePass> passes = new ArrayList<>();
+	private final List<BorePass> open = new ArrayList<>();
+
+	/** All passes, in the order of execution. */
+	List<BorePass> passes() {
+		close(false);
+		return passes;
+	}
+
+	/** Whether a tool of the part has turned a slender cone that is no wider than a distance from the axis, mm. */
+	boolean cone(int part, double radius) {
+		return cones.stream().anyMatch(cone -> cone.tool().part() == part && cone.narrowest() <= radius);
+	}
+
+	/** The widest slender cone that is bored in a part before a step, no wider at the face than a distance from the axis, mm; empty where there is none. */
+	Optional<Cone> bored(int part, int before, double radius) {
+		return cones.stream().filter(cone -> cone.tool().part() == part && cone.order() < before && cone.inside() && cone.mouth() <= radius).max(Comparator.comparingDouble(Cone::mouth));
+	}
+
+	/** A straight motion. */
+	void motion(Step.Move move, ToolLog tool, int order) {
+		double from = Math.abs(move.from().x());
+		double to = Math.abs(move.to().x());
+		boolean lost = Double.isNaN(from - to) || !open.isEmpty() && open.get(0).tool() != tool;
+		if (lost) {
+			// gone home or changed: nobody sees which way it left the wall
+			close(false);
+		}
+		if (Math.abs(from - to) > 1e-6) {
+			if (!move.rapid() && cones.size() < MOST && Math.abs(from - to) < CONE * Math.abs(move.to().z() - move.from().z())) {
+				cones.add(new Cone(order, tool, move));
+			}
+			close(to < from);
+		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
+			open.add(new BorePass(order, tool, move, to, false));
+		}
+	}
+
+	/** Feeding up to the face, as before a chamfer, cuts nothing. */
+	private static boolean upToTheFace(Step.Move move) {
+		return move.from().z() != 0 && Math.abs(move.to().z()) < 1e-6;
+	}
+
+	private void close(boolean inward) {
+		for (BorePass pass : open) {
+			passes.add(inward ? new BorePass(pass.order(), pass.tool(), pass.step(), pass.radius(), true) : pass);
+		}
+		open.clear();
+	}
+}

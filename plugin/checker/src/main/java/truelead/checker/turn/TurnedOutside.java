@@ -1,0 +1,144 @@
+package truelead.checker.turn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import truelead.checker.hole.Places;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.Point;
+import truelead.checker.machine.Step;
+import truelead.checker.run.AxisRun;
+import truelead.checker.tool.ToolLog;
+
+/** Finds what a lathe turns, grooves and parts on the outside: feeds beside the axis of a tool that leaves the work away from the axis. */
+final class TurnedOutside {
+
+	private static final int MOST = 5_000;
+	/** As wide as a grooving tool is, mm: so far two grooves that meet are programmed apart, and so far a groove may go on beside its place (common practice, no source). */
+	private static final double WIDEST = 5;
+	/** Parts of the pitch that the outside may stand within and beyond the major diameter of its thread, on the radius (common practice, no source). */
+	private static final double BEYOND = 0.15;
+	private static final double WITHIN = 0.6;
+	private static final double SAME = 1e-6;
+	/** So far beside the work a tool begins to face it at most, mm (common practice, no source). */
+	private static final double CLEAR = 3;
+
+	/** A feed, between points of which X is the distance from the axis. */
+	private record Feed(int order, ToolLog tool, Step step, Modal modal, Point from, Point to) {
+
+		boolean along() {
+			return Math.abs(to.z() - from.z()) > Math.abs(to.x() - from.x());
+		}
+
+		boolean plunges() {
+			return Math.abs(to.z() - from.z()) < SAME && Math.abs(to.x()) < Math.abs(from.x());
+		}
+
+		/** The levels between which it runs no farther from the axis than a distance, in the order it runs; empty where it does not. */
+		Optional<double[]> within(double radius) {
+			double a = Math.abs(from.x());
+			double b = Math.abs(to.x());
+			if (Math.min(a, b) > radius) {
+				return Optional.empty();
+			}
+			double crossing = from.z() + (a == b ? 0 : (radius - a) / (b - a)) * (to.z() - from.z());
+			return Optional.of(new double[] { a > radius ? crossing : from.z(), b > radius ? crossing : to.z() });
+		}
+	}
+
+	/** Levels along the way to the shoulder between which the outside is narrow enough, mm; whether a tool goes straight in there. */
+	private record Stretch(double near, double far, boolean plunged) {
+	}
+
+	private final List<Feed> feeds = new ArrayList<>();
+	private final List<Feed> open = new ArrayList<>();
+
+	/** A straight motion. */
+	void motion(Step.Move move, ToolLog tool, int order) {
+		if (move.rapid()) {
+			leave(Math.abs(move.to().x()) - Math.abs(move.from().x()));
+		} else {
+			feed(move, move.from(), move.to(), tool, order);
+		}
+	}
+
+	/** A corner is taken for its chord. */
+	void arc(Step.Arc arc, ToolLog tool, int order) {
+		feed(arc, arc.from(), arc.to(), tool, order);
+	}
+
+	private void feed(Step step, Point from, Point to, ToolLog tool, int order) {
+		boolean beside = Math.max(Math.abs(from.x()), Math.abs(to.x())) > AxisRun.CENTRE_LINE;
+		if (beside && !Double.isNaN(from.x() + to.x() + from.z() + to.z()) && feeds.size() + open.size() < MOST) {
+			open.add(new Feed(order, tool, step, step.modal(), from, to));
+		}
+	}
+
+	/** The tool leaves by a rapid motion, which may go across; where it does not, the feed before it tells. */
+	private void leave(double across) {
+		double outwards = across;
+		for (int i = open.size() - 1; i >= 0 && !(Math.abs(outwards) > SAME); i--) {
+			outwards = Math.abs(open.get(i).to().x()) - Math.abs(open.get(i).from().x());
+		}
+		if (outwards > SAME) {
+			feeds.addAll(open);
+		}
+		open.clear();
+	}
+
+	/**
+	 * The shaft that a thread is cut on.
+	 *
+	 * @param radius  half the major diameter, mm
+	 * @param begin   level where the thread begins, mm
+	 * @param end     level where it ends, mm
+	 * @return empty where nothing here turns as much as half of the thread to about its diameter before
+	 */
+	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, double begin, double end) {
+		double limit = radius + BEYOND * pitch;
+		Optional<Feed> turned = Optional.empty();
+		for (Feed feed : feeds) {
+			boolean fits = feed.order() < order && feed.tool().part() == tool.part() && feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
+			double shared = fits ? feed.within(limit).map(levels -> shared(levels, begin, end)).orElse(0.0) : 0;
+			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
+		}
+		return turned.map(feed -> shaft(feed, order, limit));
+	}
+
+	private static double shared(double[] levels, double begin, double end) {
+		return Math.min(Math.max(levels[0], levels[1]), Math.max(begin, end)) - Math.max(Math.min(levels[0], levels[1]), Math.min(begin, end));
+	}
+
+	/** How far the outside goes on no wider, by whatever cuts it before the thread; behind a groove whose width nobody says by as much as one is wide. */
+	private SinglePoint.Shaft shaft(Feed turned, int order, double limit) {
+		double way = Math.signum(turned.to().z() - turned.from().z());
+		List<Stretch> stretches = new ArrayList<>();
+		for (Feed feed : feeds) {
+			if (feed.order() < order && feed.tool().part() == turned.tool().part()) {
+				feed.within(limit).ifPresent(levels -> stretches.add(new Stretch(Math.min(way * levels[0], way * levels[1]), Math.max(way * levels[0], way * levels[1]), feed.plunges())));
+			}
+		}
+		stretches.sort((one, other) -> Double.compare(one.near(), other.near()));
+		double floor = way * turned.within(limit).orElseThrow()[1];
+		boolean groove = false;
+		for (Stretch stretch : stretches) {
+			if (stretch.near() - floor <= WIDEST && stretch.far() - floor > SAME) {
+				groove = stretch.plunged();
+				floor = stretch.far();
+			}
+		}
+		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? WIDEST : 0)), way, wider(turned, order, limit));
+	}
+
+	/** Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far outside. */
+	private boolean wider(Feed turned, int order, double limit) {
+		return feeds.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == turned.tool().part() && (feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit
+				|| !feed.along() && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit + (feed.plunges() ? CLEAR : 0)));
+	}
+
+	/** Where tools cut across to the middle, or to the hole there. */
+	List<Parting> partings() {
+		return feeds.stream().filter(feed -> Math.abs(feed.to().z() - feed.from().z()) < SAME && Math.abs(feed.to().x()) < Math.abs(feed.from().x()) / 2).map(feed -> new Parting(feed.order(),
+				Places.of(feed.tool().part(), feed.modal(), Places.across(2), new Point(0, 0, feed.to().z())), Math.abs(feed.to().x()), feed.to().z(), feed.step().block())).toList();
+	}
+}

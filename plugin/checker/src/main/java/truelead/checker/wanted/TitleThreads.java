@@ -1,0 +1,127 @@
+package truelead.checker.wanted;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import truelead.checker.callout.Callout;
+import truelead.checker.callout.CalloutReader;
+import truelead.checker.callout.ToolListLine;
+import truelead.checker.comment.Commentary;
+import truelead.checker.comment.LineComment;
+import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.tool.Stays;
+
+/**
+ * The threads that the comments above the first tool name, such as {@code (FLANGE, 12X M10)}: what an operation makes that nothing nearer
+ * speaks of, if what it cuts suits exactly one of them; and how deep a thread is, or that it goes through, where a nearer comment
+ * names the same thread alone. Their counts speak of the part, which may be one of several on the table, or be turned over.
+ */
+public final class TitleThreads {
+
+	/** A title has no more lines than this: what is read of it is read for each operation. */
+	private static final int MOST_LINES = 300;
+
+	private final List<LineComment> comments;
+	/** By thread without its class; read when first asked for. */
+	private Map<ThreadSpec, List<Titled>> named;
+	/** Read when first asked for. */
+	private Optional<Fact<Double>> thickness;
+
+	/** The title of a program of the file, counted from 0. */
+	public TitleThreads(Commentary commentary, Stays stays, int part) {
+		List<LineComment> above = commentary.free(commentary.main().file(), stays.begin(part), stays.firstChange(part) - 1);
+		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty()).limit(MOST_LINES).toList();
+	}
+
+	/** A thread of the title, with what is said of its depth. */
+	record Titled(Fact<ThreadSpec> thread, LineComment comment, Callout callout) {
+	}
+
+	/** The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. */
+	Optional<Titled> of(AsCut cut) {
+		Map<String, Titled> suiting = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			for (Callout callout : Callouts.read(comment, cut)) {
+				if (cut.drill().isEmpty() ? cut.suitsLead(callout.spec()) : cut.suitsHole(callout.spec()) || cut.suitsMilled(callout.spec())) {
+					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
+				}
+			}
+		}
+		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
+	}
+
+	/** The only thread that the title names, where it counts just so many holes: then the feed need not speak for it. */
+	Optional<Titled> only(int holes) {
+		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			CalloutReader.read(comment.said()).forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+		}
+		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain() && one.callout().count().orElse(0) == holes).findFirst() : Optional.empty();
+	}
+
+	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */
+	Optional<Double> pitch(ThreadSpec bare, AsCut cut) {
+		return comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream()).filter(callout -> callout.spec().system() == bare.system() && !callout.coarseAssumed())
+				.map(Callout::spec).filter(spec -> spec.diameter() == bare.diameter() && cut.suitsLead(spec)).map(ThreadSpec::pitch).findFirst();
+	}
+
+	/** The one thread that suits what a single point cuts. */
+	public Optional<Fact<ThreadSpec>> suiting(Predicate<ThreadSpec> cut) {
+		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			List<Callout> said = CalloutReader.read(comment.said());
+			(said.isEmpty() ? ending(comment.said()).stream() : said.stream()).filter(callout -> cut.test(callout.spec()))
+					.forEach(callout -> suiting.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout).thread()));
+		}
+		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
+	}
+
+	/** LOCK NUT M45X1.5: what is turned may be the nut itself, whose thread ends the comment. */
+	private static Optional<Callout> ending(String text) {
+		for (int blank = text.indexOf(' '); blank >= 0; blank = text.indexOf(' ', blank + 1)) {
+			Optional<Callout> thread = CalloutReader.readExactly(" ".repeat(blank + 1) + text.substring(blank + 1));
+			if (thread.isPresent()) {
+				return thread;
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** What the title says of a thread that a nearer comment names; empty where it names it twice, as for holes of two depths. */
+	Optional<Titled> same(ThreadSpec thread) {
+		if (named == null) {
+			named = new HashMap<>();
+			for (LineComment comment : comments) {
+				for (Callout callout : CalloutReader.read(comment.said())) {
+					named.computeIfAbsent(callout.spec().withoutClass(), any -> new ArrayList<>()).add(titled(comment, callout));
+				}
+			}
+		}
+		return Optional.ofNullable(named.get(thread.withoutClass())).filter(same -> same.size() == 1).map(same -> same.get(0));
+	}
+
+	/** How thick the title says the part is, mm, of several thicknesses the greatest; empty where it says none. */
+	Optional<Fact<Double>> thickness(LengthUnit unit) {
+		if (thickness == null) {
+			thickness = Optional.empty();
+			for (LineComment comment : comments) {
+				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().filter(said -> !said.steel(unit)).map(said -> said.mm(unit));
+				if (thick.filter(mm -> thickness.isEmpty() || mm > thickness.get().value()).isPresent()) {
+					thickness = Optional.of(Fact.of(thick.get(), FactSource.TITLE, comment.comment().at(), comment.text().strip()));
+				}
+			}
+		}
+		return thickness;
+	}
+
+	private static Titled titled(LineComment comment, Callout callout) {
+		return new Titled(Callouts.fact(comment, callout, FactSource.TITLE, callout.spec()), comment, callout);
+	}
+}
