@@ -48,7 +48,7 @@ final class InchReading {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> spec = switch (series) {
-			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPS", "G", "BSPP", "PF", "GAS", "GAZ", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
+			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPSF", "NPS", "G", "BSPP", "PF", "GAS", "GAZ", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
 			case "BSW", "W", "WW", "WHITWORTH", "WHIT", "WHITW", "BSF" -> whitworth(series, tpi);
 			case "ACME", "STUBACME", "ACMESTUB", "BUTT", "BUTTRESS", "BA", "PG", "UNM" -> other(series, tpi);
 			default -> unified(series, tpi);
@@ -130,7 +130,7 @@ final class InchReading {
 			case "NPT", "PIPE", "ANPT" -> ThreadSystem.NPT;
 			case "NPTF", "PTF" -> ThreadSystem.NPTF;
 			case "NPSM" -> ThreadSystem.NPSM;
-			case "NPSC", "NPS" -> ThreadSystem.NPSC;
+			case "NPSC", "NPSF", "NPS" -> ThreadSystem.NPSC;
 			case "RC", "BSPT", "PT" -> ThreadSystem.RC;
 			case "RP", "PS" -> ThreadSystem.RP;
 			case "R" -> ThreadSystem.R;
@@ -143,7 +143,7 @@ final class InchReading {
 			case "BSP", "GAS", "GAZ" -> assumed.add(series + " taken as parallel, G of ISO 228-1");
 			case "NPS" -> assumed.add("NPS taken as NPSC, the straight thread of couplings");
 			case "PT", "PS" -> assumed.add(series + " of JIS B 0203 is " + (series.equals("PT") ? "Rc" : "Rp") + " of ISO 7-1 (from memory)");
-			case "ANPT", "PTF" -> assumed.add(series + " taken with the basic sizes of " + system + " (from memory)");
+			case "ANPT", "PTF", "NPSF" -> assumed.add(series + " taken with the basic sizes of " + system + " (from memory)");
 			default -> { }
 		}
 		if (fraction() && !ParsedNumbers.inchFraction(inch.inchSize().dimension()) || hasMark()) {

@@ -95,8 +95,9 @@ final class NamedCycles {
 		double reference = given.number(1) * mm;
 		double level = reference + Math.abs(given.number(2)) * mm;
 		double bottom = given.said(4) ? reference - Math.abs(given.number(4)) * mm : given.number(3) * mm;
-		boolean sure = back >= level && bottom < reference;
 		Cycle.Kind kind = KINDS.get(name);
+		// a depth above the reference plane makes no hole; of a thread that is said
+		boolean sure = back >= level && (bottom < reference || kind.taps() && !Double.isNaN(bottom));
 		Optional<NamedLead> lead = kind.taps() ? NamedLead.of(given, state) : Optional.empty();
 		if (!sure || kind.taps() && lead.isEmpty()) {
 			return Optional.empty();

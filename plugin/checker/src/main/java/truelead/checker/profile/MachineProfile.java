@@ -32,6 +32,9 @@ public final class MachineProfile {
 	private final Map<String, String> values;
 	private final CodeTable gCodes;
 	private final CodeTable mCodes;
+	/** G codes have no more than three digits. */
+	private static final int MOST_CODES = 1000;
+
 	private final Set<String> threading;
 	private final Set<Integer> blockDelete = new HashSet<>();
 	/** Codes times ten of cycles that work along X. */
@@ -205,6 +208,16 @@ public final class MachineProfile {
 	/** Whether the cycle of a G word works along X by itself. */
 	public boolean sideCycle(WordRef code) {
 		return sideCycle(CodeTable.tenfold(ProfileKey.parse(code.written().substring(1))));
+	}
+
+	/** The lowest G code that taps along X by itself, or along the axis of the other cycles; empty where the profile has none. */
+	public Optional<String> tap(boolean side) {
+		for (int code = 0; code < MOST_CODES; code++) {
+			if (gCodes.of(10 * code).contains(Meaning.TAP) && sideCycle(10 * code) == side) {
+				return Optional.of("G" + code);
+			}
+		}
+		return Optional.empty();
 	}
 
 	/** Whether a cycle's code, times ten, works along X. */

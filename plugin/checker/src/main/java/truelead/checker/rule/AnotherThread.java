@@ -9,6 +9,7 @@ import truelead.checker.thread.FormHole;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.turn.SinglePoint;
 
@@ -44,7 +45,7 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		}
 		ThreadTable table = ThreadTable.standard();
 		List<ThreadSpec> usual = called.system().taper() ? List.of() : table.threadsFor(advance, NEAR * advance, drill.get());
-		List<ThreadSpec> suiting = Stream.concat(usual.stream(), table.threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
+		List<ThreadSpec> suiting = Stream.concat(usual.stream(), relatives(called.system()).flatMap(system -> table.threads(system).stream()).filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
 				.filter(other -> other.system().taper() == called.system().taper() && suits(drill.get(), other, forming)).toList();
 		return suiting.stream().filter(other -> other.system() == called.system()).findFirst().or(() -> suiting.stream().findFirst())
 				.map(other -> new AnotherThread(other, drill.get()));
@@ -68,6 +69,11 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	public static Optional<AnotherThread> turned(SinglePoint turned) {
 		Optional<Double> bore = turned.bore().flatMap(hole -> hole.cut().diameter()).map(Fact::value);
 		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value(), false));
+	}
+
+	/** The systems whose threads are taken for one another: coarse and fine Whitworth threads have names of their own. */
+	private static Stream<ThreadSystem> relatives(ThreadSystem system) {
+		return system == ThreadSystem.BSW || system == ThreadSystem.BSF ? Stream.of(system, system == ThreadSystem.BSW ? ThreadSystem.BSF : ThreadSystem.BSW) : Stream.of(system);
 	}
 
 	/** Whether a drill, mm, is one for a thread that is cut, or formed. */

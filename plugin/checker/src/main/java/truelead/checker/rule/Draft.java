@@ -21,7 +21,7 @@ public final class Draft {
 	private final String rule;
 	private final Severity severity;
 	private final Location at;
-	private final String message;
+	private String message;
 	private final Set<Related> related = new LinkedHashSet<>();
 	private final List<Fix> fixes = new ArrayList<>();
 	private final List<Evidence> evidence = new ArrayList<>();
@@ -44,6 +44,12 @@ public final class Draft {
 	/** Starts a finding at the word that set a number, or at the block where no word did. */
 	public static Draft of(Rule rule, Severity severity, Setting setting, BlockRef block, String message) {
 		return of(rule, severity, setting.word().map(Location::of).orElseGet(() -> Location.of(block)), message);
+	}
+
+	/** More that the message says at its end. */
+	public Draft adds(String words) {
+		message += words;
+		return this;
 	}
 
 	/** Says which operation it is about; its block and its tool change become related places. */

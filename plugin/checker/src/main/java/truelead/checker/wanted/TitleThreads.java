@@ -120,7 +120,7 @@ public final class TitleThreads {
 		if (thickness == null) {
 			thickness = Optional.empty();
 			for (LineComment comment : comments) {
-				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().map(said -> said.mm(unit));
+				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().filter(said -> !said.steel(unit)).map(said -> said.mm(unit));
 				if (thick.filter(mm -> thickness.isEmpty() || mm > thickness.get().value()).isPresent()) {
 					thickness = Optional.of(Fact.of(thick.get(), FactSource.TITLE, comment.comment().at(), comment.text().strip()));
 				}

@@ -12,6 +12,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.FormHole;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
 import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -46,11 +47,11 @@ public final class DrillTooBig extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures)).ifPresent(found);
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures)).ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
 		for (DrilledSize size : visits.sizes()) {
 			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
-				found.accept(draft.get());
+				SwappedDrills.told(operation, draft.get(), work, found);
 				return;
 			}
 		}
@@ -70,8 +71,13 @@ public final class DrillTooBig extends HoleRule {
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
-		return Optional.of(size.evidence(Draft.of(this, over > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
+		return Optional.of(size.evidence(Draft.of(this, over > (whitworth(thread) ? CHARTS : FAR) * thread.pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(size.at(operation, visits)), message), figures));
+	}
+
+	/** Drill charts go beyond the limits of BS 84 here too, 27/64 for 1/2-12 BSW, and leave three quarters of the thread (from memory): a warning. */
+	private static boolean whitworth(ThreadSpec thread) {
+		return thread.system() == ThreadSystem.BSW || thread.system() == ThreadSystem.BSF;
 	}
 
 	private Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {

@@ -41,11 +41,11 @@ public final class DrillTooSmall extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(found);
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
 		for (DrilledSize size : visits.sizes()) {
 			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
-				found.accept(draft.get());
+				SwappedDrills.told(operation, draft.get(), work, found);
 				return;
 			}
 		}

@@ -44,6 +44,9 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 
 	/** The different sizes that an operation finds, in the order it comes to them: a pattern of ten thousand holes has one. */
 	static List<DrilledSize> all(ThreadingOperation operation, List<Visit> visits) {
+		if (visits.isEmpty()) {
+			return List.of();
+		}
 		if (visits.size() == 1) {
 			return of(operation, visits.get(0)).map(List::of).orElse(List.of());
 		}

@@ -104,7 +104,7 @@ public final class HoleSkipped extends HoleRule {
 		if (!sure && perhaps.size() <= like) {
 			skipped.addAll(perhaps);
 		}
-		int again = skipped.isEmpty() ? 0 : again(operation, work);
+		int again = skipped.isEmpty() ? 0 : again(operation, work) + astray(operation, work);
 		if (!skipped.isEmpty() && work.course().toItsEnd() && skipped.size() > again && Unread.from(operation.block(), work) == 0 && more(operation, skipped.size(), work)) {
 			Draft draft = draft(operation, skipped, like == count ? count + " that " + operation.tool().name() + " threads" : like + " that are threaded", sure, new Figures(visits.get(0).modal().unit()));
 			found.accept(again > 0 ? draft.from("places threaded again", String.valueOf(again), "counted").tells(Slip.POSITION_LEFT_OUT) : draft);
@@ -189,6 +189,22 @@ public final class HoleSkipped extends HoleRule {
 		return strokes - places.size();
 	}
 
+	/** How often another tap of the size goes to a place that this one threads: that one has missed its own hole. */
+	private static int astray(ThreadingOperation operation, Work work) {
+		if (work.operationsOfProgram().size() > FEW) {
+			return 0;
+		}
+		work.dependsOnAll();
+		Set<Place> own = visited(operation, work);
+		int strokes = 0;
+		for (ThreadingOperation one : work.operationsOfProgram()) {
+			if (one instanceof Tapping tapping && tapping.tool().index() != operation.tool().index() && Math.abs(diameter(one) - diameter(operation)) < SAME) {
+				strokes += (int) tapping.strokes().stream().filter(stroke -> own.contains(stroke.place())).count();
+			}
+		}
+		return strokes;
+	}
+
 	/** The holes that are never threaded, by the way they were made. */
 	private static final class Unthreaded {
 
@@ -200,15 +216,27 @@ public final class HoleSkipped extends HoleRule {
 			holes = work.unthreaded();
 			for (int i = 0; i < holes.size(); i++) {
 				List<Cut> cuts = holes.get(i).cuts();
-				made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, true), way -> new ArrayList<>()).add(i);
-				made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, false), way -> new ArrayList<>()).add(i);
+				int end = cuts.size();
+				while (end > 0 && !cuts.get(end - 1).kind().makesHole()) {
+					end--;
+				}
+				add(cuts, i);
+				if (end > 0 && end < cuts.size()) {
+					// the edge may be broken after the other holes were threaded
+					add(cuts.subList(0, end), i);
+				}
 			}
+		}
+
+		private void add(List<Cut> cuts, int hole) {
+			made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, true), way -> new ArrayList<>()).add(hole);
+			made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, false), way -> new ArrayList<>()).add(hole);
 		}
 
 		/** Those made in one of some ways, in the order first reached. */
 		List<Hole> made(Collection<String> ways) {
 			IntStream numbers = ways.stream().flatMap(way -> made.getOrDefault(way, List.of()).stream()).mapToInt(Integer::intValue);
-			return numbers.sorted().mapToObj(holes::get).toList();
+			return numbers.sorted().distinct().mapToObj(holes::get).toList();
 		}
 	}
 

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
@@ -35,7 +36,7 @@ public final class NoThreadMade implements Rule {
 		}
 		Making making = null;
 		for (ToolUse tool : work.tools()) {
-			if (wasToThread(tool)) {
+			if (wasToThread(tool) && (tool.summary().moved() || turns(tool, work))) {
 				making = making == null ? new Making(work) : making;
 				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && making.othersCut(tool)) {
 					found.accept(draft(tool));
@@ -78,10 +79,16 @@ public final class NoThreadMade implements Rule {
 		}
 	}
 
-	/** A tap or a thread mill that moves. What runs other cycles is told by other rules. */
+	/** A tap or a thread mill. What runs other cycles is told by other rules. */
 	private static boolean wasToThread(ToolUse tool) {
 		boolean cycles = tool.summary().drilling() || tool.summary().tapping();
-		return !cycles && tool.summary().moved() && tool.facts().kind().filter(Fact::stated).isPresent() && (tool.facts().isTap() || tool.facts().isThreadMill());
+		return !cycles && tool.facts().kind().filter(Fact::stated).isPresent() && (tool.facts().isTap() || tool.facts().isThreadMill());
+	}
+
+	/** Whether the spindle is started with the tool: it was to work, and the places or the passes of a loop were lost. */
+	private static boolean turns(ToolUse tool, Work work) {
+		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder())
+				.anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE && event.event().modal().spindle() != SpindleTurn.STOPPED);
 	}
 
 	/** Whether the program stops while the tool is in: a person may thread by hand, or look at the tool. */
@@ -95,7 +102,8 @@ public final class NoThreadMade implements Rule {
 	}
 
 	private Finding draft(ToolUse tool) {
-		Draft draft = tool.summary().idle() ? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix") + ", or leave the tool out")
+		Draft draft = !tool.summary().moved() ? called(tool, "threads nothing: its spindle turns and it goes to no place; its " + (tool.facts().isTap() ? "cycle" : "helix") + " and the passes of its loop, or leave the tool out")
+				: tool.summary().idle() ? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix") + ", or leave the tool out")
 				: tool.facts().isTap() ? called(tool, "its feeds go nowhere straight in and out, so no thread of it is checked; see which tool is meant")
 				: called(tool, "no helix is found in its feeds, so no thread of it is checked; see that Z goes on with each turn");
 		tool.facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tool.facts()), fact));

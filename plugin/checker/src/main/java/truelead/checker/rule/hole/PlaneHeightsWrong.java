@@ -13,6 +13,7 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
+import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
@@ -56,7 +57,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
-				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step)
+				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
 						: stroke.step() instanceof Step.Synchronised move && move.returns() ? away(stroke, move) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
@@ -76,7 +77,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 				.programmed("level of the bottom", figures.length(stroke.bottom()), move.block()).related(made.block(), "the drill block"));
 	}
 
-	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step) {
+	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step, Work work) {
 		if (Double.isNaN(step.bottom()) || Double.isNaN(step.rLevel())) {
 			return fromNowhere(stroke, step);
 		}
@@ -88,7 +89,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		if (into * (step.bottom() - step.rLevel()) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels.get() + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
 		}
-		OptionalDouble mouth = mouth(tapping, stroke, step);
+		OptionalDouble mouth = DrillsThatTap.of(work).before(stroke.place(), stroke.order()) ? OptionalDouble.empty() : mouth(tapping, stroke, step);
 		if (mouth.isPresent() && into * (step.rLevel() - mouth.getAsDouble()) > 1e-3) {
 			return Optional.of(withFix(draft(step, 'R', levels.get() + incremental + ": R is inside the stock, whose surface is at " + axis
 					+ level(mouth.getAsDouble(), figures) + alone(tapping, stroke, step)
@@ -142,14 +143,15 @@ public final class PlaneHeightsWrong extends HoleRule {
 				: Optional.empty();
 	}
 
-	/** Which way the tap must go: as the drill went; else down along Z, and away from the level before along the others. */
+	/** Which way the tap must go: as the drill went; else down along Z, and along the others away from the level before, or as it goes. */
 	private static int into(TapStroke stroke, Step.Stroke step) {
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		if (cut.isPresent()) {
 			return cut.get().direction();
 		}
 		boolean away = step.modal().plane().axis() != 2 && Math.abs(step.rLevel() - step.initial()) > 1e-6;
-		return away ? step.rLevel() > step.initial() ? 1 : -1 : -1;
+		boolean side = step.modal().plane().axis() != 2 && step.bottom() > step.rLevel();
+		return away ? step.rLevel() > step.initial() ? 1 : -1 : side ? 1 : -1;
 	}
 
 	/** A level that the surface is surely not below: as stated, at the floor of a wider opening, where a spot drill or a countersink ended, or level 0 for a hole that nothing opens. */
@@ -206,7 +208,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	private Draft draft(Severity severity, Step.Stroke step, char address, String message, Figures figures) {
 		Setting word = step.cycle().word(address).orElse(Setting.NONE);
-		Draft draft = Draft.of(this, severity, word.word().map(Location::of).orElse(Location.of(step.block())), message)
+		Draft draft = Draft.of(this, severity, word.word().map(Location::of).orElse(step.cycle().gWord().address() == 'C' ? Location.of(step.cycle().gWord()) : Location.of(step.block())), message)
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
 				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
 		return step.modal().absolute() ? draft : draft.from("distance mode", "G91", "programmed").tells(Slip.DISTANCE_MODE);

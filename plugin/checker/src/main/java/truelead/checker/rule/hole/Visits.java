@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import truelead.checker.hole.Place;
 import truelead.checker.pass.MillPasses;
+import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.stroke.Strokes;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
@@ -50,10 +51,12 @@ final class Visits extends AbstractList<Visit> {
 	private final List<Visit> all;
 	private final List<Visit> typical;
 	private final ThreadingOperation operation;
+	private final Predicate<Visit> drilledByTapping;
 	private List<DrilledSize> sizes;
 
 	private Visits(ThreadingOperation operation, Work work) {
 		this.operation = operation;
+		drilledByTapping = visit -> DrillsThatTap.of(work).before(visit.hole().place(), visit.order());
 		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL ? Optional.of(tapping.strokes()) : Optional.empty();
 		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external() || work.turnedOver(pass))) : Optional.empty();
 		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
@@ -102,7 +105,8 @@ final class Visits extends AbstractList<Visit> {
 	/** The different sizes that the operation finds, as {@link DrilledSize#all} gives them. */
 	synchronized List<DrilledSize> sizes() {
 		if (sizes == null) {
-			sizes = DrilledSize.all(operation, typical);
+			// where a drill tapped, nobody knows what hole it made
+			sizes = DrilledSize.all(operation, typical.stream().filter(visit -> !drilledByTapping.test(visit)).toList());
 		}
 		return sizes;
 	}

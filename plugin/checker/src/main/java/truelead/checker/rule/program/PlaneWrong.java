@@ -59,17 +59,21 @@ public final class PlaneWrong implements Rule {
 		Map<Integer, MadeHoles> made = new HashMap<>();
 		for (ThreadingOperation operation : work.operations()) {
 			List<Hole> holes = operation.holes();
-			if (!holes.isEmpty() && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces() && !sideCycle(operation, work)) {
+			if (!holes.isEmpty() && holes.stream().noneMatch(Hole::made) && !work.cutsAtUnknownPlaces()) {
 				Plane plane = holes.get(0).place().plane();
-				if (plane == Plane.XY && work.allAcross(plane)) {
+				boolean side = sideCycle(operation, work);
+				if ((plane == Plane.XY || side) && work.allAcross(plane)) {
 					continue;
 				}
 				work.dependsOnAll();
 				// each channel of the machine has planes of its own
 				int part = holes.get(0).place().part();
 				Optional<Hole> before = made.computeIfAbsent(part, number -> new MadeHoles(work.holes(), number)).allInOnePlaneBefore(operation.firstOrder());
-				before.filter(first -> first.place().plane() != plane).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0))));
-				before.filter(first -> first.place().plane() == plane).filter(first -> plane != Plane.XY && WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
+				before.filter(first -> first.place().plane() != plane && (!side || leftOver(first, work))).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0), work)));
+				if (before.isEmpty() && !side && operation instanceof Tapping tapping) {
+					OtherPlane.meant(tapping, work).ifPresent(hole -> found.accept(draft(operation, plane, hole.making().get(0), work)));
+				}
+				before.filter(first -> first.place().plane() == plane && !side).filter(first -> plane != Plane.XY && WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
 						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
 			}
 		}
@@ -155,7 +159,16 @@ public final class PlaneWrong implements Rule {
 		return operation instanceof Tapping tapping && tapping.cycle().filter(c -> work.shop().profile().sideCycle(c.gWord())).isPresent();
 	}
 
-	private Finding draft(ThreadingOperation operation, Plane plane, Cut hole) {
+	/** Whether a hole along Z is made and never threaded: where all are, a cycle along X means the holes of another setting. */
+	private static boolean leftOver(Hole hole, Work work) {
+		return hole.place().plane() == Plane.XY && work.unthreaded().stream().anyMatch(one -> one.place().equals(hole.place()));
+	}
+
+	private Finding draft(ThreadingOperation operation, Plane plane, Cut hole, Work work) {
+		Optional<Finding> side = SideTap.of(this, operation, hole, work);
+		if (side.isPresent()) {
+			return side.get();
+		}
 		Plane right = hole.place().plane();
 		BlockRef block = operation.block();
 		String message = code(plane) + " is in force: " + operation.tool().name() + " threads along " + axis(plane) + ", the holes of the program are made along "

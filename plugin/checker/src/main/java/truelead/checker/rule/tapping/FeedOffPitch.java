@@ -129,7 +129,7 @@ public final class FeedOffPitch extends TappingRule {
 
 	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
 		Optional<Double> drill = feed.stroke().hole().threadedBefore(feed.stroke().order(), called.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
-		return tapping.wanted().holder().value().floats() || tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
+		return tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
 	/** Where H is another tool's as well, the T word is the slip more likely. */
@@ -147,7 +147,7 @@ public final class FeedOffPitch extends TappingRule {
 		boolean rounded = feed.fits(lead);
 		boolean floats = holder.value().floats() && drift <= holder.value().travel() && onPurpose(feed, lead) || heldBack(tapping, feed, lead);
 		Severity severity = rounded || floats ? Severity.INFORMATION
-				: drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;
+				: another.isPresent() || drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;
 		String way = feed.error(lead) < 0 ? " behind" : " ahead";
 		String message = feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")

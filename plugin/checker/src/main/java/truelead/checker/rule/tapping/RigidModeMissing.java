@@ -99,15 +99,20 @@ public final class RigidModeMissing extends TappingRule {
 				.related(Location.of(code), "the code before another cycle"));
 	}
 
-	/** The only tap without the code that all others have, at least two: one alone is no habit. It leaves S and the start of the spindle out as well where it says them. */
+	/** Whether the feed is the pitch to the last decimal, as for a rigid holder. */
+	private static boolean exact(Tapping tapping, TapStroke stroke) {
+		return tapping.wanted().statedThread().isPresent() && TapFeed.of(tapping, stroke).filter(feed -> feed.exact(tapping.wanted().statedThread().get().value().lead())).isPresent();
+	}
+
+	/** The only tap without the code that all others have; one alone is a habit where the feed is exact too. It leaves S and the start of the spindle out as well where it says them. */
 	private Optional<Draft> unlike(Tapping tapping, TapStroke stroke, Habit habit) {
 		WordRef code = habit.with().orElseThrow();
-		String message = "no rigid-tap code is in force, the program's other taps have " + Figures.written(code)
+		String message = "no rigid-tap code is in force, the program's other " + (habit.often() == 1 ? "tap has " : "taps have ") + Figures.written(code)
 				+ ": spindle and feed are not synchronised; the same before this cycle, or say FLOATING HOLDER if it is one";
 		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent())
 				.isPresent();
 		boolean speedToo = stale || !stroke.speed().isSet();
-		if (!speedToo && habit.often() < 2) {
+		if (!speedToo && habit.often() < 2 && !exact(tapping, stroke)) {
 			return Optional.empty();
 		}
 		Draft draft = Draft.of(this, speedToo ? Severity.ERROR : Severity.WARNING, Location.of(block(tapping, stroke)), message).from("rigid-tap code", "before the other taps", "programmed")
