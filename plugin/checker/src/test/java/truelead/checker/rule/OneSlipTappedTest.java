@@ -1,25 +1,21 @@
 package truelead.checker.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import truelead.checker.Samples;
 
 /** Programs of many hands that drill and tap, with one slip each, and what was faultless in them and alarmed once. */
 class OneSlipTappedTest {
 
-	private static List<String> loud(String program) {
-		return Samples.findings(program.split("\n")).stream().filter(f -> f.severity() != Severity.INFORMATION).map(f -> f.rule() + ": " + f.message()).toList();
-	}
-
 	private static void silent(String program) {
-		assertThat(loud(program)).isEmpty();
+		assertThat(heard(program)).isEmpty();
 	}
 
 	private static void once(String program, String what) {
-		assertThat(loud(program)).singleElement().asString().contains(what);
+		assertThat(heard(program)).singleElement().asString().contains(what);
 	}
 
 	private static final String CIRCLE = """

@@ -15,6 +15,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 
@@ -31,8 +32,8 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	private static final double PART = 0.01;
 	/** What rounding leaves between a radius and half a chord, mm, and between an angle and half a turn. */
 	private static final double FULL_HALF = 1e-3;
-	/** Change of radius of a taper pipe thread along the axis: 1 in 16 on the diameter (ASME B1.20.1, ISO 7-1). */
-	private static final double TAPER = 1.0 / 32;
+	/** Change of radius of a taper pipe thread along the axis, a ratio. */
+	private static final double TAPER = ThreadSpec.PIPE_TAPER / 2;
 
 	/** The arc next to a helix that is one; empty where there is none. */
 	static Optional<OddRadius> of(MillPass pass) {
