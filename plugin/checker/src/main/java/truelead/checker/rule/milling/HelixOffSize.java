@@ -90,8 +90,8 @@ public final class HelixOffSize implements Rule {
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
 	private static boolean finishedLater(Work work, ThreadMilling operation, MillPass pass) {
 		return work.threadMillings().stream().anyMatch(other -> other.tool().index() != operation.tool().index() && other.firstOrder() > operation.lastOrder()
-				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass))
-				&& !other.passesAt(pass.hole()).isEmpty());
+				&& other.passes().at(pass.place())
+				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass)));
 	}
 
 	/** Whether the program could not be followed behind the last pass of its last operation: the next one may be wider. */
