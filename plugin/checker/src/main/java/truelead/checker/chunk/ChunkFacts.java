@@ -62,12 +62,7 @@ public final class ChunkFacts {
 		int[] chords = ChordLines.find(lines, false, false);
 		chordsAtHead = chords.length > 0 && chords[0] == 0;
 		chordsAtTail = chords.length > 0 && chords[chords.length - 1] == lines.lines();
-		if (lines.others() > 0) {
-			System.arraycopy(ContourFinder.findEach(chunk, lines, chords), 0, contours, 0, 4);
-		} else {
-			// far most plain chunks stand among plain ones
-			contours[3] = ContourFinder.find(chunk, lines, chords, true, true);
-		}
+		System.arraycopy(ContourFinder.findEach(chunk, lines, chords), 0, contours, 0, 4);
 	}
 
 	/** The facts of a chunk. */

@@ -2,11 +2,8 @@ package truelead.checker.chunk;
 
 import java.util.ArrayList;
 import java.util.List;
-import truelead.checker.chunk.Contour.Entry;
-import truelead.checker.chunk.Contour.FeedWord;
-import truelead.grammar.Block;
+import java.util.stream.Stream;
 import truelead.grammar.Chunk;
-import truelead.grammar.Element;
 
 /**
  * Finds the contours among the lines of a chunk. Eight moves on either side of a block that is not plain are left as they are: whoever looks for
@@ -15,14 +12,11 @@ import truelead.grammar.Element;
 final class ContourFinder {
 
 	private static final int AROUND = 8;
-	private static final int WORTH = 4;
 
 	private final Chunk chunk;
 	private final PlainLines lines;
 	/** Lines that are left out as they may be chords of a helix: the first of each stretch and the one behind it. */
 	private final int[] chords;
-	private List<Contour> found = new ArrayList<>();
-	private FeedWord known;
 
 	private ContourFinder(Chunk chunk, PlainLines lines, int[] chords) {
 		this.chunk = chunk;
@@ -51,43 +45,63 @@ final class ContourFinder {
 	/** The contours; {@code before} and {@code behind} tell whether plain moves enough stand there in the next chunks. */
 	static Contour[] find(Chunk chunk, PlainLines lines, int[] chords, boolean before, boolean behind) {
 		ContourFinder finder = new ContourFinder(chunk, lines, chords);
+		List<Contour> found = new ArrayList<>();
 		for (int i = 0; i <= lines.others(); i++) {
-			finder.stretch(i, before, behind);
+			found.addAll(finder.upTo(i, behind, finder.walk(i, before)));
 		}
-		return finder.found.toArray(Contour[]::new);
+		return found.toArray(Contour[]::new);
 	}
 
-	/** The same for each answer: for none, before, behind, both. For chunks that are not all plain, whose inner contours are the same each time. */
+	/**
+	 * The same for each answer: for none, before, behind, both. What a chunk says once is gone over once; of a chunk that is all plain, which stands
+	 * behind another such one as a rule, those for none and for behind alone are left null.
+	 */
 	static Contour[][] findEach(Chunk chunk, PlainLines lines, int[] chords) {
 		ContourFinder finder = new ContourFinder(chunk, lines, chords);
-		for (int i = 1; i < lines.others(); i++) {
-			finder.stretch(i, false, false);
-		}
-		List<Contour> inner = finder.found;
 		Contour[][] each = new Contour[4][];
+		if (lines.others() == 0) {
+			ContourWalk all = finder.walk(0, true);
+			each[1] = finder.upTo(0, false, all).toArray(Contour[]::new);
+			each[3] = finder.upTo(0, true, all).toArray(Contour[]::new);
+			return each;
+		}
+		List<Contour> inner = new ArrayList<>();
+		for (int i = 1; i < lines.others(); i++) {
+			inner.addAll(finder.upTo(i, false, finder.walk(i, false)));
+		}
+		List<Contour> first = finder.upTo(0, false, finder.walk(0, false));
+		List<Contour> firstBehind = finder.upTo(0, false, finder.walk(0, true));
+		ContourWalk end = finder.walk(lines.others(), false);
+		List<Contour> last = finder.upTo(lines.others(), false, end);
+		List<Contour> lastBefore = finder.upTo(lines.others(), true, end);
 		for (int which = 0; which < each.length; which++) {
-			finder.found = new ArrayList<>();
-			finder.stretch(0, (which & 1) != 0, false);
-			finder.found.addAll(inner);
-			finder.stretch(lines.others(), false, (which & 2) != 0);
-			each[which] = finder.found.toArray(Contour[]::new);
+			each[which] = Stream.of((which & 1) == 0 ? first : firstBehind, inner, (which & 2) == 0 ? last : lastBefore).flatMap(List::stream).toArray(Contour[]::new);
 		}
 		return each;
 	}
 
-	/** The contours between the block that is not plain before a number of them and the next one. */
-	private void stretch(int number, boolean before, boolean behind) {
-		int start = number == 0 ? 0 : lines.other(number - 1) + 1;
-		int end = number < lines.others() ? lines.other(number) : lines.lines();
-		int from = number == 0 && before ? start : behindMoves(start, end);
-		int to = number == lines.others() && behind ? end : beforeMoves(start, end);
-		for (int i = 0; i < chords.length && chords[i] < to; i += 2) {
-			if (chords[i + 1] > from) {
-				range(from, chords[i]);
-				from = chords[i + 1];
-			}
-		}
-		range(from, to);
+	/** The contours of a stretch, the walk along which is where an answer before has left it. */
+	private List<Contour> upTo(int number, boolean behind, ContourWalk walk) {
+		walk.to(end(number, behind));
+		return walk.contours();
+	}
+
+	/** Along the stretch behind a number of blocks that are not plain, from where contours may begin. */
+	private ContourWalk walk(int number, boolean before) {
+		return new ContourWalk(chunk, lines, chords, number == 0 && before ? 0 : behindMoves(first(number), behind(number)));
+	}
+
+	/** Where contours end in a stretch. */
+	private int end(int number, boolean behind) {
+		return number == lines.others() && behind ? lines.lines() : beforeMoves(first(number), behind(number));
+	}
+
+	private int first(int number) {
+		return number == 0 ? 0 : lines.other(number - 1) + 1;
+	}
+
+	private int behind(int number) {
+		return number < lines.others() ? lines.other(number) : lines.lines();
 	}
 
 	private int behindMoves(int from, int to) {
@@ -113,113 +127,5 @@ final class ContourFinder {
 			line--;
 		}
 		return line;
-	}
-
-	/** The contours in a range of plain lines: each from a move aside to a move aside, with no plunge between that may come back out. */
-	private void range(int from, int to) {
-		int first = -1;
-		int last = -1;
-		// the code before the first one said is not known
-		int code = -1;
-		int codeBefore = -1;
-		// the way along Z of a feed that may be a way into the stock
-		byte way = PlainLines.LEVEL;
-		boolean mayComeBack = false;
-		for (int line = from; line < to; line++) {
-			byte kind = lines.kinds[line];
-			code = lines.codes[line] < 0 ? code : lines.codes[line];
-			if (kind == PlainLines.MOVE) {
-				byte level = lines.levels[line];
-				mayComeBack |= way != PlainLines.LEVEL && level != PlainLines.LEVEL && (level != way || level == PlainLines.FIRST);
-				way = way == PlainLines.LEVEL && leadsIn(level, code, codeBefore) ? level : way;
-				codeBefore = code;
-			} else if (kind >= PlainLines.ARC) {
-				if (mayComeBack && first >= 0) {
-					add(first, last + 1);
-					first = -1;
-				}
-				mayComeBack = false;
-				way = PlainLines.LEVEL;
-				if (kind >= PlainLines.ASIDE) {
-					code = first >= 0 ? code : lines.codes[line];
-					first = first >= 0 ? first : line;
-					last = line;
-				}
-				codeBefore = code;
-			}
-		}
-		if (first >= 0) {
-			add(first, last + 1);
-		}
-	}
-
-	/** Whether a move along Z may be a feed into the stock: a feed up is a way out, unless a rapid has led below. */
-	private static boolean leadsIn(byte level, int code, int codeBefore) {
-		return code != 0 && (level != PlainLines.RAISED || codeBefore <= 0);
-	}
-
-	private void add(int from, int to) {
-		if (to - from < WORTH) {
-			return;
-		}
-		int moves = 0;
-		int code = -1;
-		int feed = -1;
-		double gap = -1;
-		Entry entry = new Entry(Double.NaN, Double.NaN, Double.NaN);
-		PassageSum afterRapid = new PassageSum(lines);
-		PassageSum afterFeed = new PassageSum(lines);
-		int word = lines.wordsBefore(from + 1);
-		for (int line = from, end; line < to; line = end) {
-			// one code and one feed are in force up to the end
-			end = Math.min(lines.word(word++), to);
-			code = lines.codes[line] < 0 ? code : lines.codes[line];
-			feed = PlainLines.said(lines.feeds[line]) ? line : feed;
-			int first = -1;
-			boolean changed = false;
-			boolean level = false;
-			for (int move = line; move < end; move++) {
-				if (lines.moves(move)) {
-					first = first < 0 ? move : first;
-					moves++;
-					changed |= lines.changesLevel(move);
-					level |= lines.levels[move] == PlainLines.FIRST;
-					gap = Math.max(gap, lines.gap(move));
-					entry = lines.dependsOnEntry(move) ? entry(entry, move) : entry;
-				}
-			}
-			if (first >= 0 && code != 0) {
-				afterFeed.cut(first, changed, level, feed);
-			}
-			if (first >= 0 && code > 0) {
-				afterRapid.cut(first, changed, level, feed);
-			}
-		}
-		found.add(new Contour(from, to, moves, lines.codes[from] >= 0, gap, code, last(lines.x, from, to), last(lines.y, from, to), last(lines.z, from, to), entry,
-				afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of() : List.of(feed(feed))));
-	}
-
-	private Entry entry(Entry before, int line) {
-		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(),
-				lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
-	}
-
-	/** The last word of a range of lines; NaN where there is none. */
-	private static double last(double[] words, int from, int to) {
-		int line = to - 1;
-		while (line > from && !PlainLines.said(words[line])) {
-			line--;
-		}
-		return words[line];
-	}
-
-	/** The last F word of a line, which is the one that counts. */
-	private FeedWord feed(int line) {
-		if (known == null || known.line() != line) {
-			Block block = chunk.block(line);
-			Element.Word feed = block.words().stream().filter(word -> word.address() == 'F').reduce((one, other) -> other).orElseThrow();
-			known = new FeedWord(line, lines.feeds[line], feed, block.text().substring(feed.span().start(), feed.span().end()));
-		}
-		return known;
 	}
 }

@@ -57,9 +57,10 @@ final class PlainLines {
 	private int[] others = new int[16];
 	private int otherCount;
 	private final LevelRuns levelRuns;
-	/** Lines with a motion code or a feed. */
-	private int[] worded = new int[16];
-	private int wordedCount;
+	/** Lines with a feed, and those whose code makes rapids of feeds, or feeds of rapids, or is the first one said. */
+	private int[] paced = new int[16];
+	private int pacedCount;
+	private int paceInForce = -1;
 	/** Whether the block read last is nothing but a motion. */
 	private boolean motion;
 	/** Whether the block read last is nothing but axis words, feed and plain motion codes. */
@@ -128,15 +129,24 @@ final class PlainLines {
 		return others[index];
 	}
 
-	/** How many lines before a line say a motion code or a feed. */
-	int wordsBefore(int line) {
-		int found = Arrays.binarySearch(worded, 0, wordedCount, line);
+	/** How many lines before a line say a feed, or change from rapids to feeds or back. */
+	int pacesBefore(int line) {
+		int found = Arrays.binarySearch(paced, 0, pacedCount, line);
 		return found >= 0 ? found : -found - 1;
 	}
 
-	/** A line that says a motion code or a feed, by how many do so before it; beyond all lines where there is none. */
-	int word(int number) {
-		return number < wordedCount ? worded[number] : kinds.length;
+	/** A line that says a feed, or changes from rapids to feeds or back, by how many do so before it; beyond all lines where there is none. */
+	int pace(int number) {
+		return number < pacedCount ? paced[number] : kinds.length;
+	}
+
+	/** The first line from one on that says a motion code; beyond all lines where there is none. */
+	int coded(int from) {
+		int line = from;
+		while (line < codes.length && codes[line] < 0) {
+			line++;
+		}
+		return line;
 	}
 
 	/** The most straight moves with a Z that follow each other and all lead up, or all lead down. */
@@ -193,9 +203,11 @@ final class PlainLines {
 		z[line] = wordZ;
 		feeds[line] = wordF;
 		codes[line] = (byte) code;
-		if (code >= 0 || said(wordF)) {
-			worded = wordedCount == worded.length ? Arrays.copyOf(worded, wordedCount * 2) : worded;
-			worded[wordedCount++] = line;
+		int pace = code < 0 ? paceInForce : Math.min(code, 1);
+		if (pace != paceInForce || said(wordF)) {
+			paceInForce = pace;
+			paced = pacedCount == paced.length ? Arrays.copyOf(paced, pacedCount * 2) : paced;
+			paced[pacedCount++] = line;
 		}
 	}
 

@@ -19,6 +19,8 @@ final class Stretches<T> {
 	private int end;
 	private int index;
 	private int next;
+	/** The line asked of last: a loop leads back. */
+	private int asked;
 
 	/** @param from the first line of a stretch, counted from the start of its chunk */
 	Stretches(Finder<T> finder, ToIntFunction<T> from) {
@@ -32,9 +34,10 @@ final class Stretches<T> {
 		if (frame.source != source || line < base || line >= end) {
 			enter(frame.source, line);
 		}
-		if (line > next) {
+		if (line > next || line < asked) {
 			seek(line);
 		}
+		asked = line;
 		return line == next;
 	}
 
@@ -56,13 +59,21 @@ final class Stretches<T> {
 		end = chunk + 1 < text.chunks().size() ? text.firstLine(chunk + 1) : text.lineCount();
 		stretches = finder.in(text, chunk);
 		index = 0;
-		next = stretches.length == 0 ? Integer.MAX_VALUE : base + from.applyAsInt(stretches[0]);
+		asked = base;
+		seek(base);
 	}
 
 	private void seek(int line) {
-		while (index < stretches.length && base + from.applyAsInt(stretches[index]) < line) {
+		while (index < stretches.length && first(index) < line) {
 			index++;
 		}
-		next = index < stretches.length ? base + from.applyAsInt(stretches[index]) : Integer.MAX_VALUE;
+		while (index > 0 && first(index - 1) >= line) {
+			index--;
+		}
+		next = index < stretches.length ? first(index) : Integer.MAX_VALUE;
+	}
+
+	private int first(int index) {
+		return base + from.applyAsInt(stretches[index]);
 	}
 }

@@ -97,6 +97,20 @@ class ContoursTest {
 		assertThat(Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class)).hasSize(1);
 	}
 
+	/** The second time round the places are rapids as far as the block that says G1 once more. */
+	@Test
+	void aContourThatIsJumpedIntoIsUnderTheCodeOfTheJump() {
+		List<String> lines = spiral(40);
+		lines.add("M8");
+		for (int i = 0; i < 40; i++) {
+			lines.add((i == 8 ? "N100 " : i == 20 ? "G1 " : "") + (i % 2 == 0 ? "X" : "Y") + (60 - i) + "." + (i == 30 ? " G1 F200." : ""));
+		}
+		lines.addAll(List.of("#1=#1+1", "G0 Z5.", "IF [#1 LT 2] GOTO 100", "M30"));
+		lines.add(0, "#1=0");
+		assertStandForTheirMoves(lines.toArray(String[]::new));
+		assertThat(Followed.milling(lines.toArray(String[]::new)).all(Step.Contour.class)).hasSize(3);
+	}
+
 	@Test
 	void aFeedUpFromWhereARapidHasLedAndBackIsNeverPartOfAContour() {
 		List<String> lines = spiral(60);
