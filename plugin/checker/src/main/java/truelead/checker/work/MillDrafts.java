@@ -122,7 +122,7 @@ final class MillDrafts {
 
 	private boolean threads(ArcRun run, ToolUse tool) {
 		if (tool.facts().isThreadMill()) {
-			return run.helical() || run.sweep() > 1.9 * Math.PI;
+			return run.helical() || run.sweep() > ArcRuns.CIRCLE;
 		}
 		// a helix in chords by a tool that nobody calls a thread mill goes round once at least
 		if (!run.helical() || tool.facts().kind().isPresent() || run.inChords() && run.sweep() < ArcRuns.CIRCLE) {
