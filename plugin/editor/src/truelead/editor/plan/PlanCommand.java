@@ -6,7 +6,6 @@ import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.IDocumentExtension4;
 import org.eclipse.jface.text.TextUtilities;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.widgets.Display;
@@ -36,7 +35,7 @@ abstract class PlanCommand extends ProgramCommand {
 			return;
 		}
 		int caret = editor.viewer().getSelectedRange().x;
-		long stamp = stamp(document);
+		long stamp = CheckedText.stampOf(document);
 		Display display = Display.getCurrent();
 		Job job = Job.create("Planning a thread", (ICoreRunnable) monitor -> {
 			try {
@@ -53,7 +52,7 @@ abstract class PlanCommand extends ProgramCommand {
 	}
 
 	private static void open(CheckedEditor editor, IDocument document, long stamp, int caret, Question question) {
-		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed() || stamp != stamp(document)) {
+		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed() || stamp != CheckedText.stampOf(document)) {
 			return;
 		}
 		say(editor, false, "");
@@ -87,9 +86,5 @@ abstract class PlanCommand extends ProgramCommand {
 			say(editor, true, "the program was edited meanwhile: nothing was put in");
 			return true;
 		}
-	}
-
-	private static long stamp(IDocument document) {
-		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
 	}
 }

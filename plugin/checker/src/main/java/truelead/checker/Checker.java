@@ -11,7 +11,6 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 import truelead.checker.rulebook.Rules;
-import truelead.checker.work.AssumedUnit;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 

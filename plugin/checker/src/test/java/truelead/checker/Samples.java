@@ -1,5 +1,7 @@
 package truelead.checker;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import truelead.checker.job.Job;
 import truelead.checker.profile.MachineProfile;
@@ -7,6 +9,7 @@ import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.Severity;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -32,6 +35,21 @@ public final class Samples {
 	/** What is found in a program on a machine. */
 	public static List<Finding> findings(MachineProfile profile, String... blocks) {
 		return check(profile, Job.EMPTY, blocks).findings();
+	}
+
+	/** What is found in a program above information, on the generic milling profile. */
+	public static List<Finding> loud(String program) {
+		return findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION).toList();
+	}
+
+	/** The same, each finding as its rule and its message. */
+	public static List<String> heard(String program) {
+		return loud(program).stream().map(finding -> finding.rule() + " " + finding.message()).toList();
+	}
+
+	/** Holds a program to one finding above information: the rule, and what its message says among other things. */
+	public static void one(String program, String rule, String message) {
+		assertThat(heard(program)).as(program).singleElement().asString().startsWith(rule + " ").contains(message);
 	}
 
 	/** A whole check. */

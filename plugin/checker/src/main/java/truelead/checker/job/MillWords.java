@@ -40,6 +40,9 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> SEVERAL = Set.of("MULTI", "MEHRZAHN", "MEHRZAHNIG", "MEHRZÄHNIG", "MEHRZAEHNIG", "MEHRRILLIG", "KAMM");
 	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN");
 	private static final Set<String> PITCHES = Set.of("P", "STEIGUNG", "PASSO", "PASO");
+	private static final Set<String> SINGLE = Set.of("ONE", "EIN");
+	private static final Set<String> CUTTING = Set.of("CUT", "CUTTING", "SCHNEIDEND");
+	private static final Set<String> HAND = Set.of("HAND");
 	private static final Set<String> LEFT = Set.of("LEFT", "LH", "LINKS");
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
@@ -121,7 +124,7 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	/** ONE TOOTH, 1-ZAHN. */
 	private static boolean one(CommonTokenStream tokens, int before) {
 		int at = before > 0 && tokens.get(before).getText().equals("-") ? before - 1 : before;
-		return at >= 0 && (tokens.get(at).getText().equals("1") || says(tokens.get(at), Set.of("ONE", "EIN")));
+		return at >= 0 && (tokens.get(at).getText().equals("1") || says(tokens.get(at), SINGLE));
 	}
 
 	/** LEFT HAND CUTTING, LH CUT, LINKSSCHNEIDEND: of the cutter, not of the thread. */
@@ -130,10 +133,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 			return says(tokens.get(at), CUTS_LEFT);
 		}
 		for (int i = at + 1; i < tokens.size() && i <= at + 3; i++) {
-			if (says(tokens.get(i), CUTS) || says(tokens.get(i), Set.of("SCHNEIDEND"))) {
+			if (says(tokens.get(i), CUTTING)) {
 				return true;
 			}
-			if (!tokens.get(i).getText().equals("-") && !says(tokens.get(i), Set.of("HAND"))) {
+			if (!tokens.get(i).getText().equals("-") && !says(tokens.get(i), HAND)) {
 				return false;
 			}
 		}

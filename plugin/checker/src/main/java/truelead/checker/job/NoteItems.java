@@ -3,6 +3,7 @@ package truelead.checker.job;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.Interval;
@@ -74,7 +75,7 @@ final class NoteItems {
 		return Optional.of(new Note.OfThread(comment, thread, depth, through, wall, count));
 	}
 
-	private static <T> java.util.function.Supplier<Optional<T>> remembered(Optional<T> before) {
+	private static <T> Supplier<Optional<T>> remembered(Optional<T> before) {
 		return () -> before;
 	}
 

@@ -37,8 +37,7 @@ final class BlockExecutor {
 	private final Tools tools;
 	private final Modes modes;
 	private final SpindleCodes spindle;
-	/** The motion that a motion for one block alone gives way to again. */
-	private Meaning motionBefore = Meaning.RAPID;
+	private final MotionInForce inForce;
 	private final BooleanSupplier aboutPoles;
 	private boolean data;
 	private boolean machine;
@@ -61,6 +60,7 @@ final class BlockExecutor {
 		this.tools = new Tools(state, out);
 		this.modes = new Modes(state, motion, shifts, out);
 		this.spindle = new SpindleCodes(state, out);
+		this.inForce = new MotionInForce(state, motion, modes, cycles, passes);
 	}
 
 	/** Whether a canned cycle or a motion stands that makes axis words move. */
@@ -95,9 +95,7 @@ final class BlockExecutor {
 			return false;
 		}
 		if (words.code() >= 0) {
-			motionBefore = made;
-			state.motion = made;
-			state.motionCode = 10 * words.code();
+			inForce.takes(made, 10 * words.code());
 		}
 		plain.make(made, words, block.get());
 		return true;
@@ -131,7 +129,7 @@ final class BlockExecutor {
 
 	/** All that later blocks depend on, the modal state aside. */
 	List<Object> memory() {
-		return List.of(motionBefore, data, motion.memory(), shifts.memory(), passes.memory(), cycles.memory(), called.memory());
+		return List.of(inForce.memory(), data, motion.memory(), shifts.memory(), passes.memory(), cycles.memory(), called.memory());
 	}
 
 	/** Whether the words of the next block are machine coordinates, by a statement beside them. */
@@ -214,7 +212,7 @@ final class BlockExecutor {
 	}
 
 	private void move(Words words, Meaning taker) {
-		boolean cycleStarts = words.gCount() > 0 && changeMotion(words);
+		boolean cycleStarts = words.gCount() > 0 && inForce.change(words);
 		switch (taker) {
 			case NONE -> moveInForce(words, cycleStarts);
 			case DWELL -> dwell(words);
@@ -287,7 +285,7 @@ final class BlockExecutor {
 		} else if (motion.axisWords(words) || arcWords(words)) {
 			motion.turnRotary(words);
 			if (motion.linearWords(words) || arcWords(words)) {
-				motionInForce(words);
+				inForce.make(words);
 			}
 		}
 	}
@@ -295,61 +293,5 @@ final class BlockExecutor {
 	/** A full circle needs no axis words. */
 	private boolean arcWords(Words words) {
 		return (state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE) && words.any(ARC);
-	}
-
-	/** Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is made. */
-	private boolean changeMotion(Words words) {
-		int motionWord = -1;
-		int offWord = -1;
-		for (int i = 0; i < words.gCount(); i++) {
-			Meaning meaning = modes.motionMeaning(words.gCode(i));
-			if (meaning.motionByAxisWords() && !modes.moves(words, i)) {
-				continue;
-			}
-			offWord = meaning == Meaning.CYCLE_OFF ? i : offWord;
-			motionWord = meaning == Meaning.CYCLE_OFF || meaning == Meaning.NONE ? motionWord : i;
-		}
-		if (offWord >= 0) {
-			cycles.cancel(words.block(), Optional.of(words.gRef(offWord)));
-			state.motion = Meaning.NONE;
-		}
-		if (motionWord < 0) {
-			return false;
-		}
-		Meaning next = modes.motionMeaning(words.gCode(motionWord));
-		if (next.cycle() && motionWord < offWord) {
-			return false;
-		}
-		if (next.cycle()) {
-			cycles.start(next, words.gCode(motionWord), words, words.gRef(motionWord));
-		} else if (cycles.on()) {
-			cycles.cancel(words.block(), Optional.of(words.gRef(motionWord)));
-		}
-		motionBefore = next == Meaning.FLOATING_TAP && !state.motion.cycle() ? state.motion : next;
-		state.motion = next;
-		state.motionCode = words.gCode(motionWord);
-		return next.cycle();
-	}
-
-	private void motionInForce(Words words) {
-		motion.startSomewhere(words, state.plane, state.motion == Meaning.ARC_CLOCKWISE || state.motion == Meaning.ARC_COUNTERCLOCKWISE);
-		switch (state.motion) {
-			case RAPID -> motion.straight(words, true, state.modal());
-			case LINEAR -> motion.straight(words, false, state.modal());
-			case FLOATING_TAP -> {
-				motion.straight(words, false, state.lockedModal());
-				state.motion = motionBefore;
-			}
-			case ARC_CLOCKWISE -> motion.arc(words, true);
-			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
-			case SKIP_MOTION -> motion.toUnknown(words, false);
-			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
-			case TURNING_PASS -> passes.pass(words, false);
-			case THREADING_PASS -> passes.pass(words, true);
-			case FACING_PASS -> {
-				// It comes back to where it started.
-			}
-			default -> motion.straight(words, true, state.modal());
-		}
 	}
 }

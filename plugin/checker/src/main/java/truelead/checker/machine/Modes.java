@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
@@ -211,7 +212,7 @@ final class Modes {
 		}
 		Point to = state.place.frame().apply(motion.target(words));
 		if (to.x() == from.x() || Double.isNaN(to.x())) {
-			Cycle cycle = new Cycle(Cycle.Kind.PECK_DRILL, 740, words.block(), words.gRef(0), java.util.Map.of());
+			Cycle cycle = new Cycle(Cycle.Kind.PECK_DRILL, 740, words.block(), words.gRef(0), Map.of());
 			out.step(new Step.Stroke(words.block(), state.cycleModal(740), cycle, from, from.z(), from.z(), to.z(), true, 1, motion.resolution(words)));
 		}
 	}

@@ -14,6 +14,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.run.ArcRun;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
 
 /** One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis. */
@@ -242,12 +243,12 @@ public final class MillPass {
 		return counterclockwise() == lead() > 0;
 	}
 
-	/** Whether every arc's radius changes by 1/32 of its advance, within the decimals written: a pipe taper of 1 in 16 on the diameter. */
+	/** Whether every arc's radius changes by as much of its advance as a pipe taper does, within the decimals written. */
 	public boolean tapered() {
 		return helix.stream().allMatch(arc -> {
 			double advance = Math.abs(arc.to().along(axis()) - arc.from().along(axis()));
 			double change = Math.abs(arc.endRadius() - arc.startRadius());
-			return advance > 0 && change > 0 && Math.abs(change - advance / 32) <= 3 * Math.min(arc.resolution(), 0.005);
+			return advance > 0 && change > 0 && Math.abs(change - advance * ThreadSpec.PIPE_TAPER / 2) <= 3 * Math.min(arc.resolution(), 0.005);
 		});
 	}
 

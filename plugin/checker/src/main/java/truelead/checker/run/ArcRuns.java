@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolLog;
 
 /**
@@ -26,9 +27,10 @@ public final class ArcRuns {
 	private static final double SAME = 1e-6;
 	private static final double STRAYED = 0.6;
 	/** Part of its rise that the R of an arc may be more or less than that before: twice what a taper pipe thread grows, since R is rounded. */
-	private static final double GROWS = 1.0 / 16;
+	private static final double GROWS = ThreadSpec.PIPE_TAPER;
 	private static final double HELIX = 0.4 * 2 * Math.PI;
-	static final double CIRCLE = 0.95 * 2 * Math.PI;
+	/** An arc, or several about one centre, that go round at least so far are a circle, radians: the rest is what rounding leaves of the whole. */
+	public static final double CIRCLE = 0.95 * 2 * Math.PI;
 
 	private final Consumer<ArcRun> found;
 	private final Deque<Step> recent = new ArrayDeque<>(ArcRun.MOST_AROUND + 1);

@@ -3,6 +3,7 @@ package truelead.checker.sheet;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.pass.MillPass;
@@ -55,7 +56,7 @@ public final class Sheets {
 		MillPass pass = milling.finishing(milling.passes().get(0).hole()).get(0);
 		LengthUnit unit = pass.modal().unit();
 		double cutter = milling.tool().facts().diameter().map(Fact::value).orElse(Double.NaN);
-		boolean onContour = pass.compensation() != truelead.checker.machine.Compensation.OFF;
+		boolean onContour = pass.compensation() != Compensation.OFF;
 		double cut = 2 * pass.radius() + (onContour ? 0 : cutter);
 		HoleReader holes = new HoleReader(milling.wanted(), 0, unit);
 		return sheet(milling, "thread milling" + (onContour ? " with cutter compensation" : ""), unit, pass.modal().speed().value(), pass.modal().spindle(),

@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The lead of a tap: the ground-down threads at its end that do the work.
@@ -31,7 +32,7 @@ public record LeadForm(String standard, String name, double least, double most, 
 	}
 
 	/** The lead that a tap most likely has: what its comment says, else B with spiral point, C otherwise; for forming taps C. */
-	public static LeadForm typical(ToolKind kind, java.util.Set<TapStyle> styles) {
+	public static LeadForm typical(ToolKind kind, Set<TapStyle> styles) {
 		if (kind == ToolKind.FORM_TAP) {
 			return of("C", true).orElseThrow();
 		}

@@ -19,6 +19,9 @@ import truelead.checker.program.LengthUnit;
 public record ThreadSpec(ThreadSystem system, String series, String size, double diameter, double pitch, double tpi, int starts,
 		Hand hand, Optional<String> threadClass) {
 
+	/** Taper of pipe threads, 1 in 16 on the diameter: the change of diameter for one unit of length, a ratio (ASME B1.20.1, ISO 7-1). */
+	public static final double PIPE_TAPER = 1.0 / 16;
+
 	public ThreadSpec {
 		if (!(diameter > 0) || !(pitch > 0) || starts < 1) {
 			throw new IllegalArgumentException("a thread needs a diameter, a pitch and a start");
@@ -72,9 +75,9 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return system.unit();
 	}
 
-	/** The change of diameter for one unit of length: 1/16 for taper pipe threads, else 0. */
+	/** The change of diameter for one unit of length: that of pipe threads or 0, a ratio. */
 	public double taperOnDiameter() {
-		return system.taper() ? 1.0 / 16 : 0;
+		return system.taper() ? PIPE_TAPER : 0;
 	}
 
 	/** The same thread with a class. */

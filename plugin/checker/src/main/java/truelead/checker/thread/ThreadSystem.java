@@ -83,6 +83,11 @@ public enum ThreadSystem {
 		return Math.toRadians(flankAngle);
 	}
 
+	/** Whether the form's included angle is so many degrees. */
+	public boolean hasFlanksOf(double degrees) {
+		return flankAngle == degrees;
+	}
+
 	/** Whether the thread is cut on a taper of 1 in 16 on the diameter. */
 	public boolean taper() {
 		return taper;

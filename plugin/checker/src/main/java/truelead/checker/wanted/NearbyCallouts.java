@@ -40,19 +40,19 @@ final class NearbyCallouts {
 	}
 
 	/** Those in an operation's subprogram, and in lines of the main file up to it. */
-	List<Called> of(AsWritten at, int from, int to, AsCut cut) {
+	List<Called> of(Whereabouts at, int from, int to, AsCut cut) {
 		List<Called> called = called(inside(at), cut, at);
 		called.addAll(called(commentary.free(commentary.main().file(), from, to), cut, at));
 		return called;
 	}
 
 	/** Those of all of its tool's stay up to a line, where operations before it may have been meant. */
-	List<Called> ofStay(AsWritten at, int to, AsCut cut) {
+	List<Called> ofStay(Whereabouts at, int to, AsCut cut) {
 		return called(NotesOf.ends(commentary.free(commentary.main().file(), stays.freeFrom(at.log()), to)), cut, at);
 	}
 
 	/** Adds what the tool list says of the tool, completes pitches that are assumed, and drops what cannot be meant beside the rest. */
-	void settle(List<Called> called, AsWritten at, AsCut cut) {
+	void settle(List<Called> called, Whereabouts at, AsCut cut) {
 		addListed(called, at, cut);
 		called.replaceAll(c -> c.callout().coarseAssumed() && !cut.suitsLead(c.spec()) ? pitched(c, at, cut) : c);
 		if (called.stream().anyMatch(c -> !c.callout().certain())) {
@@ -61,7 +61,7 @@ final class NearbyCallouts {
 		}
 	}
 
-	private void addListed(List<Called> called, AsWritten at, AsCut cut) {
+	private void addListed(List<Called> called, Whereabouts at, AsCut cut) {
 		List<LineComment> listed = book.listed(at.log());
 		Set<LineComment> read = listed.isEmpty() ? Set.of() : Collections.newSetFromMap(new IdentityHashMap<>());
 		for (Called one : listed.isEmpty() ? List.<Called>of() : called) {
@@ -74,14 +74,14 @@ final class NearbyCallouts {
 		}
 	}
 
-	private List<LineComment> inside(AsWritten at) {
+	private List<LineComment> inside(Whereabouts at) {
 		BlockRef block = at.first();
 		return block.caller().isEmpty() ? List.of()
 				: commentary.free(block.file(), commentary.of(block.file()).startOf(block.line()), block.line());
 	}
 
 	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */
-	private List<Called> called(List<LineComment> comments, AsCut cut, AsWritten at) {
+	private List<Called> called(List<LineComment> comments, AsCut cut, Whereabouts at) {
 		int number = at.tool().number();
 		List<Called> called = new ArrayList<>();
 		for (int i = comments.size() - 1; i >= 0; i--) {
@@ -96,7 +96,7 @@ final class NearbyCallouts {
 	}
 
 	/** (HELIX M42) in a part whose title says M42X1.5, or by a cutter of pitch 1.5: the pitch is the one that is said there, where it is cut. */
-	private Called pitched(Called bare, AsWritten at, AsCut cut) {
+	private Called pitched(Called bare, Whereabouts at, AsCut cut) {
 		Optional<Double> pitch = title(at.log().part()).pitch(bare.spec(), cut).or(() -> at.tool().facts().pitch().map(Fact::value).filter(p -> cut.suitsLead(bare.withPitch(p).spec())));
 		return pitch.map(bare::withPitch).orElse(bare);
 	}
@@ -116,7 +116,7 @@ final class NearbyCallouts {
 	}
 
 	/** M8 ON in a part whose title names the very thread that is cut. */
-	private void dropWorse(List<Called> called, AsWritten at, AsCut cut) {
+	private void dropWorse(List<Called> called, Whereabouts at, AsCut cut) {
 		if (called.stream().noneMatch(c -> c.callout().certain())) {
 			title(at.log().part()).of(cut).filter(t -> cut.suitsLead(t.thread().value()))
 					.ifPresent(t -> called.removeIf(c -> cut.amiss(c.spec()) > cut.amiss(t.thread().value()) + NEARER));

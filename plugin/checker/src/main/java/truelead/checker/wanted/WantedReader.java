@@ -81,7 +81,7 @@ public final class WantedReader {
 	 * @param cut     lead that S and F make, and the hole
 	 * @param surface level of the surface where no note says it, mm
 	 */
-	public Result read(AsWritten at, Optional<BlockRef> after, AsCut cut, Fact<Double> surface) {
+	public Result read(Whereabouts at, Optional<BlockRef> after, AsCut cut, Fact<Double> surface) {
 		ProgramFile main = commentary.main().file();
 		int start = Math.max(0, commentary.mainLine(at.first()));
 		int end = Math.max(start, commentary.mainLine(at.last()));
@@ -103,7 +103,7 @@ public final class WantedReader {
 		return result(at, cut, notes, all, called, surface, titled, () -> SizedTap.thread(at.tool().facts(), cut).or(() -> Implied.thread(cut)));
 	}
 
-	private Result result(AsWritten at, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
+	private Result result(Whereabouts at, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
 			Optional<TitleThreads.Titled> titled, Supplier<Optional<Fact<ThreadSpec>>> elsewhere) {
 		Optional<Note.OfThread> thread = NotesOf.first(all, Note.OfThread.class);
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
@@ -152,7 +152,7 @@ public final class WantedReader {
 	}
 
 	/** A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in the part. */
-	private Optional<Fact<Boolean>> throughPart(AsWritten at, AsCut cut, Optional<Fact<Double>> depth) {
+	private Optional<Fact<Boolean>> throughPart(Whereabouts at, AsCut cut, Optional<Fact<Double>> depth) {
 		return Double.isNaN(cut.full()) ? Optional.empty() : callouts.title(at.log().part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
 				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
 	}
@@ -166,14 +166,14 @@ public final class WantedReader {
 	}
 
 	/** Notes in the subprogram that holds the operation. */
-	private List<Note> inside(AsWritten at) {
+	private List<Note> inside(Whereabouts at) {
 		BlockRef block = at.first();
 		return block.caller().isEmpty() ? List.of()
 				: NotesOf.lastFirst(commentary.notes(block.file(), commentary.of(block.file()).startOf(block.line()), block.line()));
 	}
 
 	/** The last STOCK note above the operation. */
-	private Optional<Note.OfStock> stockBefore(AsWritten at) {
+	private Optional<Note.OfStock> stockBefore(Whereabouts at) {
 		return Optional.ofNullable(stock.floorEntry(Math.max(0, commentary.mainLine(at.first())))).map(Map.Entry::getValue);
 	}
 

@@ -10,7 +10,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.stroke.Stroke;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
-import truelead.checker.wanted.AsWritten;
+import truelead.checker.wanted.Whereabouts;
 
 /** A threading operation while it is being gathered, before its holes and its callout are known. */
 final class Draft {
@@ -72,8 +72,8 @@ final class Draft {
 	}
 
 	/** Where it stands in the program. */
-	AsWritten written() {
-		return new AsWritten(log, tool, block, lastBlock(), strokes.stream().mapToInt(Stroke::count).sum());
+	Whereabouts whereabouts() {
+		return new Whereabouts(log, tool, block, lastBlock(), strokes.stream().mapToInt(Stroke::count).sum());
 	}
 
 	int firstOrder() {

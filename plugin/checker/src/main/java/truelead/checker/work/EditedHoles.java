@@ -46,7 +46,7 @@ final class EditedHoles {
 		this.visitors = new Visitors(holes, operations);
 		this.farthest = holes.tolerance();
 		work.threadMillings().forEach(milling -> farthest = Math.max(farthest, HoleBook.within(reading.within(milling.stretches().coarsest()))));
-		this.unthreaded = work.unthreadedNumbers();
+		this.unthreaded = Unthreaded.numbers(holes, operations);
 		holes.kinds().edited();
 	}
 

@@ -25,11 +25,11 @@ final class EditedStrokes {
 	private record Target(int operation, Cycle.Kind kind) {
 	}
 
-	private final List<Recorder.TimedStroke> before;
+	private final List<TimedStroke> before;
 	private final List<StrokeWalk.Made> was;
 	private final List<StrokeWalk.Made> now;
 
-	private EditedStrokes(List<Recorder.TimedStroke> before, List<StrokeWalk.Made> was, List<StrokeWalk.Made> now) {
+	private EditedStrokes(List<TimedStroke> before, List<StrokeWalk.Made> was, List<StrokeWalk.Made> now) {
 		this.before = before;
 		this.was = was;
 		this.now = now;
@@ -41,8 +41,8 @@ final class EditedStrokes {
 	 * @param operation the number of the operation that a step threads in; below 0 for none
 	 */
 	static Optional<EditedStrokes> of(EditedPasses.Part part, CutKinds kinds, IntUnaryOperator operation) {
-		List<Recorder.TimedStroke> before = part.before().strokes();
-		List<Recorder.TimedStroke> now = part.now().strokes();
+		List<TimedStroke> before = part.before().strokes();
+		List<TimedStroke> now = part.now().strokes();
 		Optional<Map<Integer, Target>> targets = targets(before, operation);
 		if (targets.isEmpty() || !now.stream().allMatch(timed -> goesOn(timed, part.tool(), targets.get()))) {
 			return Optional.empty();
@@ -50,9 +50,9 @@ final class EditedStrokes {
 		return Optional.of(new EditedStrokes(before, made(before, part.tool(), targets.get(), kinds), made(now, part.tool(), targets.get(), kinds)));
 	}
 
-	private static Optional<Map<Integer, Target>> targets(List<Recorder.TimedStroke> strokes, IntUnaryOperator operation) {
+	private static Optional<Map<Integer, Target>> targets(List<TimedStroke> strokes, IntUnaryOperator operation) {
 		Map<Integer, Target> targets = new HashMap<>();
-		for (Recorder.TimedStroke timed : strokes) {
+		for (TimedStroke timed : strokes) {
 			Target target = new Target(operation.applyAsInt(timed.order()), timed.stroke().cycle().kind());
 			Target other = targets.putIfAbsent(timed.stroke().cycle().start().line(), target);
 			if (other != null && !other.equals(target)) {
@@ -63,15 +63,15 @@ final class EditedStrokes {
 	}
 
 	/** Whether strokes go where those of their cycle went before. */
-	private static boolean goesOn(Recorder.TimedStroke timed, ToolUse use, Map<Integer, Target> targets) {
+	private static boolean goesOn(TimedStroke timed, ToolUse use, Map<Integer, Target> targets) {
 		Target target = targets.get(timed.stroke().cycle().start().line());
 		boolean threads = target != null && (target.kind().taps() || use.facts().isTap() || TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
 		return target != null && target.kind() == timed.stroke().cycle().kind() && (threads || target.operation() < 0);
 	}
 
-	private static List<StrokeWalk.Made> made(List<Recorder.TimedStroke> strokes, ToolUse use, Map<Integer, Target> targets, CutKinds kinds) {
+	private static List<StrokeWalk.Made> made(List<TimedStroke> strokes, ToolUse use, Map<Integer, Target> targets, CutKinds kinds) {
 		List<StrokeWalk.Made> made = new ArrayList<>();
-		for (Recorder.TimedStroke timed : strokes) {
+		for (TimedStroke timed : strokes) {
 			int operation = targets.get(timed.stroke().cycle().start().line()).operation();
 			Place first = Places.of(timed.tool().part(), timed.stroke());
 			Optional<CutRow> cut = Optional.empty();

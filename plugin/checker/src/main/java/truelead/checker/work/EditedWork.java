@@ -286,7 +286,7 @@ public final class EditedWork {
 	}
 
 	/** The course with the events of the stays that were followed again. */
-	private Work.Course course(Trace again, List<ToolUse> uses) {
+	private Course course(Trace again, List<ToolUse> uses) {
 		List<TimedEvent> events = new ArrayList<>(work.course().events());
 		List<TimedEvent> place = events.subList(InOrder.before(events, event -> event.tool().index(), again.firstStay()),
 				InOrder.before(events, event -> event.tool().index(), again.behind()));
@@ -294,7 +294,7 @@ public final class EditedWork {
 		List<TimedEvent> now = new ArrayList<>();
 		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));
 		place.addAll(now);
-		return new Work.Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), work.course().toItsEnd(), List.of(), List.of());
+		return new Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), work.course().toItsEnd(), List.of(), List.of());
 	}
 
 	/** Takes all stays that are followed together. */

@@ -20,6 +20,7 @@ import truelead.checker.pass.CopiedPasses;
 import truelead.checker.pass.Pass;
 import truelead.checker.run.ArcCopies;
 import truelead.checker.run.ArcRun;
+import truelead.checker.run.ArcRuns;
 import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
@@ -30,9 +31,6 @@ final class MillDrafts {
 
 	/** A lead-in or lead-out arc sweeps half a turn or less; a little more for an R a hair off. */
 	private static final double LEAD_SWEEP = 0.55 * 2 * Math.PI;
-
-	/** A helix in chords by a tool that nobody calls a thread mill goes round once at least. */
-	private static final double CIRCLE = 0.95 * 2 * Math.PI;
 
 	/** What rounding leaves open of a sweep, radians. */
 	private static final double ROUNDED = 0.01;
@@ -124,9 +122,10 @@ final class MillDrafts {
 
 	private boolean threads(ArcRun run, ToolUse tool) {
 		if (tool.facts().isThreadMill()) {
-			return run.helical() || run.sweep() > 1.9 * Math.PI;
+			return run.helical() || run.sweep() > ArcRuns.CIRCLE;
 		}
-		if (!run.helical() || tool.facts().kind().isPresent() || run.inChords() && run.sweep() < CIRCLE) {
+		// a helix in chords by a tool that nobody calls a thread mill goes round once at least
+		if (!run.helical() || tool.facts().kind().isPresent() || run.inChords() && run.sweep() < ArcRuns.CIRCLE) {
 			return false;
 		}
 		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()

@@ -105,7 +105,7 @@ final class Operations {
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
 		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
-		WantedReader.Result result = wanted.read(draft.written(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
+		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());

@@ -17,15 +17,15 @@ import truelead.checker.tool.CompensationLog;
 import truelead.checker.tool.ToolLog;
 
 /** What was recorded of some stays of tools in the order of execution; lists of a recorder, or stretches of them. */
-record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<ArcCopies> arcCopies,
-		List<Recorder.LoggedEvent> events, List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
+record Recorded(List<ToolLog> tools, List<TimedStroke> strokes, List<AxisRun> axisRuns, List<ArcRun> arcRuns, List<ArcCopies> arcCopies,
+		List<LoggedEvent> events, List<CompensationLog.Entry> compensation, List<Step.Arc> openArcs) {
 
 	/** More lines than follow the last change of a tool. */
 	private static final int LAST = 1 << 20;
 
 	/** All that a recorder has. */
 	static Recorded of(Recorder recorder) {
-		return new Recorded(recorder.tools, recorder.strokes, recorder.axisRuns, recorder.arcRuns, recorder.arcCopies, recorder.events,
+		return new Recorded(recorder.tools, recorder.kept.strokes, recorder.kept.axisRuns, recorder.kept.arcRuns, recorder.kept.arcCopies, recorder.events,
 				recorder.compensation.entries(), recorder.openArcs);
 	}
 
@@ -40,8 +40,8 @@ record Recorded(List<ToolLog> tools, List<Recorder.TimedStroke> strokes, List<Ax
 
 	/** The stretches that are from one step up to another, that one left out, and from one line up to another, with the stays that they are of. */
 	Recorded part(int from, int to, int fromLine, int lineBehind, List<ToolLog> of) {
-		return new Recorded(of, stays(strokes, Recorder.TimedStroke::order, from, to), stays(axisRuns, AxisRun::order, from, to), stays(arcRuns, ArcRun::order, from, to),
-				stays(arcCopies, ArcCopies::order, from, to), stays(events, Recorder.LoggedEvent::order, from, to),
+		return new Recorded(of, stays(strokes, TimedStroke::order, from, to), stays(axisRuns, AxisRun::order, from, to), stays(arcRuns, ArcRun::order, from, to),
+				stays(arcCopies, ArcCopies::order, from, to), stays(events, LoggedEvent::order, from, to),
 				stays(compensation, CompensationLog.Entry::order, from, to), stays(openArcs, one -> one.block().line(), fromLine, lineBehind));
 	}
 

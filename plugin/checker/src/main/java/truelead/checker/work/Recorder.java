@@ -13,9 +13,7 @@ import truelead.checker.machine.StepSink;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.BlockRef;
 import truelead.checker.run.ArcCopies;
-import truelead.checker.run.ArcRun;
 import truelead.checker.run.ArcRuns;
-import truelead.checker.run.AxisRun;
 import truelead.checker.run.AxisRuns;
 import truelead.checker.tool.CompensationLog;
 import truelead.checker.tool.StopComments;
@@ -26,37 +24,18 @@ import truelead.checker.turn.LatheMotions;
 final class Recorder implements StepSink {
 
 	static final int MOST_EVENTS = 100_000;
-	private static final int MOST_STROKES = 300_000;
-	private static final int MOST_IN_ROWS = 1_500_000;
-	private static final int MOST_RUNS = 200_000;
-	private static final int MOST_ARCS = 1_000_000;
-
-	/** A cycle at a place, or the first of a row of places, when, and under which tool. */
-	record TimedStroke(int order, ToolLog tool, Step.Stroke stroke, Optional<Step.Row> row) {
-	}
-
-	/** An event as recorded, before the tools are known. */
-	record LoggedEvent(int order, ToolLog tool, Step.Event event) {
-	}
-
-	/** A step that could not be followed, and when. */
-	record LoggedTrouble(int order, ToolLog tool, Step.NotFollowed step) {
-	}
 
 	final List<ToolLog> tools = new ArrayList<>();
-	final List<TimedStroke> strokes = new ArrayList<>();
-	final List<AxisRun> axisRuns = new ArrayList<>();
-	final List<ArcRun> arcRuns = new ArrayList<>();
+	final Kept kept = new Kept(first -> tooMany(first));
 	final List<LoggedEvent> events = new ArrayList<>();
-	final List<ArcCopies> arcCopies = new ArrayList<>();
 	final CompensationLog compensation = new CompensationLog();
 	private final OpenArcs open;
 	final List<Step.Arc> openArcs;
-	private final Troubles troubles = new Troubles();
+	private final UnfollowedBlocks troubles = new UnfollowedBlocks();
 
 	final LatheMotions turned;
 	private final AxisRuns axisTracker;
-	private final ArcRuns arcTracker = new ArcRuns(this::arcRun);
+	private final ArcRuns arcTracker = new ArcRuns(kept::run);
 	/** The stay that what is recorded belongs to. */
 	private ToolLog tool;
 	/** What gathers its steps: itself, unless it was gathered before and only a part of it is followed again. */
@@ -66,9 +45,6 @@ final class Recorder implements StepSink {
 	private Compensation lastCompensation = Compensation.OFF;
 	private Modal firstLengthModal;
 	private int order;
-	private int arcs;
-	/** Strokes in rows and runs of arcs that come again, which cost a few bytes each. */
-	private int inRows;
 	private int part;
 	/** The block that ended the program before this step, if one has. */
 	private Optional<BlockRef> ended = Optional.empty();
@@ -99,7 +75,7 @@ final class Recorder implements StepSink {
 		this.turned = new LatheMotions(lathe);
 		this.open = new OpenArcs(profile);
 		this.openArcs = open.all();
-		this.axisTracker = new AxisRuns(run -> keep(MOST_RUNS, axisRuns, run, run.in()), lathe);
+		this.axisTracker = new AxisRuns(kept::run, lathe);
 		this.firstStay = firstStay;
 		this.compact = compact;
 		this.tool = tool;
@@ -189,7 +165,7 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.Event event) {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
-			troubles.add(new LoggedTrouble(number, tool, notFollowed));
+			troubles.add(new UnfollowedBlocks.Logged(number, tool, notFollowed));
 			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.CALL || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
 			}
@@ -207,7 +183,7 @@ final class Recorder implements StepSink {
 	}
 
 	/** What could not be followed, each block and reason once, in the order of execution. */
-	List<LoggedTrouble> trouble() {
+	List<UnfollowedBlocks.Logged> trouble() {
 		return troubles.all();
 	}
 
@@ -259,7 +235,7 @@ final class Recorder implements StepSink {
 		interrupt();
 		log.cycle(stroke.cycle().kind().taps());
 		log.cut(stroke, true, !stroke.cycle().kind().taps());
-		keep(MOST_STROKES, strokes, new TimedStroke(number, tool, stroke, Optional.empty()), stroke);
+		kept.stroke(number, tool, stroke);
 	}
 
 	private void row(Step.Row row, int number) {
@@ -268,14 +244,7 @@ final class Recorder implements StepSink {
 		interrupt();
 		log.cycle(row.first().cycle().kind().taps());
 		log.cut(row.first(), true, !row.first().cycle().kind().taps());
-		int room = strokes.size() < MOST_STROKES ? Math.min(row.count(), MOST_IN_ROWS - inRows) : 0;
-		if (room > 0) {
-			strokes.add(new TimedStroke(number, tool, row.first(), Optional.of(room < row.count() ? row.head(room) : row)));
-			inRows += room;
-		}
-		if (room < row.count()) {
-			tooMany(row.stroke(room));
-		}
+		kept.row(number, tool, row);
 	}
 
 	/** Motions that come again: helices alone are kept as such, all others are taken one by one. */
@@ -284,9 +253,8 @@ final class Recorder implements StepSink {
 		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty() : ArcCopies.of(copies, tool, number);
 		int runs = helices.map(found -> found.first().size()).orElse(0) * copies.count();
 		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open.is(arc));
-		if (runs > 0 && runs <= MOST_IN_ROWS - inRows && closed && compensation.add(number, tool, copies, lastCompensation)) {
-			arcCopies.add(helices.get());
-			inRows += runs;
+		if (runs > 0 && kept.hasRoom(runs) && closed && compensation.add(number, tool, copies, lastCompensation)) {
+			kept.copies(helices.get(), runs);
 			order = number + copies.count() * copies.stepsEach();
 		} else {
 			order = number;
@@ -351,20 +319,7 @@ final class Recorder implements StepSink {
 		arcTracker.interrupt();
 	}
 
-	private void arcRun(ArcRun run) {
-		arcs += run.arcs().size();
-		keep(arcs > MOST_ARCS ? 0 : MOST_RUNS, arcRuns, run, run.arcs().get(0));
-	}
-
-	/** Keeps what holes and threads are made of; a program that makes more of it than any part needs is said to be checked in part only. */
-	private <T> void keep(int most, List<T> list, T item, Step step) {
-		if (list.size() < most) {
-			list.add(item);
-		} else {
-			tooMany(step);
-		}
-	}
-
+	/** A program that makes more holes and threads than any part needs is said to be checked in part only. */
 	private void tooMany(Step first) {
 		troubles.tooMany(order, tool, first);
 	}

@@ -134,9 +134,9 @@ final class Sorting {
 
 	private void sort() {
 		mills.markLeads(recorded.arcRuns());
-		all(List.of(new Kind<>(recorded.strokes(), Recorder.TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order, this::run),
+		all(List.of(new Kind<>(recorded.strokes(), TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order, this::run),
 				new Kind<>(recorded.arcRuns(), ArcRun::order, this::arcs), new Kind<>(recorded.arcCopies(), ArcCopies::order, this::copies),
-				new Kind<>(bores, BorePass::order, this::bore), new Kind<>(recorded.events(), Recorder.LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
+				new Kind<>(bores, BorePass::order, this::bore), new Kind<>(recorded.events(), LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
 		int made = book.count();
 		List<Draft> drafts = drafts();
 		for (Draft draft : drafts) {
@@ -171,7 +171,7 @@ final class Sorting {
 		}
 	}
 
-	private void stroke(Recorder.TimedStroke timed) {
+	private void stroke(TimedStroke timed) {
 		ToolUse use = uses.get(timed.tool().index());
 		if (!taps.cycle(timed, use)) {
 			taps.otherCycle();

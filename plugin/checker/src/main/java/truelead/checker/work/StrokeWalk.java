@@ -11,7 +11,7 @@ import truelead.checker.machine.Step;
 final class StrokeWalk {
 
 	/** Strokes as recorded, the cut that they make if they do not thread, and else the number of the operation that they are of. */
-	record Made(Recorder.TimedStroke timed, Place first, Optional<CutRow> cut, int operation) {
+	record Made(TimedStroke timed, Place first, Optional<CutRow> cut, int operation) {
 
 		int count() {
 			return timed.row().map(Step.Row::count).orElse(1);

@@ -65,7 +65,7 @@ final class TapDrafts {
 	}
 
 	/** Takes a cycle, at a place or a row of them, where it taps or where a tap moves in it; false where it is for the holes. */
-	boolean cycle(Recorder.TimedStroke timed, ToolUse tool) {
+	boolean cycle(TimedStroke timed, ToolUse tool) {
 		ToolLog log = timed.tool();
 		Step.Stroke stroke = timed.stroke();
 		Cycle.Kind kind = stroke.cycle().kind();
@@ -200,7 +200,7 @@ final class TapDrafts {
 	}
 
 	/** Strokes of a cycle, before their holes are known. */
-	static Stroke stroke(Recorder.TimedStroke timed, ToolUse tool) {
+	static Stroke stroke(TimedStroke timed, ToolUse tool) {
 		Step.Stroke stroke = timed.stroke();
 		Modal modal = stroke.modal();
 		return new Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),

@@ -1,6 +1,5 @@
 package truelead.checker.work;
 
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,27 +10,17 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.function.ToIntFunction;
-import java.util.stream.IntStream;
-import truelead.checker.comment.BlockProblem;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Allowance;
-import truelead.checker.job.Fact;
-import truelead.checker.job.Job;
-import truelead.checker.job.Remark;
 import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
-import truelead.checker.profile.MachineProfile;
-import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.tool.Compensations;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.tool.ToolUses;
-import truelead.checker.turn.Parting;
-import truelead.checker.turn.SinglePoint;
 
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {
@@ -61,7 +50,7 @@ public final class Work {
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
 		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course, new Later<>(holes::planes),
-				unthreaded(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations));
+				Unthreaded.of(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations));
 	}
 
 	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
@@ -82,92 +71,9 @@ public final class Work {
 		this.threadMillings = new Later<>(() -> operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList());
 	}
 
-	/**
-	 * What the work was done with.
-	 *
-	 * @param unit        the unit of the program at its first motion; NOTE where the program says it, PROFILE where the profile's was assumed
-	 * @param blocks      lines with code in the program
-	 * @param assumptions what had to be assumed, one sentence each
-	 */
-	public record Shop(ProgramFile program, Job job, MachineProfile profile, Fact<LengthUnit> unit, int blocks, List<String> assumptions) {
-
-		public Shop {
-			assumptions = List.copyOf(assumptions);
-		}
-	}
-
-	/**
-	 * What went wrong on the way here.
-	 *
-	 * @param problems    blocks the grammar could not read, in the order they stand
-	 * @param notFollowed in the order of execution, each block once
-	 * @param notes       notes that were not understood, each as one sentence
-	 * @param allowances  every ALLOW note of the program; one without a reason, or for a rule that is none, is no acceptance
-	 * @param programAllowances those of them that stand before the first tool change and belong to no operation: in force everywhere
-	 * @param jobRemarks  rows of the tool list file and settings that were not understood
-	 * @param openArcs    arcs whose start and end radius differ by more than the control takes, in other planes than XY by more than 0.001 mm; tapered thread passes left out; at most 1,000
-	 */
-	public record Trouble(List<BlockProblem> problems, List<NotFollowed> notFollowed, List<Remark> notes, List<Allowance> allowances,
-			List<Allowance> programAllowances, List<Remark> jobRemarks, List<Step.Arc> openArcs) {
-
-		private static final Trouble NONE = new Trouble(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
-
-		public Trouble {
-			problems = List.copyOf(problems);
-			notFollowed = List.copyOf(notFollowed);
-			notes = List.copyOf(notes);
-			allowances = List.copyOf(allowances);
-			programAllowances = List.copyOf(programAllowances);
-			jobRemarks = List.copyOf(jobRemarks);
-			openArcs = List.copyOf(openArcs);
-		}
-
-		/** The same with other open arcs. */
-		Trouble with(List<Step.Arc> open) {
-			return new Trouble(problems, notFollowed, notes, allowances, programAllowances, jobRemarks, open);
-		}
-	}
-
-	/**
-	 * The course of the program besides cutting.
-	 *
-	 * @param events        all but calls and returns, in the order of execution; at most 100,000
-	 * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
-	 * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
-	 * @param toItsEnd      whether the program is followed to where it ends, so that nothing may come behind what is known
-	 * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead, at most 1,000; partings: where it cuts across
-	 */
-	public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd, List<SinglePoint> singlePoints, List<Parting> partings) {
-
-		public Course {
-			singlePoints = List.copyOf(singlePoints);
-			events = List.copyOf(events);
-		}
-
-		/** The events behind a step. */
-		public List<TimedEvent> eventsAfter(int order) {
-			return events.subList(behind(events, TimedEvent::order, order), events.size());
-		}
-
-		/** How many of a list in the order of execution come up to a step. */
-		private static <T> int behind(List<T> list, ToIntFunction<T> order, int step) {
-			int low = 0;
-			int high = list.size();
-			while (low < high) {
-				int middle = (low + high) / 2;
-				if (order.applyAsInt(list.get(middle)) <= step) {
-					low = middle + 1;
-				} else {
-					high = middle;
-				}
-			}
-			return low;
-		}
-	}
-
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		Work same = new Work(shop(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups);
+		Work same = new Work(shop.by(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups);
 		same.dependsOnAll = dependsOnAll;
 		return same;
 	}
@@ -182,15 +88,13 @@ public final class Work {
 		Set<Plane> either = EnumSet.copyOf(edited);
 		either.addAll(planes.get());
 		Trouble now = trouble.with(open);
-		return new Work(shop(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+		return new Work(shop.by(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), Unthreaded.byPlace(places, made), evaluated, groups);
 	}
 
 	/** The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and compensation. */
 	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
 		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : trouble.with(openArcs);
-		Course run = compensation == course.compensation() ? course
-				: new Course(course.events(), compensation, course.subprogramAlone(), course.toItsEnd(), course.singlePoints(), course.partings());
-		return new Work(shop(text), tools, places, made, made, now, now, run, planes, new Later<>(() -> unthreadedByPlace(places.get(), made)), evaluated, groups);
+		return new Work(shop.by(text), tools, places, made, made, now, now, course.with(compensation), planes, Unthreaded.byPlace(places, made), evaluated, groups);
 	}
 
 	/** The same work with its holes as edits have left them, and those of these that are never threaded. */
@@ -198,24 +102,9 @@ public final class Work {
 		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups);
 	}
 
-	/** The numbers of the holes that are made and never threaded. */
-	BitSet unthreadedNumbers() {
-		Holes known = holes.get();
-		BitSet threaded = threaded(known, operations);
-		BitSet open = new BitSet(known.count());
-		for (int number = threaded.nextClearBit(0); number < known.count(); number = threaded.nextClearBit(number + 1)) {
-			open.set(number, known.made(number));
-		}
-		return open;
-	}
-
 	/** A part of the work: some of the operations with the holes that they are at, all those beside them, and its open arcs. */
 	Work part(List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
-		return new Work(shop, tools, Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, unthreaded(places, some), evaluated, groups);
-	}
-
-	private Shop shop(ProgramFile text) {
-		return new Shop(text, shop.job(), shop.profile(), shop.unit(), shop.blocks(), shop.assumptions());
+		return new Work(shop, tools, Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups);
 	}
 
 	/** Program, job, profile and unit. */
@@ -342,34 +231,6 @@ public final class Work {
 	/** Whether every threading operation could be evaluated. */
 	public boolean evaluated() {
 		return evaluated;
-	}
-
-	/** The holes that are made and never threaded, the operations having the numbers of the holes. */
-	private static Supplier<List<Hole>> unthreaded(Holes holes, List<ThreadingOperation> operations) {
-		return new Later<>(() -> unthreaded(holes, threaded(holes, operations)));
-	}
-
-	private static BitSet threaded(Holes holes, List<ThreadingOperation> operations) {
-		BitSet threaded = new BitSet(holes.count());
-		for (ThreadingOperation operation : operations) {
-			if (operation instanceof Tapping tapping) {
-				tapping.strokes().mark(threaded);
-			} else if (operation instanceof ThreadMilling milling) {
-				milling.mark(threaded);
-			}
-		}
-		return threaded;
-	}
-
-	/** The same where the operations have numbers of their own. */
-	private static List<Hole> unthreadedByPlace(Holes holes, List<ThreadingOperation> operations) {
-		BitSet threaded = new BitSet(holes.count());
-		operations.forEach(operation -> operation.holes().stream().filter(hole -> hole.place().known()).forEach(hole -> threaded.set(holes.at(hole.place(), 0))));
-		return unthreaded(holes, threaded);
-	}
-
-	private static List<Hole> unthreaded(Holes holes, BitSet threaded) {
-		return holes.holes(IntStream.range(0, holes.count()).filter(number -> !threaded.get(number) && holes.made(number)).toArray());
 	}
 
 	/** What a rule asks of a whole group at each of its operations, worked out once; the question names the rule and the group. */

@@ -95,7 +95,7 @@ public final class WorkReader {
 			this.commentary = new Commentary(program, unit.value(), profile);
 			this.stays = new Stays(recorder.tools, commentary);
 			Set<ToolLog> synchronised = Collections.newSetFromMap(new IdentityHashMap<>());
-			recorder.axisRuns.stream().filter(AxisRun::synchronised).forEach(run -> synchronised.add(run.tool()));
+			recorder.kept.axisRuns.stream().filter(AxisRun::synchronised).forEach(run -> synchronised.add(run.tool()));
 			new BareLists(commentary, stays, recorder.tools, synchronised).take();
 			this.book = new ToolBook(commentary, stays, job);
 			for (ToolLog log : recorder.tools) {
@@ -155,7 +155,7 @@ public final class WorkReader {
 			made = operations(sorting);
 			drafts = sorting.drafts();
 			List<ThreadingOperation> operations = made.all();
-			return new Work(new Work.Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
+			return new Work(new Shop(program, job, profile, unit, commentary.main().blocks(), assumptions()), tools, holes, operations,
 					trouble(operations), course(holes));
 		}
 
@@ -167,7 +167,7 @@ public final class WorkReader {
 			return assumptions;
 		}
 
-		private Work.Trouble trouble(List<ThreadingOperation> operations) {
+		private Trouble trouble(List<ThreadingOperation> operations) {
 			boolean threads = !operations.isEmpty();
 			Set<ToolUse> idle = idle(operations);
 			boolean mayThread = threads || !idle.isEmpty() || commentary.scans().stream().anyMatch(ProgramScan::threadingCode);
@@ -184,7 +184,7 @@ public final class WorkReader {
 			operations.forEach(operation -> taken.addAll(operation.wanted().allowances()));
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
 					.filter(a -> !taken.contains(a)).forEach(everywhere::add);
-			return new Work.Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(recorder.openArcs, operations));
+			return new Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(recorder.openArcs, operations));
 		}
 
 		/** A tapered helix changes its radius on purpose: under a callout that says so, or by 1/32 of its advance, the taper of pipe threads. */
@@ -238,12 +238,12 @@ public final class WorkReader {
 			};
 		}
 
-		private Work.Course course(Holes holes) {
+		private Course course(Holes holes) {
 			List<TimedEvent> events = new ArrayList<>(recorder.events.size());
-			for (Recorder.LoggedEvent recorded : recorder.events) {
+			for (LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 			}
-			return new Work.Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, new AnotherPart(profile.isLathe(), events)::last), recorder.turned.partings());
+			return new Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, new AnotherPart(profile.isLathe(), events)::last), recorder.turned.partings());
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {

@@ -53,8 +53,8 @@ class ContoursInWorkTest {
 	/** All but the numbers of steps, a line each. */
 	private static String kept(Recorder recorder) {
 		List<String> kept = new ArrayList<>();
-		recorder.axisRuns.forEach(run -> kept.add("plunge " + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("") + run.top() + said(run.steps())));
-		recorder.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
+		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("") + run.top() + said(run.steps())));
+		recorder.kept.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
 		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.step())));

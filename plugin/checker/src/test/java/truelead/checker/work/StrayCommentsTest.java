@@ -1,14 +1,12 @@
 package truelead.checker.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Severity;
 
 /** Remarks of the shop that stand beside a tap and speak of something else: they are not taken for its name or its thread. */
 class StrayCommentsTest {
@@ -16,36 +14,32 @@ class StrayCommentsTest {
 	private static final String DRILLED = "G21 G17 G40 G80 G90 G94\nT2 M6 (DRILL 8.8)\nG54 G0 X0 Y0 S1100 M3\nG43 H2 Z50 M8\nG98 G83 Z-35 R3 Q5 F150\nX30\nG80 M9\nG91 G28 Z0\nG90\nM1\n";
 	private static final String TAPPED = "G54 G0 X0 Y0 S400 M3\nG43 H3 Z50 M8\n%sG98 G84 Z-25 R6 F500\nX30\nG80 M9\nG91 G28 Z0\nM30\n";
 
-	private static List<String> loud(String program) {
-		return Samples.findings(program).stream().filter(f -> f.severity() != Severity.INFORMATION).map((Finding f) -> f.rule() + " " + f.message()).toList();
-	}
-
 	@ParameterizedTest
 	@ValueSource(strings = {"CHAMFER 1X45", "CHAMFER 0.5-1.0", "REAMER IN OP20", "WATCH THE DRILL", "CLEAN THE REAMER", "CHECK BORE WITH PIN 8.9", "NULLPUNKT M8 MITTE", "LOCATE ON M16 PEG", "DRILL DEPTH CHECKED",
 			"DEBURR BY HAND", "M8 ON", "P/N M8-1234", "R1/4 ALL ROUND"})
 	void aRemarkAroundTheTap(String remark) {
 		String comment = "(" + remark + ")\n";
-		assertThat(loud(DRILLED + comment + "(TAP M10X1.25)\nT3 M6\n" + TAPPED.formatted(""))).as("above its title").isEmpty();
-		assertThat(loud(DRILLED + "(TAP M10X1.25)\n" + comment + "T3 M6\n" + TAPPED.formatted(""))).as("below its title").isEmpty();
-		assertThat(loud(DRILLED + "(TAP M10X1.25)\nT3 M6\n" + TAPPED.formatted(comment))).as("before the cycle").isEmpty();
+		assertThat(heard(DRILLED + comment + "(TAP M10X1.25)\nT3 M6\n" + TAPPED.formatted(""))).as("above its title").isEmpty();
+		assertThat(heard(DRILLED + "(TAP M10X1.25)\n" + comment + "T3 M6\n" + TAPPED.formatted(""))).as("below its title").isEmpty();
+		assertThat(heard(DRILLED + "(TAP M10X1.25)\nT3 M6\n" + TAPPED.formatted(comment))).as("before the cycle").isEmpty();
 	}
 
 	@Test
 	void aDrillInTheSpindleIsStillNamed() {
-		assertThat(loud(DRILLED + "(TAP M10X1.25)\nT2 M6 (DRILL 8.8)\n" + TAPPED.formatted(""))).anySatisfy(f -> assertThat(f).startsWith("drill-in-tapping-cycle"));
-		assertThat(loud(DRILLED + "(REAMER 9H7)\nT4 M6\n" + TAPPED.formatted(""))).anySatisfy(f -> assertThat(f).startsWith("drill-in-tapping-cycle T4 is called a reamer"));
+		assertThat(heard(DRILLED + "(TAP M10X1.25)\nT2 M6 (DRILL 8.8)\n" + TAPPED.formatted(""))).anySatisfy(f -> assertThat(f).startsWith("drill-in-tapping-cycle"));
+		assertThat(heard(DRILLED + "(REAMER 9H7)\nT4 M6\n" + TAPPED.formatted(""))).anySatisfy(f -> assertThat(f).startsWith("drill-in-tapping-cycle T4 is called a reamer"));
 	}
 
 	@Test
 	void aBareSizeTakesThePitchThatTheTitleSays() {
-		assertThat(loud("(PLATE, 2X M10X1.25)\n" + DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).isEmpty();
-		assertThat(loud(DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).as("without it the pitch is the coarse one").isNotEmpty();
-		assertThat(loud("(PLATE, 2X M10X1)\n" + DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).as("a pitch that is not cut").isNotEmpty();
+		assertThat(heard("(PLATE, 2X M10X1.25)\n" + DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).isEmpty();
+		assertThat(heard(DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).as("without it the pitch is the coarse one").isNotEmpty();
+		assertThat(heard("(PLATE, 2X M10X1)\n" + DRILLED + "T3 M6 (TAP M10)\n" + TAPPED.formatted(""))).as("a pitch that is not cut").isNotEmpty();
 	}
 
 	@Test
 	void aTapOfAnotherDiameterIsNotMeantByACode() {
-		assertThat(loud(DRILLED + "(T3 D=10. - RIGHT HAND TAP)\nT3 M6\n" + TAPPED.formatted("(M8 = COOLANT)\n"))).isEmpty();
+		assertThat(heard(DRILLED + "(T3 D=10. - RIGHT HAND TAP)\nT3 M6\n" + TAPPED.formatted("(M8 = COOLANT)\n"))).isEmpty();
 	}
 
 	@Test

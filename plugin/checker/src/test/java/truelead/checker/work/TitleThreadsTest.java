@@ -1,12 +1,10 @@
 package truelead.checker.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import truelead.checker.Samples;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Severity;
 
 /** What the title says where the tool says nothing of it. */
 class TitleThreadsTest {
@@ -31,18 +29,14 @@ class TitleThreadsTest {
 	}
 
 	private static List<String> milled(String radius) {
-		return loud("(BODY, 4X 1-11.5 NPT AND M42X1.5)\nG21 G17 G40 G90 G94\nT5 M6 (20 MM END MILL)\nG54 G0 X0 Y0 S3000 M3\nG43 H5 Z30\nG0 Z0.5\nG1 X" + radius + " F500\nG3 I-" + radius + " Z-6 F900\nG3 I-" + radius
+		return heard("(BODY, 4X 1-11.5 NPT AND M42X1.5)\nG21 G17 G40 G90 G94\nT5 M6 (20 MM END MILL)\nG54 G0 X0 Y0 S3000 M3\nG43 H5 Z30\nG0 Z0.5\nG1 X" + radius + " F500\nG3 I-" + radius + " Z-6 F900\nG3 I-" + radius
 				+ " Z-12\nG3 I-" + radius + " Z-18\nG3 I-" + radius + "\nG1 X0\nG0 Z30\nT6 M6 (THREAD MILL D16, SINGLE)\nG54 G0 X0 Y0 S2200 M3\nG43 H6 Z30\nG0 Z-16\nG41 D6 G1 X11 Y-10 F600\n"
 				+ "G3 X21 Y0 R10 Z-15.625\nG3 I-21 Z-14.125 F350\nG3 I-21 Z-12.625\nG3 I-21 Z-11.125\nG3 I-21 Z-9.625\nG3 I-21 Z-8.125\nG3 I-21 Z-6.625\nG3 I-21 Z-5.125\nG3 I-21 Z-3.625\nG3 I-21 Z-2.125\n"
 				+ "G3 I-21 Z-0.625\nG3 I-21 Z0.875\nG3 X11 Y10 R10 Z1.25\nG40 G1 X0 Y0 F2000\nG0 Z30\nM30\n");
 	}
 
 	private static List<String> tapped(String title) {
-		return loud("(" + title + ")\nG21 G17 G40 G90 G94\nT1 M6 (DRILL 6.8)\nG54 G0 X0 Y0 S3000 M3\nG43 H1 Z30\nG81 Z-20 R3 F300\nX20\nX40\nX60\nG80\nT2 M6 (TAP M8)\nG54 G0 X0 Y0 S400 M3\nG43 H2 Z30\nG84 Z-18 R5 F500\n"
+		return heard("(" + title + ")\nG21 G17 G40 G90 G94\nT1 M6 (DRILL 6.8)\nG54 G0 X0 Y0 S3000 M3\nG43 H1 Z30\nG81 Z-20 R3 F300\nX20\nX40\nX60\nG80\nT2 M6 (TAP M8)\nG54 G0 X0 Y0 S400 M3\nG43 H2 Z30\nG84 Z-18 R5 F500\n"
 				+ "X20\nX40\nX60\nG80\nM30\n");
-	}
-
-	private static List<String> loud(String program) {
-		return Samples.findings(program).stream().filter(f -> f.severity() != Severity.INFORMATION).map((Finding f) -> f.rule() + " " + f.message()).toList();
 	}
 }

@@ -93,7 +93,7 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 		double height = (american ? AMERICAN : WHITWORTH) * spec.pitch();
 		double gauge = pitchDiameter.getAsDouble() - height;
 		double in = length.getAsDouble() + (american ? WRENCH * spec.pitch() : 0);
-		return Optional.of(new TaperHole(cut, cut.diameter().get(), thread, gauge, gauge - in / 16, height));
+		return Optional.of(new TaperHole(cut, cut.diameter().get(), thread, gauge, gauge - in * ThreadSpec.PIPE_TAPER, height));
 	}
 
 	/** The finding of a drill that is too small; empty where it is not. */

@@ -9,6 +9,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.BoltRoot;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -19,8 +20,7 @@ import truelead.checker.work.Work;
  */
 final class BoltCompensation {
 
-	/** Depth of thread on the diameter, in pitches (ISO 68-1), and how far a path may be from it and be meant for the root. */
-	private static final double DEPTH = 1.2269;
+	/** How far a path may be from the usual root and be meant for it, pitches (common practice, no source). */
 	private static final double NEAR = 0.4;
 
 	private BoltCompensation() {
@@ -38,7 +38,7 @@ final class BoltCompensation {
 	}
 
 	private static boolean isRoot(MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
-		double root = thread.diameter() - DEPTH * thread.pitch();
+		double root = BoltRoot.usual(thread);
 		double path = HelixForm.of(pass).pathDiameter();
 		boolean known = pass.compensation() != Compensation.OFF || cutter.isPresent();
 		boolean centre = cutter.isPresent() && Math.abs(path - cutter.getAsDouble() - root) <= NEAR * thread.pitch();

@@ -7,6 +7,7 @@ import truelead.checker.pass.MillPass;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.BoltRoot;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -31,7 +32,7 @@ final class BoltExit {
 		double below = pass.below(level, operation.wanted().surface().value());
 		double major = thread.value().diameter();
 		double path = 2 * form.fromAxis(ExitScarsThread.leaves(pass));
-		double reach = last.modal().compensation() == pass.compensation() && form.onContour(BoltSize.root(thread.value()), -cutter) ? path : path - cutter;
+		double reach = last.modal().compensation() == pass.compensation() && form.onContour(BoltRoot.usual(thread.value()), -cutter) ? path : path - cutter;
 		if (!(below > 0) || !up(pass) || !(reach < major - form.diameterRounding()) || MillFacts.cutOff(work, pass)) {
 			return Optional.empty();
 		}

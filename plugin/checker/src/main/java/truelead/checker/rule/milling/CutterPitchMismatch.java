@@ -18,8 +18,6 @@ import truelead.checker.work.Work;
 /** A comb cutter, whose teeth stand a pitch apart, is of another pitch than the thread: every tooth but one cuts beside the groove. */
 public final class CutterPitchMismatch implements Rule {
 
-	/** Turns of a helix that goes round, but for rounding. */
-	private static final double WHOLE = 0.95;
 	/** Turns that count as one turn and a little overlap. */
 	private static final double ONCE = 1.6;
 	/** How far a pitch may be rounded, as a part of it. */
@@ -60,7 +58,7 @@ public final class CutterPitchMismatch implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		double turns = Math.max(1, Math.rint(form.lead() / pitch.value()));
 		double off = Math.abs(form.lead() - turns * pitch.value());
-		if (Double.isNaN(off) || form.turns() < WHOLE || off <= form.leadRounding() + ROUNDED * pitch.value()) {
+		if (Double.isNaN(off) || !form.goesRound() || off <= form.leadRounding() + ROUNDED * pitch.value()) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(work.shop().unit().value());

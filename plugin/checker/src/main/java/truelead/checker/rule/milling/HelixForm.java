@@ -5,6 +5,7 @@ import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
+import truelead.checker.run.ArcRuns;
 import truelead.checker.run.Decimals;
 
 /**
@@ -45,6 +46,11 @@ final class HelixForm {
 		double turned = arc.sweep() > 0 ? to - from : from - to;
 		// half an arc whose ends lie on one side of the hole goes round it half a turn either way: the last digit of a place may not tell which
 		return turned + FULL * Math.round((swept - turned) / FULL + 1e-9);
+	}
+
+	/** Whether it goes round once, but for rounding. */
+	boolean goesRound() {
+		return FULL * turns() >= ArcRuns.CIRCLE;
 	}
 
 	/** Turns round the hole's centre. */

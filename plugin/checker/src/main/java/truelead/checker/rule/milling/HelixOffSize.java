@@ -41,8 +41,6 @@ public final class HelixOffSize implements Rule {
 	private static final double ODD = 0.05;
 	/** How far a lead-in from the middle may end beside the right radius, a part of it. */
 	private static final double LED = 0.02;
-	/** Turns of a helix that goes round, but for rounding. */
-	private static final double TURN = 0.95;
 	/** What computed numbers leave open, mm. */
 	private static final double FOLLOWS = 0.002;
 
@@ -95,8 +93,8 @@ public final class HelixOffSize implements Rule {
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
 	private static boolean finishedLater(Work work, ThreadMilling operation, MillPass pass) {
 		return work.threadMillings().stream().anyMatch(other -> other.tool().index() != operation.tool().index() && other.firstOrder() > operation.lastOrder()
-				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass))
-				&& !other.passesAt(pass.hole()).isEmpty());
+				&& other.passes().at(pass.place())
+				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass)));
 	}
 
 	/** Whether the program could not be followed behind the last pass of its last operation: the next one may be wider. */
@@ -117,7 +115,7 @@ public final class HelixOffSize implements Rule {
 		double tolerance = MillFacts.pitchTolerance(thread);
 		double smallest = wanted;
 		double largest = wanted + SHARP * thread.pitch() + tolerance;
-		boolean sixty = Math.abs(thread.system().flankAngle() - Math.PI / 3) < 1e-9;
+		boolean sixty = thread.system().hasFlanksOf(60);
 		Optional<Fact<Double>> flat = operation.tool().facts().tipFlat().filter(f -> sixty);
 		if (flat.isPresent()) {
 			double height = MillFacts.FLANK * (thread.pitch() / 2 - flat.get().value());
@@ -168,7 +166,7 @@ public final class HelixOffSize implements Rule {
 		Optional<Step> in = pass.entry().stream().findFirst();
 		Plane plane = pass.place().plane();
 		double led = in.isEmpty() ? Double.NaN : (in.get() instanceof Step.Move move ? move.from() : ((Step.Arc) in.get()).from()).distanceInPlane(pass.first().from(), plane);
-		boolean ledIn = pass.turns() > TURN && pass.radius() > FAR * right && Math.abs(led - right) < LED * right || follows(pass, led, in.map(step -> fromCentre(step, pass)).orElse(Double.NaN), right);
+		boolean ledIn = HelixForm.of(pass).goesRound() && pass.radius() > FAR * right && Math.abs(led - right) < LED * right || follows(pass, led, in.map(step -> fromCentre(step, pass)).orElse(Double.NaN), right);
 		return beside || ledIn || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
 				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
 	}
@@ -176,7 +174,7 @@ public final class HelixOffSize implements Rule {
 	/** Whether a turn starts at the right radius from where the hole is and its centre lies beside that by what its own radius is wrong. */
 	private static boolean follows(MillPass pass, double start, double beside, double right) {
 		double open = 2 * HelixForm.of(pass).open() + FOLLOWS;
-		return pass.turns() > TURN && beside > open && Math.abs(start - right) < LED * right && Math.abs(beside - Math.abs(start - pass.radius())) < open;
+		return HelixForm.of(pass).goesRound() && beside > open && Math.abs(start - right) < LED * right && Math.abs(beside - Math.abs(start - pass.radius())) < open;
 	}
 
 	/** How far a motion begins from the centre of the helix, mm. */

@@ -22,7 +22,8 @@ import truelead.checker.work.Work;
  */
 public final class TaperOff implements Rule {
 
-	private static final double TAPER = 1.0 / 32;
+	/** Change of radius along the axis, a ratio. */
+	private static final double TAPER = ThreadSpec.PIPE_TAPER / 2;
 
 	@Override
 	public String name() {

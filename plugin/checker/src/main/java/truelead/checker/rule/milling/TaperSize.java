@@ -10,7 +10,6 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadMilling;
 
@@ -40,11 +39,11 @@ final class TaperSize {
 		if (gauge.isEmpty() || cutter.isEmpty() || MillFacts.comb(operation) || form.turns() < 2 || Math.abs(form.highest(surface)) > NEAR * spec.pitch()) {
 			return Optional.empty();
 		}
-		boolean american = spec.system() == ThreadSystem.NPT || spec.system() == ThreadSystem.NPTF;
+		boolean american = spec.system().hasFlanksOf(60);
 		double wanted = gauge.getAsDouble() + (american ? AMERICAN : WHITWORTH) * spec.pitch();
 		double middle = (form.highest(surface) + form.deepest(surface)) / 2;
-		boolean contour = form.onContour(wanted - middle / 16, cutter.get().value());
-		double cut = 2 * pass.radius() + (contour ? 0 : cutter.get().value()) + middle / 16;
+		boolean contour = form.onContour(wanted - middle * ThreadSpec.PIPE_TAPER, cutter.get().value());
+		double cut = 2 * pass.radius() + (contour ? 0 : cutter.get().value()) + middle * ThreadSpec.PIPE_TAPER;
 		double error = cut - wanted;
 		if (Double.isNaN(error) || Math.abs(error) <= ALLOWED * spec.pitch() + form.diameterRounding()) {
 			return Optional.empty();

@@ -11,7 +11,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
-import truelead.checker.work.CycleDepth;
 import truelead.checker.work.Work;
 
 /** How deep the first pass of a lathe's thread goes: a point takes some of the depth at first and less from pass to pass (common practice, no source). */

@@ -16,7 +16,8 @@ import truelead.checker.turn.SinglePoint;
  */
 final class TurnedTaper {
 
-	private static final double TAPER = 1.0 / 32;
+	/** Change of radius along the axis, a ratio. */
+	private static final double TAPER = ThreadSpec.PIPE_TAPER / 2;
 	/** What is still taken for the taper, as parts of it: an R worked out over the thread alone, without the way before it, is smaller. */
 	private static final double LEAST = 0.6;
 	private static final double MOST = 1.25;

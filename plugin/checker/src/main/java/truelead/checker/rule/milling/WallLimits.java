@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.machine.Step;
+import truelead.checker.thread.BoltRoot;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
@@ -19,11 +20,6 @@ import truelead.checker.thread.ThreadTable;
  */
 record WallLimits(double least, double most, double usual, boolean taper, String source) {
 
-	/** Depth of thread outside on the diameter, in pitches: the shallowest root a standard profile has, the deepest that any point cuts, and the usual one (ISO 68-1). */
-	private static final double SHALLOWEST = 1.0825;
-	private static final double DEEPEST = 1.4;
-	private static final double USUAL = 1.2269;
-	private static final double WHITWORTH = 1.2807;
 	/** What the radius of a point and trying on leave open, pitches; less where the root is left too high, which no point mends (common practice, no source). */
 	private static final double OPEN = 0.1;
 	private static final double ROUNDED = 0.03;
@@ -44,16 +40,10 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		};
 	}
 
-	private static boolean sixty(ThreadSpec thread) {
-		return Math.abs(Math.toDegrees(thread.system().flankAngle()) - 60) < 1e-6;
-	}
-
 	private static WallLimits vOutside(ThreadSpec thread) {
 		double pitch = thread.pitch();
-		double usual = sixty(thread) ? USUAL : WHITWORTH;
-		double most = thread.diameter() - (sixty(thread) ? SHALLOWEST : WHITWORTH - OPEN) * pitch + ROUNDED * pitch;
-		double least = thread.diameter() - (sixty(thread) ? DEEPEST : WHITWORTH + OPEN) * pitch - OPEN * pitch - MillFacts.pitchTolerance(thread);
-		return new WallLimits(least, most, thread.diameter() - usual * pitch, false, sixty(thread) ? "D - 1.2269 P, ISO 68-1" : "D - 1.2807 P, the form of 55 degrees");
+		double least = BoltRoot.least(thread) - OPEN * pitch - MillFacts.pitchTolerance(thread);
+		return new WallLimits(least, BoltRoot.most(thread) + ROUNDED * pitch, BoltRoot.usual(thread), false, BoltRoot.source(thread));
 	}
 
 	private static WallLimits vInside(ThreadSpec thread) {
@@ -80,10 +70,10 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		if (gauge.isEmpty() || length.isEmpty() || !in) {
 			return Optional.empty();
 		}
-		boolean american = sixty(thread);
+		boolean american = thread.system().hasFlanksOf(60);
 		double height = (american ? AMERICAN : BRITISH) * thread.pitch();
 		double behind = -pass.to().z();
-		double usual = gauge.getAsDouble() + (inside ? height - behind / 16 : -height + (behind - length.getAsDouble()) / 16);
+		double usual = gauge.getAsDouble() + (inside ? height - behind * ThreadSpec.PIPE_TAPER : -height + (behind - length.getAsDouble()) * ThreadSpec.PIPE_TAPER);
 		double open = GAUGED * thread.pitch();
 		return Optional.of(new WallLimits(usual - open, usual + open, usual, true, american ? "ASME B1.20.1" : "ISO 7-1"));
 	}

@@ -15,6 +15,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 
@@ -33,8 +34,8 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	private static final double FULL_HALF = 1e-3;
 	/** How far from the middle the centre of an arc lies that goes the short way, as a part of the radius: at 200 degrees between the ends twice the sine of 10 (geometry). */
 	private static final double SHORT = 0.3;
-	/** Change of radius of a taper pipe thread along the axis: 1 in 16 on the diameter (ASME B1.20.1, ISO 7-1). */
-	private static final double TAPER = 1.0 / 32;
+	/** Change of radius of a taper pipe thread along the axis, a ratio. */
+	private static final double TAPER = ThreadSpec.PIPE_TAPER / 2;
 
 	/** The arc next to a helix that is one; empty where there is none. */
 	static Optional<OddRadius> of(MillPass pass) {

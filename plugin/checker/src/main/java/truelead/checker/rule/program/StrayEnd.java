@@ -10,6 +10,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Written;
+import truelead.checker.work.ThreadMilling;
 
 /**
  * An arc written with R whose end lies beside the circle of all others of its helix. The control finds a centre for every R and goes on; only the
@@ -75,7 +76,7 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 	}
 
 	/** The finding. */
-	Draft draft(ArcNotClosed rule, truelead.checker.work.ThreadMilling milling) {
+	Draft draft(ArcNotClosed rule, ThreadMilling milling) {
 		Figures figures = new Figures(arc.modal().unit());
 		return Draft.of(rule, Severity.ERROR, Location.of(arc.block()), "this arc ends " + figures.fine(off) + " beside the circle of the others, whose radius is "
 				+ figures.fine(radius) + ": with R the control takes another centre and goes on; see its end point").on(milling)

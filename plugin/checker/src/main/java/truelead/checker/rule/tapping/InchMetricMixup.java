@@ -17,8 +17,8 @@ import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.thread.NoLead;
 import truelead.checker.thread.ThreadSpec;
-import truelead.checker.work.NoLead;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 

@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
@@ -78,7 +79,7 @@ public final class PerRevLeftOn extends TappingRule {
 		return at(feed, use.first(), new Figures(use.unit()), use.mode(), mode);
 	}
 
-	private Draft at(Setting feed, truelead.checker.program.BlockRef block, Figures figures, FeedMode mode, WordRef word) {
+	private Draft at(Setting feed, BlockRef block, Figures figures, FeedMode mode, WordRef word) {
 		boolean perTurn = mode == FeedMode.PER_REVOLUTION;
 		String said = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
 		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol() + (perTurn ? " a turn" : " a minute") + ": "

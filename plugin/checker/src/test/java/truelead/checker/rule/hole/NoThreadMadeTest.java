@@ -1,11 +1,9 @@
 package truelead.checker.rule.hole;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
-import truelead.checker.Samples;
-import truelead.checker.rule.Severity;
 
 class NoThreadMadeTest {
 
@@ -14,41 +12,37 @@ class NoThreadMadeTest {
 	private static final String CYCLE = "G84 Z-12 R5 F520\nX30\nG80\n";
 	private static final String END = "G0 Z50\nM30";
 
-	private static List<String> loud(String program) {
-		return Samples.findings(program.split("\n")).stream().filter(finding -> finding.severity() != Severity.INFORMATION).map(finding -> finding.rule() + " " + finding.message()).toList();
-	}
-
 	@Test
 	void aTapWithoutItsCycleThreadsNothing() {
-		assertThat(loud(DRILLED + TAP + "X30\n" + END)).singleElement().asString().startsWith("no-thread-made T3 is called a tap M6x1 and threads nothing");
-		assertThat(loud(DRILLED + TAP + CYCLE + END)).isEmpty();
+		assertThat(heard(DRILLED + TAP + "X30\n" + END)).singleElement().asString().startsWith("no-thread-made T3 is called a tap M6x1 and threads nothing");
+		assertThat(heard(DRILLED + TAP + CYCLE + END)).isEmpty();
 	}
 
 	@Test
 	void aTapThatThreadsElsewhereInTheProgramHasDoneItsWork() {
-		assertThat(loud(DRILLED + TAP + "X30\nT2 M6\nG0 X10 Y10 S2500 M3\nG43 H2 Z10\n" + TAP + CYCLE + END)).isEmpty();
+		assertThat(heard(DRILLED + TAP + "X30\nT2 M6\nG0 X10 Y10 S2500 M3\nG43 H2 Z10\n" + TAP + CYCLE + END)).isEmpty();
 	}
 
 	@Test
 	void whatAPersonDoesAtAStopIsNotKnown() {
-		assertThat(loud(DRILLED + TAP + "M0 (TAP BOTH BY HAND)\n" + END)).isEmpty();
+		assertThat(heard(DRILLED + TAP + "M0 (TAP BOTH BY HAND)\n" + END)).isEmpty();
 	}
 
 	@Test
 	void aProgramThatShowsItsToolsMakesNoThreads() {
-		assertThat(loud("G21 G90 G94 G17 G40\nT2 M6 (DRILL 5.0)\nG54 G0 X0 Y0\nG43 H2 Z100\nM1\nT3 M6 (M6X1 TAP)\nG0 X0 Y0\nG43 H3 Z100\nM1\nM30")).isEmpty();
+		assertThat(heard("G21 G90 G94 G17 G40\nT2 M6 (DRILL 5.0)\nG54 G0 X0 Y0\nG43 H2 Z100\nM1\nT3 M6 (M6X1 TAP)\nG0 X0 Y0\nG43 H3 Z100\nM1\nM30")).isEmpty();
 	}
 
 	@Test
 	void aCallThatIsNotHereMayThread() {
-		assertThat(loud(DRILLED + TAP + "M98 P4711\n" + END)).singleElement().asString().startsWith("not-followed");
+		assertThat(heard(DRILLED + TAP + "M98 P4711\n" + END)).singleElement().asString().startsWith("not-followed");
 	}
 
 	@Test
 	void aCutterThatGoesRoundWithoutAdvancingCutsARing() {
 		String mill = "T4 M6 (THREAD MILL D12 M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H4 Z10\nG0 Z-15\nG3 X4 Z-14.625 I2 J0 F150\nG3 I-4 J0\nG3 X0 I-2 J0\n";
 		String program = DRILLED.replace("5.0", "18.5").replace("X10 Y10", "X0 Y0").replace("X30\n", "").replace("Z-18", "Z-25") + mill + END;
-		assertThat(loud(program)).anyMatch(said -> said.startsWith("helix-off-pitch the helix advances 0.000 mm a turn, M20x1.5 needs 1.500: a ring is cut and no thread"));
-		assertThat(loud(program)).noneMatch(said -> said.startsWith("no-thread-made"));
+		assertThat(heard(program)).anyMatch(said -> said.startsWith("helix-off-pitch the helix advances 0.000 mm a turn, M20x1.5 needs 1.500: a ring is cut and no thread"));
+		assertThat(heard(program)).noneMatch(said -> said.startsWith("no-thread-made"));
 	}
 }

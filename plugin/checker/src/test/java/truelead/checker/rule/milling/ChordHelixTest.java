@@ -1,15 +1,14 @@
 package truelead.checker.rule.milling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
 
-import java.util.List;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
-import truelead.checker.rule.Severity;
 
 /** Threads milled in straight chords, as posts without arcs and loops with sines write them: they are judged as helices of arcs are. */
 class ChordHelixTest {
@@ -19,7 +18,7 @@ class ChordHelixTest {
 
 	@Test
 	void aRightHelixInChordsIsRight() {
-		assertThat(loud(thread(4, 1.5, 5, 3))).isEmpty();
+		assertThat(heard(thread(4, 1.5, 5, 3))).isEmpty();
 	}
 
 	@Property(tries = 60)
@@ -27,18 +26,18 @@ class ChordHelixTest {
 			@ForAll @IntRange(min = 0, max = 2) int wrong) {
 		double lead = 1.5 + wrong * 0.05;
 		String program = thread(4, lead, degrees, decimals);
-		assertThat(loud(program)).as(program).hasSize(Math.min(1, wrong)).allMatch(said -> said.startsWith("helix-off-pitch"));
+		assertThat(heard(program)).as(program).hasSize(Math.min(1, wrong)).allMatch(said -> said.startsWith("helix-off-pitch"));
 	}
 
 	@Property(tries = 30)
 	void theSizeIsThatOfTheCircleThroughTheCorners(@ForAll @IntRange(min = 1, max = 45) int degrees, @ForAll @IntRange(min = 60, max = 79) int twentieths) {
 		double radius = twentieths / 20.0;
-		assertThat(loud(thread(radius, 1.5, degrees, 3))).singleElement().asString().startsWith("helix-off-size 2 x R" + String.valueOf(radius).replaceAll("\\.0$", "") + " mm");
+		assertThat(heard(thread(radius, 1.5, degrees, 3))).singleElement().asString().startsWith("helix-off-size 2 x R" + String.valueOf(radius).replaceAll("\\.0$", "") + " mm");
 	}
 
 	@Test
 	void aHelixThatGoesTheOtherWayRoundIsLeftHand() {
-		assertThat(loud(thread(4, 1.5, 5, 3).replace("Y", "Y-").replace("Y--", "Y"))).singleElement().asString().startsWith("helix-wrong-hand the helix goes clockwise and up");
+		assertThat(heard(thread(4, 1.5, 5, 3).replace("Y", "Y-").replace("Y--", "Y"))).singleElement().asString().startsWith("helix-wrong-hand the helix goes clockwise and up");
 	}
 
 	@Test
@@ -46,7 +45,7 @@ class ChordHelixTest {
 		String program = thread(4, 1.5, 10, 3);
 		String corner = corner(4, -18 + 3.75, 900, 3);
 		assertThat(program).contains(corner);
-		assertThat(loud(program.replace(corner, corner.replace("Z-14.250", "Z-14.750")))).singleElement().asString()
+		assertThat(heard(program.replace(corner, corner.replace("Z-14.250", "Z-14.750")))).singleElement().asString()
 				.startsWith("helix-uneven this arc of 10 degrees advances -0.458 mm").endsWith("step Z 0.042 mm here");
 	}
 
@@ -54,22 +53,22 @@ class ChordHelixTest {
 	void oneCornerTypedWrongIsBesideTheCircle() {
 		String program = thread(4, 1.5, 10, 3);
 		String corner = corner(4, -18 + 3.75, 900, 3);
-		assertThat(loud(program.replace(corner, corner.replace("X-4.000", "X-4.500")))).singleElement().asString()
+		assertThat(heard(program.replace(corner, corner.replace("X-4.000", "X-4.500")))).singleElement().asString()
 				.startsWith("arc-not-closed this chord ends 0.5 mm beside the circle of the others, whose radius is 4 mm");
 	}
 
 	@Test
 	void aHelixThatEndsEarlyIsTooShort() {
 		String program = thread(4, 1.5, 5, 3);
-		assertThat(loud(program.replace("18 DEEP", "24 DEEP"))).singleElement().asString().startsWith("helix-too-short");
+		assertThat(heard(program.replace("18 DEEP", "24 DEEP"))).singleElement().asString().startsWith("helix-too-short");
 	}
 
 	@Test
 	void aLoopWithSinesMakesAThread() {
 		String loop = "#1=0\nWHILE[#1LE4320]DO1\nG1 X[4*COS[#1]] Y[4*SIN[#1]] Z[-18+#1*1.5/360] F150\n#1=#1+5\nEND1\nG1 X0 Y0\nG0 Z20.\nM30\n";
 		String lead = "#2=0\nWHILE[#2LE180]DO1\nG1 X[2-2*COS[#2]] Y[-2*SIN[#2]] Z[-18.375+#2*0.375/180] F150\n#2=#2+10\nEND1\n";
-		assertThat(loud(DRILLED + MILL + "G1 Z-18.375 F500\n" + lead + loop)).isEmpty();
-		assertThat(loud(DRILLED + MILL + "G1 Z-18.375 F500\n" + lead + loop.replace("1.5/360", "1.25/360"))).singleElement().asString().startsWith("helix-off-pitch the helix advances 1.250 mm a turn");
+		assertThat(heard(DRILLED + MILL + "G1 Z-18.375 F500\n" + lead + loop)).isEmpty();
+		assertThat(heard(DRILLED + MILL + "G1 Z-18.375 F500\n" + lead + loop.replace("1.5/360", "1.25/360"))).singleElement().asString().startsWith("helix-off-pitch the helix advances 1.250 mm a turn");
 	}
 
 	@Test
@@ -79,15 +78,15 @@ class ChordHelixTest {
 			path.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f Z%.3f R4.\n", 4 * Math.cos(Math.toRadians(5 * i)), 4 * Math.sin(Math.toRadians(5 * i)), -18 + i * 1.5 / 72));
 		}
 		String program = DRILLED + MILL + "G1 Z-18.375 F500\n" + path + "G3 X0 Y0 Z0.375 R2.\nG0 Z20.\nM30\n";
-		assertThat(loud(program)).isEmpty();
+		assertThat(heard(program)).isEmpty();
 	}
 
 	@Test
 	void aTaperThreadGrowsInChords() {
-		assertThat(loud(taper(1, 1))).isEmpty();
-		assertThat(loud(taper(1.1, 1))).singleElement().asString().startsWith("helix-off-pitch the helix advances 1.996 mm a turn, Rc 1/2 needs 1.814");
-		assertThat(loud(taper(1, 2))).singleElement().asString().startsWith("taper-off the radius changes by 0.907 mm over 14.514 mm of advance, a taper of 1 in 16 needs 0.454 mm");
-		assertThat(loud(taper(1, 0))).singleElement().asString().startsWith("taper-off the radius changes by 0 mm");
+		assertThat(heard(taper(1, 1))).isEmpty();
+		assertThat(heard(taper(1.1, 1))).singleElement().asString().startsWith("helix-off-pitch the helix advances 1.996 mm a turn, Rc 1/2 needs 1.814");
+		assertThat(heard(taper(1, 2))).singleElement().asString().startsWith("taper-off the radius changes by 0.907 mm over 14.514 mm of advance, a taper of 1 in 16 needs 0.454 mm");
+		assertThat(heard(taper(1, 0))).singleElement().asString().startsWith("taper-off the radius changes by 0 mm");
 	}
 
 	/** Rc 1/2 in chords of five degrees, whose lead and slope are so many times the right ones. */
@@ -121,8 +120,8 @@ class ChordHelixTest {
 			bore.append(String.format(Locale.ROOT, "X%.3f Y%.3f Z%.3f\n", 3.25 * Math.cos(turned), 3.25 * Math.sin(turned), Math.max(-30, -i * 3.0 / 36)));
 		}
 		String program = bore + "G1 X0 Y0\nG0 Z20.\n" + thread(4, 1.5, 5, 3).substring(DRILLED.length());
-		assertThat(loud(program)).isEmpty();
-		assertThat(loud(program.replace("END MILL D12", "END MILL D10"))).singleElement().asString().startsWith("drill-too-small the hole is milled 16.5 mm");
+		assertThat(heard(program)).isEmpty();
+		assertThat(heard(program.replace("END MILL D12", "END MILL D10"))).singleElement().asString().startsWith("drill-too-small the hole is milled 16.5 mm");
 	}
 
 	/** Twelve turns from a floor of -18 up with leads of half a turn in and out, in chords. */
@@ -148,9 +147,5 @@ class ChordHelixTest {
 
 	private static String corner(double radius, double level, int degrees, int decimals) {
 		return String.format(Locale.ROOT, "X%1$.4f Y%2$.4f Z%3$.4f\n".replace("4f", decimals + "f"), radius * Math.cos(Math.toRadians(degrees)), radius * Math.sin(Math.toRadians(degrees)), level);
-	}
-
-	private static List<String> loud(String program) {
-		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION).map(finding -> finding.rule() + " " + finding.message()).toList();
 	}
 }

@@ -1,14 +1,12 @@
 package truelead.checker.rule.milling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.loud;
+import static truelead.checker.Samples.one;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import truelead.checker.Samples;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Severity;
 
 /** Slips put into milled threads as different shops write them: each is one finding at its block. */
 class MilledByManyHandsTest {
@@ -132,14 +130,6 @@ class MilledByManyHandsTest {
 			G0 Z50
 			M30
 			""";
-
-	private static List<Finding> loud(String program) {
-		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
-	}
-
-	private static void one(String program, String rule, String message) {
-		assertThat(loud(program)).extracting(f -> f.rule() + ": " + f.message()).singleElement().asString().startsWith(rule + ": ").contains(message);
-	}
 
 	/** Smaller and smaller: 2 x 27.08 - 16 = 38.16 is the root of M40x1.5, 40 - 1.2269 x 1.5 (ISO 68-1). */
 	private static String outside(double... radii) {

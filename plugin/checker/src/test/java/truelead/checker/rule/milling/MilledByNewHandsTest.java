@@ -1,12 +1,11 @@
 package truelead.checker.rule.milling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.loud;
+import static truelead.checker.Samples.one;
 
-import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import truelead.checker.Samples;
-import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 
 /** Milled threads as further shops write them: by macros with whole numbers, tapers in quarters by R, through holes, cutters ground the other way. */
@@ -149,14 +148,6 @@ class MilledByNewHandsTest {
 			G0 Z5.
 			M30
 			""";
-
-	private static List<Finding> loud(String program) {
-		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
-	}
-
-	private static void one(String program, String rule, String message) {
-		assertThat(loud(program)).as(program).extracting(f -> f.rule() + ": " + f.message()).singleElement().asString().startsWith(rule + ": ").contains(message);
-	}
 
 	@Test
 	void aMacroOfWholeNumbersIsNoLessExactForThat() {

@@ -1,6 +1,8 @@
 package truelead.checker.rule.milling;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.loud;
+import static truelead.checker.Samples.one;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,9 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import truelead.checker.Samples;
-import truelead.checker.rule.Finding;
-import truelead.checker.rule.Severity;
 
 /** Milled threads of shops: along X in an angle head, by a comb in two bites, by two D offsets, in turns of one block. A slip is one finding. */
 class OneSlipMilledTest {
@@ -46,15 +45,6 @@ class OneSlipMilledTest {
 		} catch (IOException unreadable) {
 			throw new UncheckedIOException(unreadable);
 		}
-	}
-
-	private static List<Finding> loud(String program) {
-		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
-	}
-
-	private static void one(String program, String rule, String message) {
-		List<Finding> loud = loud(program);
-		assertThat(loud).extracting(f -> f.rule() + ": " + f.message()).singleElement().asString().startsWith(rule + ": ").contains(message);
 	}
 
 	@Test

@@ -1,4 +1,4 @@
-package truelead.checker.work;
+package truelead.checker.thread;
 
 /**
  * What can be said of a tap's advance where nothing names its thread: the finest pitch in the tables is 0.08 mm, the coarsest of taps 8 mm. An
@@ -6,6 +6,7 @@ package truelead.checker.work;
  */
 public final class NoLead {
 
+	/** A little beyond the finest and the coarsest of them, mm (a choice of ours). */
 	private static final double FINEST = 0.07;
 	private static final double COARSEST = 12;
 	/** Leads that taps of a machine shop have, mm (common practice, no source). */

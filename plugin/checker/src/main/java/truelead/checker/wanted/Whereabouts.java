@@ -13,5 +13,5 @@ import truelead.checker.tool.ToolUse;
  * @param last    the block of its last stroke or pass
  * @param strokes how many strokes of a tap it has
  */
-public record AsWritten(ToolLog log, ToolUse tool, BlockRef first, BlockRef last, int strokes) {
+public record Whereabouts(ToolLog log, ToolUse tool, BlockRef first, BlockRef last, int strokes) {
 }

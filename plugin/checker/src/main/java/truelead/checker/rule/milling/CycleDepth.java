@@ -1,4 +1,4 @@
-package truelead.checker.work;
+package truelead.checker.rule.milling;
 
 import java.util.Optional;
 import truelead.checker.machine.Step;
@@ -15,10 +15,10 @@ import truelead.grammar.Expression;
  * @param first  depth of the first pass, mm on the radius; NaN where it is not said
  * @param letter of the height: P or K
  */
-public record CycleDepth(double height, double first, char letter) {
+record CycleDepth(double height, double first, char letter) {
 
 	/** Empty for a pass that is no such cycle, or whose height is not said by a plain number. */
-	public static Optional<CycleDepth> of(Step.Synchronised pass) {
+	static Optional<CycleDepth> of(Step.Synchronised pass) {
 		Block block = pass.block().file().text().block(pass.block().line());
 		LengthUnit unit = pass.modal().unit();
 		boolean cycle = pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() > 70);

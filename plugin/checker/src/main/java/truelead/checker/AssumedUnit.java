@@ -1,16 +1,21 @@
-package truelead.checker.work;
+package truelead.checker;
 
 import java.util.Optional;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.thread.NoLead;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
 
 /**
  * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit
  * is meant. Their depths speak before that, so that a wrong feed stays a wrong feed: 16 deep is no thread of M8 in inches, 0.75 none of 5/16-18 in mm.
  */
-public final class AssumedUnit {
+final class AssumedUnit {
 
 	private static final double NEAR = 0.03;
 	/** Way of a tap from R to its depth, in diameters of the thread, that is usual in one unit and absurd in the other. */
@@ -23,7 +28,7 @@ public final class AssumedUnit {
 	}
 
 	/** The profile with the other unit, where the program is to be read again with it; empty where the profile's unit stands. */
-	public static Optional<MachineProfile> better(Work work) {
+	static Optional<MachineProfile> better(Work work) {
 		if (work.shop().unit().stated()) {
 			return Optional.empty();
 		}
