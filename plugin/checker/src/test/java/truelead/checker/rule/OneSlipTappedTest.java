@@ -134,7 +134,7 @@ class OneSlipTappedTest {
 	@Test
 	void theRigidTapCodeThatTheOtherTapHas() {
 		silent(RIGID);
-		once(RIGID.replace("M29 S400\n", ""), "rigid-mode-missing: no rigid-tap code is in force, the program's other tap has M29");
+		once(RIGID.replace("M29 S400\n", ""), "rigid-mode-missing no rigid-tap code is in force, the program's other tap has M29");
 		silent(RIGID.replace("M29 S400\n", "").replace("(TAP M8)", "(TAP M8, FLOATING HOLDER)"));
 		String three = RIGID.replace("M30", "T5 M6 (DRILL 8.5)\nG0 X90 Y0 S2000 M3\nG43 H5 Z30\nG99 G81 Z-30 R2 F280\nG80\nT6 M6 (TAP M10)\nG0 X90 Y0 S300 M3\nG43 H6 Z30\nM29 S300\nG99 G84 Z-20 R8 F450\nG80\nM30");
 		silent(three);
