@@ -12,8 +12,9 @@ import truelead.checker.program.WordRef;
  * @param why   one sentence for the programmer
  * @param stops whether nothing behind it was executed
  * @param bearing what depends on it
+ * @param call  whether it calls a program that is not here
  */
-public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, Reason why, boolean stops, Bearing bearing) {
+public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, Reason why, boolean stops, Bearing bearing, boolean call) {
 
 	/** What may depend on something that is not followed. */
 	public enum Bearing {

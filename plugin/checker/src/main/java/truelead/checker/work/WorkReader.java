@@ -177,7 +177,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle))).toList();
+					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle), t.step().weight() == Step.NotFollowed.Weight.CALL)).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();

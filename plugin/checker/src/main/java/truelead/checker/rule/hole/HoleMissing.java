@@ -16,6 +16,7 @@ import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.work.NotFollowed;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -54,13 +55,15 @@ public final class HoleMissing extends HoleRule {
 		Optional<ToolUse> idle = others || !meant.isEmpty() || spot.isPresent() ? Optional.empty() : IdleDrill.before(operation, work);
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
-		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in"
-				+ (others ? more(missing) + "; other holes of the operation are made here" : nor(missing) + why(spot, idle, meant, first, figures));
-		boolean elsewhere = !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
+		Optional<NotFollowed> call = NotHere.drilling(first.order(), work);
+		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in" + (others ? more(missing) : nor(missing))
+				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?" : others ? "; other holes of the operation are made here" : why(spot, idle, meant, first, figures));
+		boolean elsewhere = call.isPresent() || !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
 		Draft draft = Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.ERROR, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
 				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
 		idle.flatMap(ToolUse::change).ifPresent(change -> draft.related(change, "the drill that cuts nothing"));
+		call.ifPresent(to -> draft.related(to.block(), "calls a program that is not here"));
 		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
 		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));

@@ -41,7 +41,6 @@ final class IdleDrill {
 
 	/** Whether all that a tool does is known. */
 	static boolean followed(ToolUse tool, Work work) {
-		return tool.change().filter(change -> Unread.from(change, work) == 0).isPresent() && work.troubleOfProgram().notFollowed().stream()
-				.noneMatch(trouble -> trouble.order() >= tool.firstOrder() && trouble.order() <= tool.lastOrder());
+		return tool.change().filter(change -> Unread.from(change, work) == 0).isPresent() && NotHere.during(tool, work).isEmpty();
 	}
 }

@@ -38,6 +38,18 @@ class HoleMissingTest {
 	}
 
 	@Test
+	void aProgramThatIsNotHereMayDrillTheOthers() {
+		for (String drilling : List.of("G81 X10 Y10 Z-20 R3 F200;M98 P777", "G0 X10 Y10;M98 P777")) {
+			Finding finding = missing(drilling, "G0 Z50", "G84 X10 Y10 Z-12 R5 F500;X30;X50");
+			assertThat(finding.severity()).as(drilling).isEqualTo(Severity.INFORMATION);
+			assertThat(finding.message()).contains("by the program that line 6 calls, which is not here?");
+		}
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "G0 Z50;M98 P777;G0 Z50", "G84 X10 Y10 Z-12 R5 F500;X30;X50").severity()).as("drills are known to make holes").isEqualTo(Severity.INFORMATION);
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "T3 M6 (SPOT DRILL 90);M98 P777", "G84 X10 Y10 Z-12 R5 F500;X30;X50").severity()).as("a spot drill makes none").isEqualTo(Severity.ERROR);
+		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "G0 Z50", "G84 X10 Y10 Z-12 R5 F500;X30;X50;G80;M98 P777").severity()).as("called behind").isEqualTo(Severity.ERROR);
+	}
+
+	@Test
 	void aDistanceModeThatWasLeftOnIsSaidOnce() {
 		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-20 R3 F200", "G91 X30", "G80", "T2 M6 (M6X1 TAP)", "S500 M3",
 				"G0 X10 Y10", "G84 X10 Y10 Z-12 R5 F500", "X30", "G80", "M30").stream().filter(f -> f.severity() != Severity.INFORMATION)).extracting(Finding::rule)
