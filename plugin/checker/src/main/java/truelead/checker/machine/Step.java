@@ -244,7 +244,7 @@ public sealed interface Step {
 			BY_TOOL,
 			/** A thread only where the program makes any: the machine stops here too. */
 			OWN_ALARM,
-			/** Threads of a program that is not here, unless the tool in the spindle is known to make none; and the place is lost. */
+			/** Threads of a program that is not here, or holes for them, unless the tool in the spindle is known to make neither; and the place is lost. */
 			CALL,
 			/** A thread, for all that is known. */
 			THREAD

@@ -20,6 +20,11 @@ public enum ToolKind {
 		return this == CUTTING_TAP || this == FORM_TAP || this == TAP;
 	}
 
+	/** What makes holes of its own width for threads. */
+	public boolean bores() {
+		return this == DRILL || this == REAMER || this == BORING;
+	}
+
 	/** Taps and thread mills. */
 	public boolean threading() {
 		return tap() || this == THREAD_MILL;

@@ -227,12 +227,12 @@ public final class WorkReader {
 
 		/**
 		 * Whether a thread may depend on what was not followed: in a program that makes threads, names a tool for them or has a code for it, but not where a tool
-		 * that makes none is in the spindle while a program is called that is not here.
+		 * that makes neither them nor holes for them is in the spindle while a program is called that is not here.
 		 */
 		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
 			return switch (step.weight()) {
 				case UNKNOWN_CODE, BY_TOOL -> idle.contains(tool);
-				case CALL -> mayThread && tool.facts().kind().filter(kind -> !kind.value().threading()).isEmpty();
+				case CALL -> mayThread && tool.facts().kind().map(Fact::value).filter(kind -> !kind.threading() && !kind.bores()).isEmpty();
 				case OWN_ALARM, THREAD -> mayThread;
 				case MINOR -> false;
 			};

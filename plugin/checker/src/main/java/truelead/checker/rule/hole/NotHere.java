@@ -28,9 +28,7 @@ final class NotHere {
 	}
 
 	private static boolean makesHoles(ToolUse tool) {
-		return switch (tool.facts().kind().map(Fact::value).orElse(ToolKind.DRILL)) {
-			case DRILL, REAMER, BORING, END_MILL, COUNTERBORE -> true;
-			default -> false;
-		};
+		ToolKind kind = tool.facts().kind().map(Fact::value).orElse(ToolKind.DRILL);
+		return kind.bores() || kind == ToolKind.END_MILL || kind == ToolKind.COUNTERBORE;
 	}
 }

@@ -49,6 +49,19 @@ class HoleMissingTest {
 		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "G0 Z50", "G84 X10 Y10 Z-12 R5 F500;X30;X50;G80;M98 P777").severity()).as("called behind").isEqualTo(Severity.ERROR);
 	}
 
+	/** A wrong number in the call of a drilling pattern must not pass for information alone. */
+	@Test
+	void aDrillThatCallsAProgramThatIsNotHereIsAWarning() {
+		String[] program = {"G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G81 X10 Y10 Z-20 R3 F200", "M98 P777", "G80", "T2 M6 (M6X1 TAP)", "S500 M3", "G84 X10 Y10 Z-12 R5 F500", "X30", "G80", "M30"};
+		assertThat(called(program)).isEqualTo(Severity.WARNING);
+		program[1] = "T1 M6 (FACE MILL 80)";
+		assertThat(called(program)).isEqualTo(Severity.INFORMATION);
+	}
+
+	private static Severity called(String[] program) {
+		return Samples.findings(program).stream().filter(f -> f.rule().equals("not-followed") && f.message().contains("program 777")).findFirst().orElseThrow().severity();
+	}
+
 	@Test
 	void aDistanceModeThatWasLeftOnIsSaidOnce() {
 		assertThat(Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X10 Y10 Z50", "G81 X10 Y10 Z-20 R3 F200", "G91 X30", "G80", "T2 M6 (M6X1 TAP)", "S500 M3",
