@@ -42,6 +42,8 @@ public final class HoleSkipped extends HoleRule {
 
 	/** Holes that are left, up to which each is looked at by itself; to set up all places takes as long as many of them (a choice of ours). */
 	private static final int FEW = 50;
+	/** Strokes of another tap that are looked at one by one: where there are more, an edit would wait for them (a choice of ours). */
+	private static final int MANY = 2000;
 
 	public HoleSkipped() {
 		super("hole-skipped");
@@ -194,15 +196,14 @@ public final class HoleSkipped extends HoleRule {
 		if (work.operationsOfProgram().size() > FEW) {
 			return 0;
 		}
-		work.dependsOnAll();
-		Set<Place> own = visited(operation, work);
-		int strokes = 0;
-		for (ThreadingOperation one : work.operationsOfProgram()) {
-			if (one instanceof Tapping tapping && tapping.tool().index() != operation.tool().index() && Math.abs(diameter(one) - diameter(operation)) < SAME) {
-				strokes += (int) tapping.strokes().stream().filter(stroke -> own.contains(stroke.place())).count();
-			}
+		List<Tapping> others = work.operationsOfProgram().stream().filter(one -> one.tool().index() != operation.tool().index() && Math.abs(diameter(one) - diameter(operation)) < SAME)
+				.filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(tapping -> tapping.strokes().size() <= MANY).toList();
+		if (others.isEmpty()) {
+			return 0;
 		}
-		return strokes;
+		work.dependsOnAll();
+		List<Visits> own = work.group(operation).stream().map(one -> Visits.of(one, work)).toList();
+		return others.stream().mapToInt(tapping -> (int) tapping.strokes().stream().filter(stroke -> own.stream().anyMatch(visits -> visits.at(stroke.place()))).count()).sum();
 	}
 
 	/** The holes that are never threaded, by the way they were made. */
