@@ -47,7 +47,7 @@ final class ContourFinder {
 		ContourFinder finder = new ContourFinder(chunk, lines, chords);
 		List<Contour> found = new ArrayList<>();
 		for (int i = 0; i <= lines.others(); i++) {
-			found.addAll(finder.upTo(i, behind, finder.walk(i, before)));
+			finder.add(i, before, behind, found);
 		}
 		return found.toArray(Contour[]::new);
 	}
@@ -67,7 +67,7 @@ final class ContourFinder {
 		}
 		List<Contour> inner = new ArrayList<>();
 		for (int i = 1; i < lines.others(); i++) {
-			inner.addAll(finder.upTo(i, false, finder.walk(i, false)));
+			finder.add(i, false, false, inner);
 		}
 		List<Contour> first = finder.upTo(0, false, finder.walk(0, false));
 		List<Contour> firstBehind = finder.upTo(0, false, finder.walk(0, true));
@@ -80,6 +80,17 @@ final class ContourFinder {
 		return each;
 	}
 
+	/** Adds the contours of a stretch to others; most stretches between blocks that are not plain are too short for any. */
+	private void add(int number, boolean before, boolean behind, List<Contour> found) {
+		int from = start(number, before);
+		int to = end(number, behind);
+		if (to - from >= ContourWalk.WORTH) {
+			ContourWalk walk = new ContourWalk(chunk, lines, chords, from);
+			walk.to(to);
+			found.addAll(walk.contours());
+		}
+	}
+
 	/** The contours of a stretch, the walk along which is where an answer before has left it. */
 	private List<Contour> upTo(int number, boolean behind, ContourWalk walk) {
 		walk.to(end(number, behind));
@@ -88,7 +99,12 @@ final class ContourFinder {
 
 	/** Along the stretch behind a number of blocks that are not plain, from where contours may begin. */
 	private ContourWalk walk(int number, boolean before) {
-		return new ContourWalk(chunk, lines, chords, number == 0 && before ? 0 : behindMoves(first(number), behind(number)));
+		return new ContourWalk(chunk, lines, chords, start(number, before));
+	}
+
+	/** Where contours may begin in a stretch. */
+	private int start(int number, boolean before) {
+		return number == 0 && before ? 0 : behindMoves(first(number), behind(number));
 	}
 
 	/** Where contours end in a stretch. */

@@ -10,7 +10,8 @@ import truelead.grammar.Chunk;
  */
 final class ContourWalk {
 
-	private static final int WORTH = 4;
+	/** Lines of a contour, at least. */
+	static final int WORTH = 4;
 
 	private final Chunk chunk;
 	private final PlainLines lines;
