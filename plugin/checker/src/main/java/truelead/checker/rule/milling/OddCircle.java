@@ -10,6 +10,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.run.ArcRuns;
 import truelead.checker.work.ThreadMilling;
 
 /**
@@ -20,7 +21,6 @@ final class OddCircle {
 
 	/** What centres of one helix may differ beside what the decimals leave open, mm: more is another number. */
 	private static final double ODD = 0.05;
-	private static final double WHOLE = 0.95 * 2 * Math.PI;
 
 	private OddCircle() {
 	}
@@ -57,7 +57,7 @@ final class OddCircle {
 	}
 
 	private static boolean whole(Step.Arc arc) {
-		return Math.abs(arc.sweep()) > WHOLE;
+		return Math.abs(arc.sweep()) > ArcRuns.CIRCLE;
 	}
 
 	private static boolean shared(Step.Arc one, Step.Arc other) {
