@@ -22,9 +22,11 @@ final class NotHere {
 
 	/** The last program before a step that is called while a tool is in the spindle that may make holes. */
 	static Optional<NotFollowed> drilling(int order, Work work) {
-		List<NotFollowed> calls = work.troubleOfProgram().notFollowed().stream().filter(trouble -> trouble.call() && trouble.order() < order).toList();
-		return calls.isEmpty() ? Optional.empty() : work.tools().stream().filter(tool -> tool.firstOrder() < order && makesHoles(tool))
-				.flatMap(tool -> during(tool, work).stream()).filter(calls::contains).reduce((one, later) -> later);
+		if (work.troubleOfProgram().notFollowed().stream().noneMatch(NotFollowed::call)) {
+			return Optional.empty();
+		}
+		return work.tools().stream().filter(tool -> tool.firstOrder() < order && makesHoles(tool)).flatMap(tool -> during(tool, work).stream())
+				.filter(trouble -> trouble.call() && trouble.order() < order).reduce((one, later) -> later);
 	}
 
 	private static boolean makesHoles(ToolUse tool) {

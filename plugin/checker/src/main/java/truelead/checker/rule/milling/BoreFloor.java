@@ -15,9 +15,6 @@ final class BoreFloor {
 	/** Part of the thread's depth that the bore reaches at least, for it to be made for the thread: less is a counterbore or a chamfer. */
 	private static final double PART = 0.5;
 
-	/** What a wall is thicker than it is said, mm (common practice, no source). */
-	private static final double ROUGH = 0.05;
-
 	private BoreFloor() {
 	}
 
@@ -42,7 +39,7 @@ final class BoreFloor {
 	/** Whether a bore so deep, mm, does not come out: the hole is said to be blind, or the wall is thicker; a pilot hole goes on behind the wall as a rule. */
 	private static boolean hasFloor(ThreadMilling operation, double depth) {
 		boolean blind = operation.wanted().through().filter(through -> through.stated() && !through.value()).isPresent();
-		return blind || operation.wanted().wall().filter(wall -> wall.stated() && depth < wall.value() - ROUGH).isPresent();
+		return blind || operation.wanted().wall().filter(wall -> wall.stated() && depth < wall.value() - ConeLeft.ROUGH).isPresent();
 	}
 
 	private static boolean narrow(Cut cut, ThreadSpec thread) {

@@ -16,7 +16,7 @@ final class ConeLeft {
 	/** Pitches that a cutter goes beyond a wall at most (common practice, no source). */
 	private static final double BEYOND = 2;
 	/** What a wall is thicker than it is said, mm (common practice, no source). */
-	private static final double ROUGH = 0.05;
+	static final double ROUGH = 0.05;
 
 	private final CutterHitsBottom rule;
 	private final ThreadMilling operation;
