@@ -117,9 +117,11 @@ final class ShopPrograms {
 		tool(number, name, 500);
 		line(cycle);
 		int odd = 100 + random.nextInt(2000);
+		String again = oneIn(3) ? cycle.replace(" X0. Y0.", "") + " " : "";
 		for (int i = 1; i < holes; i++) {
 			String more = i % odd == 0 ? random.nextBoolean() ? " Z-11." : " R3." : "";
-			line(i % row != 0 && random.nextInt(3) == 0 ? "X%d.%3$s" : "X%d. Y%d.%s", i % row * pitch, i / row * pitch, more);
+			String said = more.isEmpty() ? again : again.replaceAll(" " + more.charAt(1) + "[-.0-9]+", "");
+			line(i % row != 0 && random.nextInt(3) == 0 ? "%4$sX%1$d.%3$s" : "%4$sX%d. Y%d.%s", i % row * pitch, i / row * pitch, more, said);
 			if (oneIn(700)) {
 				line(oneIn(2) ? "M8" : "F%d.", 490 + random.nextInt(20));
 			}
@@ -320,8 +322,9 @@ final class ShopPrograms {
 	private void holes(String cycle, int y) {
 		line((oneIn(4) ? "G99 " : "") + cycle, y);
 		int count = 2 + random.nextInt(9);
+		String again = oneIn(4) ? cycle.replace(" X0. Y%d.", "") + " " : "";
 		for (int i = 1; i < count; i++) {
-			line(oneIn(9) ? "X%d. Y%d." : "X%d.", i * 15, y + 15);
+			line(again + (oneIn(9) ? "X%d. Y%d." : "X%d."), i * 15, y + 15);
 		}
 		if (!oneIn(10)) {
 			line("G80");

@@ -38,6 +38,7 @@ public final class ChunkFacts {
 		this.chunk = chunk;
 		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
 		BlockPrints prints = new BlockPrints(chunk.lineEnds() + 1);
+		CycleBlocks cycles = new CycleBlocks();
 		for (BlockCursor block = chunk.cursor(); block.next();) {
 			lines.read(block);
 			boolean arc = false;
@@ -46,6 +47,7 @@ public final class ChunkFacts {
 				arc = lines.codes[block.line()] > 1;
 			} else if (block.plain()) {
 				arc = plain(block);
+				cycles.read(block);
 			} else {
 				read(block.line(), block.block());
 			}
@@ -55,7 +57,7 @@ public final class ChunkFacts {
 		}
 		noted = Arrays.copyOf(noted, notes);
 		spoken = Arrays.copyOf(spoken, spokenLines);
-		places = PlaceRun.find(lines);
+		places = PlaceRun.find(lines, cycles);
 		refrains = RefrainFinder.find(prints);
 		plainHead = ContourFinder.plainHead(lines);
 		plainTail = ContourFinder.plainTail(lines);
@@ -212,7 +214,7 @@ public final class ChunkFacts {
 		return changesTool;
 	}
 
-	/** Blocks in a row that say nothing but places and may stand under a canned cycle, in order. */
+	/** Blocks in a row that say nothing but places, or one canned cycle beside them, in order. */
 	public PlaceRun[] places() {
 		return places;
 	}

@@ -2,10 +2,12 @@ package truelead.checker.hole;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Numbers for values that are shared by all that they hold for, so that the same one is known at a glance; of an edit's values those that are equal have one too. */
 public final class Alike<T> {
@@ -18,6 +20,8 @@ public final class Alike<T> {
 	private Map<T, Integer> many;
 	/** The number of each of the few. */
 	private int[] numbers = new int[2];
+	/** The number of each content. */
+	private final Map<Object, Integer> contents = new HashMap<>(2);
 	private int count;
 	private boolean edited;
 
@@ -28,13 +32,24 @@ public final class Alike<T> {
 
 	/** The number of a value. */
 	public int of(T value) {
+		int known = known(value);
+		return known >= 0 ? known : keep(value, edited ? equal(value) : count++);
+	}
+
+	/** The number of a value that is like all of the same content. */
+	public int of(T value, Function<T, Object> content) {
+		int known = known(value);
+		return known >= 0 ? known : keep(value, contents.computeIfAbsent(content.apply(value), fresh -> count++));
+	}
+
+	/** The number of a value that has been asked for; below 0 for another one. */
+	private int known(T value) {
 		for (int i = few.size() - 1; i >= 0; i--) {
 			if (few.get(i) == value) {
 				return numbers[i];
 			}
 		}
-		Integer known = many == null ? null : many.get(value);
-		return known != null ? known : keep(value, edited ? equal(value) : count++);
+		return many == null ? -1 : many.getOrDefault(value, -1);
 	}
 
 	private int keep(T value, int number) {

@@ -26,6 +26,8 @@ final class CannedCycles {
 	private final String repeatWords;
 	private final CycleLevels levels;
 	private Cycle cycle;
+	/** What was in force before the block that said the cycle in force. */
+	private Optional<Kept> before = Optional.empty();
 	private boolean rigidByCycle;
 	/** Whether the tapping cycle in force has not been at any place yet. */
 	private boolean nowhere;
@@ -51,6 +53,12 @@ final class CannedCycles {
 
 	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
 	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle, boolean nowhere) {
+
+		/** Whether another one differs in no more than the blocks that say it. */
+		boolean same(Kept other) {
+			return cycle.get().said().equals(other.cycle.get().said()) && levels.equals(other.levels) && pitchFeed == other.pitchFeed && lead.isEmpty() && other.lead.isEmpty() && rigidByCycle == other.rigidByCycle
+					&& nowhere == other.nowhere;
+		}
 	}
 
 	Kept kept() {
@@ -81,6 +89,7 @@ final class CannedCycles {
 			levels.begin(axis);
 			lead = Optional.empty();
 		}
+		before = cycle == null ? Optional.empty() : Optional.of(kept());
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		Cycle.Kind kind = Cycle.Kind.of(started);
 		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
@@ -159,18 +168,40 @@ final class CannedCycles {
 		return !setting.isSet() || setting.known();
 	}
 
+	/** Whether the block before one has said the cycle in force, and changed nothing by it but the place. */
+	boolean saidAgainBefore(BlockRef block) {
+		BlockRef said = cycle.start();
+		boolean here = said.line() == block.line() - 1 && said.file() == block.file() && said.caller().equals(block.caller());
+		return here && before.filter(kept -> kept.same(kept())).isPresent() && repeatWords.indexOf('P') < 0;
+	}
+
 	/** Strokes at the places of a row of blocks, of which the first is given. */
 	void row(BlockRef block, PlaceRun run) {
-		Modal modal = state.cycleModal(cycle.code());
+		if (run.says()) {
+			says(new SaidAgain(cycle.start(), block));
+		}
+		Modal modal = modal();
 		Point here = place.here();
 		double mm = state.unit.mm();
 		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), levels.r());
 		rigidByCycle |= cycle.kind().taps();
 		nowhere = false;
-		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, levels.initial(), levels.r(), levels.bottom(), false, 1,
+		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, levels.initial(), levels.r(), levels.bottom(), run.says(), 1,
 				MachineState.resolution(run.decimals(0), state.unit)), run, run.count());
 		out.step(row);
+		if (run.says()) {
+			says(new SaidAgain(block, row.block()));
+		}
 		place.moveTo(new Point(row.x(run.count() - 1), row.y(run.count() - 1), levels.behind(levels.initial(), levels.r())));
+	}
+
+	private void says(SaidAgain again) {
+		Setting feed = again.setting(state.feed);
+		if (feed != state.feed) {
+			state.feed = feed;
+			state.changed();
+		}
+		cycle = again.cycle(cycle);
 	}
 
 	private void gather(Words words) {
@@ -234,7 +265,7 @@ final class CannedCycles {
 
 	private void stroke(Words words, Point to, boolean positioned, int repeat) {
 		int axis = levels.axis();
-		Modal modal = lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
+		Modal modal = modal();
 		Point target = to.with(axis, levels.r());
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, levels.bottom())).along(axis);
@@ -247,6 +278,10 @@ final class CannedCycles {
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
 		place.moveTo(at.with(axis, levels.behind(start, at.along(axis))));
+	}
+
+	private Modal modal() {
+		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
 	}
 
 	/** A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not understood. */

@@ -1,5 +1,7 @@
 package truelead.checker.machine;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import truelead.checker.profile.Meaning;
@@ -56,6 +58,18 @@ public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Char
 
 	public Cycle {
 		words = Map.copyOf(words);
+	}
+
+	/** Whether a number in force is said by the block that starts the cycle. */
+	public boolean says(Setting setting) {
+		return setting.word().filter(word -> word.block().sameBlock(start)).isPresent();
+	}
+
+	/** What it says; equal to that of another one that differs in no more than where its block stands, and its words in the block. */
+	public Object said() {
+		Map<Character, Object> said = new HashMap<>();
+		words.forEach((address, setting) -> said.put(address, says(setting) ? List.of(setting.value(), setting.rounding()) : setting));
+		return List.of(kind, code, said);
 	}
 
 	/** A word in force in the cycle. */

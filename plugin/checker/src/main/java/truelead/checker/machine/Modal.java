@@ -45,6 +45,12 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
 		int frame, Rotary rotary) {
 
+	/** The same with another F. */
+	public Modal fed(Setting other) {
+		return new Modal(unit, unitStated, plane, absolute, feedMode, feedModeStated, other, speed, constantSurface, spindle, spindleWord, tool, toolChange, lengthOffset, compensation,
+				compensationOffset, workOffset, coolant, rigid, rigidWord, returnToInitial, mirrored, scaled, overridesLocked, frame, rotary);
+	}
+
 	/** Whether the tool is that of whoever calls a subprogram that stands by itself. */
 	public boolean ofCaller() {
 		return toolChange.isEmpty() && tool.isSet() && !tool.known();

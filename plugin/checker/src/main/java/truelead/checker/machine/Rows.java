@@ -2,6 +2,7 @@ package truelead.checker.machine;
 
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.chunk.PlaceRun;
+import truelead.checker.program.BlockRef;
 
 /** Goes over the rows of places under a canned cycle in one step each, where the state lets their words mean what they say. */
 final class Rows {
@@ -25,12 +26,13 @@ final class Rows {
 			return false;
 		}
 		PlaceRun run = runs.here();
+		BlockRef block = frame.source.ref(frame.line, frame.caller, skippable);
 		int behind = frame.line + run.count();
 		boolean plain = state.absolute && state.place.frame().same() && behind <= frame.end;
-		if (!plain || !cycles.takesRows() || !known(run) || !meter.next(run.count())) {
+		if (!plain || !cycles.takesRows() || run.says() && !cycles.saidAgainBefore(block) || !known(run) || !meter.next(run.count())) {
 			return false;
 		}
-		cycles.row(frame.source.ref(frame.line, frame.caller, skippable), run);
+		cycles.row(block, run);
 		frame.passedTo(behind);
 		return true;
 	}

@@ -117,8 +117,8 @@ public sealed interface Step {
 	}
 
 	/**
-	 * A canned cycle at the places of many blocks in a row that say nothing but X and Y: strokes that differ in place, block and decimals written alone.
-	 * The plane is XY.
+	 * A canned cycle at the places of many blocks in a row that say nothing but X and Y, or the same cycle with the same words in each: strokes that differ in
+	 * place, block and decimals written alone, and in where their words stand. The plane is XY.
 	 *
 	 * @param first the stroke at the first place
 	 * @param run   the places
@@ -139,8 +139,9 @@ public sealed interface Step {
 
 		/** The stroke at a place, from 0. */
 		public Stroke stroke(int index) {
-			return new Stroke(block(index), modal(), first.cycle(), new Point(x(index), y(index), first.place().z()), first.initial(), first.rLevel(),
+			Stroke stroke = new Stroke(block(index), modal(), first.cycle(), new Point(x(index), y(index), first.place().z()), first.initial(), first.rLevel(),
 					first.bottom(), first.positioned(), first.repeat(), resolution(index));
+			return run.says() && index > 0 ? new SaidAgain(first.block(), stroke.block()).stroke(stroke) : stroke;
 		}
 
 		/** X of a place, mm. */

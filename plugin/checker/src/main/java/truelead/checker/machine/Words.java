@@ -304,8 +304,6 @@ final class Words {
 	}
 
 	private WordRef ref(Element.Word word) {
-		boolean literal = word.value() instanceof Expression.Number;
-		int decimals = word.value() instanceof Expression.Number number ? number.decimals() : 0;
-		return new WordRef(block, word.address(), word.span(), decimals, literal, text.substring(word.span().start(), word.span().end()));
+		return WordRef.of(block, word, text);
 	}
 }

@@ -223,19 +223,30 @@ public final class PassStretches {
 		return Optional.empty();
 	}
 
-	/** The finishing passes at each of the holes whose kind is as asked. */
+	/** The finishing passes at each of the holes whose kind is as asked; each list is made where it is asked for, its passes once. */
 	public List<List<MillPass>> finishingWhere(Predicate<List<MillPass>> asked) {
 		if (holeCount == 1) {
 			MillPasses only = all.size() == 1 ? all : finishing(new At(stretches.get(0), 0));
 			return asked.test(only) ? List.of(only) : List.of();
 		}
-		List<List<MillPass>> found = new ArrayList<>();
+		List<At> found = new ArrayList<>();
 		for (List<Alike> kind : byFinishing()) {
 			if (asked.test(finishing(new At(kind.get(0).stretch(), kind.get(0).holes().get(0))))) {
-				kind.forEach(alike -> alike.holes().forEach(hole -> found.add(finishing(new At(alike.stretch(), hole)))));
+				kind.forEach(alike -> alike.holes().forEach(hole -> found.add(new At(alike.stretch(), hole))));
 			}
 		}
-		return found;
+		return new AbstractList<>() {
+
+			@Override
+			public List<MillPass> get(int index) {
+				return List.copyOf(finishing(found.get(index)));
+			}
+
+			@Override
+			public int size() {
+				return found.size();
+			}
+		};
 	}
 
 	private synchronized Iterable<List<Alike>> byFinishing() {

@@ -1,5 +1,7 @@
 package truelead.checker.program;
 
+import truelead.grammar.Element;
+import truelead.grammar.Expression;
 import truelead.grammar.Span;
 
 /**
@@ -12,4 +14,11 @@ import truelead.grammar.Span;
  * @param written  the word's text
  */
 public record WordRef(BlockRef block, char address, Span span, int decimals, boolean literal, String written) {
+
+	/** A word of a block whose text is given. */
+	public static WordRef of(BlockRef block, Element.Word word, String text) {
+		boolean literal = word.value() instanceof Expression.Number;
+		int decimals = word.value() instanceof Expression.Number number ? number.decimals() : 0;
+		return new WordRef(block, word.address(), word.span(), decimals, literal, text.substring(word.span().start(), word.span().end()));
+	}
 }

@@ -34,8 +34,11 @@ public record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Ro
 
 	/** One of the strokes, from 0, in its hole. */
 	TapStroke at(int index, Hole hole) {
-		return new TapStroke(order + index, step(index), back, tool, hole, start, bottom, initial, feed, lead, speed,
-				turning, feedOut, speedOut, turningOut, staleFeed, positioned, repeat, row.map(r -> r.resolution(index)).orElse(resolution));
+		Step at = step(index);
+		// in a row F may be said by each block
+		boolean own = row.isPresent() && row.get().run().says();
+		return new TapStroke(order + index, at, back, tool, hole, start, bottom, initial, own ? at.modal().feed() : feed, lead, speed,
+				turning, own ? at.modal().feed() : feedOut, speedOut, turningOut, staleFeed, positioned, repeat, row.map(r -> r.resolution(index)).orElse(resolution));
 	}
 
 	/** Advance in a turn that S and F make, mm; NaN where it is not known. */

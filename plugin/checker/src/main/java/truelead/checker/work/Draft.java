@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Step;
 import truelead.checker.pass.Pass;
 import truelead.checker.pass.PassRow;
 import truelead.checker.program.BlockRef;
@@ -36,7 +37,8 @@ final class Draft {
 
 	/** The same with other strokes. */
 	Draft with(List<Stroke> others) {
-		Draft draft = new Draft(method, log, tool, block, cycle);
+		Optional<Cycle> first = others.isEmpty() || !(others.get(0).step() instanceof Step.Stroke stroke) ? cycle : Optional.of(stroke.cycle());
+		Draft draft = new Draft(method, log, tool, block, first);
 		draft.strokes.addAll(others);
 		draft.strays.addAll(strays);
 		draft.passes.addAll(passes);

@@ -47,7 +47,6 @@ final class EditedHoles {
 		this.farthest = holes.tolerance();
 		work.threadMillings().forEach(milling -> farthest = Math.max(farthest, HoleBook.within(reading.within(milling.stretches().coarsest()))));
 		this.unthreaded = Unthreaded.numbers(holes, operations);
-		holes.kinds().edited();
 	}
 
 	/** The holes of a work as it is after it was followed from its beginning; empty where an edit may change more than the holes near it. */

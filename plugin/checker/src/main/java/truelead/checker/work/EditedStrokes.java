@@ -1,10 +1,11 @@
 package truelead.checker.work;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.CutKinds;
@@ -21,8 +22,18 @@ import truelead.checker.tool.ToolUse;
 /** The strokes of cycles in a part of a tool's stay, as they were before an edit and as they are now. */
 final class EditedStrokes {
 
-	/** Where the strokes of a cycle go: into an operation, or below 0 into holes. */
-	private record Target(int operation, Cycle.Kind kind) {
+	/**
+	 * Where the strokes of a cycle go: into an operation, or below 0 into holes.
+	 *
+	 * @param lastLine the last of the lines that say the cycle
+	 */
+	private record Target(int operation, Cycle.Kind kind, int code, int lastLine) {
+
+		static Target of(TimedStroke timed, int operation) {
+			Cycle cycle = timed.stroke().cycle();
+			int last = timed.row().filter(row -> row.run().says()).map(row -> row.block().line()).orElse(cycle.start().line());
+			return new Target(operation, cycle.kind(), cycle.code(), last);
+		}
 	}
 
 	private final List<TimedStroke> before;
@@ -43,17 +54,18 @@ final class EditedStrokes {
 	static Optional<EditedStrokes> of(EditedPasses.Part part, CutKinds kinds, IntUnaryOperator operation) {
 		List<TimedStroke> before = part.before().strokes();
 		List<TimedStroke> now = part.now().strokes();
-		Optional<Map<Integer, Target>> targets = targets(before, operation);
+		Optional<NavigableMap<Integer, Target>> targets = targets(before, operation);
 		if (targets.isEmpty() || !now.stream().allMatch(timed -> goesOn(timed, part.tool(), targets.get()))) {
 			return Optional.empty();
 		}
 		return Optional.of(new EditedStrokes(before, made(before, part.tool(), targets.get(), kinds), made(now, part.tool(), targets.get(), kinds)));
 	}
 
-	private static Optional<Map<Integer, Target>> targets(List<TimedStroke> strokes, IntUnaryOperator operation) {
-		Map<Integer, Target> targets = new HashMap<>();
+	/** By the first of the lines that say the cycle. */
+	private static Optional<NavigableMap<Integer, Target>> targets(List<TimedStroke> strokes, IntUnaryOperator operation) {
+		NavigableMap<Integer, Target> targets = new TreeMap<>();
 		for (TimedStroke timed : strokes) {
-			Target target = new Target(operation.applyAsInt(timed.order()), timed.stroke().cycle().kind());
+			Target target = Target.of(timed, operation.applyAsInt(timed.order()));
 			Target other = targets.putIfAbsent(timed.stroke().cycle().start().line(), target);
 			if (other != null && !other.equals(target)) {
 				return Optional.empty();
@@ -63,16 +75,23 @@ final class EditedStrokes {
 	}
 
 	/** Whether strokes go where those of their cycle went before. */
-	private static boolean goesOn(TimedStroke timed, ToolUse use, Map<Integer, Target> targets) {
-		Target target = targets.get(timed.stroke().cycle().start().line());
+	private static boolean goesOn(TimedStroke timed, ToolUse use, NavigableMap<Integer, Target> targets) {
+		Cycle cycle = timed.stroke().cycle();
+		Target target = at(targets, cycle);
 		boolean threads = target != null && (target.kind().taps() || use.facts().isTap() || TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
-		return target != null && target.kind() == timed.stroke().cycle().kind() && (threads || target.operation() < 0);
+		return target != null && target.kind() == cycle.kind() && target.code() == cycle.code() && (threads || target.operation() < 0);
 	}
 
-	private static List<StrokeWalk.Made> made(List<TimedStroke> strokes, ToolUse use, Map<Integer, Target> targets, CutKinds kinds) {
+	/** Where the strokes of a cycle went; null where none was said in its line. */
+	private static Target at(NavigableMap<Integer, Target> targets, Cycle cycle) {
+		Map.Entry<Integer, Target> found = targets.floorEntry(cycle.start().line());
+		return found != null && cycle.start().line() <= found.getValue().lastLine() ? found.getValue() : null;
+	}
+
+	private static List<StrokeWalk.Made> made(List<TimedStroke> strokes, ToolUse use, NavigableMap<Integer, Target> targets, CutKinds kinds) {
 		List<StrokeWalk.Made> made = new ArrayList<>();
 		for (TimedStroke timed : strokes) {
-			int operation = targets.get(timed.stroke().cycle().start().line()).operation();
+			int operation = at(targets, timed.stroke().cycle()).operation();
 			Place first = Places.of(timed.tool().part(), timed.stroke());
 			Optional<CutRow> cut = Optional.empty();
 			if (operation < 0) {

@@ -50,7 +50,10 @@ final class TapDrafts {
 	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
 	private final Map<Key, Draft> cycles = new HashMap<>();
+	/** The operation of the cycle in force. */
 	private Draft cycleDraft;
+	/** That of the last cycle, which one said anew goes on. */
+	private Draft lastCycle;
 	private Draft runDraft;
 
 	TapDrafts(MachineProfile profile, Commentary commentary, Stays stays) {
@@ -85,10 +88,18 @@ final class TapDrafts {
 			return true;
 		}
 		Key key = new Key(log, method, stroke.cycle().start().file().name(), stroke.cycle().start().line());
-		cycleDraft = cycles.computeIfAbsent(key,
-				k -> add(new Draft(Optional.of(method), log, tool, stroke.cycle().start(), Optional.of(stroke.cycle()))));
+		cycleDraft = cycles.computeIfAbsent(key, k -> goesOn(log, method, stroke) ? lastCycle
+				: add(new Draft(Optional.of(method), log, tool, stroke.cycle().start(), Optional.of(stroke.cycle()))));
+		lastCycle = cycleDraft;
 		cycleDraft.strokes.add(made);
 		return true;
+	}
+
+	/** Whether a cycle is the last one said anew, as many write it at every hole; what is said between the two may be about the second alone. */
+	private boolean goesOn(ToolLog log, Tapping.Method method, Step.Stroke next) {
+		return lastCycle != null && lastCycle.log == log && lastCycle.method.filter(method::equals).isPresent()
+				&& lastCycle.cycle.filter(cycle -> cycle.code() == next.cycle().code()).isPresent()
+				&& commentary.main().between(commentary.mainLine(lastCycle.lastBlock()) + 1, commentary.mainLine(next.block())).isEmpty();
 	}
 
 	/** Takes a run along an axis where it taps; false where it is for the holes or for nothing. */
@@ -97,6 +108,7 @@ final class TapDrafts {
 		if (method.isEmpty()) {
 			return false;
 		}
+		lastCycle = null;
 		boolean goesOn = runDraft != null && runDraft.log == run.tool() && runDraft.method.equals(method)
 				&& !newCallout(runDraft, run.in());
 		if (!goesOn) {
@@ -129,6 +141,7 @@ final class TapDrafts {
 	/** Another cycle that does not tap takes over. */
 	void otherCycle() {
 		cycleDraft = null;
+		lastCycle = null;
 	}
 
 	private void leftOn(Tapping.Met met, Step.Event event, int order) {

@@ -43,12 +43,13 @@ final class Programs {
 		return program.text.toString();
 	}
 
-	/** A program of a kind: surfacing, pockets, holes, mills or mixed. */
+	/** A program of a kind: surfacing, pockets, holes, cycles, mills or mixed. */
 	static String of(String kind, int blocks, long seed) {
 		return switch (kind) {
 			case "surfacing" -> surfacing(blocks, seed);
 			case "pockets" -> pockets(blocks, seed);
 			case "holes" -> holes(blocks, seed);
+			case "cycles" -> cycles(blocks, seed);
 			case "mills" -> mills(blocks, seed);
 			case "mixed" -> mixed(blocks, seed);
 			default -> throw new IllegalArgumentException("no such kind of program: " + kind);
@@ -65,16 +66,39 @@ final class Programs {
 		return program.text.toString();
 	}
 
+	/** The same with the whole cycle written at each hole. */
+	private static String cycles(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		program.drillAnew("T2 M6 (DRILL 5.0)", "G98 G81 X%d. Y%d. Z-18. R2. F400.", (blocks - 20) / 2);
+		program.drillAnew("T3 M6 (M6X1 TAP)", "G98 G84 X%d. Y%d. Z-12. R4. F500.", (blocks - 20) / 2);
+		program.line("M30");
+		return program.text.toString();
+	}
+
 	private static int row(int holes) {
 		return Math.max(12, (int) Math.ceil(Math.sqrt(holes)));
+	}
+
+	private void drillAnew(String tool, String cycle, int holes) {
+		int row = row(holes);
+		tool(tool);
+		for (int i = 0; i < holes; i++) {
+			line(cycle, i % row * PITCH, i / row * PITCH);
+		}
+		line("G80");
+	}
+
+	private void tool(String tool) {
+		line(tool);
+		line("S500 M3");
+		line("G43 H%c Z25.", tool.charAt(1));
 	}
 
 	/** A cycle at the places of a square, or of one row of twelve. */
 	private void drill(String tool, String cycle, int holes, int part) {
 		int row = row(holes);
-		line(tool);
-		line("S500 M3");
-		line("G43 H%c Z25.", tool.charAt(1));
+		tool(tool);
 		line(cycle, part * PITCH);
 		for (int i = 1; i < holes; i++) {
 			line("X%d. Y%d.", i % row * PITCH, (part + i / row) * PITCH);

@@ -41,7 +41,7 @@ public class ReadingBenchmark {
 	public int blocks;
 
 	/** Kind of program. */
-	@Param({"surfacing", "pockets", "holes", "mills", "mixed"})
+	@Param({"surfacing", "pockets", "holes", "cycles", "mills", "mixed"})
 	public String kind;
 
 	private String text;

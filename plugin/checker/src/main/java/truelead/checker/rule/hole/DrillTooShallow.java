@@ -235,13 +235,15 @@ public final class DrillTooShallow extends HoleRule {
 	/** The changes of all cycles that drill holes of the operation as deep as a cut does. */
 	private static List<Fix> deeper(Tapping tapping, Cut like, double needed) {
 		Map<WordRef, Fix> fixes = new LinkedHashMap<>();
-		for (TapStroke stroke : tapping.strokes()) {
-			TapDepth.of(tapping, stroke).ifPresent(depth -> bottom(depth).filter(cut -> cut.step() instanceof Step.Stroke && cut.tip() == like.tip()).ifPresent(cut -> {
-				Step.Stroke drill = (Step.Stroke) cut.step();
-				LevelFix.depthWord(drill).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
-						.depth(drill, depth.level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix)));
-			}));
+		for (TapStroke stroke : tapping.strokes().where(kind -> asDeep(tapping, kind, like).isPresent())) {
+			asDeep(tapping, stroke, like).ifPresent(drill -> LevelFix.depthWord(drill).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
+					.depth(drill, TapDepth.of(tapping, stroke).orElseThrow().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
 		}
 		return List.copyOf(fixes.values());
+	}
+
+	/** The cycle that drills a tap's hole as deep as a cut does. */
+	private static Optional<Step.Stroke> asDeep(Tapping tapping, TapStroke stroke, Cut like) {
+		return TapDepth.of(tapping, stroke).flatMap(DrillTooShallow::bottom).filter(cut -> cut.step() instanceof Step.Stroke && cut.tip() == like.tip()).map(cut -> (Step.Stroke) cut.step());
 	}
 }

@@ -3,6 +3,9 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import truelead.checker.machine.Cycle;
+import truelead.checker.machine.Step;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -10,6 +13,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -30,7 +34,7 @@ public final class DwellAtBottom extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		Optional<Setting> dwell = tapping.cycle().flatMap(cycle -> cycle.word('P')).filter(p -> p.known() && p.value() > 0);
+		Optional<Setting> dwell = tapping.strokes().typical().stream().flatMap(DwellAtBottom::cycle).flatMap(cycle -> cycle.word('P').stream()).filter(p -> p.known() && p.value() > 0).findFirst();
 		if (dwell.isEmpty() || !tapping.method().taps()) {
 			return;
 		}
@@ -54,5 +58,9 @@ public final class DwellAtBottom extends TappingRule {
 		dwell.get().word().filter(WordRef::literal).ifPresent(word -> draft.fix(Removal.of(word, floats,
 				"the cycle reverses at the bottom by itself; a floating holder needs no dwell")));
 		found.accept(draft);
+	}
+
+	private static Stream<Cycle> cycle(TapStroke stroke) {
+		return stroke.step() instanceof Step.Stroke step ? Stream.of(step.cycle()) : Stream.empty();
 	}
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.job.Holder;
 import truelead.checker.program.Location;
 import truelead.checker.rule.AnotherThread;
@@ -90,10 +91,15 @@ public final class FeedOffPitch extends TappingRule {
 			Draft draft = draft(tapping, worst, thread.get(), places, another);
 			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
 					.flatMap(meant -> meant.fix(worst, tapping, work)).or(() -> FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
-			feeds.stream().flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
+			feeds.stream().filter(feed -> !saidWithCycle(feed)).flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
 					.forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
 		});
+	}
+
+	/** Whether the feed stands in the block of the cycle: what is true of it there is told of all blocks that say the cycle. */
+	private static boolean saidWithCycle(TapFeed feed) {
+		return feed.stroke().step() instanceof Step.Stroke step && step.cycle().says(feed.feed());
 	}
 
 	/** At how many places the strokes are made that have these feeds, of which the typical ones are given. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
@@ -100,7 +101,7 @@ public final class SpindleNotTurning extends TappingRule {
 		}
 		work.dependsOnAll();
 		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
-		boolean own = cycle && ownSpeed(tapping, stroke);
+		boolean own = cycle && ownSpeed(stroke);
 		Optional<MeantSpeed> old = everyTap || own ? Optional.empty() : leftOver(tapping, stroke);
 		Severity severity = !cycle || starts.equals("no") || old.isPresent() ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
@@ -129,8 +130,8 @@ public final class SpindleNotTurning extends TappingRule {
 	}
 
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
-	private static boolean ownSpeed(Tapping tapping, TapStroke stroke) {
-		return stroke.speed().word().filter(word -> word.block().sameBlock(tapping.cycle().get().start())).isPresent();
+	private static boolean ownSpeed(TapStroke stroke) {
+		return stroke.step() instanceof Step.Stroke step && stroke.speed().word().filter(word -> word.block().sameBlock(step.cycle().start())).isPresent();
 	}
 
 	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */

@@ -1,0 +1,163 @@
+package truelead.checker;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.function.IntFunction;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import truelead.checker.job.Job;
+import truelead.checker.machine.Budget;
+import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.ProgramFile;
+import truelead.checker.program.ProgramFolder;
+import truelead.checker.rule.RuleSettings;
+import truelead.grammar.ProgramText;
+
+/**
+ * What a digit typed into an open program costs does not grow with the program: a question that makes a set of all places, or asks all operations, is found here.
+ * Counted in bytes allocated, which is the same on every machine, where a time is not.
+ */
+class EditCostTest {
+
+	private static final int FEW = 1500;
+	private static final int MANY = 12000;
+	private static final int EDITS = 40;
+
+	/** Trees are a level or two deeper, and chunks fuller: not the eight times of a walk over all. */
+	private static final double GROWN = 2.5;
+
+	private enum Kind {
+		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled);
+
+		private final IntFunction<String> program;
+
+		Kind(IntFunction<String> program) {
+			this.program = program;
+		}
+	}
+
+	@ParameterizedTest
+	@EnumSource
+	void aDigitCostsInALongProgramWhatItCostsInAShortOne(Kind kind) {
+		long few = cost(kind.program.apply(FEW));
+		long many = cost(kind.program.apply(MANY));
+		assertThat((double) many / few).as("%d bytes an edit with %d holes, %d with %d", few, FEW, many, MANY).isLessThan(GROWN);
+	}
+
+	/** Bytes allocated by an edit and its check, as nine in ten cost at most. */
+	private static long cost(String program) {
+		EditedProgram open = new EditedProgram();
+		ProgramText text = ProgramText.of(program);
+		check(open, text);
+		Random random = new Random(5);
+		long[] costs = new long[EDITS];
+		for (int edit = -4; edit < EDITS; edit++) {
+			ProgramText typed = typed(text, random);
+			long before = allocated();
+			check(open, typed);
+			long cost = allocated() - before;
+			check(open, text);
+			costs[Math.max(0, edit)] = cost;
+		}
+		Arrays.sort(costs);
+		return costs[EDITS * 9 / 10];
+	}
+
+	private static void check(EditedProgram open, ProgramText text) {
+		MachineProfile machine = MachineProfile.generic();
+		open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT, Budget.of(machine));
+	}
+
+	private static long allocated() {
+		return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean()).getCurrentThreadAllocatedBytes();
+	}
+
+	/** Another digit for the last one of a line of numbers alone. */
+	private static ProgramText typed(ProgramText text, Random random) {
+		while (true) {
+			int line = random.nextInt(text.lineCount());
+			String words = text.line(line);
+			int digit = words.length() - 1;
+			while (digit > 0 && !Character.isDigit(words.charAt(digit))) {
+				digit--;
+			}
+			if (digit > 0 && words.indexOf('(') < 0 && "XGY".indexOf(words.charAt(0)) >= 0 && words.indexOf('Y') > 0) {
+				return text.edit(text.lineStart(line) + digit, 1, Integer.toString((words.charAt(digit) - '0' + 1 + random.nextInt(9)) % 10));
+			}
+		}
+	}
+
+	/** One drill and one tap over all holes of a plate. */
+	private static String drilled(int holes) {
+		StringBuilder text = head();
+		row(text, "T2 M6 (DRILL 5.0)", "G81 Z-18. R2. F400.", 0, holes);
+		row(text, "T3 M6 (M6X1 TAP)", "G84 Z-12. R4. F500.", 0, holes);
+		return text.append("M30\n").toString();
+	}
+
+	/** The same with the cycle written at each hole. */
+	private static String cycles(int holes) {
+		StringBuilder text = head();
+		for (String cycle : List.of("T2 M6 (DRILL 5.0)\nG81 Z-18. R2. F400.", "T3 M6 (M6X1 TAP)\nG84 Z-12. R4. F500.")) {
+			text.append(cycle, 0, cycle.indexOf('\n')).append("\nS500 M3\nG43 H").append(cycle.charAt(1)).append(" Z25.\n");
+			for (int hole = 0; hole < holes; hole++) {
+				text.append(cycle.substring(cycle.indexOf('\n') + 1)).append(" X").append(x(hole)).append(". Y").append(y(hole)).append(".\n");
+			}
+			text.append("G80\n");
+		}
+		return text.append("M30\n").toString();
+	}
+
+	/** Rows of twelve, each drilled and tapped for itself. */
+	private static String rows(int holes) {
+		StringBuilder text = head();
+		for (int first = 0; first < holes; first += 12) {
+			row(text, "T2 M6 (DRILL 5.0)", "G81 Z-18. R2. F400.", first, 12);
+			row(text, "T3 M6 (M6X1 TAP)", "G84 Z-12. R4. F500.", first, 12);
+		}
+		return text.append("M30\n").toString();
+	}
+
+	/** As many threads milled as fill a program of so many drilled and tapped holes, one drill for all of them. */
+	private static String milled(int holes) {
+		StringBuilder text = head();
+		int threads = holes / 8;
+		row(text, "T2 M6 (DRILL 18.5)", "G81 Z-25. R2. F200.", 0, threads);
+		text.append("T4 M6 (THREAD MILL 12, M20X1.5)\nS2500 M3\nG43 H4 Z25.\n");
+		for (int thread = 0; thread < threads; thread++) {
+			int x = x(thread);
+			int y = y(thread);
+			text.append(String.format(Locale.ROOT, "G0 X%d. Y%d.\nG1 Z-12.75 F800.\nG41 D4 X%d.\nG3 X%d. Y%d. Z-12. I1.5 J0. F150.\n", x, y, x + 1, x + 4, y));
+			for (int turn = 1; turn < 9; turn++) {
+				text.append(String.format(Locale.ROOT, "G3 X%d. Y%d. Z%.3f I-4. J0.\n", x + 4, y, -12 + 1.5 * turn));
+			}
+			text.append(String.format(Locale.ROOT, "G3 X%d. Z0.75 I-1.5 J0.\nG40 G1 X%d.\nG0 Z25.\n", x + 1, x));
+		}
+		return text.append("M30\n").toString();
+	}
+
+	private static StringBuilder head() {
+		return new StringBuilder("O1 (COVER)\nG21 G90 G17 G40 G49 G80 G54\n");
+	}
+
+	private static void row(StringBuilder text, String tool, String cycle, int first, int holes) {
+		text.append(tool).append("\nS500 M3\nG43 H").append(tool.charAt(1)).append(" Z25.\n").append(cycle).append(" L0\n");
+		for (int hole = first; hole < first + holes; hole++) {
+			text.append("X").append(x(hole)).append(". Y").append(y(hole)).append(".\n");
+		}
+		text.append("G80\n");
+	}
+
+	private static int x(int hole) {
+		return hole % 60 * 30;
+	}
+
+	private static int y(int hole) {
+		return hole / 60 * 30;
+	}
+}
