@@ -34,7 +34,7 @@ class RepeatedTest {
 
 	@Test
 	void tapsThatAreOneGroup() {
-		assertThat(check(HEAD + TAP, i -> "(SURFACE: Z0.)\nG84 " + grid(i) + " Z-10. R4. F500.\nG80\nG0 Z50.", "M30\n").operations()).isEqualTo(MANY);
+		assertThat(check(HEAD + TAP, i -> "G84 " + grid(i) + " Z-10. R4. F500.\nG80\nG0 Z50.", "M30\n").operations()).isEqualTo(MANY);
 	}
 
 	@Test

@@ -23,6 +23,6 @@ public final class CutKinds {
 		}
 		int cycle = cut.step() instanceof Step.Stroke stroke ? cycles.of(stroke.cycle(), Cycle::said) : -1;
 		return numbers.computeIfAbsent(new Kind(cut.kind(), cut.tool().index(), cycle, cut.start(), cut.tip(), cut.shoulder(),
-				cut.diameter().map(Fact::value).orElse(Double.NaN), row ? -1 : cut.resolution()), fresh -> count++);
+				cut.diameter().map(Fact::value).orElse(Double.NaN), row || CutRow.decimals(cut) >= 0 ? -1 : cut.resolution()), fresh -> count++);
 	}
 }

@@ -34,6 +34,11 @@ public record CutRow(Cut first, Optional<Step.Row> row, int kind) {
 
 	/** What is left open of the decimals, as a number. */
 	public int decimals(int index) {
-		return row.isEmpty() ? 0 : row.get().decimals(index);
+		return row.isPresent() ? row.get().decimals(index) : Math.max(0, decimals(first));
+	}
+
+	/** What the resolution of a cut by itself tells of the decimals; -1 where it tells nothing. */
+	static int decimals(Cut cut) {
+		return cut.step() instanceof Step.Stroke stroke ? stroke.decimals() : -1;
 	}
 }

@@ -237,5 +237,14 @@ final class MachineState {
 		return 0.5 * TENTHS[Math.min(decimals, TENTHS.length - 1)] * unit.mm();
 	}
 
+	/** The decimals whose {@link #resolution} is given, mm; -1 for no number of them. */
+	static int decimals(double resolution, LengthUnit unit) {
+		int decimals = 0;
+		while (decimals < TENTHS.length && 0.5 * TENTHS[decimals] * unit.mm() != resolution) {
+			decimals++;
+		}
+		return decimals == TENTHS.length ? -1 : decimals;
+	}
+
 	private static final double[] TENTHS = {1, 0.1, 0.01, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10};
 }

@@ -100,6 +100,11 @@ public sealed interface Step {
 	record Stroke(BlockRef block, Modal modal, Cycle cycle, Point place, double initial, double rLevel, double bottom, boolean positioned,
 			int repeat, double resolution) implements Step {
 
+		/** The decimals that its words are written with, as far as the resolution tells; -1 where no number of decimals makes it. */
+		public int decimals() {
+			return MachineState.decimals(resolution, modal.unit());
+		}
+
 		/**
 		 * Way from R to the bottom along the axis, mm, signed. Where the levels are not known, as in a subprogram by itself, the depth that G91 counts
 		 * from R; NaN where neither tells.

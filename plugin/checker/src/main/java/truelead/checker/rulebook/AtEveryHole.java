@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
@@ -28,6 +29,9 @@ final class AtEveryHole {
 	/** As many other blocks as a person looks through. */
 	private static final int MOST_PLACES = 200;
 
+	/** Rules that judge the words alone, whatever hole they are said at. */
+	private static final Set<String> OF_WORDS = Set.of("dwell-at-bottom", "feed-off-pitch", "inch-metric-mixup", "start-too-close", "tap-through-fixture");
+
 	private AtEveryHole() {
 	}
 
@@ -42,7 +46,7 @@ final class AtEveryHole {
 	private static Finding spread(Finding finding, Tapping tapping) {
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			if (stroke.positioned() && stroke.step() instanceof Step.Stroke step && isOf(finding, step)) {
-				return spread(finding, step, others(tapping, step));
+				return spread(finding, step, others(tapping, stroke, step, OF_WORDS.contains(finding.rule())));
 			}
 		}
 		return finding;
@@ -50,19 +54,19 @@ final class AtEveryHole {
 
 	/** Whether a finding is at a word of the block that says a cycle, or changes one. */
 	private static boolean isOf(Finding finding, Step.Stroke step) {
-		return Stream.concat(Stream.of(finding.at()), finding.fixes().stream().flatMap(fix -> fix.edits().stream()).map(Edit::at))
-				.anyMatch(place -> place.line() == step.cycle().start().line() && address(step, place).isPresent());
+		return Stream.concat(Stream.of(finding.at()), finding.fixes().stream().flatMap(fix -> fix.edits().stream()).map(Edit::at)).anyMatch(place -> address(step, place).isPresent());
 	}
 
-	/** The other blocks that say the same cycle, by their lines. */
-	private static Map<Integer, Step.Stroke> others(Tapping tapping, Step.Stroke like) {
-		Object said = like.cycle().said();
+	/** The other blocks that say the same cycle, by their lines: at holes of the same kind, or at all. */
+	private static Map<Integer, Step.Stroke> others(Tapping tapping, TapStroke like, Step.Stroke step, boolean atAll) {
+		Object said = step.cycle().said();
+		Predicate<TapStroke> same = kind -> kind == like || atAll && kind.positioned() && kind.step() instanceof Step.Stroke other && other.cycle().said().equals(said);
 		Map<Integer, Step.Stroke> others = new LinkedHashMap<>();
-		for (TapStroke stroke : tapping.strokes().where(kind -> kind.positioned() && kind.step() instanceof Step.Stroke step && step.cycle().said().equals(said))) {
-			Step.Stroke step = (Step.Stroke) stroke.step();
-			others.putIfAbsent(step.cycle().start().line(), step);
+		for (TapStroke stroke : tapping.strokes().where(same)) {
+			Step.Stroke other = (Step.Stroke) stroke.step();
+			others.putIfAbsent(other.cycle().start().line(), other);
 		}
-		others.remove(like.cycle().start().line());
+		others.remove(step.cycle().start().line());
 		return others;
 	}
 
@@ -79,21 +83,24 @@ final class AtEveryHole {
 
 	/** The fix with what it does to words of a cycle's block done in the others too. */
 	private static Fix inAll(Fix fix, Step.Stroke like, Map<Integer, Step.Stroke> others) {
+		Map<Character, String> changed = new LinkedHashMap<>();
 		Set<Integer> done = new HashSet<>();
-		fix.edits().forEach(edit -> done.add(edit.at().line()));
+		for (Edit edit : fix.edits()) {
+			done.add(edit.at().line());
+			address(like, edit.at()).ifPresent(address -> changed.put(address, edit.text()));
+		}
 		List<List<Edit>> more = new ArrayList<>();
-		others.forEach((line, other) -> {
-			List<Edit> there = fix.edits().stream().flatMap(edit -> address(like, edit.at()).flatMap(address -> said(other, address)).map(word -> new Edit(Location.of(word), edit.text())).stream()).toList();
-			if (!there.isEmpty() && done.add(line)) {
-				more.add(there);
+		for (Map.Entry<Integer, Step.Stroke> other : changed.isEmpty() ? Set.<Map.Entry<Integer, Step.Stroke>>of() : others.entrySet()) {
+			if (done.add(other.getKey())) {
+				more.add(changed.entrySet().stream().flatMap(change -> said(other.getValue(), change.getKey()).map(word -> new Edit(Location.of(word), change.getValue())).stream()).toList());
 			}
-		});
+		}
 		return fix.also(more);
 	}
 
 	/** The address of the word of a cycle's block that stands at a place. */
 	private static Optional<Character> address(Step.Stroke step, Location place) {
-		return Stream.concat(Stream.of('F'), step.cycle().words().keySet().stream()).filter(address -> said(step, address).filter(word -> isAt(word, place)).isPresent()).findFirst();
+		return place.line() != step.cycle().start().line() ? Optional.empty() : Stream.concat(Stream.of('F'), step.cycle().words().keySet().stream()).filter(address -> said(step, address).filter(word -> isAt(word, place)).isPresent()).findFirst();
 	}
 
 	/** A word of the block that says a cycle; F in force is one of them where it stands there. */

@@ -34,7 +34,7 @@ final class StrokeKinds {
 		int cycle = cycles.of(stroke.cycle(), Cycle::said);
 		int modal = stroke.cycle().says(stroke.modal().feed()) ? modals.of(stroke.modal(), StrokeKinds::fed) : modals.of(stroke.modal());
 		return numbers.computeIfAbsent(new Kind(cycle, modal, made.start(), made.bottom(), made.initial(), made.staleFeed(), made.positioned(), made.repeat(),
-				made.row().isPresent() ? -1 : made.resolution()), fresh -> count++);
+				made.row().isPresent() || stroke.decimals() >= 0 ? -1 : made.resolution()), fresh -> count++);
 	}
 
 	/** A state, wherever the block of the cycle has its feed. */

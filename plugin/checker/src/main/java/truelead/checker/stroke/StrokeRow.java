@@ -4,6 +4,7 @@ import java.util.function.IntPredicate;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
+import truelead.checker.machine.Step;
 import truelead.checker.program.InOrder;
 
 /** A stroke of a tapping operation, or a row of them, with their holes and kinds. */
@@ -84,7 +85,7 @@ public final class StrokeRow {
 	}
 
 	private int decimals(int index) {
-		return first.row().isEmpty() ? 0 : first.row().get().decimals(index);
+		return first.row().isPresent() ? first.row().get().decimals(index) : first.step() instanceof Step.Stroke stroke ? Math.max(0, stroke.decimals()) : 0;
 	}
 
 	/** Number of kinds; below they are told in the order of their first strokes. */

@@ -52,8 +52,6 @@ final class TapDrafts {
 	private final Map<Key, Draft> cycles = new HashMap<>();
 	/** The operation of the cycle in force. */
 	private Draft cycleDraft;
-	/** That of the last cycle, which one said anew goes on. */
-	private Draft lastCycle;
 	private Draft runDraft;
 
 	TapDrafts(MachineProfile profile, Commentary commentary, Stays stays) {
@@ -88,18 +86,19 @@ final class TapDrafts {
 			return true;
 		}
 		Key key = new Key(log, method, stroke.cycle().start().file().name(), stroke.cycle().start().line());
-		cycleDraft = cycles.computeIfAbsent(key, k -> goesOn(log, method, stroke) ? lastCycle
+		Draft inForce = cycleDraft;
+		boolean goesOn = goesOn(log, method, stroke);
+		cycleDraft = cycles.computeIfAbsent(key, k -> goesOn ? inForce
 				: add(new Draft(Optional.of(method), log, tool, stroke.cycle().start(), Optional.of(stroke.cycle()))));
-		lastCycle = cycleDraft;
 		cycleDraft.strokes.add(made);
 		return true;
 	}
 
-	/** Whether a cycle is the last one said anew, as many write it at every hole; what is said between the two may be about the second alone. */
+	/** Whether a cycle is the one in force said anew, as many write it at every hole; what is said between the two may be about the second alone. */
 	private boolean goesOn(ToolLog log, Tapping.Method method, Step.Stroke next) {
-		return lastCycle != null && lastCycle.log == log && lastCycle.method.filter(method::equals).isPresent()
-				&& lastCycle.cycle.filter(cycle -> cycle.code() == next.cycle().code()).isPresent()
-				&& commentary.main().between(commentary.mainLine(lastCycle.lastBlock()) + 1, commentary.mainLine(next.block())).isEmpty();
+		return cycleDraft != null && cycleDraft.log == log && cycleDraft.method.filter(method::equals).isPresent()
+				&& cycleDraft.cycle.filter(cycle -> cycle.code() == next.cycle().code()).isPresent()
+				&& commentary.main().between(commentary.mainLine(cycleDraft.lastBlock()) + 1, commentary.mainLine(next.block())).isEmpty();
 	}
 
 	/** Takes a run along an axis where it taps; false where it is for the holes or for nothing. */
@@ -108,7 +107,6 @@ final class TapDrafts {
 		if (method.isEmpty()) {
 			return false;
 		}
-		lastCycle = null;
 		boolean goesOn = runDraft != null && runDraft.log == run.tool() && runDraft.method.equals(method)
 				&& !newCallout(runDraft, run.in());
 		if (!goesOn) {
@@ -141,7 +139,6 @@ final class TapDrafts {
 	/** Another cycle that does not tap takes over. */
 	void otherCycle() {
 		cycleDraft = null;
-		lastCycle = null;
 	}
 
 	private void leftOn(Tapping.Met met, Step.Event event, int order) {

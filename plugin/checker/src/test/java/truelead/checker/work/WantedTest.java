@@ -175,7 +175,7 @@ class WantedTest {
 
 	@Test
 	void severalCyclesUnderOneCalloutAreOneGroup() {
-		Work work = work("G21 G90", "(2X M6 TAP)", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "G0 X50. (SURFACE: Z0.)",
+		Work work = work("G21 G90", "(2X M6 TAP)", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "G0 X50.",
 				"G84 Z-12. R2. F520.", "G80", "M30");
 		assertThat(work.operations()).hasSize(2);
 		assertThat(work.group(work.tappings().get(1))).hasSize(2);
