@@ -83,7 +83,8 @@ final class CalloutJudge {
 
 	private boolean meant(int i, ThreadDraft draft) {
 		boolean metric = draft.spec().system().metric();
-		if (!threadWords && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+		// STUD M12X1.75 BOTH ENDS: the part itself
+		if (!threadWords && !has(Meaning.BOTH_ENDS) && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
 			return false;
 		}
 		if (!threadWords && row.is(i - 1, Meaning.FOR) && !depthOfEach()) {
