@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
@@ -45,8 +46,14 @@ final class CalledThread {
 		boolean deep = draft.extent().isPresent() && !pieces || own.stream().anyMatch(CalledDepth::is);
 		Optional<HoleEnd> end = end(ofIt).or(() -> deep ? Optional.empty() : end(said));
 		Optional<Dimension> wall = new WallWords(own).wall(spec).or(() -> deep ? Optional.empty() : new WallWords(parts).wall(spec));
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, pieces, own, end(ofIt)), end, wall,
-				written.isPresent() ? written : pieces && draft.extent().get().value() > 1 ? OptionalInt.of((int) draft.extent().get().value()) : count(its), ofIt.contains(Meaning.WIRE_INSERT) || insert(its), certain);
+		OptionalInt count = written.isPresent() ? written : pieces && draft.extent().get().value() > 1 ? OptionalInt.of((int) draft.extent().get().value()) : count(its);
+		boolean ofTap = threading(Meaning.TAP, Meaning.FORM_TAP) && !threading(Meaning.THREAD, Meaning.TAPPED) && !FullThread.said(parts) && spec.threadClass().isEmpty() && count.isEmpty();
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, pieces, own, end(ofIt)), ofTap, end, wall, count,
+				ofIt.contains(Meaning.WIRE_INSERT) || insert(its), certain);
+	}
+
+	private boolean threading(Meaning... words) {
+		return Stream.of(words).anyMatch(said::contains);
 	}
 
 	private static Optional<HoleEnd> end(Set<Meaning> said) {
