@@ -73,13 +73,18 @@ final class CalledThread {
 		return new HandWords(own).hand().or(() -> new HandWords(parts.subList(0, OwnParts.first(parts) + 1)).hand());
 	}
 
-	/** M8 1.0 TAP, where the X was left out, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
+	/** M12 FINE 1.25: whether a size has its pitch behind that word. */
+	static boolean finePitch(PartRow row, int size) {
+		return row.is(size + 1, Meaning.FINE) && size + 2 < row.parts().size() && row.parts().get(size + 2) instanceof Part.Amount a && a.role() == Part.Role.PLAIN;
+	}
+
+	/** M8 1.0 TAP, where the X was left out, M12 FINE 1.25, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
 	private ThreadSpec withPitchBehind(int i, ThreadDraft draft) {
 		if (!draft.bare() || !draft.spec().system().metric()) {
 			return draft.spec();
 		}
 		for (int j = 0; j < parts.size(); j++) {
-			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || new SaidPitch(row).at(j))) {
+			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && ((j == i + 1 || j == i + 2 && finePitch(row, i)) && a.role() == Part.Role.PLAIN || new SaidPitch(row).at(j))) {
 				ThreadSpec s = draft.spec();
 				ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
 				if (ThreadTable.standard().isStandard(pitched)) {

@@ -99,7 +99,7 @@ final class CalloutJudge {
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
-		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
+		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {
 			return false;
 		}
 		if (range(i, draft)) {

@@ -79,6 +79,76 @@ class EdgesOfTheTablesTest {
 		silent(move.replace("Z3.3", "Z-3.3"));
 	}
 
+	private static final String INCH = """
+			G20 G90 G17 G94
+			(.75 END MILL)
+			T1 M6
+			G54 G0 X1. Y1. S1200 M3
+			G43 H1 Z1.
+			G82 Z-.5 R.1 F5.
+			X3.
+			G80
+			(DRILL 57/64)
+			T2 M6
+			G0 X1. Y1. S400 M3
+			G43 H2 Z1.
+			G83 Z-3.2 R.1 Q.2 F4.
+			X3.
+			G80
+			(1-8 UNC TAP)
+			T3 M6
+			G0 X1. Y1. S80 M3
+			G43 H3 Z1.
+			G84 Z-2.2 R.5 F10.
+			X3.
+			G80
+			M30""";
+
+	@Test
+	void aHairOverTheLimitIsNoSlipAndWhereNoneIsKnownLittleThreadIs() {
+		silent(INCH);
+		one(INCH.replace("57/64", "29/32"), "drill-too-big", "the largest minor diameter of 1-8 UNC");
+		String straight = INCH.replace("DRILL 57/64", "DRILL 3/4").replace("1-8 UNC", "1/2-14 NPSM").replace("S80 M3", "S140 M3").replace("(.75 END MILL)", "(.7 END MILL)");
+		silent(straight);
+		one(straight.replace("DRILL 3/4", "DRILL 53/64"), "drill-too-big", "% of thread left in 1/2-14 NPSM");
+	}
+
+	/** Per revolution no feed tells of a digit too many in S: 1-8 at 128 m/min, four times as fast as its drill. */
+	@Test
+	void aTapThatTurnsFasterThanItsDrill() {
+		String turn = INCH.replace("S80 M3", "G95 S80 M3").replace("F10.", "F.125").replace("M30", "G94\nM30");
+		silent(turn);
+		one(turn.replace("S80 M3", "S1600 M3"), "speed-over-limit", "4 times as fast as the drill of its hole, S400");
+		silent(turn.replace("S80 M3", "S700 M3"));
+	}
+
+	@Test
+	void belowACounterboreTheTapStartsWhereTheDrillDoes() {
+		String sunk = INCH.replace("(.75 END MILL)", "(1.25 END MILL)").replace("G83 Z-3.2 R.1", "G83 Z-3.2 R-.4").replace("Z-2.2 R.5", "Z-2.2 R-.1");
+		silent(sunk);
+		one(sunk.replace("Z-2.2 R-.1", "Z-2.2 R-.7"), "plane-heights-wrong", "R is inside the stock, whose surface is at Z-0.5");
+		String small = sunk.replace("1.25 END MILL", ".625 END MILL C'BORE").replace("57/64", "5/16").replace("1-8 UNC", "3/8-16").replace("F10.", "F5.").replace("R-.1", "R-.25").replace("Z-2.2", "Z-1.25").replace("Z-3.2", "Z-1.7");
+		silent(small);
+		one(small.replace("R-.25", "R-.75"), "plane-heights-wrong", "R is 0.35 in below Z-0.4, where the drill starts");
+	}
+
+	/** What stands at the tool says no more than TAP; its list says that it forms. */
+	@Test
+	void aListSaysThatATapForms() {
+		String forms = SMALL.replace("G21 G90", "(T2 FORM TAP M2X0.4)\nG21 G90").replace("TAP M2X0.25", "M2 TAP").replace("F175", "F280").replace("DRILL 1.75", "DRILL 1.82");
+		silent(forms);
+		one(forms.replace("FORM TAP", "CUT TAP"), "drill-too-big", "M2x0.4 (6H, assumed)");
+	}
+
+	/** .55 in are 13.97 mm; two turns are no thread. */
+	@Test
+	void depthsSaidInTheOtherUnitAndDepthsWithoutAThread() {
+		String metric = SMALL.replace("DRILL 1.75", "DRILL #7").replace("Z-4.4", "Z-21").replace("TAP M2X0.25", "TAP 1/4-20, .55 DEEP").replace("G84 Z-3 R5 F175", "G84 Z-14 R5 F889");
+		silent(metric);
+		one(metric.replace("Z-14", "Z-12"), "thread-too-short", "called out are 13.97 mm");
+		one(SMALL.replace("G84 Z-3 ", "G84 Z-.5 "), "thread-too-short", "no full turn is cut");
+	}
+
 	/** The comment stands behind the T, and M6 below; what the name leaves open, the comment says. */
 	@Test
 	void aNamedToolsCommentIsReadToo() {

@@ -27,6 +27,9 @@ public final class ThreadTooShort extends HoleRule {
 	/** Turns that hold no screw, and that no tap but its lead makes, whatever is wanted (common practice, no source). */
 	private static final double NO_THREAD = 2;
 
+	/** What the decimals of a depth in a comment leave open, mm: .55 DEEP is 13.97, and the tap goes 14. */
+	private static final double SAID = 0.1;
+
 	public ThreadTooShort() {
 		super("thread-too-short");
 	}
@@ -52,7 +55,7 @@ public final class ThreadTooShort extends HoleRule {
 		});
 		// of a wall that is to be threaded through not-through says how deep
 		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
-		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() < Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) - Written.open(d.stroke().resolution()))
+		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() <= Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) + 1e-6)
 				.ifPresent(depth -> found.accept(leadAlone(depth)));
 	}
 
@@ -77,7 +80,7 @@ public final class ThreadTooShort extends HoleRule {
 		String message = "the tap goes " + figures.length(depth.tip()) + " deep, less its " + depth.lead().said() + " that is " + figures.length(full)
 				+ " of full thread, called out are " + figures.length(wanted.value()) + ": " + figures.length(wanted.value() - full) + " short; "
 				+ figures.length(right) + " deep";
-		boolean tip = wanted.source() == FactSource.TOOL_COMMENT && Math.abs(depth.tip() - wanted.value()) < Written.open(depth.stroke().resolution()) + 1e-6;
+		boolean tip = wanted.source() == FactSource.TOOL_COMMENT && Math.abs(depth.tip() - wanted.value()) < Written.open(depth.stroke().resolution()) + SAID;
 		Draft draft = depth.evidence(tip ? Draft.of(this, Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), "the tap goes " + figures.length(depth.tip()) + " deep, as is said at it; less its "
 				+ depth.lead().said() + " that is " + figures.length(full) + " of full thread: if the drawing wants " + figures.length(wanted.value()) + " of it, " + figures.length(right) + " deep")
 				: Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), message)).known("depth called out", figures.length(wanted.value()), wanted);
