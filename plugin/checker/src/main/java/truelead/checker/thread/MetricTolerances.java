@@ -8,8 +8,9 @@ import java.util.function.ToIntBiFunction;
 final class MetricTolerances {
 	/** ISO 965-1 begins here, mm. */
 	private static final double SMALLEST = 0.99;
-	/** From this pitch on, mm, it has grades 4 to 6 of the minor diameter, and so no table is asked. */
+	/** From this pitch on, mm, ISO 965-1 has grades 4 to 6 of the minor diameter, and so no table is asked. */
 	private static final double ALL_GRADES = 0.3;
+	/** The finest grade of ISO 965-1. */
 	private static final int FINEST = 4;
 
 	/** A line of a table: for diameters over and up to (mm), a pitch (mm) and a grade, so many micrometres. */
