@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
@@ -45,8 +46,14 @@ final class CalledThread {
 		boolean deep = draft.extent().isPresent() && !pieces || own.stream().anyMatch(CalledDepth::is);
 		Optional<HoleEnd> end = end(ofIt).or(() -> deep ? Optional.empty() : end(said));
 		Optional<Dimension> wall = new WallWords(own).wall(spec).or(() -> deep ? Optional.empty() : new WallWords(parts).wall(spec));
-		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, pieces, own, end(ofIt)), end, wall,
-				written.isPresent() ? written : pieces && draft.extent().get().value() > 1 ? OptionalInt.of((int) draft.extent().get().value()) : count(its), ofIt.contains(Meaning.WIRE_INSERT) || insert(its), certain);
+		OptionalInt count = written.isPresent() ? written : pieces && draft.extent().get().value() > 1 ? OptionalInt.of((int) draft.extent().get().value()) : count(its);
+		boolean ofTap = threading(Meaning.TAP, Meaning.FORM_TAP) && !threading(Meaning.THREAD, Meaning.TAPPED) && !FullThread.said(parts) && spec.threadClass().isEmpty() && count.isEmpty();
+		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(), depth(i, draft, pieces, own, end(ofIt)), ofTap, end, wall, count,
+				ofIt.contains(Meaning.WIRE_INSERT) || insert(its), certain);
+	}
+
+	private boolean threading(Meaning... words) {
+		return Stream.of(words).anyMatch(said::contains);
 	}
 
 	private static Optional<HoleEnd> end(Set<Meaning> said) {
@@ -66,13 +73,18 @@ final class CalledThread {
 		return new HandWords(own).hand().or(() -> new HandWords(parts.subList(0, OwnParts.first(parts) + 1)).hand());
 	}
 
-	/** M8 1.0 TAP, where the X was left out, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
+	/** M12 FINE 1.25: whether a size has its pitch behind that word. */
+	static boolean finePitch(PartRow row, int size) {
+		return row.is(size + 1, Meaning.FINE) && size + 2 < row.parts().size() && row.parts().get(size + 2) instanceof Part.Amount a && a.role() == Part.Role.PLAIN;
+	}
+
+	/** M8 1.0 TAP, where the X was left out, M12 FINE 1.25, and M8 TAP PITCH 1.0: the number is a pitch of that size. */
 	private ThreadSpec withPitchBehind(int i, ThreadDraft draft) {
 		if (!draft.bare() || !draft.spec().system().metric()) {
 			return draft.spec();
 		}
 		for (int j = 0; j < parts.size(); j++) {
-			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && (j == i + 1 && a.role() == Part.Role.PLAIN || new SaidPitch(row).at(j))) {
+			if (parts.get(j) instanceof Part.Amount a && a.dimension().unit().isEmpty() && ((j == i + 1 || j == i + 2 && finePitch(row, i)) && a.role() == Part.Role.PLAIN || new SaidPitch(row).at(j))) {
 				ThreadSpec s = draft.spec();
 				ThreadSpec pitched = new ThreadSpec(s.system(), s.series(), s.size(), s.diameter(), a.dimension().value(), 0, 1, s.hand(), s.threadClass());
 				if (ThreadTable.standard().isStandard(pitched)) {

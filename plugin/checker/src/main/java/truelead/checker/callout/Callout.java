@@ -14,6 +14,8 @@ import truelead.checker.thread.ThreadSpec;
  * @param end        the character after its last
  * @param assumed    what was not written and taken for granted, one sentence each: {@code coarse pitch 1.25 assumed}
  * @param depth      the depth called out, if any
+ * @param ofTap      the depth is said where a tap is named (TAP M8 15 DEEP), and not of the full thread, nor as a drawing says it: it may be how deep the
+ *                   tap is programmed (common practice, no source)
  * @param holeEnd    through or blind, where the comment says so
  * @param wall       how thick the wall is that the hole goes through, where the comment says so
  * @param count      the number of holes, where the comment says so
@@ -21,8 +23,8 @@ import truelead.checker.thread.ThreadSpec;
  * @param certain    false for a bare size that could as well be something else ({@code M8}, an M code; {@code 10-24}, a date): it counts
  *                   only where the operation cuts a thread of that pitch
  */
-public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, Optional<HoleEnd> holeEnd,
-		Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
+public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, boolean ofTap,
+		Optional<HoleEnd> holeEnd, Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
 
 	/** No hole is tapped deeper, in diameters. */
 	private static final double DEEPEST = 10;
@@ -53,7 +55,7 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	/** The same callout with a pitch, mm, that is said elsewhere. */
 	public Callout withPitch(double pitch) {
 		ThreadSpec pitched = new ThreadSpec(spec.system(), spec.series(), spec.size(), spec.diameter(), pitch, 0, spec.starts(), spec.hand(), spec.threadClass());
-		return new Callout(pitched, start, end, List.of(), depth, holeEnd, wall, count, wireInsert, certain);
+		return new Callout(pitched, start, end, List.of(), depth, ofTap, holeEnd, wall, count, wireInsert, certain);
 	}
 
 	private boolean sound(double mm) {

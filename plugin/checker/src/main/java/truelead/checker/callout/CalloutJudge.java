@@ -83,7 +83,8 @@ final class CalloutJudge {
 
 	private boolean meant(int i, ThreadDraft draft) {
 		boolean metric = draft.spec().system().metric();
-		if (!threadWords && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+		// STUD M12X1.75 BOTH ENDS: the part itself
+		if (!threadWords && !has(Meaning.BOTH_ENDS) && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
 			return false;
 		}
 		if (!threadWords && row.is(i - 1, Meaning.FOR) && !depthOfEach()) {
@@ -98,7 +99,7 @@ final class CalloutJudge {
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
-		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE)) {
+		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {
 			return false;
 		}
 		if (range(i, draft)) {

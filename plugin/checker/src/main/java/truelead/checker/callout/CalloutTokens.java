@@ -163,17 +163,29 @@ final class CalloutTokens extends CalloutLexer {
 		};
 	}
 
-	/** Whether a fraction follows, with the threads an inch of pipe threads or none. */
+	/** Whether a size of pipes follows, 1/4, 1 or 1 1/4, with the threads an inch of pipe threads or none. */
 	private boolean pipeAhead() {
 		int at = skipped(1);
-		int slash = digits(at);
-		int end = slash > at && _input.LA(slash) == '/' ? digits(slash + 1) : at;
-		if (end <= slash + 1) {
+		int first = digits(at);
+		int end = fraction(at);
+		if (end == at && first == at + 1) {
+			int part = skipped(_input.LA(first) == '-' ? first + 1 : first);
+			int mixed = fraction(part);
+			end = mixed > part ? mixed : first;
+		}
+		if (end == at || Character.isLetterOrDigit(_input.LA(end)) || _input.LA(end) == '.' || _input.LA(end) == ',' || _input.LA(end) == '/') {
 			return false;
 		}
 		int dash = skipped(end);
 		int from = skipped(dash + 1);
 		return _input.LA(dash) != '-' || JAPANESE_TPI.stream().anyMatch(tpi -> ahead(from, tpi) && digits(from) == from + tpi.length());
+	}
+
+	/** Where a fraction ends; where it would begin if there is none. */
+	private int fraction(int at) {
+		int slash = digits(at);
+		int end = slash > at && _input.LA(slash) == '/' ? digits(slash + 1) : at;
+		return end > slash + 1 ? end : at;
 	}
 
 	private int skipped(int at) {

@@ -50,6 +50,7 @@ final class CommentPhrases {
 			if (token.getChannel() == Token.DEFAULT_CHANNEL) {
 				seen.add(token);
 				drillAndTap(seen);
+				side(seen);
 			}
 		}
 		return seen;
@@ -66,6 +67,14 @@ final class CommentPhrases {
 		if (drill.getText().equalsIgnoreCase("D") && DRILL_AND_TAP.contains(sign.getText()) && drill.getStopIndex() + 1 == sign.getStartIndex() && sign.getStopIndex() + 1 == seen.get(last - 1).getStartIndex()) {
 			name((WritableToken) drill, "DRILL");
 			name((WritableToken) seen.get(last - 1), "TAP");
+		}
+	}
+
+	/** M8 LEFT SIDE: no hand of the thread. */
+	private static void side(List<Token> seen) {
+		Token before = seen.size() > 1 ? seen.get(seen.size() - 2) : seen.get(0);
+		if ((before.getType() == CalloutParser.LEFT || before.getType() == CalloutParser.RIGHT) && before.getText().length() > 2 && HandWords.site(seen.get(seen.size() - 1).getText())) {
+			((WritableToken) before).setType(CalloutParser.TYPED);
 		}
 	}
 

@@ -9,6 +9,8 @@ final class FullThread {
 	private static final Set<String> SMALL = Set.of("OF", "DE", "DI", "DU", "DEL", ".", "=", ":");
 	private static final Set<String> AT_LEAST = Set.of("MIN", "MINIMUM");
 
+	private static final Set<String> OF_THE_THREAD = Set.of("MIN", "MINIMUM", "MIND", "FULL", "USABLE", "USEFUL", "EFFECTIVE", "NUTZBAR", "UTILE", "UTIL");
+
 	private final PartRow row;
 	private final List<Part> parts;
 
@@ -30,6 +32,11 @@ final class FullThread {
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** Whether a comment speaks of the least or the full thread. */
+	static boolean said(List<Part> parts) {
+		return parts.stream().anyMatch(p -> p instanceof Part.Other o && OF_THE_THREAD.contains(TradeWords.fold(o.text())));
 	}
 
 	/** Behind DEPTH: a word of threads, and the number. */

@@ -2,11 +2,16 @@ package truelead.checker.callout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import truelead.checker.thread.Hand;
 
-/** Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, but not LEFT SIDE. */
+/** Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, M8 LINKS, but not LEFT SIDE nor FLANSCH LINKS 4X M8. */
 final class HandWords {
+	/** Common practice, no source. */
+	private static final Set<String> SITES = Set.of("SIDE", "END", "FACE", "EDGE", "HALF", "CORNER", "ROW", "COLUMN", "HOLE", "HOLES", "PART", "PARTS", "PLATE", "FLANGE", "VISE", "VICE", "FIXTURE", "JAW", "STATION", "PALLET",
+			"TOP", "BOTTOM", "UPPER", "LOWER", "FRONT", "REAR", "SEITE", "TEIL", "OBEN", "UNTEN", "VORN", "VORNE", "HINTEN", "AUSSEN", "INNEN", "FLANSCH", "HAUT", "BAS", "ARRIBA", "ABAJO", "ALTO", "BASSO");
+
 	private final List<Part> parts;
 
 	HandWords(List<Part> parts) {
@@ -28,8 +33,31 @@ final class HandWords {
 
 	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
 	private boolean meant(int i, Part.Word word) {
-		return word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' ' || dash(i + 1) && speaksOfThread(i + 2) || word.text().contains(".") || word.text().endsWith("GEWINDE") || speaksOfThread(i - 1) || speaksOfThread(i + 1)
-				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && (speaksOfThread(i - 2) || pitch(i - 2));
+		boolean ofHandsAlone = word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' ' || word.text().contains(".") || word.text().endsWith("GEWINDE");
+		if (ofHandsAlone || is(i + 1, Meaning.HAND) || dash(i + 1) && speaksOfThread(i + 2)) {
+			return true;
+		}
+		return !side(i) && (speaksOfThread(i - 1) || speaksOfThread(i + 1)
+				|| i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().length() == 1 && (speaksOfThread(i - 2) || pitch(i - 2)));
+	}
+
+	/**
+	 * Where something is: M8 LEFT SIDE, M8 LINKS OBEN, TAP LEFT HOLES; FLANSCH LINKS M8, where no tool is named that may be HSS LINKS; LEFT 4X M8,
+	 * for nobody counts between a hand and its thread (common practice, no source).
+	 */
+	private boolean side(int i) {
+		boolean counted = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Thread t && t.count().isPresent();
+		boolean tool = parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().threading());
+		return counted || text(i + 1).filter(HandWords::site).isPresent() || !tool && i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 2 && o.text().codePoints().allMatch(Character::isLetter);
+	}
+
+	private Optional<String> text(int i) {
+		return i < parts.size() && parts.get(i) instanceof Part.Word w ? Optional.of(w.text()) : i < parts.size() && parts.get(i) instanceof Part.Other o ? Optional.of(o.text()) : Optional.empty();
+	}
+
+	/** Whether a word is a place on a part or a machine, of which there is a left one. */
+	static boolean site(String word) {
+		return SITES.contains(TradeWords.fold(word));
 	}
 
 	/** THREAD MILL M8 LEFT HAND CUTTING: so is the cutter ground, whatever thread it makes. */
@@ -42,7 +70,7 @@ final class HandWords {
 	}
 
 	private boolean is(int i, Meaning meaning) {
-		return i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Word w && w.meaning() == meaning;
 	}
 
 	/** LEFT-HAND. */

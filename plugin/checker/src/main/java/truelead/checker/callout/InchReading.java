@@ -20,6 +20,8 @@ final class InchReading {
 	private static final double LARGEST = 24;
 	/** Names that are also said of pipes, gas and pages, so that only a word of threads beside them makes a thread. */
 	private static final Set<String> WORDS_OF_OTHER_THINGS = Set.of("PIPE", "GAS", "GAZ", "NPS", "PG");
+	/** Names that are also said of points: PT 1 may be the first of them. */
+	private static final Set<String> POINTS = Set.of("PT", "PS");
 	/** 14 NPT on a cutter are its threads an inch: nobody mills pipe of 14 in (common practice, no source; 8 NPT may be either). */
 	private static final Set<Double> THREADS_AN_INCH = Set.of(27.0, 18.0, 14.0, 11.5);
 
@@ -57,8 +59,8 @@ final class InchReading {
 			return Optional.empty();
 		}
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
-		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series);
-		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark() || series.equals("G") && tpi.isPresent();
+		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series) || POINTS.contains(series) && wholeNumber();
+		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark() || series.equals("G") && (tpi.isPresent() || inInches());
 		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()), tpi.isEmpty(), named,
 				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
 				pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
@@ -119,6 +121,15 @@ final class InchReading {
 		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(turns()));
 		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent(), inch.after()), false,
 				false, true, true, OptionalInt.empty()));
+	}
+
+	/** G 1 ZOLL, G1": no code has a unit; in G1 IN the code stands in prose. */
+	private boolean inInches() {
+		return inch.inchSize().INCH_MARK() != null || inch.inchSize().INCH() != null && !inch.inchSize().INCH().getText().equalsIgnoreCase("IN");
+	}
+
+	private boolean wholeNumber() {
+		return !fraction() && value() == Math.rint(value());
 	}
 
 	private boolean fraction() {

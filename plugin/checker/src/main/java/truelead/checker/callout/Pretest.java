@@ -18,6 +18,9 @@ final class Pretest {
 		while (i < length) {
 			char c = text.charAt(i);
 			if (Character.isLetter(c)) {
+				if ((c == 'G' || c == 'g') && pipeInInches(text, i + 1)) {
+					return true;
+				}
 				int end = i + 1;
 				while (end < length && Character.isLetter(text.charAt(end))) {
 					end++;
@@ -42,6 +45,28 @@ final class Pretest {
 	private static boolean listsSize(String text) {
 		boolean tool = text.length() > 2 && (text.charAt(0) == 'T' || text.charAt(0) == 't') && text.charAt(1) >= '0' && text.charAt(1) <= '9';
 		return tool && (text.indexOf('.') > 1 || text.indexOf(',') > 1);
+	}
+
+	/** G 1 ZOLL, G1": a size of pipes with its unit. */
+	private static boolean pipeInInches(String text, int from) {
+		int at = from;
+		while (at < text.length() && text.charAt(at) == ' ') {
+			at++;
+		}
+		int behind = at + 1;
+		while (behind < text.length() && text.charAt(behind) == ' ') {
+			behind++;
+		}
+		boolean digit = at < text.length() && text.charAt(at) >= '1' && text.charAt(at) <= '9';
+		return digit && behind < text.length() && (text.charAt(behind) == '"' || Character.isLetter(text.charAt(behind)) && inches(text, behind));
+	}
+
+	private static boolean inches(String text, int from) {
+		int end = from;
+		while (end < text.length() && Character.isLetter(text.charAt(end))) {
+			end++;
+		}
+		return TradeWords.words().meaning(text.substring(from, end)).filter(Meaning.INCH::equals).isPresent();
 	}
 
 	private static boolean telling(String word) {

@@ -45,11 +45,17 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		if (this == NONE || other == NONE) {
 			return this == NONE ? other : this;
 		}
-		return new ToolFacts(first(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
+		return new ToolFacts(kind(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
 				first(leadTurns, other.leadTurns), first(pointAngle, other.pointAngle),
 				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(cutting, other.cutting), first(nose, other.nose),
 				first(tipFlat, other.tipFlat), first(comb, other.comb), first(leftCutting, other.leftCutting), first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
 				first(limit, other.limit));
+	}
+
+	/** Where the nearer says no more than tap, another may say whether it cuts or forms. */
+	private static Optional<Fact<ToolKind>> kind(Optional<Fact<ToolKind>> nearer, Optional<Fact<ToolKind>> other) {
+		boolean told = nearer.filter(kind -> kind.value() == ToolKind.TAP).isPresent() && other.filter(kind -> kind.value().tap()).isPresent();
+		return told ? other : first(nearer, other);
 	}
 
 	/** The same, said at another place. */

@@ -99,6 +99,13 @@ final class Output {
 		}
 	}
 
+	/** A statement that may call a program that is not here; worth a word once a tool and name. */
+	void mayCall(BlockRef block, String name, String why) {
+		if (said.add(List.of("call", name, state.tool.value()))) {
+			say(block, Reason.of(why), Optional.empty(), false, Step.NotFollowed.Weight.MAY_CALL);
+		}
+	}
+
 	/** A code with axis words that nobody knows; worth a word once a program and tool. */
 	void unknownCode(BlockRef block, String code, String why, WordRef word) {
 		if (said.add(List.of("code", code, state.tool.value()))) {

@@ -84,7 +84,7 @@ final class RicherStatements {
 			if (calls.named().modal() && (NamedPlaces.of(name) || name.startsWith("CYCLE") && !arguments.isEmpty())) {
 				places(written, arguments);
 			} else {
-				notFollowed(name);
+				notFollowed(name, !arguments.isEmpty());
 			}
 		}
 	}
@@ -115,7 +115,7 @@ final class RicherStatements {
 		if (state.profile.threads(call.name())) {
 			threads(text.substring(call.span().start(), call.span().end()), call.arguments());
 		} else if (!calls.richer().modal(call)) {
-			notFollowed(call.name());
+			notFollowed(call.name(), true);
 		}
 	}
 
@@ -142,9 +142,14 @@ final class RicherStatements {
 		return Optional.empty();
 	}
 
-	private void notFollowed(String name) {
+	/** Once a program, and those with arguments, which may be calls, once a tool and name besides. */
+	private void notFollowed(String name, boolean arguments) {
 		String shown = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "..." : name;
-		flow.out().remark(flow.block(), "statement",
-				shown + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked", Optional.empty());
+		String why = shown + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked";
+		if (arguments) {
+			flow.out().mayCall(flow.block(), name, why);
+		} else {
+			flow.out().remark(flow.block(), "statement", why, Optional.empty());
+		}
 	}
 }

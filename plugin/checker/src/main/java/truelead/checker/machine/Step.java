@@ -244,6 +244,8 @@ public sealed interface Step {
 		public enum Weight {
 			/** Nothing that makes a thread: worth information, once a program. */
 			MINOR,
+			/** The same, said by its name once a tool: a statement that may call a program that is not here, and which may make holes. */
+			MAY_CALL,
 			/** A thread only where a tool for threads makes none that is known: a code with axis words that the profile does not know. */
 			UNKNOWN_CODE,
 			/** The same, and the place is lost: a program of those that makers of machines and probes keep to themselves. */

@@ -8,6 +8,10 @@ import java.util.function.ToIntBiFunction;
 final class MetricTolerances {
 	/** ISO 965-1 begins here, mm. */
 	private static final double SMALLEST = 0.99;
+	/** From this pitch on, mm, ISO 965-1 has grades 4 to 6 of the minor diameter, and so no table is asked. */
+	private static final double ALL_GRADES = 0.3;
+	/** The finest grade of ISO 965-1. */
+	private static final int FINEST = 4;
 
 	/** A line of a table: for diameters over and up to (mm), a pitch (mm) and a grade, so many micrometres. */
 	record Tolerance(double over, double upTo, double pitch, int grade, int micrometres, String source) {
@@ -35,6 +39,15 @@ final class MetricTolerances {
 	/** The tolerance of the minor diameter; empty as for the pitch diameter. */
 	static Optional<Tolerance> minor(ThreadSpec spec, int grade) {
 		return of(MINOR, spec, grade, (s, g) -> MetricFormula.minorTolerance(s.pitch(), g));
+	}
+
+	/** A grade of the minor diameter, or the next finer one where the standard leaves it out: 6 below pitch 0.3 mm, 5 below 0.25 (ISO 965-1). */
+	static int grade(ThreadSpec spec, int usual) {
+		int grade = usual;
+		while (spec.pitch() < ALL_GRADES - 1e-4 && grade > FINEST && minor(spec, grade).isEmpty()) {
+			grade--;
+		}
+		return grade;
 	}
 
 	/** How far a position's tolerances lie above the basic size: G as the standard says, H and all others not at all. */

@@ -128,7 +128,7 @@ public final class ThreadTable {
 	public List<String> classes(ThreadSpec spec) {
 		List<String> names = switch (spec.system()) {
 			case METRIC -> MetricClass.NAMES;
-			case MJ -> List.of("4H5H", "4H6H");
+			case MJ -> List.of("4H4H", "4H5H", "4H6H");
 			case UNIFIED -> Inch.UNIFIED.classes(spec);
 			case UNJ -> List.of("3B");
 			default -> OtherLimits.classes(spec.system());
@@ -153,11 +153,11 @@ public final class ThreadTable {
 		return limits.of(spec);
 	}
 
-	/** The class that is meant when none is said: 6H (5H up to M1.4), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
+	/** The class that is meant when none is said: 6H (5H up to M1.4; where ISO 965-1 has no such grade at the pitch, the next finer one), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
 	public String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {
-			case METRIC -> spec.diameter() < SMALL_METRIC ? "5H" : "6H";
-			case MJ -> spec.diameter() > 5 + SAME ? "4H5H" : "4H6H";
+			case METRIC -> MetricTolerances.grade(spec, spec.diameter() < SMALL_METRIC ? 5 : 6) + "H";
+			case MJ -> "4H" + MetricTolerances.grade(spec, spec.diameter() > 5 + SAME ? 5 : 6) + "H";
 			case UNIFIED -> "2B";
 			case UNJ -> "3B";
 			default -> OtherLimits.classes(spec.system()).get(0);

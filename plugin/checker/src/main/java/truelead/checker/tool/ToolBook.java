@@ -194,7 +194,10 @@ public final class ToolBook {
 		List<LineComment> own = new ArrayList<>();
 		int named = stretch.named();
 		if (named >= 0 && named != change) {
-			commentary.free(main, named, named).stream().filter(LineComment::name).forEach(own::add);
+			// T="DRILL" ; DRILL 6.8, and M6 below
+			List<LineComment> there = commentary.free(main, named, named);
+			there.stream().filter(LineComment::name).forEach(own::add);
+			there.stream().filter(comment -> !comment.name() && mine(comment, number)).forEach(own::add);
 		}
 		for (LineComment comment : commentary.free(main, change, change)) {
 			if (mine(comment, number) && (named < 0 || named == change || !comment.name())) {
@@ -245,7 +248,8 @@ public final class ToolBook {
 		}
 		ProgramText text = commentary.main().file().text();
 		int line = change - 1;
-		while (line >= 0 && text.block(line).words().isEmpty()) {
+		// a T that a block of its own selects before M6 is part of the change
+		while (line >= 0 && text.block(line).words().stream().allMatch(word -> word.address() == 'T' || word.address() == 'N')) {
 			line--;
 		}
 		int code = line;

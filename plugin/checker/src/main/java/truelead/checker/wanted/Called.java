@@ -7,6 +7,7 @@ import truelead.checker.callout.Callout;
 import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 
 /** A callout, the comment that it stands in, and who says it there. */
@@ -25,6 +26,12 @@ record Called(Callout callout, LineComment comment, FactSource source) {
 	/** A fact that it states, with its own words and place. */
 	<T> Fact<T> fact(T value) {
 		return Callouts.fact(comment, callout, source, value);
+	}
+
+	/** The depth that it states, mm; said where a tap is named it is the tool's, which may be how deep the tip is to go. */
+	Optional<Fact<Double>> depth(LengthUnit unit) {
+		FactSource by = callout.ofTap() && source != FactSource.TITLE ? FactSource.TOOL_COMMENT : source;
+		return callout.depthMm(unit).map(mm -> Callouts.fact(comment, callout, by, mm));
 	}
 
 	/** The same with another pitch, mm. */

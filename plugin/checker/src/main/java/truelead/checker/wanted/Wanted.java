@@ -15,7 +15,7 @@ import truelead.checker.thread.ThreadSpec;
  *                   finding on the feed, since it was worked out from the feed
  * @param named      every source that names a thread, nearest first, {@code thread} among them unless it is implied
  * @param diameterOnly a nominal diameter named without a pitch, where that is all there is
- * @param depth      depth of full thread below the surface
+ * @param depth      depth of full thread below the surface; as a TOOL_COMMENT perhaps that of the tap's tip
  * @param through    whether the hole goes through (true) or is blind (false); IMPLIED where depths were compared
  * @param holeBottom depth of the hole's full diameter below the surface by the drawing
  * @param wall       thickness of the wall the hole is in

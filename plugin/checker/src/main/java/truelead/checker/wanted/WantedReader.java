@@ -121,7 +121,7 @@ public final class WantedReader {
 		List<Called> sized = new ArrayList<>(alike);
 		wanted.map(Fact::value).flatMap(callouts.title(at.log().part())::same).map(Called::of).ifPresent(sized::add);
 		Optional<Fact<Double>> depth = noted.flatMap(Note.OfThread::depth)
-				.or(() -> NotesOf.item(sized, c -> c.callout().depthMm(commentary.unit()).map(d -> c.fact(d))));
+				.or(() -> NotesOf.item(sized, c -> c.depth(commentary.unit())));
 		Optional<Fact<Boolean>> through = noted.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
 				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut, depth));
 		Optional<Fact<Double>> wall = noted.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))

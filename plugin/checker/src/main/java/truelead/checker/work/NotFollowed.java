@@ -12,7 +12,7 @@ import truelead.checker.program.WordRef;
  * @param why   one sentence for the programmer
  * @param stops whether nothing behind it was executed
  * @param bearing what depends on it
- * @param call  whether it calls a program that is not here
+ * @param call  whether it calls a program that is not here, or may
  */
 public record NotFollowed(int order, BlockRef block, Optional<WordRef> word, Reason why, boolean stops, Bearing bearing, boolean call) {
 

@@ -177,7 +177,7 @@ public final class WorkReader {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
 			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle), t.step().weight() == Step.NotFollowed.Weight.CALL)).toList();
+					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle), t.step().weight() == Step.NotFollowed.Weight.CALL || t.step().weight() == Step.NotFollowed.Weight.MAY_CALL)).toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
@@ -234,7 +234,7 @@ public final class WorkReader {
 				case UNKNOWN_CODE, BY_TOOL -> idle.contains(tool);
 				case CALL -> mayThread && tool.facts().kind().map(Fact::value).filter(kind -> !kind.threading() && !kind.bores()).isEmpty();
 				case OWN_ALARM, THREAD -> mayThread;
-				case MINOR -> false;
+				case MINOR, MAY_CALL -> false;
 			};
 		}
 

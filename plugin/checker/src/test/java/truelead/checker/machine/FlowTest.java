@@ -258,10 +258,11 @@ class FlowTest {
 	}
 
 	@Test
-	void otherStatementsAreOneRemarkAProgram() {
-		Followed run = Followed.milling("POCKET3(1,2)", "WARMUP(3)", "G0 X1.");
+	void otherStatementsAreRemarkedOnceAndThoseThatMayBeCallsByName() {
+		assertThat(Followed.milling("COOLTOP", "WARMUP", "G0 X1.").remarks()).hasSize(1);
+		Followed run = Followed.milling("POCKET3(1,2)", "WARMUP(3)", "POCKET3(2,2)", "G0 X1.");
 		assertThat(run.lost()).isEmpty();
-		assertThat(run.remarks()).hasSize(1);
+		assertThat(run.remarks()).hasSize(2);
 	}
 
 	@Test

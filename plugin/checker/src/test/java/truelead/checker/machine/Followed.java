@@ -64,7 +64,7 @@ record Followed(List<Step> steps) {
 	}
 
 	private static boolean minor(Step.NotFollowed lost) {
-		return lost.weight() == Step.NotFollowed.Weight.MINOR || lost.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE;
+		return lost.weight() == Step.NotFollowed.Weight.MINOR || lost.weight() == Step.NotFollowed.Weight.MAY_CALL || lost.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE;
 	}
 
 	/** Why anything could not be followed, remarks left out. */

@@ -25,6 +25,8 @@ public final class DrillTooBig extends HoleRule {
 	private static final double FAR = 0.05;
 	/** Drill charts go this far above the narrow limits of trapezoids of inches, as a part of the pitch: 13/32 for 1/2-10 ACME; those of metric ones keep to them (common practice, no source). */
 	private static final double CHARTS = 0.1;
+	/** Nobody tells a drill from the limit by less, as a part of the pitch: 57/64, 0.8906, where 1-8 UNC ends at 0.890 (common practice, no source). */
+	private static final double HAIR = 0.005;
 	/** Percent of thread that a forming tap should make at least (common practice, no source). */
 	static final double LOW = 55;
 	private static final double TOO_LOW = 45;
@@ -60,10 +62,13 @@ public final class DrillTooBig extends HoleRule {
 	}
 
 	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+		if (size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty()).isEmpty()) {
+			return untabled(operation, visits, size, figures);
+		}
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		double over = size.d() - most.orElse(Double.MAX_VALUE);
 		ThreadSpec thread = size.thread().value();
-		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch() : DrilledSize.WRITTEN)) {
+		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch() : DrilledSize.WRITTEN + HAIR * thread.pitch())) {
 			return Optional.empty();
 		}
 		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
@@ -73,6 +78,15 @@ public final class DrillTooBig extends HoleRule {
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
 		return Optional.of(size.evidence(Draft.of(this, over > (whitworth(thread) ? CHARTS : FAR) * thread.pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(size.at(operation, visits)), message), figures));
+	}
+
+	/** A thread to which no table gives a largest minor diameter, as NPSM: little is left of it whatever its tolerance is. */
+	private Optional<Draft> untabled(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+		if (size.percent() >= TOO_LOW) {
+			return Optional.empty();
+		}
+		return Optional.of(size.evidence(Draft.of(this, Severity.ERROR, Location.of(size.at(operation, visits)), size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", "
+				+ Figures.number(size.percent(), 0) + " % of thread left in " + size.threadName() + ": less than " + Figures.number(TOO_LOW, 0) + " % holds in no class; " + size.right(figures)), figures));
 	}
 
 	/** Drill charts go beyond the limits of BS 84 here too, 27/64 for 1/2-12 BSW, and leave three quarters of the thread (from memory): a warning. */

@@ -206,15 +206,17 @@ public final class DrillTooShallow extends HoleRule {
 		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, " : "the tap goes ";
 		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
 		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
-		String what = meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
+		// nobody says where the wall ends
+		boolean open = through && !inBar && tapping.wanted().through().filter(Fact::stated).isPresent() && tapping.wanted().wall().filter(Fact::stated).isEmpty();
+		String what = open ? figures.length(-clearance) + " above the tap's end, more than a tap's lead and the way that is left free below a wall" : meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
 				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
 						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
 		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut());
 		boolean slip = tapping.wanted().thread().filter(t -> room.depth().tip() > DEEPEST * t.value().diameter()).isPresent();
 		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed) + " if it does not")
-				.orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed)));
+				.orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed) + (open ? ", or see the depth of the tap" : "")));
 		boolean tight = !enters && clearance > ROOM_NEEDED * room.depth().pitch() + slack;
-		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets ? Severity.ERROR : Severity.WARNING;
+		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets && !open ? Severity.ERROR : Severity.WARNING;
 		Draft draft = Draft.of(this, severity, room.depth().depthWord(), room.depth().stroke().block(), message);
 		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())), room.cut().block())
 				.related(room.cut().block(), "the drill block")

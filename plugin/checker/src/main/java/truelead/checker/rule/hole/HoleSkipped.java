@@ -102,6 +102,10 @@ public final class HoleSkipped extends HoleRule {
 		if (skipped.isEmpty()) {
 			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
+		List<Hole> row = skipped.isEmpty() && perhaps.isEmpty() ? BlockByBlock.among(elsewhere, operation, work) : List.of();
+		if (row.size() < count) {
+			row.forEach(hole -> skipped.add(hole.making().get(0)));
+		}
 		boolean sure = !skipped.isEmpty();
 		if (!sure && perhaps.size() <= like) {
 			skipped.addAll(perhaps);

@@ -67,14 +67,19 @@ public final class PlaneHeightsWrong extends HoleRule {
 		}
 	}
 
-	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole. */
+	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */
 	private Optional<Draft> away(TapStroke stroke, Step.Synchronised move) {
-		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order()).filter(made -> made.direction() * (stroke.bottom() - stroke.start()) < 0);
+		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order()).filter(made -> made.direction() * (stroke.bottom() - stroke.start()) < 0 || above(stroke.bottom(), made));
 		Figures figures = new Figures(stroke.modal().unit());
 		char axis = "XYZ".charAt(stroke.place().plane().axis());
 		return cut.map(made -> Draft.of(this, Severity.ERROR, Location.of(move.block()), "the move goes from " + axis + level(stroke.start(), figures) + " to " + axis + level(stroke.bottom(), figures)
-				+ ", the hole is drilled from " + axis + level(made.start(), figures) + " to " + axis + level(made.tip(), figures) + ": the tap leaves the hole and nothing is threaded; see the sign of the depth")
+				+ ", the hole is drilled from " + axis + level(made.start(), figures) + " to " + axis + level(made.tip(), figures) + ": the tap does not come into the hole and nothing is threaded; see the sign of the depth")
 				.programmed("level of the bottom", figures.length(stroke.bottom()), move.block()).related(made.block(), "the drill block"));
+	}
+
+	/** Whether a level is not below level 0, where a hole begins that is drilled from right above it. */
+	static boolean above(double level, Cut made) {
+		return made.direction() * level <= 1e-6 && made.direction() * made.tip() > 0 && made.direction() * made.start() <= 0 && Math.abs(made.start()) <= CLEARANCE;
 	}
 
 	private Optional<Draft> heights(Tapping tapping, TapStroke stroke, Step.Stroke step, Work work) {
@@ -109,7 +114,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		double mouthLevel = level ? surface : cut.map(Cut::start).orElse(Double.NaN);
 		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - mouthLevel) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels.get() + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
-					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the distance mode of the heights", figures)
+					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the " + (step.modal().absolute() ? "sign of the depth" : "distance mode of the heights"), figures)
 					.related(cut.get().block(), "the drill block"));
 		}
 		if (!step.modal().absolute() && into * (step.rLevel() - step.initial()) < -1e-3) {
@@ -121,7 +126,8 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	/** Whether a hole that does not open at level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
 	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
-		return stroke.hole().makingBefore(stroke.order()).stream().allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || farAbove(made, into))
+		// a counterbore that ends above the tap's R has opened nothing there
+		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || farAbove(made, into))
 				&& into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
 	}
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
@@ -17,11 +18,17 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The tip depth less the tap's lead is less than the depth of full thread called out. */
+/**
+ * The tip depth less the tap's lead is less than the depth of full thread called out. Many shops write at a tap how deep they programmed it (common practice, no
+ * source): where its tip goes just so deep, the thread may be what is wanted, and that it is shorter is information.
+ */
 public final class ThreadTooShort extends HoleRule {
 
 	/** Turns that hold no screw, and that no tap but its lead makes, whatever is wanted (common practice, no source). */
 	private static final double NO_THREAD = 2;
+
+	/** What the decimals of a depth in a comment leave open, mm: .55 DEEP is 13.97, and the tap goes 14. */
+	private static final double SAID = 0.1;
 
 	public ThreadTooShort() {
 		super("thread-too-short");
@@ -48,7 +55,7 @@ public final class ThreadTooShort extends HoleRule {
 		});
 		// of a wall that is to be threaded through not-through says how deep
 		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
-		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() < Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) - Written.open(d.stroke().resolution()))
+		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() <= Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) + 1e-6)
 				.ifPresent(depth -> found.accept(leadAlone(depth)));
 	}
 
@@ -73,8 +80,10 @@ public final class ThreadTooShort extends HoleRule {
 		String message = "the tap goes " + figures.length(depth.tip()) + " deep, less its " + depth.lead().said() + " that is " + figures.length(full)
 				+ " of full thread, called out are " + figures.length(wanted.value()) + ": " + figures.length(wanted.value() - full) + " short; "
 				+ figures.length(right) + " deep";
-		Draft draft = depth.evidence(Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), message))
-				.known("depth called out", figures.length(wanted.value()), wanted);
+		boolean tip = wanted.source() == FactSource.TOOL_COMMENT && Math.abs(depth.tip() - wanted.value()) < Written.open(depth.stroke().resolution()) + SAID;
+		Draft draft = depth.evidence(tip ? Draft.of(this, Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), "the tap goes " + figures.length(depth.tip()) + " deep, as is said at it; less its "
+				+ depth.lead().said() + " that is " + figures.length(full) + " of full thread: if the drawing wants " + figures.length(wanted.value()) + " of it, " + figures.length(right) + " deep")
+				: Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), message)).known("depth called out", figures.length(wanted.value()), wanted);
 		if (depth.stroke().step() instanceof Step.Stroke s) {
 			LevelFix.depth(s, depth.level(right), false, "see that the hole is deep enough for it").ifPresent(draft::fix);
 		}

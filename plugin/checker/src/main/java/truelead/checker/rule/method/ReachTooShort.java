@@ -23,7 +23,7 @@ public final class ReachTooShort extends OperationRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD);
 	}
 
 	@Override

@@ -44,6 +44,8 @@ public final class FeedOffPitch extends TappingRule {
 	/** How much less, and how much more, than its lead a tap in a floating holder is fed at most on purpose, as parts of it (common practice, no source). */
 	private static final double FLOATS_BEHIND = 0.1;
 	private static final double FLOATS_AHEAD = 0.03;
+	/** What a feed may be off as a part of the lead: that of S times a pitch written with three digits, .0313 for 1/32 in (common practice, no source). */
+	private static final double SLIGHT = 0.002;
 
 	public FeedOffPitch() {
 		super("feed-off-pitch");
@@ -150,7 +152,7 @@ public final class FeedOffPitch extends TappingRule {
 		double drift = drift(tapping, feed, lead);
 		double turns = Turns.toDepth(tapping, feed.stroke(), lead);
 		Fact<Holder> holder = tapping.wanted().holder();
-		boolean rounded = feed.fits(lead);
+		boolean rounded = feed.fits(lead) || Math.abs(feed.error(lead)) <= SLIGHT * lead;
 		boolean floats = holder.value().floats() && drift <= holder.value().travel() && onPurpose(feed, lead) || heldBack(tapping, feed, lead);
 		Severity severity = rounded || floats ? Severity.INFORMATION
 				: another.isPresent() || drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;

@@ -41,7 +41,7 @@ public final class InchMetricMixup extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
+		return Set.of(Slip.OTHER_AXIS, Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
 	}
 
 	@Override
@@ -126,7 +126,7 @@ public final class InchMetricMixup extends TappingRule {
 		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
 		double meant = depth * factor;
 		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
-		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke)) {
+		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke) || drilled.filter(cut -> acrossZero(stroke, cut)).isPresent()) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());
@@ -144,6 +144,12 @@ public final class InchMetricMixup extends TappingRule {
 	/** How deep a hole is, mm: from its surface, or from where its drill starts where the surface is a guess, as that of holes at several levels. */
 	private static double drilled(Cut cut, Fact<Double> surface) {
 		return Math.abs(cut.tip() - (surface.source() == FactSource.IMPLIED ? cut.start() : surface.value()));
+	}
+
+	/** Whether the tap ends above level 0, which the drill goes through, or starts below it: a sign is the slip. */
+	private static boolean acrossZero(TapStroke stroke, Cut cut) {
+		int into = cut.direction();
+		return into * cut.start() <= 0 && into * cut.tip() > 0 && (into * stroke.bottom() <= 0 || into * stroke.start() > 0);
 	}
 
 	/** Whether R under G91 leads away from the hole, as heights do that were meant absolute: the depth from there says nothing. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
 import truelead.checker.job.StockGroup;
@@ -30,6 +31,10 @@ public final class SpeedOverLimit extends TappingRule {
 
 	/** Cutting speed that no tap runs at in any stock, m/min (common practice, no source). */
 	private static final double FASTEST = 150;
+
+	/** Below this cutting speed, m/min, a tap may turn faster than a careful drill, and above it not so many times as fast (common practice, no source). */
+	private static final double LEISURELY = 60;
+	private static final double TIMES_ITS_DRILL = 2;
 
 	public SpeedOverLimit() {
 		super("speed-over-limit");
@@ -63,7 +68,20 @@ public final class SpeedOverLimit extends TappingRule {
 		}
 		double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));
 		return tapping.wanted().thread().filter(thread -> surface(thread, speed) > most)
-				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most));
+				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most))
+				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY).flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)));
+	}
+
+	/** A tap turns more slowly than the drill before it, in the same stock and a little smaller. */
+	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Fact<ThreadSpec> thread, double speed) {
+		Optional<Cut> drill = stroke.hole().threadedBefore(stroke.order(), thread.value().diameter()).filter(cut -> cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK)
+				.filter(cut -> !cut.step().modal().constantSurface() && cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0);
+		return drill.filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).map(cut -> {
+			double drilled = cut.step().modal().speed().value();
+			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, speed), 0)
+					+ " m/min, " + Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1) + ": taps turn more slowly than drills; see S, and F with it")
+					.programmed("speed", said(stroke), stroke.speed()).programmed("speed of the drill", "S" + Figures.number(drilled, 1), cut.step().modal().speed()).related(cut.block(), "the drill block");
+		});
 	}
 
 	/** Cutting speed at the thread's diameter, m/min. */
