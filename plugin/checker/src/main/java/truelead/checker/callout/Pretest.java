@@ -22,7 +22,7 @@ final class Pretest {
 				while (end < length && Character.isLetter(text.charAt(end))) {
 					end++;
 				}
-				if (telling(text.substring(i, end))) {
+				if (telling(text.substring(i, end)) || wholePipe(text, i, end)) {
 					return true;
 				}
 				i = end;
@@ -42,6 +42,13 @@ final class Pretest {
 	private static boolean listsSize(String text) {
 		boolean tool = text.length() > 2 && (text.charAt(0) == 'T' || text.charAt(0) == 't') && text.charAt(1) >= '0' && text.charAt(1) <= '9';
 		return tool && (text.indexOf('.') > 1 || text.indexOf(',') > 1);
+	}
+
+	/** G1 to G6: the motion, or a pipe thread that a lathe cuts. */
+	private static boolean wholePipe(String text, int start, int end) {
+		boolean letter = end == start + 1 && (text.charAt(start) == 'G' || text.charAt(start) == 'g');
+		boolean inches = end < text.length() && text.charAt(end) >= '1' && text.charAt(end) <= '6';
+		return letter && inches && (end + 1 == text.length() || !Character.isDigit(text.charAt(end + 1)));
 	}
 
 	private static boolean telling(String word) {

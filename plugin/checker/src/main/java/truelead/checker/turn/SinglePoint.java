@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.thread.ThreadSpec;
@@ -49,6 +50,12 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param back   the motion along Z that takes the tool back over the thread behind it; empty where none does, or it goes aslant
 	 */
 	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
+
+		/** The same pass as far as another point. */
+		Pass to(Point end) {
+			Step.Synchronised all = new Step.Synchronised(step.block(), step.modal(), step.code(), step.from(), end, step.lead(), step.returns(), step.resolution(), step.turned());
+			return new Pass(all, begins, infeed, turned, back);
+		}
 
 		/** Where it starts, mm along Z, with what it is turned by. */
 		private double start() {

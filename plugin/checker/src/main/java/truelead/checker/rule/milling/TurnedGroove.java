@@ -73,7 +73,7 @@ final class TurnedGroove {
 		BlockRef at = pass.begins().orElse(pass.step().block());
 		boolean word = pass.turned() != 0;
 		return Draft.of(rule, Severity.ERROR, word ? MillFacts.word(pass.step().block(), "Q") : MillFacts.word(at, "ZW"), "passes from here on begin " + figures.fine(Math.abs(off)) + " beside the groove of the first one: they cut away the thread between; "
-				+ (word ? "turn them by " + Figures.number(360.0 / thread.value().starts(), 1) + " degrees a start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
+				+ (word && thread.value().starts() == 1 ? "start them all at one angle" : word ? "turn them by " + Figures.number(360.0 / thread.value().starts(), 1) + " degrees a start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
 				+ ", or whole pitches of " + figures.advance(thread.value().pitch()) + " from there"))
 				.programmed("start", figures.fine(pass.step().from().z()), at).related(turned.pass().block(), "the first pass").known("the callout", thread.value().designation(), thread);
 	}
