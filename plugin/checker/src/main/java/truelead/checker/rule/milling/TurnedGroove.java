@@ -31,7 +31,7 @@ final class TurnedGroove {
 	/** The first pass that begins beside; empty where all share the thread's grooves, where a lead is wrong, and where the flanks are cut by turns. */
 	static Optional<Draft> beside(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
-		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST
+		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST && !severalStarts(turned, named.get().value())
 				|| !(Math.abs(turned.passes().get(0).lead() - named.get().value().lead()) <= KEPT * named.get().value().lead())) {
 			return Optional.empty();
 		}
@@ -58,6 +58,11 @@ final class TurnedGroove {
 		}
 		// one way all along it is a way back that is too short or too long, to and fro the flanks by turns
 		return changes > CHANGES && Math.abs(drift) < changes ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
+	}
+
+	/** Whether cycles that make all passes of a start by themselves cut a thread of several: no flank of it is cut by turns. */
+	private static boolean severalStarts(SinglePoint turned, ThreadSpec thread) {
+		return thread.starts() > 1 && turned.passes().stream().allMatch(pass -> pass.step().code() == 0 && (CycleDepth.of(pass.step()).isPresent() || !Double.isNaN(pass.step().turned())));
 	}
 
 	/** The pass that another one goes deeper from: the one before it, or the first where it begins anew from the crests, as for a further start. */

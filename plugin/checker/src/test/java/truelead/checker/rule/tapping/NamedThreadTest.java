@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.Samples;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 
 /** Threads that a lathe cuts in cycles called by name: several starts, chains, few passes (order of arguments from memory). */
@@ -43,6 +44,13 @@ class NamedThreadTest {
 		String turned = "G0 X24 Z2\nG1 X19.9 F0.2\nZ-50\nX34\nG0 X60 Z10\n";
 		assertThat(said("M20X2.5", turned + cycle.replace("0,9,1", "0,1,0"))).singleElement().asString().startsWith("passes-too-heavy the first pass takes 1.504 mm of the thread's 1.534 mm at once");
 		assertThat(said("M20X2.5", cycle.replace("0,9,1", "0,,"))).as("their number is left out").isEmpty();
+	}
+
+	@Test
+	void aModalCallIsPointedAtByItsCycle() {
+		String program = "G17 G21 G90 G54\nT5 M6 (TAP M8)\nS500 M3\nG0 X0 Y0 Z50\nF100\nMCALL CYCLE81(5,0,2,-15)\nX10 Y10\nMCALL\nG0 Z100\nM30\n";
+		Finding torn = Samples.findings(MachineProfile.generic(), program).stream().filter(finding -> finding.rule().equals("tap-in-drilling-cycle")).findFirst().orElseThrow();
+		assertThat("MCALL CYCLE81(5,0,2,-15)".substring(torn.at().span().start(), torn.at().span().end())).isEqualTo("CYCLE81");
 	}
 
 	private static List<String> said(String thread, String cycle) {
