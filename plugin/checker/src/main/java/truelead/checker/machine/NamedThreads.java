@@ -3,7 +3,6 @@ package truelead.checker.machine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import truelead.checker.program.Setting;
 import truelead.grammar.Expression;
 

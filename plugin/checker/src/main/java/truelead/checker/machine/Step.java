@@ -200,7 +200,7 @@ public sealed interface Step {
 	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution, double turned)
 			implements Step {
 
-		/** One of which words of the block tell where it starts. */
+		/** One of which words of the block tell where it starts; its resolution in mm. */
 		public Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution) {
 			this(block, modal, code, from, to, lead, returns, resolution, Double.NaN);
 		}

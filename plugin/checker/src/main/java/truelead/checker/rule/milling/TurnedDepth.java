@@ -47,8 +47,8 @@ final class TurnedDepth {
 		double crest = turned.inside() ? thread.diameter() / 2 - height : thread.diameter() / 2;
 		double whole = thread.system().taper() ? height : Math.abs(end - crest);
 		Optional<CycleDepth> cycle = CycleDepth.of(turned.pass());
-		boolean sideBySide = thread.system().movement() && turned.passes().stream().allMatch(pass -> pass.radius() == end);
-		if (cycle.isEmpty() && (sideBySide || thread.system().taper())) {
+		if (cycle.isEmpty() && (thread.system().movement() || thread.system().taper())) {
+			// wide forms are cut side by side, and how deep a taper begins is not known
 			return Optional.empty();
 		}
 		double first = cycle.isPresent() ? whole - Math.max(cycle.get().height() - cycle.get().first(), 0) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
