@@ -16,6 +16,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.TurnedSheet;
 
 /**
  * Programs, their threading operations with every hole, and their findings, as JSON. Lengths are mm and depths count from the top of the
@@ -55,6 +56,10 @@ public final class JsonReport implements Report {
 		for (OperationSheet sheet : Sheets.of(checked.result().work())) {
 			operation(sheet);
 		}
+		int number = checked.result().work().operations().size();
+		for (TurnedSheet sheet : Sheets.turned(checked.result().work())) {
+			turned(sheet, number++);
+		}
 		json.endArray();
 		json.name("findings").beginArray();
 		for (Judged judged : checked.findings()) {
@@ -76,6 +81,7 @@ public final class JsonReport implements Report {
 		json.name("feed").value(sheet.feed());
 		number("advanceMm", sheet.advance());
 		number("leadMm", sheet.lead());
+		number("pitchMm", sheet.thread().map(fact -> fact.value().pitch()).orElse(Double.NaN));
 		number("turns", sheet.turns());
 		number("calledDepthMm", sheet.called());
 		number("wallMm", sheet.wall());
@@ -92,6 +98,30 @@ public final class JsonReport implements Report {
 			hole(hole);
 		}
 		json.endArray().endObject();
+	}
+
+	/** A thread that a lathe cuts by a single point has no holes; its number follows those of the others. */
+	private void turned(TurnedSheet sheet, int number) throws IOException {
+		json.beginObject();
+		json.name("operation").value(number);
+		json.name("line").value(sheet.block().outermost().line() + 1);
+		json.name("method").value(sheet.method());
+		json.name("tool").value(sheet.tool().name());
+		json.name("thread").value(sheet.thread().map(fact -> fact.value().designation()).orElse(null));
+		json.name("threadFrom").value(sheet.thread().map(fact -> fact.origin()).orElse(null));
+		number("speed", sheet.speed());
+		json.name("turning").value(sheet.turning());
+		json.name("feed").value(sheet.feed());
+		number("advanceMm", sheet.advance());
+		number("leadMm", sheet.lead());
+		number("pitchMm", sheet.pitch());
+		number("cutDiameterMm", sheet.diameter());
+		number("beginMm", sheet.from());
+		number("endMm", sheet.to());
+		number("passes", sheet.passes());
+		number("starts", sheet.starts() > 0 ? sheet.starts() : Double.NaN);
+		json.name("notKnown").beginArray().endArray();
+		json.name("holes").beginArray().endArray().endObject();
 	}
 
 	private void hole(HoleSheet hole) throws IOException {

@@ -37,6 +37,22 @@ class DataReportsTest {
 	}
 
 	@Test
+	void jsonHasThreadsOfALathe() throws IOException {
+		String shaft = "O0042 (M20X1.5 SHAFT END)\nG21 G40 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.5\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n";
+		StringWriter out = new StringWriter();
+		fill(new JsonReport(out), Sample.of("shaft.nc", shaft).onALathe());
+		JsonObject thread = JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("operations").get(0).getAsJsonObject();
+		assertThat(thread.get("method").getAsString()).isEqualTo("single point outside");
+		assertThat(thread.get("thread").getAsString()).isEqualTo("M20x1.5");
+		assertThat(thread.get("line").getAsInt()).isEqualTo(6);
+		assertThat(thread.get("pitchMm").getAsDouble()).isEqualTo(1.5);
+		assertThat(thread.get("cutDiameterMm").getAsDouble()).isEqualTo(18.16);
+		assertThat(thread.get("endMm").getAsDouble()).isEqualTo(-27);
+		assertThat(thread.get("passes").getAsInt()).isEqualTo(3);
+		assertThat(thread.get("starts").getAsInt()).isEqualTo(1);
+	}
+
+	@Test
 	void jsonGivesATerminalNoCommandAndTheReaderTheSameText() throws IOException {
 		String hostile = "\u009b31m red \u202e dnuor denrut \u007f \u001b[2J </script>";
 		StringWriter out = new StringWriter();

@@ -75,7 +75,16 @@ public final class Sample {
 
 	/** As if the checker had found these. */
 	public Audited.Checked with(Finding... findings) {
-		CheckResult empty = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return checked(MachineProfile.generic(), findings);
+	}
+
+	/** Without findings, on a lathe. */
+	public Audited.Checked onALathe() {
+		return checked(MachineProfile.named("turning"));
+	}
+
+	private Audited.Checked checked(MachineProfile profile, Finding... findings) {
+		CheckResult empty = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT);
 		CheckResult result = new CheckResult(List.of(findings), empty.work(), 9, 1, 0, List.of());
 		return new Audited.Checked(new Source(Path.of(file.name()), file.name(), file.text().length()), file, ContentHash.known("00ff"), result,
 				Judged.all(result.findings()), List.of());

@@ -25,7 +25,7 @@ final class Pretest {
 				while (end < length && Character.isLetter(text.charAt(end))) {
 					end++;
 				}
-				if (telling(text.substring(i, end))) {
+				if (telling(text.substring(i, end)) || wholePipe(text, i, end)) {
 					return true;
 				}
 				i = end;
@@ -67,6 +67,13 @@ final class Pretest {
 			end++;
 		}
 		return TradeWords.words().meaning(text.substring(from, end)).filter(Meaning.INCH::equals).isPresent();
+	}
+
+	/** G1 to G6: the motion, or a pipe thread that a lathe cuts. */
+	private static boolean wholePipe(String text, int start, int end) {
+		boolean letter = end == start + 1 && (text.charAt(start) == 'G' || text.charAt(start) == 'g');
+		boolean inches = end < text.length() && text.charAt(end) >= '1' && text.charAt(end) <= '6';
+		return letter && inches && (end + 1 == text.length() || !Character.isDigit(text.charAt(end + 1)));
 	}
 
 	private static boolean telling(String word) {

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import truelead.checker.program.Plane;
@@ -102,7 +103,9 @@ final class NamedCycles {
 		if (!sure || kind.taps() && lead.isEmpty()) {
 			return Optional.empty();
 		}
-		WordRef word = new WordRef(flow.block(), 'C', new Span(span.start(), span.start() + name.length()), 0, false, name);
+		// behind MCALL
+		int start = Math.max(span.start(), text.toUpperCase(Locale.ROOT).indexOf(name, span.start()));
+		WordRef word = new WordRef(flow.block(), 'C', new Span(start, start + name.length()), 0, false, name);
 		int code = 10 * Integer.parseInt(name.substring(5, 7));
 		boolean left = lead.map(NamedLead::left).orElse(false);
 		return Optional.of(new Call(new Cycle(left ? Cycle.Kind.TAP_LEFT : kind, code, flow.block(), word, Map.of()), back, level, bottom, lead));

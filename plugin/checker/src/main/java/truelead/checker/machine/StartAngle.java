@@ -18,6 +18,9 @@ public final class StartAngle {
 
 	/** The part of a turn that a pass starts later by its block, 0 where it says nothing of it; NaN where it is not known. Of a cycle of two blocks Q is a depth. */
 	public static double of(Step.Synchronised pass) {
+		if (!Double.isNaN(pass.turned())) {
+			return pass.turned();
+		}
 		Block block = pass.block().file().text().block(pass.block().line());
 		List<Element.Word> words = block.words();
 		boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');

@@ -201,9 +201,15 @@ public sealed interface Step {
 	 * @param lead      K or F as written, in program units a revolution
 	 * @param returns   whether the same block also reverses and comes back (G33.1)
 	 * @param resolution as in {@link Move}
+	 * @param turned    part of a turn by which the pass of a cycle called by name starts later; NaN where words of the block tell it
 	 */
-	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution)
+	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution, double turned)
 			implements Step {
+
+		/** One of which words of the block tell where it starts; its resolution in mm. */
+		public Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution) {
+			this(block, modal, code, from, to, lead, returns, resolution, Double.NaN);
+		}
 
 		/** G331 and G332, times ten. */
 		private static final int TAP_IN = 3310;

@@ -1,6 +1,7 @@
 package truelead.checker.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import truelead.checker.machine.Modal;
@@ -53,8 +54,7 @@ final class ChordArcs {
 				next++;
 			}
 			straight(at, stretches.get(i).from());
-			round(stretches.subList(i, next));
-			at = stretches.get(next - 1).to();
+			at = round(stretches.subList(i, next), next < stretches.size() ? stretches.get(next).from() : chords.size());
 			i = next;
 		}
 		straight(at, chords.size());
@@ -79,7 +79,8 @@ final class ChordArcs {
 		return true;
 	}
 
-	private void round(List<ChordPath.Stretch> stretches) {
+	/** Makes arcs of stretches of one circle or cone, and tells the last corner of them, which is no further than a limit. */
+	private int round(List<ChordPath.Stretch> stretches, int limit) {
 		int from = stretches.get(0).from();
 		int to = stretches.get(stretches.size() - 1).to();
 		IntPredicate on = corner -> stretches.stream().anyMatch(stretch -> corner >= stretch.from() && corner <= stretch.to());
@@ -95,11 +96,29 @@ final class ChordArcs {
 			Circle cone = corners[2][from] == corners[2][to] || !(turned(circle, from, to) > TELLS) ? null : Circle.through(corners, from, to, right, true);
 			circle = cone == null ? circle : cone;
 		}
-		for (int i = from; i < to;) {
-			int end = wrong[i - from] || wrong[i + 1 - from] ? i + 1 : even(circle, i, to, wrong, from);
+		int last = stretches.size() > 1 ? goesOn(circle, from, to, limit, stretches.get(0).sense()) : to;
+		boolean[] beside = Arrays.copyOf(wrong, last - from + 1);
+		for (int i = from; i < last;) {
+			int end = beside[i - from] || beside[i + 1 - from] ? i + 1 : even(circle, i, last, beside, from);
 			arc(circle, i, end, stretches.get(0).sense());
 			i = end;
 		}
+		return last;
+	}
+
+	/** The last corner up to which a cone goes on behind its stretches: chords too few for one of their own, which turn and climb as it does. */
+	private int goesOn(Circle circle, int from, int to, int limit, int sense) {
+		double slope = (corners[2][to] - corners[2][from]) / turned(circle, from, to);
+		int last = to;
+		while (last < limit && last - to < ChordPath.LEAST) {
+			double turned = sense * path.angle(circle, last);
+			boolean on = turned > 0 && turned <= ChordPath.MOST_ANGLE && circle.beside(corners[0][last + 1], corners[1][last + 1]) <= ONE * circle.radius();
+			if (!on || Math.abs(corners[2][last + 1] - corners[2][last] - slope * turned) > path.level()) {
+				return last;
+			}
+			last++;
+		}
+		return last;
 	}
 
 	private double turned(Circle circle, int from, int to) {

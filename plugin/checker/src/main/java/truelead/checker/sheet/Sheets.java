@@ -6,6 +6,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
@@ -15,6 +16,7 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
@@ -30,6 +32,18 @@ public final class Sheets {
 	/** One sheet an operation, in the order of execution. */
 	public static List<OperationSheet> of(Work work) {
 		return work.operations().stream().map(Sheets::of).toList();
+	}
+
+	/** One sheet for each thread that a lathe cuts by a single point, in the order of execution. */
+	public static List<TurnedSheet> turned(Work work) {
+		return work.course().singlePoints().stream().map(Sheets::turned).toList();
+	}
+
+	private static TurnedSheet turned(SinglePoint thread) {
+		Step.Synchronised pass = thread.pass();
+		Modal modal = pass.modal();
+		return new TurnedSheet(pass.block(), thread.tool(), thread.inside(), thread.thread(), modal.constantSurface() ? Double.NaN : modal.speed().value(), turning(modal.spindle()),
+				said("F", pass.lead(), FeedMode.PER_REVOLUTION, modal.unit()), thread.passes().get(0).lead(), thread.passes().size(), thread.starts(), 2 * thread.deepest().radius(), pass.from().z(), pass.to().z());
 	}
 
 	/** The sheet of one operation. */
@@ -56,11 +70,18 @@ public final class Sheets {
 		MillPass pass = milling.finishing(milling.passes().get(0).hole()).get(0);
 		LengthUnit unit = pass.modal().unit();
 		double cutter = milling.tool().facts().diameter().map(Fact::value).orElse(Double.NaN);
-		boolean onContour = pass.compensation() != Compensation.OFF;
-		double cut = 2 * pass.radius() + (onContour ? 0 : cutter);
+		boolean compensated = pass.compensation() != Compensation.OFF;
+		double cut = 2 * pass.radius() + (compensated && !isCentreLine(milling, pass, cutter) ? 0 : cutter);
 		HoleReader holes = new HoleReader(milling.wanted(), 0, unit);
-		return sheet(milling, "thread milling" + (onContour ? " with cutter compensation" : ""), unit, pass.modal().speed().value(), pass.modal().spindle(),
+		return sheet(milling, "thread milling" + (compensated ? " with cutter compensation" : ""), unit, pass.modal().speed().value(), pass.modal().spindle(),
 				said("F", pass.modal().feed(), pass.modal().feedMode(), unit), Math.abs(pass.lead()), pass.turns(), Double.NaN, cut, holes.milled(milling));
+	}
+
+	/** Whether a path under compensation is that of the cutter's centre, with D for its wear alone: the thread's diameter is nearer to it with the cutter than without. */
+	private static boolean isCentreLine(ThreadMilling milling, MillPass pass, double cutter) {
+		double path = 2 * pass.radius();
+		return !pass.external() && milling.wanted().statedThread().map(Fact::value).map(ThreadSpec::diameter)
+				.filter(major -> Math.abs(path + cutter - major) < Math.abs(path - major)).isPresent();
 	}
 
 	private static OperationSheet sheet(ThreadingOperation operation, String method, LengthUnit unit, double speed, SpindleTurn turning, String feed,

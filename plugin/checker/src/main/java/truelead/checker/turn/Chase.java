@@ -29,6 +29,8 @@ final class Chase {
 	private static final double NEAR = 0.01;
 	/** Depth of a thread outside on the diameter, in pitches (ISO 68-1). */
 	private static final double DEPTH = 1.2269;
+	/** What a bore may be off the crests of the thread inside it, pitches (common practice, no source). */
+	private static final double BORED = 0.2;
 
 	private final int order;
 	final ToolLog tool;
@@ -49,14 +51,25 @@ final class Chase {
 		double shared = Math.min(Math.max(pass.from().z(), pass.to().z()), levels.getMax()) - Math.max(Math.min(pass.from().z(), pass.to().z()), levels.getMin());
 		double beside = Math.max(Math.abs(pass.to().x()) - radii.getMax(), radii.getMin() - Math.abs(pass.to().x()));
 		boolean apart = shared < 0 || beside > ANOTHER * passes.get(0).lead() && shared < MOSTLY * Math.abs(pass.to().z() - pass.from().z());
-		double lead = first().lead().value();
-		boolean same = Double.compare(lead, pass.lead().value()) == 0 || Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead);
-		return tool == of && same && !apart;
+		return leads(pass, of) && !apart;
 	}
 
-	/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known. */
+	/** Whether a motion has its tool and lead. */
+	boolean leads(Step.Synchronised pass, ToolLog of) {
+		double lead = first().lead().value();
+		return tool == of && (Double.compare(lead, pass.lead().value()) == 0 || Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead));
+	}
+
+	private static boolean sameWay(Step.Synchronised one, Step.Synchronised other) {
+		return (one.to().z() - one.from().z()) * (other.to().z() - other.from().z()) > 0;
+	}
+
+	/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known; or what is joined to the one before, unless it goes back. */
 	void take(SinglePoint.Pass pass, double before, boolean chained) {
 		Step.Synchronised step = pass.step();
+		if (chained && !sameWay(first(), step)) {
+			return;
+		}
 		outwards += before < Math.abs(step.from().x()) ? 1 : 0;
 		inwards += before > Math.abs(step.from().x()) ? 1 : 0;
 		if (passes.isEmpty() || !chained) {
@@ -68,7 +81,14 @@ final class Chase {
 		levels.accept(step.to().z());
 		if (passes.isEmpty() || !chained && passes.size() < SinglePoint.MOST) {
 			passes.add(pass);
+		} else if (chained && step.to().x() == step.from().x() && last().step().block().equals(step.block())) {
+			// a cycle's chain goes on as far
+			passes.set(passes.size() - 1, last().to(step.to()));
 		}
+	}
+
+	private SinglePoint.Pass last() {
+		return passes.get(passes.size() - 1);
 	}
 
 	/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether they go farther out each time, or as far out as the thread inside and not as far in as outside. */
@@ -98,15 +118,26 @@ final class Chase {
 
 	/** The shaft that it is cut on; a taper thread runs out of the wall by itself. */
 	Optional<SinglePoint.Shaft> shaft(ThreadSpec thread, TurnedOutside outside) {
-		if (inside(Optional.of(thread)) || thread.system().taper() || !suits(thread)) {
-			return Optional.empty();
-		}
+		return inside(Optional.of(thread)) || thread.system().taper() || !suits(thread) ? Optional.empty() : turned(thread, outside);
+	}
+
+	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, TurnedOutside outside) {
 		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), levels.getMin(), levels.getMax());
+	}
+
+	/** Whether the outside is turned to the diameter of a parallel thread where it is cut, or the hole bored as wide as its crests inside are. */
+	boolean prepared(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
+		if (thread.system().taper()) {
+			return false;
+		}
+		double crests = thread.diameter() - 2 * thread.system().profileOverPitch() * thread.pitch();
+		return inside(Optional.of(thread)) ? hole(thread, found, uses).flatMap(bore -> bore.cut().diameter()).filter(bored -> Math.abs(bored.value() - crests) <= BORED * thread.pitch()).isPresent()
+				: turned(thread, found.outside()).isPresent();
 	}
 
 	/** The tool goes back along Z behind the last pass. */
 	void back(Step.Move move) {
-		SinglePoint.Pass last = passes.get(passes.size() - 1);
+		SinglePoint.Pass last = last();
 		if (last.back().isEmpty()) {
 			passes.set(passes.size() - 1, new SinglePoint.Pass(last.step(), last.begins(), last.infeed(), last.turned(), Optional.of(move)));
 		}
@@ -141,10 +172,12 @@ final class Chase {
 
 	/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
 	Optional<SinglePoint.Bore> bore(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
+		boolean wide = thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread);
+		return wide && inside(Optional.of(thread)) ? hole(thread, found, uses) : Optional.empty();
+	}
+
+	private Optional<SinglePoint.Bore> hole(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
 		TurnedBores bores = found.bores();
-		if (!inside(Optional.of(thread)) || !(thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread))) {
-			return Optional.empty();
-		}
 		boolean cone = thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2);
 		Hole hole = atThisEnd(found.holes().hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())), 0), found.turned().applyAsInt(order));
 		Optional<Cut> deepest = hole.deepestBefore(order);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.thread.ThreadSpec;
@@ -50,6 +51,12 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 */
 	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
 
+		/** The same pass as far as another point. */
+		Pass to(Point end) {
+			Step.Synchronised all = new Step.Synchronised(step.block(), step.modal(), step.code(), step.from(), end, step.lead(), step.returns(), step.resolution(), step.turned());
+			return new Pass(all, begins, infeed, turned, back);
+		}
+
 		/** Where it starts, mm along Z, with what it is turned by. */
 		private double start() {
 			return step.from().z() + turned * lead();
@@ -87,9 +94,15 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public record Shaft(Step turned, double floor, double way, boolean wider) {
 	}
 
-	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way. */
+	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way, or the outside turned that way from before the face, Z0. */
 	public boolean grows() {
-		return bore.filter(hole -> hole.cut().direction() > 0).isPresent();
+		boolean turned = shaft.filter(outside -> outside.way() > 0 && outside.floor() > 0 && pass().from().z() <= 0).isPresent();
+		return turned || bore.filter(hole -> hole.cut().direction() > 0).isPresent();
+	}
+
+	/** The step that made what it is cut in or on, along Z; empty where that is not known. */
+	public Optional<Step> prepared() {
+		return bore.map(hole -> hole.cut().step()).or(() -> shaft.map(Shaft::turned));
 	}
 
 	/** How far the thread goes on where its hole has ended, mm; 0 where it does not or nobody knows. */

@@ -32,9 +32,6 @@ final class SinglePoints {
 	private static final int MOST = 1_000;
 	/** Comments above a thread that are read for it. */
 	private static final int MOST_ABOVE = 500;
-	/** What the tool shows, behind a comment that does not say it. */
-	private static final String OF_A_THREAD = " THREAD";
-
 	private final List<Chase> chases = new ArrayList<>();
 	/** The stays of their tools. */
 	private final BitSet chasing = new BitSet();
@@ -94,7 +91,8 @@ final class SinglePoints {
 		if (!beside || step.drivesTap()) {
 			return;
 		}
-		Optional<Chase> known = chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
+		boolean joins = step.from().equals(end) && left.filter(chase -> chase.leads(step, tool)).isPresent();
+		Optional<Chase> known = joins ? left : chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
 		if (known.isEmpty() && chases.size() < MOST) {
 			known = Optional.of(new Chase(order, tool));
 			chases.add(known.get());
@@ -106,14 +104,14 @@ final class SinglePoints {
 		}
 		SinglePoint.Pass pass = new SinglePoint.Pass(step, level, infeed, StartAngle.of(step), Optional.empty());
 		boolean cycle = step.code() == 0 && infeed.filter(step.block()::equals).isPresent();
-		known.ifPresent(chase -> chase.take(pass, cycle ? across : approach, step.from().equals(end)));
+		known.ifPresent(chase -> chase.take(pass, cycle ? across : approach, joins));
 		end = step.to();
 		left = known;
 	}
 
 	/**
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
-	 * of the title that is as deep.
+	 * of the title that is as deep, or that the work is turned for.
 	 */
 	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
 		List<SinglePoint> all = new ArrayList<>();
@@ -127,16 +125,16 @@ final class SinglePoints {
 			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
 					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
 			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
-					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part))));
+					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)), found, uses));
 			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
 					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
 		}
 		return all;
 	}
 
-	/** The one thread of the title that is as deep, or else near. */
-	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title) {
-		return title.suiting(chase::suits).or(() -> title.suiting(chase::near));
+	/** The one thread of the title that is as deep, or else near, or that the outside is turned or the hole bored for, however deep the passes go. */
+	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
+		return title.suiting(chase::suits).or(() -> title.suiting(chase::near)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses)));
 	}
 
 	/** The last callout that is certain by its words or by what is cut; of several the last that suits. */
@@ -144,11 +142,9 @@ final class SinglePoints {
 		Optional<Fact<ThreadSpec>> last = Optional.empty();
 		Optional<Fact<ThreadSpec>> suiting = Optional.empty();
 		for (LineComment comment : comments.subList(Math.max(0, comments.size() - MOST_ABOVE), comments.size())) {
-			List<Callout> named = CalloutReader.read(comment.said());
-			// R3/4 may be a radius, but not where a thread of that size is cut
-			List<Callout> meant = named.isEmpty() ? CalloutReader.read(comment.said() + OF_A_THREAD) : named;
-			for (Callout callout : meant) {
-				if (callout.certain() && !named.isEmpty() || suits.test(callout.spec())) {
+			boolean named = !CalloutReader.read(comment.said()).isEmpty();
+			for (Callout callout : Callouts.chased(comment)) {
+				if (callout.certain() && named || suits.test(callout.spec())) {
 					last = Optional.of(Callouts.fact(comment, callout, source, callout.spec()));
 					suiting = suits.test(callout.spec()) ? last : suiting;
 				}

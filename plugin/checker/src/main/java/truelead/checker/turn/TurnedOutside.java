@@ -14,8 +14,9 @@ import truelead.checker.tool.ToolLog;
 final class TurnedOutside {
 
 	private static final int MOST = 5_000;
-	/** As wide as a grooving tool is, mm: so far two grooves that meet are programmed apart, and so far a groove may go on beside its place (common practice, no source). */
+	/** As wide as a grooving tool is, mm, and a relief in pitches of its thread, of which the wider counts: so far two grooves that meet are programmed apart, and so far a groove may go on beside its place (common practice, no source). */
 	private static final double WIDEST = 5;
+	private static final double RELIEF = 1.5;
 	/** Parts of the pitch that the outside may stand within and beyond the major diameter of its thread, on the radius (common practice, no source). */
 	private static final double BEYOND = 0.15;
 	private static final double WITHIN = 0.6;
@@ -102,7 +103,7 @@ final class TurnedOutside {
 			double shared = fits ? feed.within(limit).map(levels -> shared(levels, begin, end)).orElse(0.0) : 0;
 			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
 		}
-		return turned.map(feed -> shaft(feed, order, limit));
+		return turned.map(feed -> shaft(feed, order, limit, Math.max(WIDEST, RELIEF * pitch)));
 	}
 
 	private static double shared(double[] levels, double begin, double end) {
@@ -110,7 +111,7 @@ final class TurnedOutside {
 	}
 
 	/** How far the outside goes on no wider, by whatever cuts it before the thread; behind a groove whose width nobody says by as much as one is wide. */
-	private SinglePoint.Shaft shaft(Feed turned, int order, double limit) {
+	private SinglePoint.Shaft shaft(Feed turned, int order, double limit, double widest) {
 		double way = Math.signum(turned.to().z() - turned.from().z());
 		List<Stretch> stretches = new ArrayList<>();
 		for (Feed feed : feeds) {
@@ -122,12 +123,12 @@ final class TurnedOutside {
 		double floor = way * turned.within(limit).orElseThrow()[1];
 		boolean groove = false;
 		for (Stretch stretch : stretches) {
-			if (stretch.near() - floor <= WIDEST && stretch.far() - floor > SAME) {
+			if (stretch.near() - floor <= widest && stretch.far() - floor > SAME) {
 				groove = stretch.plunged();
 				floor = stretch.far();
 			}
 		}
-		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? WIDEST : 0)), way, wider(turned, order, limit));
+		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? widest : 0)), way, wider(turned, order, limit));
 	}
 
 	/** Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far outside. */

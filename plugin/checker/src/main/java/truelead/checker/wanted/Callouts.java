@@ -13,6 +13,9 @@ import truelead.grammar.Span;
 /** Free callouts in comments. */
 public final class Callouts {
 
+	/** What a lathe's threading tool shows, behind a comment that does not say it. */
+	private static final String OF_A_THREAD = " THREAD";
+
 	private Callouts() {
 	}
 
@@ -34,6 +37,15 @@ public final class Callouts {
 			}
 		}
 		return named;
+	}
+
+	/**
+	 * The threads that a comment may mean of a lathe that cuts one: those that it names, or else what would be something elsewhere, as the screw in STUD M12X1.75 that is
+	 * turned itself, or the radius in R3/4.
+	 */
+	public static List<Callout> chased(LineComment comment) {
+		List<Callout> named = CalloutReader.read(comment.said());
+		return named.isEmpty() ? CalloutReader.read(comment.said() + OF_A_THREAD) : named;
 	}
 
 	/** A fact that a callout states, with the callout's own words and place. */

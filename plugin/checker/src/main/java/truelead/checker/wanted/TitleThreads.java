@@ -81,22 +81,10 @@ public final class TitleThreads {
 	public Optional<Fact<ThreadSpec>> suiting(Predicate<ThreadSpec> cut) {
 		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
-			List<Callout> said = CalloutReader.read(comment.said());
-			(said.isEmpty() ? ending(comment.said()).stream() : said.stream()).filter(callout -> cut.test(callout.spec()))
+			Callouts.chased(comment).stream().filter(callout -> cut.test(callout.spec()))
 					.forEach(callout -> suiting.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout).thread()));
 		}
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
-	}
-
-	/** LOCK NUT M45X1.5: what is turned may be the nut itself, whose thread ends the comment. */
-	private static Optional<Callout> ending(String text) {
-		for (int blank = text.indexOf(' '); blank >= 0; blank = text.indexOf(' ', blank + 1)) {
-			Optional<Callout> thread = CalloutReader.readExactly(" ".repeat(blank + 1) + text.substring(blank + 1));
-			if (thread.isPresent()) {
-				return thread;
-			}
-		}
-		return Optional.empty();
 	}
 
 	/** What the title says of a thread that a nearer comment names; empty where it says something of its hole twice, as for holes of two depths. */

@@ -1,5 +1,6 @@
 package truelead.checker.rule.milling;
 
+import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.program.BlockRef;
@@ -27,27 +28,61 @@ final class TurnedDepth {
 	/** Part of the depth that is left to spring passes: a thread that only they cut is there already, or its first passes are lost (common practice, no source). */
 	private static final double SPRING = 0.1;
 
+	/** Part of the whole depth that a pass goes beyond the next one by a slip (common practice, no source). */
+	private static final double OUT_OF_ORDER = 0.1;
+
 	private TurnedDepth() {
 	}
 
 	/** The finding of a thread that goes too deep at first, or whose cycle has a height that is not its thread's; empty where neither is. */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> named = turned.thread().filter(t -> t.stated() && !t.value().system().taper() && !t.value().system().movement());
+		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
 		Optional<WallLimits> limits = named.flatMap(t -> WallLimits.of(t.value(), turned.inside(), turned.pass()));
 		double end = turned.deepest().radius();
 		if (limits.isEmpty() || !(2 * end >= limits.get().least() && 2 * end <= limits.get().most()) || begun(work, turned)) {
 			return Optional.empty();
 		}
 		ThreadSpec thread = named.get().value();
-		double crest = turned.inside() ? thread.diameter() / 2 - thread.system().profileOverPitch() * thread.pitch() : thread.diameter() / 2;
-		double whole = Math.abs(end - crest);
+		double height = thread.system().profileOverPitch() * thread.pitch();
+		double crest = turned.inside() ? thread.diameter() / 2 - height : thread.diameter() / 2;
+		double whole = thread.system().taper() ? height : Math.abs(end - crest);
 		Optional<CycleDepth> cycle = CycleDepth.of(turned.pass());
+		if (cycle.isEmpty() && (thread.system().movement() || thread.system().taper())) {
+			// wide forms are cut side by side, and how deep a taper begins is not known
+			return Optional.empty();
+		}
 		double first = cycle.isPresent() ? whole - Math.max(cycle.get().height() - cycle.get().first(), 0) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
 				: whole - Math.abs(end - turned.passes().get(0).radius());
 		if (cycle.isPresent() && cycle.get().height() > FAR * whole) {
 			return Optional.of(air(rule, turned, named.get(), cycle.get(), whole));
 		}
-		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : Optional.empty();
+		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole));
+	}
+
+	/** The first pass between two that are less deep, the one behind it deeper than the one before: it is out of their order, and those behind it cut air. */
+	private static Optional<Integer> tooFar(SinglePoint turned, double whole) {
+		List<SinglePoint.Pass> passes = turned.passes();
+		double out = turned.inside() ? 1 : -1;
+		for (int i = 1; i + 1 < passes.size(); i++) {
+			double before = out * passes.get(i - 1).radius();
+			double here = out * passes.get(i).radius();
+			double next = out * passes.get(i + 1).radius();
+			if (before < next && here - next > OUT_OF_ORDER * whole) {
+				return Optional.of(i);
+			}
+		}
+		return Optional.empty();
+	}
+
+	private static Draft tooFar(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, int index, double whole) {
+		Figures figures = new Figures(turned.pass().modal().unit());
+		SinglePoint.Pass pass = turned.passes().get(index);
+		SinglePoint.Pass before = turned.passes().get(index - 1);
+		SinglePoint.Pass next = turned.passes().get(index + 1);
+		String message = "the pass to diameter " + figures.fine(2 * pass.radius()) + " takes " + figures.fine(Math.abs(pass.radius() - before.radius())) + " of the thread's " + figures.fine(whole)
+				+ " at once, and the next, to " + figures.fine(2 * next.radius()) + ", cuts air; a diameter between " + figures.fine(2 * before.radius()) + " and " + figures.fine(2 * next.radius());
+		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(next.step().block(), "the next pass");
 	}
 
 	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. */

@@ -31,7 +31,7 @@ final class TurnedGroove {
 	/** The first pass that begins beside; empty where all share the thread's grooves, where a lead is wrong, and where the flanks are cut by turns. */
 	static Optional<Draft> beside(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
-		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST
+		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST && !severalStarts(turned, named.get().value())
 				|| !(Math.abs(turned.passes().get(0).lead() - named.get().value().lead()) <= KEPT * named.get().value().lead())) {
 			return Optional.empty();
 		}
@@ -60,6 +60,11 @@ final class TurnedGroove {
 		return changes > CHANGES && Math.abs(drift) < changes ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
 	}
 
+	/** Whether cycles that make all passes of a start by themselves cut a thread of several: no flank of it is cut by turns. */
+	private static boolean severalStarts(SinglePoint turned, ThreadSpec thread) {
+		return thread.starts() > 1 && turned.passes().stream().allMatch(pass -> pass.step().code() == 0 && (CycleDepth.of(pass.step()).isPresent() || !Double.isNaN(pass.step().turned())));
+	}
+
 	/** The pass that another one goes deeper from: the one before it, or the first where it begins anew from the crests, as for a further start. */
 	private static SinglePoint.Pass before(SinglePoint turned, int index) {
 		SinglePoint.Pass last = turned.passes().get(index - 1);
@@ -73,7 +78,7 @@ final class TurnedGroove {
 		BlockRef at = pass.begins().orElse(pass.step().block());
 		boolean word = pass.turned() != 0;
 		return Draft.of(rule, Severity.ERROR, word ? MillFacts.word(pass.step().block(), "Q") : MillFacts.word(at, "ZW"), "passes from here on begin " + figures.fine(Math.abs(off)) + " beside the groove of the first one: they cut away the thread between; "
-				+ (word ? "turn them by " + Figures.number(360.0 / thread.value().starts(), 1) + " degrees a start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
+				+ (word && thread.value().starts() == 1 ? "start them all at one angle" : word ? "turn them by " + Figures.number(360.0 / thread.value().starts(), 1) + " degrees a start" : "begin at Z" + Figures.number((pass.step().from().z() - off) / figures.unit().mm(), 3)
 				+ ", or whole pitches of " + figures.advance(thread.value().pitch()) + " from there"))
 				.programmed("start", figures.fine(pass.step().from().z()), at).related(turned.pass().block(), "the first pass").known("the callout", thread.value().designation(), thread);
 	}

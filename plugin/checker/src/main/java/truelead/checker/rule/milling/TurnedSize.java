@@ -22,6 +22,8 @@ final class TurnedSize {
 	/** Pitches beyond which another thread of the same tool explains the diameter, and beyond which a thread inside is another one than is named. */
 	private static final double FAR = 1;
 	private static final double STRANGE = 2;
+	/** Pitches on the radius that a last pass goes less deep than one before it by a slip, and not as a spring pass (common practice, no source). */
+	private static final double BACK = 0.05;
 
 	private TurnedSize() {
 	}
@@ -85,13 +87,18 @@ final class TurnedSize {
 		return thread.withoutClass().withHand(Hand.RIGHT);
 	}
 
+	private static BlockRef infeed(SinglePoint.Pass pass) {
+		return pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+	}
+
 	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread, WallLimits limits, double error) {
 		Figures figures = new Figures(pass.step().modal().unit());
-		boolean cycle = pass.step().code() == 0;
-		BlockRef at = cycle ? pass.step().block() : pass.infeed().orElse(pass.step().block());
-		Location word = MillFacts.word(at, "X");
 		boolean shallow = turned.inside() == error < 0;
-		String message = "the deepest pass of " + (turned.grooves(thread.value()) > 1 ? "this start" : "the thread") + " " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + ", " + thread.value().withoutClass().designation() + " needs "
+		SinglePoint.Pass last = turned.passes().get(turned.passes().size() - 1);
+		boolean back = shallow && turned.grooves(thread.value()) < 2 && Math.abs(last.radius() - pass.radius()) > BACK * thread.value().pitch();
+		BlockRef at = infeed(back ? last : pass);
+		Location word = MillFacts.word(at, "X");
+		String message = "the deepest pass of " + (turned.grooves(thread.value()) > 1 ? "this start" : "the thread") + " " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + (back ? " and the last one to " + figures.fine(2 * last.radius()) : "") + ", " + thread.value().withoutClass().designation() + " needs "
 				+ (error < 0 ? "at least " : "at most ") + figures.fine(error < 0 ? limits.least() : limits.most()) + (limits.taper() ? " there" : "") + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
 				+ (shallow ? ", the thread is not cut out and no gauge goes " + (turned.inside() ? "in" : "on") : ", the thread is too deep and loose") + "; " + figures.fine(limits.usual());
 		return Draft.of(rule, Severity.ERROR, word, message).programmed("diameter of the deepest pass", figures.fine(2 * pass.radius()), at)

@@ -39,8 +39,8 @@ final class TurnedSpindle {
 		boolean in = to < from;
 		// on a second spindle Z may grow towards its chuck: only what begins below the face comes out for certain
 		boolean out = from < 0 && to > from && Math.abs(to) < Math.abs(from);
-		// the machine decides what M3 is on a second spindle; what bored the hole there tells
-		boolean bored = turned.bore().filter(hole -> turned.grows() && hole.cut().step().modal().spindle() == modal.spindle()).isPresent();
+		// the machine decides what M3 is on a second spindle; what bored or turned there tells
+		boolean bored = turned.prepared().filter(step -> turned.grows() && step.modal().spindle() == modal.spindle()).isPresent();
 		if (thread.isEmpty() || !turns || modal.mirrored() || !in && !out || bored && modal.spindle() == SpindleTurn.COUNTERCLOCKWISE) {
 			return Optional.empty();
 		}

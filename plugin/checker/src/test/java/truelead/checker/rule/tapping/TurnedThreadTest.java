@@ -145,7 +145,7 @@ class TurnedThreadTest {
 		assertThat(said(named.replace("1.227", "0.9"))).singleElement().asString().startsWith("helix-off-size");
 		assertThat(said(named.replace("CYCLE97(2,,0,-28,42,42,6,3,1.227,0.1,30,0,8,2,3,1)", "CYCLE99(0,42,-28,42,6,3,1.083,0.1,30,0,8,2,2,2,1)").replace("AUSSEN", "INNEN"))).singleElement().asString()
 				.as("depth from the major diameter inside").contains("44.166 mm");
-		assertThat(said(named.replace("3,1)", "3,2)"))).as("several starts").singleElement().asString().startsWith("not-followed");
+		assertThat(said(named.replace("3,1)", "3,2)"))).as("two starts at the lead of one").singleElement().asString().startsWith("helix-uneven passes from here on begin 1 mm beside the groove");
 	}
 
 	private static List<String> passes(String thread, String spindle, String... passes) {
