@@ -15,6 +15,8 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Rotary;
+import truelead.checker.machine.WorkOffset;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
@@ -111,11 +113,9 @@ final class PlansPart {
 	}
 
 	private static String title(Place place) {
-		int offset = place.workOffset();
-		String name = offset > 5400 ? "G54.1 P" + (offset - 5400) : "G" + offset;
-		String turned = place.rotary().equals(truelead.checker.machine.Rotary.NONE) ? ""
+		String turned = place.rotary().equals(Rotary.NONE) ? ""
 				: ", A" + Figures.number(place.rotary().a(), 3) + " B" + Figures.number(place.rotary().b(), 3) + " C" + Figures.number(place.rotary().c(), 3);
-		return "Work offset " + name + ", plane " + AXES.charAt(place.plane().first()) + AXES.charAt(place.plane().second()) + turned
+		return "Work offset " + WorkOffset.name(place.workOffset()) + ", plane " + AXES.charAt(place.plane().first()) + AXES.charAt(place.plane().second()) + turned
 				+ (place.frame() > 0 ? ", shifted frame " + place.frame() : "");
 	}
 }
