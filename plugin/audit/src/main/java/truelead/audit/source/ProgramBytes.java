@@ -40,7 +40,8 @@ public final class ProgramBytes {
 			if (Files.exists(path) && !Files.isRegularFile(path)) {
 				return new Reading.Refused("is not an ordinary file");
 			}
-			return judge(Paths.name(path), bytes(path));
+			byte[] bytes = bytes(path);
+			return judge(Paths.name(path), bytes, Files.size(path));
 		} catch (IOException | SecurityException unreadable) {
 			return new Reading.Refused(why(unreadable));
 		} catch (OutOfMemoryError tooLarge) {
@@ -71,6 +72,11 @@ public final class ProgramBytes {
 			}
 		}
 		return Files.readAllBytes(path);
+	}
+
+	/** The same, of a file that is that long now: one that is still being written is no program yet. A system file that says no length counts as read. */
+	static Reading judge(String name, byte[] bytes, long lengthNow) {
+		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written") : judge(name, bytes);
 	}
 
 	/** Judges bytes that were read under that file name. */
