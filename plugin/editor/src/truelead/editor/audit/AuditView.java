@@ -160,6 +160,9 @@ public final class AuditView extends ViewPart {
 			programs.add(next);
 		}
 		tree.refresh();
+		if (programs.size() == 1 && scope.programs().size() == 1) {
+			tree.setExpandedState(programs.get(0), true); // whoever asks for one program wants its findings
+		}
 		if (job != null) {
 			say(programs.size() + " of " + scope.programs().size() + " programs");
 		}
