@@ -8,7 +8,7 @@ import truelead.checker.sheet.OperationSheet;
 /** The holes of an operation in numbers, and what is left between what is and what must be. */
 final class HolesTable {
 
-	private static final int MOST = 200;
+	private static final int MOST = 120;
 	private static final List<String> HEADS = List.of("made by", "diameter", "full to", "end of tool", "clear below", "full thread", "over the depth called out", "R above");
 
 	private final OperationSheet sheet;

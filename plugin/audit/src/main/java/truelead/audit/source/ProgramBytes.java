@@ -74,11 +74,6 @@ public final class ProgramBytes {
 		return Files.readAllBytes(path);
 	}
 
-	/** The same, of a file that is that long now: one that is still being written is no program yet. A system file that says no length counts as read. */
-	static Reading judge(String name, byte[] bytes, long lengthNow) {
-		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written") : judge(name, bytes);
-	}
-
 	/** Judges bytes that were read under that file name. */
 	static Reading judge(String name, byte[] bytes) {
 		if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
@@ -99,6 +94,11 @@ public final class ProgramBytes {
 					census.lineOfLongest(), census.longestLine()));
 		}
 		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)));
+	}
+
+	/** The same of a file that is {@code lengthNow} bytes long behind the reading: one that is still being written is no program yet. System files say 0. */
+	static Reading judge(String name, byte[] bytes, long lengthNow) {
+		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written") : judge(name, bytes);
 	}
 
 	private static boolean startsWith(byte[] bytes, int first, int second) {
