@@ -35,6 +35,8 @@ public final class AuditView extends ViewPart {
 	public static final String ID = "truelead.editor.audit.view";
 
 	private static final String HOW = "Choose programs, folders or projects and press Ctrl+Alt+A, or take Audit Threads from their context menu.";
+	/** So many findings are a list that a person looks through. */
+	private static final int FEW = 30;
 
 	/** Told when the view has something else to offer, on the UI thread. */
 	interface Watcher {
@@ -160,10 +162,19 @@ public final class AuditView extends ViewPart {
 			programs.add(next);
 		}
 		tree.refresh();
+		if (programs.size() == 1 && scope.programs().size() == 1) {
+			unfold(programs.get(0));
+		}
 		if (job != null) {
 			say(programs.size() + " of " + scope.programs().size() + " programs");
 		}
 		watchers.forEach(Watcher::changed);
+	}
+
+	/** Whoever asks for one program wants its findings: all of them where they are few, else how many each rule has. */
+	private void unfold(AuditedProgram program) {
+		boolean few = program.rules().stream().mapToInt(rule -> rule.findings().size()).sum() <= FEW;
+		tree.expandToLevel(program, few ? TreeViewer.ALL_LEVELS : 1);
 	}
 
 	private void replace(IFile file, Audited audited) {

@@ -14,7 +14,9 @@ import truelead.checker.lesson.Control;
 final class ControlRow {
 
 	/** Wanted width, px; a wider view gives more. */
-	private static final int NARROW = 100;
+	private static final int NARROW = 60;
+	/** Width of a field, px: six figures and the arrows. */
+	private static final int FIELD = 130;
 	private static final int FINE = 4;
 	private static final int STEPS = 1000;
 	private final Control control;
@@ -25,11 +27,11 @@ final class ControlRow {
 		this.moved = moved;
 	}
 
-	/** Puts the row into a grid of one column; {@code moved} hears of every change a person makes. */
+	/** Puts the row into a grid of two columns, the name above; {@code moved} hears of every change a person makes. */
 	static void into(Composite parent, Control control, double value, DoubleConsumer moved) {
 		ControlRow row = new ControlRow(control, moved);
 		Label label = new Label(parent, SWT.WRAP);
-		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(label);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(label);
 		label.setText((control.label() + (control.unit().isEmpty() ? "" : ", " + control.unit())).replace("&", "&&"));
 		if (control.choices().isEmpty()) {
 			row.number(parent, value);
@@ -44,7 +46,7 @@ final class ControlRow {
 		list.setItems(control.choices().toArray(String[]::new));
 		list.select((int) value);
 		list.addListener(SWT.Selection, event -> moved.accept(list.getSelectionIndex()));
-		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(list);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(list);
 	}
 
 	private void number(Composite parent, double value) {
@@ -52,7 +54,7 @@ final class ControlRow {
 		field.setData(control.name());
 		Scale slider = new Scale(parent, SWT.HORIZONTAL);
 		slider.setMaximum(STEPS);
-		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(field);
+		GridDataFactory.fillDefaults().hint(FIELD, SWT.DEFAULT).applyTo(field);
 		GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(slider);
 		set(field, value);
 		slide(slider, value);

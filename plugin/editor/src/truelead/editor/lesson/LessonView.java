@@ -103,7 +103,7 @@ public final class LessonView extends ViewPart {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
 		controls(scrolled(halves), lesson);
 		results(scrolled(halves), lesson);
-		halves.setWeights(3, 7);
+		halves.setWeights(4, 6);
 		content.getParent().layout(true, true);
 		show();
 	}
@@ -132,6 +132,7 @@ public final class LessonView extends ViewPart {
 	}
 
 	private void controls(Composite parent, Lesson lesson) {
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(4, 4).applyTo(parent);
 		lesson.controls().forEach(control -> ControlRow.into(parent, control, filled.values().of(control.name()), value -> move(control.name(), value)));
 	}
 
@@ -148,6 +149,8 @@ public final class LessonView extends ViewPart {
 		new TableColumn(readings, SWT.LEFT);
 		new TableColumn(readings, SWT.RIGHT);
 		lesson.readings().forEach(reading -> new TableItem(readings, SWT.NONE).setText(0, reading.label()));
+		// by itself it would be as wide as its words, and with it all that stands above
+		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(readings);
 		Label grounds = new Label(parent, SWT.WRAP);
 		grounds.setText(("What it rests on: " + String.join(" ", lesson.grounds()) + " A model for learning, not for choosing a feed.").replace("&", "&&"));
 		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(grounds);

@@ -2,7 +2,6 @@ package truelead.checker;
 
 import java.util.Optional;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.NoLead;
@@ -82,22 +81,13 @@ final class AssumedUnit {
 		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isPresent()) {
 			return false;
 		}
-		return NoLead.unless(advance(tapping), advance(tapping) * factor);
+		return NoLead.unless(Math.abs(tapping.advance()), Math.abs(tapping.advance()) * factor);
 	}
 
 	private static double leadOverPitch(Tapping tapping) {
 		if (tapping.strokes().isEmpty() || tapping.wanted().statedThread().isEmpty()) {
 			return Double.NaN;
 		}
-		return advance(tapping) / tapping.wanted().statedThread().get().value().lead();
-	}
-
-	/** Advance of the first stroke in a turn, mm. */
-	private static double advance(Tapping tapping) {
-		TapStroke stroke = tapping.strokes().get(0);
-		double mm = stroke.modal().unit().mm();
-		double lead = stroke.lead().isSet() ? stroke.lead().value()
-				: stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() : stroke.feed().value() / stroke.speed().value();
-		return Math.abs(lead) * mm;
+		return Math.abs(tapping.advance()) / tapping.wanted().statedThread().get().value().lead();
 	}
 }

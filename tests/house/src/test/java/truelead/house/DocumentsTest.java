@@ -12,9 +12,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** What README.md and DEVELOPERS.md name is there. */
+/** What README.md, DEVELOPERS.md and the descriptions of the packages name is there. */
 class DocumentsTest {
 
 	private static final Pattern TYPE = Pattern.compile("\\b(?:class|record|interface|enum|grammar) (\\w+)");
@@ -31,14 +32,20 @@ class DocumentsTest {
 		Set<String> others = new HashSet<>(List.of("Double", "Comparator")); // Java's own
 		House.files().stream().filter(file -> file.endsWith(".g4")).forEach(file -> others.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
 		Set<String> gone = new TreeSet<>();
-		for (Matcher found = NAMED.matcher(House.text("DEVELOPERS.md")); found.find();) {
+		for (Matcher found = NAMED.matcher(pages()); found.find();) {
 			List<JavaSource> known = types.getOrDefault(found.group(2), List.of());
 			boolean there = known.stream().anyMatch(source -> (source.packageName() + ".").endsWith(found.group(1)) && has(source, found.group(3)));
 			if (!there && !others.contains(found.group(2))) {
 				gone.add(found.group());
 			}
 		}
-		assertThat(gone).as("DEVELOPERS.md names a class, a package before it or something in it that is no longer there: tell what is there now").isEmpty();
+		assertThat(gone).as("DEVELOPERS.md or a package-info names a class, a package before it or something in it that is no longer there: tell what is there now").isEmpty();
+	}
+
+	/** DEVELOPERS.md and behind it how each package works, names between the same marks. */
+	private static String pages() {
+		return House.text("DEVELOPERS.md") + House.JAVA.stream().filter(source -> source.path().endsWith("package-info.java"))
+				.map(source -> source.text().replaceAll("\\{@code ([^}]*)}", "`$1`")).collect(Collectors.joining("\n"));
 	}
 
 	/** Whether a source speaks of each of some members. */
@@ -49,13 +56,13 @@ class DocumentsTest {
 	@Test
 	void everySwitchOfTheTestsIsThere() {
 		Set<String> gone = new TreeSet<>();
-		for (Matcher found = SWITCH.matcher(House.text("DEVELOPERS.md")); found.find();) {
+		for (Matcher found = SWITCH.matcher(pages()); found.find();) {
 			String name = found.group(1);
 			if (!name.startsWith("surefire.") && House.JAVA.stream().noneMatch(source -> source.text().contains('"' + name + '"'))) {
 				gone.add(name);
 			}
 		}
-		assertThat(gone).as("DEVELOPERS.md names a system property that nothing asks for").isEmpty();
+		assertThat(gone).as("DEVELOPERS.md or a package-info names a system property that nothing asks for").isEmpty();
 	}
 
 	@Test

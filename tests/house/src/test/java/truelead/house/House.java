@@ -44,7 +44,9 @@ final class House {
 
 				@Override
 				public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-					files.add(TOP.relativize(file).toString().replace('\\', '/'));
+					if (!NOT_OURS.contains(file.getFileName().toString())) { // in a worktree .git is a file
+						files.add(TOP.relativize(file).toString().replace('\\', '/'));
+					}
 					return FileVisitResult.CONTINUE;
 				}
 			});

@@ -163,7 +163,7 @@ final class FindingsPart {
 		return switch (severity) {
 			case ERROR -> "\u2716";
 			case WARNING -> "\u25b2";
-			case INFORMATION -> "i";
+			case INFORMATION -> "\u00b7";
 		};
 	}
 }

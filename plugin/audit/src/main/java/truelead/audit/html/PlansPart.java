@@ -15,6 +15,8 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Rotary;
+import truelead.checker.machine.WorkOffset;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
@@ -27,7 +29,7 @@ import truelead.checker.work.Work;
 final class PlansPart {
 
 	private static final int MOST_PLANS = 24;
-	private static final int MOST_ROWS = 120;
+	private static final int MOST_LISTED = 200;
 	private static final String AXES = "XYZ";
 
 	private final Audited.Checked program;
@@ -90,14 +92,18 @@ final class PlansPart {
 		}
 		Drawing drawing = new PatternPlan(drawn, "" + AXES.charAt(first.plane().first()) + AXES.charAt(first.plane().second()), unit).draw(Ink.OF_PAGE);
 		html.element("h3", "", title).raw("<div class=\"beside\"><figure>" + drawing.svg() + "<figcaption>").text(drawing.text()).raw("</figcaption></figure>\n");
-		html.raw("<table class=\"list\">").heads(List.of("hole", "position", "diameter", "thread", "state"));
+		AlikeTable table = new AlikeTable(List.of("diameter", "thread", "state"));
 		Figures figures = new Figures(unit);
-		for (int i = 0; i < Math.min(MOST_ROWS, drawn.size()); i++) {
+		for (int i = 0; i < Math.min(MOST_LISTED, drawn.size()); i++) {
 			PlanHole hole = drawn.get(i);
-			html.cells(List.of(hole.label(), position(first, hole, unit), Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
+			table.add(hole.label() + ": " + position(first, hole, unit), List.of(Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
 					threads.getOrDefault(holes.get(i).place(), "\u2013"), hole.state().words()));
 		}
-		html.raw("</table></div>\n");
+		table.write(html);
+		html.raw("</div>\n");
+		if (drawn.size() > MOST_LISTED) {
+			html.element("p", "class=\"cut\"", "Only the first " + MOST_LISTED + " of " + drawn.size() + " holes are listed here; the JSON report has all.");
+		}
 	}
 
 	private static String position(Place place, PlanHole hole, LengthUnit unit) {
@@ -107,11 +113,9 @@ final class PlansPart {
 	}
 
 	private static String title(Place place) {
-		int offset = place.workOffset();
-		String name = offset > 5400 ? "G54.1 P" + (offset - 5400) : "G" + offset;
-		String turned = place.rotary().equals(truelead.checker.machine.Rotary.NONE) ? ""
+		String turned = place.rotary().equals(Rotary.NONE) ? ""
 				: ", A" + Figures.number(place.rotary().a(), 3) + " B" + Figures.number(place.rotary().b(), 3) + " C" + Figures.number(place.rotary().c(), 3);
-		return "Work offset " + name + ", plane " + AXES.charAt(place.plane().first()) + AXES.charAt(place.plane().second()) + turned
+		return "Work offset " + WorkOffset.name(place.workOffset()) + ", plane " + AXES.charAt(place.plane().first()) + AXES.charAt(place.plane().second()) + turned
 				+ (place.frame() > 0 ? ", shifted frame " + place.frame() : "");
 	}
 }

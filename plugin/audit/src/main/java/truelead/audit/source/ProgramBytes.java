@@ -40,7 +40,8 @@ public final class ProgramBytes {
 			if (Files.exists(path) && !Files.isRegularFile(path)) {
 				return new Reading.Refused("is not an ordinary file");
 			}
-			return judge(Paths.name(path), bytes(path));
+			byte[] bytes = bytes(path);
+			return judge(Paths.name(path), bytes, Files.size(path));
 		} catch (IOException | SecurityException unreadable) {
 			return new Reading.Refused(why(unreadable));
 		} catch (OutOfMemoryError tooLarge) {
@@ -93,6 +94,11 @@ public final class ProgramBytes {
 					census.lineOfLongest(), census.longestLine()));
 		}
 		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)));
+	}
+
+	/** The same of a file that is {@code lengthNow} bytes long behind the reading: one that is still being written is no program yet. System files say 0. */
+	static Reading judge(String name, byte[] bytes, long lengthNow) {
+		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written") : judge(name, bytes);
 	}
 
 	private static boolean startsWith(byte[] bytes, int first, int second) {

@@ -85,6 +85,32 @@ class HtmlReportTest {
 	}
 
 	@Test
+	void holesThatAreAlikeStandTogetherAndAnAssumedLeadProvesNothing() throws IOException {
+		program = Files.writeString(folder.resolve("plate.nc"), """
+				G21 G90 G94 G54
+				T1 M6 (DRILL 5.0)
+				G0 X10. Y10. S1900 M3
+				G43 Z20. H1
+				G81 Z-22. R2. F190
+				X30.
+				Y30. Z-19.
+				G80
+				T2 M6 (TAP M6X1 14 DEEP)
+				G0 X10. Y10. S520 M3
+				G43 Z20. H2
+				G84 Z-16. R5. F520
+				X30.
+				Y30.
+				G80
+				M30
+				""");
+		assertThat(page("html").replace('\u00a0', ' ')).contains(">2 holes: G54 X10 Y10 \u00b7 G54 X30 Y10<", ">G54 X30 Y30<", ">about 13.5 mm<", ">about -0.5 mm<", ">+1.5 mm<")
+				.contains("2.5 mm, default: a lead of 2.5 threads, form C, is assumed");
+		Files.writeString(program, Files.readString(program).replace("14 DEEP)", "14 DEEP)\n(TOOL: TAP, LEAD 2.5)"));
+		assertThat(page("html")).contains(">13.5 mm<", ">\u2716 -0.5 mm<");
+	}
+
+	@Test
 	void theSheetsStandAlone() throws IOException {
 		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
 		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");

@@ -40,6 +40,13 @@ class ProgramBytesTest {
 		assertThat(reading).isEqualTo(new Reading.Refused("line 4 is 1,000,001 characters long; no program has such a line"));
 	}
 
+	@Test
+	void aFileThatIsStillBeingWrittenIsNoProgramYet() {
+		byte[] half = "%\nG0 X1\n".getBytes(ISO_8859_1);
+		assertThat(ProgramBytes.judge("a.nc", half, 300)).isEqualTo(new Reading.Refused("changed while it was read; check it when it is written"));
+		assertThat(ProgramBytes.judge("a.nc", half, half.length)).isInstanceOf(Reading.Program.class);
+	}
+
 	private static Reading judge(String text) {
 		return ProgramBytes.judge("a.nc", text.getBytes(ISO_8859_1));
 	}

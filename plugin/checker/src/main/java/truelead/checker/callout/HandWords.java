@@ -60,13 +60,13 @@ final class HandWords {
 		return SITES.contains(TradeWords.fold(word));
 	}
 
-	/** THREAD MILL M8 LEFT HAND CUTTING: so is the cutter ground, whatever thread it makes. */
+	/** THREAD MILL M8 LEFT HAND CUTTING. */
 	private boolean ofTheCutter(int at) {
-		int next = at + 1;
-		while (next < parts.size() && (dash(next) || is(next, Meaning.HAND))) {
-			next++;
-		}
-		return is(next, Meaning.CUT) && IntStream.range(0, parts.size()).anyMatch(i -> is(i, Meaning.THREAD_MILL) || is(i, Meaning.MILL));
+		return CutterHand.meant(parts.stream().skip(at + 1).map(HandWords::text).iterator()) && IntStream.range(0, parts.size()).anyMatch(i -> is(i, Meaning.THREAD_MILL) || is(i, Meaning.MILL));
+	}
+
+	private static String text(Part part) {
+		return part instanceof Part.Word word ? word.text() : part instanceof Part.Other other ? other.text() : "";
 	}
 
 	private boolean is(int i, Meaning meaning) {

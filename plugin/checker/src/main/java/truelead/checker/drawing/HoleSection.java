@@ -12,6 +12,7 @@ import truelead.checker.program.LengthUnit;
  * @param drillTip    depth of the drill's point; same as {@code drillFull} for a flat bottom
  * @param tapTip      depth of the threading tool's end
  * @param fullThread  depth to which the thread is fully formed: tool's end less its lead
+ * @param leadAssumed whether nobody says how long that lead is
  * @param called      depth of thread called out
  * @param wall        thickness of the wall; NaN where not known
  * @param through    whether the hole goes through, so that the tool may leave it below
@@ -19,7 +20,7 @@ import truelead.checker.program.LengthUnit;
  * @param start       height of the R plane above the top
  * @param unit        unit the lengths are shown in
  */
-public record HoleSection(double major, double pitch, double drill, double drillFull, double drillTip, double tapTip, double fullThread, double called,
+public record HoleSection(double major, double pitch, double drill, double drillFull, double drillTip, double tapTip, double fullThread, boolean leadAssumed, double called,
 		double wall, boolean through, double countersink, double start, LengthUnit unit) {
 
 	private static final int WIDTH = 420;
@@ -51,8 +52,9 @@ public record HoleSection(double major, double pitch, double drill, double drill
 			labels.add(Math.max(14, at.y(-start)), "R plane " + show(start) + " above", false);
 		}
 		labels.add(at.y(0), "top of the hole", false);
-		add(labels, at, called, "thread called out " + show(called), fullThread < called - 1e-6);
-		add(labels, at, fullThread, "full thread to " + show(fullThread), fullThread < called - 1e-6);
+		boolean falls = fullThread < called - 1e-6 && !(leadAssumed && called < tapTip);
+		add(labels, at, called, "thread called out " + show(called), falls);
+		add(labels, at, fullThread, "full thread to " + end(), falls);
 		add(labels, at, tapTip, "end of the tap " + show(tapTip), hits());
 		add(labels, at, drillFull, "full diameter to " + show(drillFull), hits());
 		if (drillTip > drillFull + 1e-6) {
@@ -84,7 +86,7 @@ public record HoleSection(double major, double pitch, double drill, double drill
 			text.append(drillTip > drillFull + 1e-6 ? ", drill point at " + show(drillTip) : "").append(". ");
 		}
 		text.append(Double.isNaN(tapTip) ? "" : "End of the tap at " + show(tapTip)
-				+ (Double.isNaN(fullThread) ? "" : ", full thread to " + show(fullThread)) + ". ");
+				+ (Double.isNaN(fullThread) ? "" : ", full thread to " + end()) + ". ");
 		text.append(Double.isNaN(called) ? "" : "Called out: " + show(called) + " of thread. ");
 		text.append(through ? "The hole goes through. " : "");
 		if (!through && !Double.isNaN(tapTip) && !Double.isNaN(drillFull)) {
@@ -92,6 +94,10 @@ public record HoleSection(double major, double pitch, double drill, double drill
 			text.append(clear >= 0 ? show(clear) + " clear below the tap. " : "The tap goes " + show(-clear) + " below the full diameter. ");
 		}
 		return text.append(Double.isNaN(wall) ? "" : "Far face at " + show(wall) + ". ").toString().strip();
+	}
+
+	private String end() {
+		return (leadAssumed ? "about " : "") + show(fullThread);
 	}
 
 	private String show(double mm) {

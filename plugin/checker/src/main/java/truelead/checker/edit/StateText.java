@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.WorkOffset;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
@@ -24,7 +25,7 @@ final class StateText {
 		state.put("unit", modal.unit() == LengthUnit.MM ? "mm" : "inch");
 		state.put("plane", modal.plane().name());
 		state.put("distances", modal.absolute() ? "absolute" : "incremental");
-		state.put("work offset", offset(modal.workOffset()));
+		state.put("work offset", WorkOffset.name(modal.workOffset()));
 		state.put("tool", number("T", modal.tool()));
 		state.put("length offset", number("H", modal.lengthOffset()));
 		state.put("radius compensation", modal.compensation() == Compensation.OFF ? "off"
@@ -57,9 +58,5 @@ final class StateText {
 
 	private static String unknown(Setting setting) {
 		return setting.isSet() ? "not known" : "none";
-	}
-
-	private static String offset(int number) {
-		return number > 5900 ? "G59." + number % 100 : number >= 5400 ? "G54.1 P" + number % 100 : "G" + number;
 	}
 }

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
+import truelead.checker.callout.CutterHand;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Remembered;
 
@@ -41,8 +42,6 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN");
 	private static final Set<String> PITCHES = Set.of("P", "STEIGUNG", "PASSO", "PASO");
 	private static final Set<String> SINGLE = Set.of("ONE", "EIN");
-	private static final Set<String> CUTTING = Set.of("CUT", "CUTTING", "SCHNEIDEND");
-	private static final Set<String> HAND = Set.of("HAND");
 	private static final Set<String> LEFT = Set.of("LEFT", "LH", "LINKS");
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
@@ -127,20 +126,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		return at >= 0 && (tokens.get(at).getText().equals("1") || says(tokens.get(at), SINGLE));
 	}
 
-	/** LEFT HAND CUTTING, LH CUT, LINKSSCHNEIDEND: of the cutter, not of the thread. */
+	/** LEFT HAND CUTTING, LINKSSCHNEIDEND: of the cutter, not of the thread. */
 	private static boolean cutsLeft(CommonTokenStream tokens, int at) {
-		if (!says(tokens.get(at), LEFT)) {
-			return says(tokens.get(at), CUTS_LEFT);
-		}
-		for (int i = at + 1; i < tokens.size() && i <= at + 3; i++) {
-			if (says(tokens.get(i), CUTTING)) {
-				return true;
-			}
-			if (!tokens.get(i).getText().equals("-") && !says(tokens.get(i), HAND)) {
-				return false;
-			}
-		}
-		return false;
+		return says(tokens.get(at), CUTS_LEFT)
+				|| says(tokens.get(at), LEFT) && CutterHand.meant(tokens.getTokens().stream().skip(at + 1).map(Token::getText).iterator());
 	}
 
 	/** The pitch of 12 TPI; the 12 of a callout, 1-12 TPI or 1X12, belongs to the thread. */

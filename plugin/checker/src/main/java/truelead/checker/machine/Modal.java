@@ -27,7 +27,7 @@ import truelead.checker.program.WordRef;
  * @param lengthOffset   H in force under G43, NONE under G49 or before
  * @param compensation   cutter radius compensation
  * @param compensationOffset D in force
- * @param workOffset     54 to 59 for G54 to G59, 54.1 and so on as 5401.. for further ones, 53 for machine coordinates
+ * @param workOffset     54 to 59 for G54 to G59, others as {@link WorkOffset} has them, 53 for machine coordinates
  * @param coolant        any of M7, M8 or the profile's coolant codes on
  * @param rigid          the rigid-tap code in force with its S (known or not); empty when off
  * @param rigidWord      the M word of the rigid-tap code

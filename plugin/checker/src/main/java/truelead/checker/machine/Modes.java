@@ -101,7 +101,7 @@ final class Modes {
 			case COMPENSATION_RIGHT -> compensation(Compensation.RIGHT, words);
 			case LENGTH_OFFSET -> lengthOffset(words, index);
 			case LENGTH_OFFSET_OFF -> lengthOffset(Setting.NONE);
-			case WORK_OFFSET -> workOffset(words, words.gCode(index) % 10 == 0 ? words.gCode(index) / 10 : 5900 + words.gCode(index) % 10, index);
+			case WORK_OFFSET -> workOffset(words, WorkOffset.ofCode(words.gCode(index)), index);
 			case EXTENDED_WORK_OFFSET -> extendedOffset(words, index);
 			case POLAR -> motion.polar().turnOn();
 			case POLAR_OFF -> motion.polar().turnOff();
@@ -172,10 +172,10 @@ final class Modes {
 
 	private void extendedOffset(Words words, int index) {
 		if (words.has('P') && words.value('P') >= 1) {
-			workOffset(words, 5400 + (int) words.value('P'), index);
+			workOffset(words, WorkOffset.FURTHER + (int) words.value('P'), index);
 			words.hide(NUMBER);
 		} else {
-			workOffset(words, 5400, index);
+			workOffset(words, WorkOffset.FURTHER, index);
 		}
 	}
 

@@ -30,7 +30,7 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 			return Optional.empty();
 		}
 		if (!rigid && given.number(8, 0) == AS_IN_FORCE) {
-			boolean sure = state.feed.known() && state.speed.known() && turns(state.spindle);
+			boolean sure = state.feed.known() && state.speed.known() && state.spindle.turns();
 			return sure ? Optional.of(new NamedLead(Optional.empty(), state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(), Optional.empty()))
 					: Optional.empty();
 		}
@@ -38,7 +38,7 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 		double value = given.number(source);
 		double lead = source < pitch ? StandardPitch.of(Math.abs(value)) / state.unit.mm()
 				: Math.abs(value) * unit(given.number(pitch == 8 ? 13 : 12, 0), Math.abs(value), state.unit);
-		if (!(lead > 0) || !rigid && !turns(state.spindle)) {
+		if (!(lead > 0) || !rigid && !state.spindle.turns()) {
 			return Optional.empty();
 		}
 		Optional<Setting> said = Optional.of(given.setting(source, source < pitch ? "MPIT" : "PIT", lead));
@@ -57,10 +57,6 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 	/** What the number of a pitch is multiplied by to be one in program units: as it is, mm, threads an inch, inches a turn. */
 	private static double unit(double kind, double value, LengthUnit unit) {
 		return kind == 0 ? 1 : kind == 1 ? 1 / unit.mm() : kind == 2 ? LengthUnit.INCH.mm() / unit.mm() / (value * value) : kind == 3 ? LengthUnit.INCH.mm() / unit.mm() : Double.NaN;
-	}
-
-	private static boolean turns(SpindleTurn turn) {
-		return turn == SpindleTurn.CLOCKWISE || turn == SpindleTurn.COUNTERCLOCKWISE;
 	}
 
 	private static SpindleTurn behind(double code) {

@@ -158,7 +158,7 @@ final class Shifts {
 			return;
 		}
 		int number = words.has('P') && !Double.isNaN(words.value('P')) ? (int) words.value('P') : 0;
-		int offset = number == 0 ? kind == 20 ? place.workOffset() : 53 : kind == 20 && number > 9 ? 5400 + number : number <= 6 ? 53 + number : 5880 + number;
+		int offset = number == 0 ? kind == 20 ? place.workOffset() : 53 : kind == 20 && number > 9 ? WorkOffset.FURTHER + number : WorkOffset.ofData(number);
 		boolean consistent = kind == 2 && state.absolute;
 		List<Object> data = new ArrayList<>(Arrays.asList(kind, consistent ? 0 : words.block()));
 		for (char letter : "XYZABCR".toCharArray()) {

@@ -50,6 +50,11 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 
 	/** Sum of the sweeps, radians, without sign. */
 	public double sweep() {
+		return sweep(arcs);
+	}
+
+	/** The same of any arcs, radians. */
+	static double sweep(List<Step.Arc> arcs) {
 		double sweep = 0;
 		for (Step.Arc arc : arcs) {
 			sweep += Math.abs(arc.sweep());

@@ -150,7 +150,7 @@ public final class ArcRuns {
 	}
 
 	private void forget() {
-		if (sweep() < CIRCLE) {
+		if (ArcRun.sweep(arcs) < CIRCLE) {
 			arcs.clear();
 		}
 	}
@@ -192,7 +192,7 @@ public final class ArcRuns {
 		if (arcs.isEmpty()) {
 			return;
 		}
-		double sweep = sweep();
+		double sweep = ArcRun.sweep(arcs);
 		if (sweep >= HELIX && !(beginsLost && sweep < CIRCLE)) {
 			ArcRun run = new ArcRun(order, last, tool, List.copyOf(recent), arcs, List.of());
 			if (run.helical() || sweep >= CIRCLE) {
@@ -203,14 +203,6 @@ public final class ArcRuns {
 			remember(arc);
 		}
 		arcs.clear();
-	}
-
-	private double sweep() {
-		double sweep = 0;
-		for (Step.Arc arc : arcs) {
-			sweep += Math.abs(arc.sweep());
-		}
-		return sweep;
 	}
 
 	private void after(Step step) {

@@ -63,7 +63,7 @@ public final class Drawings {
 		double major = sheet.thread().map(Fact::value).map(ThreadSpec::diameter)
 				.orElse(sheet.tool().facts().diameter().map(Fact::value).orElse(Double.NaN));
 		return hole.filter(one -> !Double.isNaN(one.drill()) || !Double.isNaN(major)).map(one -> new HoleSection(major, sheet.lead(), one.drill(), one.drillFull(),
-				one.drillTip(), one.tip(), one.fullThread(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(), sheet.unit()).draw(ink));
+				one.drillTip(), one.tip(), one.fullThread(), sheet.leadAssumed(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(), sheet.unit()).draw(ink));
 	}
 
 	private static Optional<Drawing> helix(OperationSheet sheet, ThreadMilling milling, Ink ink) {

@@ -10,6 +10,7 @@ import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.WorkOffset;
 import truelead.checker.pass.MillPass;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
@@ -80,12 +81,8 @@ final class HoleReader {
 		if (!place.known()) {
 			return "place not known";
 		}
-		return offset(place.workOffset()) + AXES.charAt(place.plane().first()) + shown(place.u()) + " " + AXES.charAt(place.plane().second())
+		return WorkOffset.name(place.workOffset()) + " " + AXES.charAt(place.plane().first()) + shown(place.u()) + " " + AXES.charAt(place.plane().second())
 				+ shown(place.v());
-	}
-
-	private static String offset(int workOffset) {
-		return workOffset >= 5401 ? "G54.1 P" + (workOffset - 5400) + " " : workOffset >= 53 && workOffset <= 59 ? "G" + workOffset + " " : "";
 	}
 
 	private String shown(double mm) {

@@ -65,6 +65,11 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 		return advance - lead;
 	}
 
+	/** Whether the length of the tool's lead, and so the end of the full thread, is only what is usual for such a tool. */
+	public boolean leadAssumed() {
+		return leadLength > 0 && tool().facts().leadTurns().filter(Fact::stated).isEmpty();
+	}
+
 	/** What is not known, one sentence each. */
 	public List<String> notKnown() {
 		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why().words()).distinct().toList();

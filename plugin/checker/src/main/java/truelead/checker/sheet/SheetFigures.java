@@ -29,7 +29,8 @@ public final class SheetFigures {
 		add(all, "a turn", turn(sheet, figures));
 		add(all, "depth called out", sheet.depth());
 		add(all, "cut diameter", Double.isNaN(sheet.cutDiameter()) ? "" : figures.fine(sheet.cutDiameter()));
-		add(all, "lead of the tool", sheet.leadLength() > 0 ? figures.length(sheet.leadLength()) : "");
+		add(all, "lead of the tool", sheet.leadLength() > 0 ? figures.length(sheet.leadLength())
+				+ sheet.tool().facts().leadTurns().map(turns -> ", " + turns.origin()).orElse("") : "");
 		return all;
 	}
 

@@ -57,7 +57,7 @@ public final class Sheets {
 		LengthUnit unit = modal.map(Modal::unit).orElse(LengthUnit.MM);
 		double lead = lead(tapping.wanted());
 		double speed = first.map(stroke -> stroke.speed().value()).orElse(Double.NaN);
-		double advance = first.map(stroke -> advance(stroke, unit)).orElse(Double.NaN);
+		double advance = tapping.advance();
 		double tapered = tapping.tool().facts().leadTurns().map(turns -> turns.value() * lead).orElse(Double.NaN);
 		double used = Double.isNaN(lead) ? advance : lead;
 		List<HoleSheet> holes = new HoleReader(tapping.wanted(), tapered, unit).tapped(tapping);
@@ -98,18 +98,6 @@ public final class Sheets {
 	/** What the thread advances in a turn, mm. */
 	private static double lead(Wanted wanted) {
 		return wanted.thread().map(Fact::value).map(ThreadSpec::lead).orElse(Double.NaN);
-	}
-
-	private static double advance(TapStroke stroke, LengthUnit unit) {
-		if (stroke.lead().isSet()) {
-			return stroke.lead().value() * unit.mm();
-		}
-		double feed = stroke.feed().value() * unit.mm();
-		return switch (stroke.modal().feedMode()) {
-			case PER_MINUTE -> stroke.speed().value() > 0 ? feed / stroke.speed().value() : Double.NaN;
-			case PER_REVOLUTION -> feed;
-			case INVERSE_TIME -> Double.NaN;
-		};
 	}
 
 	private static String feed(TapStroke stroke, LengthUnit unit) {

@@ -6,8 +6,6 @@ import truelead.checker.hole.Place;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
-import truelead.checker.program.FeedMode;
-import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
 import truelead.checker.tool.ToolUse;
 
@@ -41,15 +39,9 @@ public record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Ro
 				turning, own ? at.modal().feed() : feedOut, speedOut, turningOut, staleFeed, positioned, repeat, row.map(r -> r.resolution(index)).orElse(resolution));
 	}
 
-	/** Advance in a turn that S and F make, mm; NaN where it is not known. */
+	/** What the tap is led in a turn, mm, as of a {@link TapStroke}; NaN where it is not known. */
 	public double advance() {
-		LengthUnit unit = step.modal().unit();
-		if (lead.isSet()) {
-			return lead.value() * unit.mm();
-		}
-		FeedMode mode = step.modal().feedMode();
-		double mm = feed.value() * unit.mm();
-		return mode == FeedMode.PER_REVOLUTION ? mm : mode == FeedMode.PER_MINUTE ? mm / speed.value() : Double.NaN;
+		return TapStroke.advance(step.modal(), lead, feed, speed);
 	}
 
 	/** When the last of them is made. */

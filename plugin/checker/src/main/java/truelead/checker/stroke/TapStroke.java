@@ -59,6 +59,24 @@ public record TapStroke(int order, Step step, Optional<Step> back, ToolUse tool,
 		return Double.isNaN(way) && step instanceof Step.Stroke stroke ? Math.abs(stroke.way()) : way;
 	}
 
+	/** What the tap is led along its axis in a turn, mm: K or F of a synchronised move, F a turn, or F / S; NaN where it is not known. */
+	public double advance() {
+		return advance(step.modal(), lead, feed, speed);
+	}
+
+	/** The same of a stroke with this state, lead, feed and speed. */
+	static double advance(Modal modal, Setting lead, Setting feed, Setting speed) {
+		if (lead.isSet()) {
+			return lead.value() * modal.unit().mm();
+		}
+		double mm = feed.value() * modal.unit().mm();
+		return switch (modal.feedMode()) {
+			case PER_REVOLUTION -> mm;
+			case PER_MINUTE -> speed.value() > 0 ? mm / speed.value() : Double.NaN;
+			case INVERSE_TIME -> Double.NaN;
+		};
+	}
+
 	/** -1 where the tap goes towards smaller numbers along the axis, the usual way, +1 otherwise. */
 	public int direction() {
 		return bottom > start ? 1 : -1;

@@ -72,6 +72,11 @@ public record Tapping(int index, int group, Method method, ToolUse tool, BlockRe
 		return guessed && strokes.typical().stream().anyMatch(other -> Double.compare(other.start(), stroke.start()) != 0) ? Surfaces.of(stroke) : wanted.surface();
 	}
 
+	/** What the tap is led along its axis in a turn at the first stroke, mm; NaN where it is not known. */
+	public double advance() {
+		return strokes.isEmpty() ? Double.NaN : strokes.get(0).advance();
+	}
+
 	@Override
 	public List<Hole> holes() {
 		return strokes.holes();

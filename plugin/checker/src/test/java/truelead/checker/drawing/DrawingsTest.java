@@ -31,7 +31,7 @@ class DrawingsTest {
 
 	@Test
 	void inchesAreShownInInches() {
-		HoleSection inch = new HoleSection(6.35, 1.27, 5.105, 20, 21.5, 12.7, 10, 10, Double.NaN, false, Double.NaN, 5, LengthUnit.INCH);
+		HoleSection inch = new HoleSection(6.35, 1.27, 5.105, 20, 21.5, 12.7, 10, false, 10, Double.NaN, false, Double.NaN, 5, LengthUnit.INCH);
 		assertThat(inch.draw(Ink.BLACK).text()).startsWith("Hole 0.201 in in diameter");
 	}
 
@@ -61,7 +61,7 @@ class DrawingsTest {
 
 	@Property(tries = 200)
 	void anyNumbersGiveAPicture(@ForAll double a, @ForAll double b, @ForAll double c, @ForAll double d) throws Exception {
-		wellFormed(new HoleSection(a, b, c, d, a, b, c, d, a, a > b, b, c, LengthUnit.MM).draw(Ink.OF_PAGE));
+		wellFormed(new HoleSection(a, b, c, d, a, b, c, a > c, d, a, a > b, b, c, LengthUnit.MM).draw(Ink.OF_PAGE));
 		wellFormed(new FeedDrift(a, b, c, LengthUnit.INCH).draw(Ink.WHITE));
 		wellFormed(new HelixPlan(a, b, c, d, new Point(a, b, 0), List.of(new Point(a, b, 0), new Point(c, d, 0)), LengthUnit.MM).draw(Ink.BLACK));
 		wellFormed(new PatternPlan(List.of(new PlanHole("1", a, b, c, PlanHole.State.NO_HOLE), new PlanHole("2", c, d, a, PlanHole.State.DRILLED)), "ZX",
@@ -98,7 +98,7 @@ class DrawingsTest {
 	}
 
 	private static HoleSection section(double full, double point, double tip) {
-		return new HoleSection(6, 1, 5, full, point, tip, tip - 2.5, 10, Double.NaN, false, Double.NaN, 5, LengthUnit.MM);
+		return new HoleSection(6, 1, 5, full, point, tip, tip - 2.5, false, 10, Double.NaN, false, Double.NaN, 5, LengthUnit.MM);
 	}
 
 	private static PlanHole hole(double x, PlanHole.State state) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ShiftsTest {
 
@@ -93,9 +95,11 @@ class ShiftsTest {
 		assertThat(Followed.text(run.end())).isEqualTo("0,0,50");
 	}
 
-	@Test
-	void offsetDataMakesAFrameOfItsOwnThatComesBack() {
-		Followed run = Followed.milling("G10 L2 P1 X50. Y0", "G54 G0 X1.", "G10 L2 P1 X90. Y0", "G0 X1.", "G10 L2 P1 X50. Y0", "G0 X1.");
+	@ParameterizedTest
+	@CsvSource({"1, G54", "6, G59", "7, G59.1", "9, G59.3"})
+	void offsetDataMakesAFrameOfItsOwnThatComesBack(int number, String offset) {
+		String data = "G10 L2 P" + number + " Y0 X";
+		Followed run = Followed.milling(data + "50.", offset + " G0 X1.", data + "90.", "G0 X1.", data + "50.", "G0 X1.");
 		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> {
 			assertThat(frames.get(0)).isEqualTo(frames.get(2)).isNotEqualTo(frames.get(1));
 		});

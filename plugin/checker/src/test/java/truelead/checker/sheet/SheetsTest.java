@@ -27,8 +27,17 @@ class SheetsTest {
 			M30
 			""";
 
-	private final OperationSheet sheet = Sheets.of(WorkReader.read(new ProgramFile("plate.nc", ProgramText.of(PLATE)), ProgramFolder.EMPTY, Job.EMPTY,
-			MachineProfile.generic())).get(0);
+	private final OperationSheet sheet = sheet(PLATE);
+
+	private static OperationSheet sheet(String program) {
+		return Sheets.of(WorkReader.read(new ProgramFile("plate.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic())).get(0);
+	}
+
+	@Test
+	void namesAWorkOffsetAsTheProgramDoes() {
+		assertThat(sheet(PLATE.replace("G54", "G59.1")).holes().get(0).label()).isEqualTo("G59.1 X10 Y10");
+		assertThat(sheet(PLATE.replace("G54", "G54.1 P300")).holes().get(0).label()).isEqualTo("G54.1 P300 X10 Y10");
+	}
 
 	@Test
 	void saysWhatFeedAndSpeedAdvance() {

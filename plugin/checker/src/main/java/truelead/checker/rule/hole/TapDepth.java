@@ -4,7 +4,6 @@ import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
-import truelead.checker.program.FeedMode;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
@@ -30,18 +29,9 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	/** The depth of a stroke of a tapping operation; empty where levels or pitch are not known. */
 	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
 		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
-		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(() -> fed(stroke));
+		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(stroke::advance);
 		return known && pitch > 0 && pitch <= COARSEST ? Optional.of(new TapDepth(tapping, stroke, tapping.surface(stroke), pitch, TapLead.of(tapping.tool().facts())))
 				: Optional.empty();
-	}
-
-	/** The advance a turn, where no thread is named: K, F per revolution, or F / S; NaN where it is not known. */
-	private static double fed(TapStroke stroke) {
-		double unit = stroke.modal().unit().mm();
-		if (stroke.lead().known()) {
-			return stroke.lead().value() * unit;
-		}
-		return stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() * unit : stroke.feed().value() * unit / stroke.speed().value();
 	}
 
 	/** The deepest stroke of an operation. */

@@ -6,13 +6,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
-import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -44,7 +42,7 @@ public final class CalloutConflict extends OperationRule {
 			return;
 		}
 		ThreadSpec first = named.get(0).value();
-		double advance = operation instanceof Tapping tapping ? advance(tapping) : Double.NaN;
+		double advance = operation instanceof Tapping tapping ? tapping.advance() : Double.NaN;
 		boolean fits = Double.isNaN(advance) || fits(advance, first);
 		String feed = Double.isNaN(advance) ? "" : fits ? "; the feed fits the first" : fits(advance, other.get().value()) ? "; the feed fits the second"
 				: "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol() + " a turn and fits neither";
@@ -71,18 +69,5 @@ public final class CalloutConflict extends OperationRule {
 
 	private static boolean fits(double advance, ThreadSpec thread) {
 		return Math.abs(advance - thread.lead()) <= FITS * thread.lead();
-	}
-
-	/** What the tap advances a turn, mm; NaN where it is not known. */
-	static double advance(Tapping tapping) {
-		if (tapping.strokes().isEmpty()) {
-			return Double.NaN;
-		}
-		TapStroke stroke = tapping.strokes().get(0);
-		double mm = stroke.modal().unit().mm();
-		if (stroke.lead().isSet()) {
-			return stroke.lead().value() * mm;
-		}
-		return stroke.modal().feedMode() == FeedMode.PER_REVOLUTION ? stroke.feed().value() * mm : stroke.feed().value() * mm / stroke.speed().value();
 	}
 }

@@ -115,7 +115,7 @@ public final class SpindleWrongWay extends TappingRule {
 	private Optional<Draft> comingOut(Tapping tapping, TapStroke stroke) {
 		boolean head = tapping.wanted().holder().value().kind() == HolderKind.SELF_REVERSING;
 		boolean reversed = stroke.turningOut() == SpindleTurn.UNKNOWN || stroke.turningOut() != stroke.turning() && stroke.turningOut() != SpindleTurn.STOPPED;
-		if (stroke.back().isEmpty() || head || reversed || !turns(stroke.turning())) {
+		if (stroke.back().isEmpty() || head || reversed || !stroke.turning().turns()) {
 			return Optional.empty();
 		}
 		Step out = stroke.back().get();
@@ -135,11 +135,7 @@ public final class SpindleWrongWay extends TappingRule {
 
 	/** Whether the program turns the spindle back before the tap comes out: no head does it there. */
 	private static boolean turnedBack(TapStroke stroke) {
-		return stroke.back().isPresent() && turns(stroke.turningOut()) && turns(stroke.turning()) && stroke.turningOut() != stroke.turning();
-	}
-
-	private static boolean turns(SpindleTurn turning) {
-		return turning == SpindleTurn.CLOCKWISE || turning == SpindleTurn.COUNTERCLOCKWISE;
+		return stroke.back().isPresent() && stroke.turningOut().turns() && stroke.turning().turns() && stroke.turningOut() != stroke.turning();
 	}
 
 	private static String way(SpindleTurn turning) {

@@ -257,6 +257,8 @@ class MilledByNewHandsTest {
 		String down = "G2 I-.5 Z%s\n".repeat(12).formatted(-0.5, -1.0, -1.5, -2.0, -2.5, -3.0, -3.5, -4.0, -4.5, -5.0, -5.5, -6.0);
 		assertThat(loud(HARD.formatted(" LEFT HAND CUTTING", down))).isEmpty();
 		assertThat(loud(HARD.formatted(", LINKSSCHNEIDEND", down))).isEmpty();
+		assertThat(loud(HARD.formatted(" LINKS SCHNEIDEND", down))).isEmpty();
+		assertThat(loud(HARD.formatted(" LEFT-HANDED CUT", down))).isEmpty();
 		assertThat(loud(HARD.formatted("", down))).singleElement().satisfies(finding -> {
 			assertThat(finding.severity()).isEqualTo(Severity.WARNING);
 			assertThat(finding.message()).endsWith("M3, or say that it is ground LEFT HAND CUTTING");
