@@ -15,6 +15,8 @@ final class BlockByBlock {
 
 	/** Up to so many holes are looked at (a choice of ours): where more are left, none of them was meant for a thread. */
 	private static final int FEW = 50;
+	/** More threads than these are not gone over one by one, since an edit asks again. */
+	private static final int MOST_THREADS = 500;
 
 	/** A block of a file. */
 	private record Line(String file, int line) {
@@ -25,7 +27,7 @@ final class BlockByBlock {
 
 	/** Of holes that are made in the way of an operation's those whose cycles all stand right beside the cycle of a hole that it threads. */
 	static List<Hole> among(List<Hole> holes, ThreadingOperation operation, Work work) {
-		if (holes.isEmpty() || holes.size() > FEW) {
+		if (holes.isEmpty() || holes.size() > FEW || work.group(operation).stream().mapToInt(one -> Visits.of(one, work).size()).sum() > MOST_THREADS) {
 			return List.of();
 		}
 		Set<Line> threaded = new HashSet<>();
