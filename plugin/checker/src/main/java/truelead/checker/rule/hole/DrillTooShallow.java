@@ -229,23 +229,25 @@ public final class DrillTooShallow extends HoleRule {
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
 		if (sign.isEmpty() && !slip) {
-			Fix.together(deeper(tapping, room.cut(), needed)).ifPresent(draft::fix);
+			Fix.together(deeper(room, wanted, needed)).ifPresent(draft::fix);
 		}
 		return Optional.of(draft);
 	}
 
-	/** The changes of all cycles that drill holes of the operation as deep as a cut does. */
-	private static List<Fix> deeper(Tapping tapping, Cut like, double needed) {
+	/** The changes of all cycles that drill holes of the operation as deep as one, too shallow for their taps. */
+	private static List<Fix> deeper(Room like, double wanted, double needed) {
+		Tapping tapping = like.depth().tapping();
 		Map<WordRef, Fix> fixes = new LinkedHashMap<>();
-		for (TapStroke stroke : tapping.strokes().where(kind -> asDeep(tapping, kind, like).isPresent())) {
-			asDeep(tapping, stroke, like).ifPresent(drill -> LevelFix.depthWord(drill).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
-					.depth(drill, TapDepth.of(tapping, stroke).orElseThrow().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
+		for (TapStroke stroke : tapping.strokes().where(kind -> asShallow(tapping, kind, like, wanted).isPresent())) {
+			asShallow(tapping, stroke, like, wanted).ifPresent(room -> LevelFix.depthWord((Step.Stroke) room.cut().step()).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
+					.depth((Step.Stroke) room.cut().step(), room.depth().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
 		}
 		return List.copyOf(fixes.values());
 	}
 
-	/** The cycle that drills a tap's hole as deep as a cut does. */
-	private static Optional<Step.Stroke> asDeep(Tapping tapping, TapStroke stroke, Cut like) {
-		return TapDepth.of(tapping, stroke).flatMap(DrillTooShallow::bottom).filter(cut -> cut.step() instanceof Step.Stroke && cut.tip() == like.tip()).map(cut -> (Step.Stroke) cut.step());
+	/** What lies below a tap whose hole a cycle drills as deep as another, and too shallow for it. */
+	private static Optional<Room> asShallow(Tapping tapping, TapStroke stroke, Room like, double wanted) {
+		return TapDepth.of(tapping, stroke).flatMap(depth -> bottom(depth).map(cut -> new Room(depth, cut)))
+				.filter(room -> room.cut().step() instanceof Step.Stroke && room.cut().tip() == like.cut().tip() && room.clearance() < wanted - room.slack());
 	}
 }
