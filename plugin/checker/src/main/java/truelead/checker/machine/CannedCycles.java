@@ -94,7 +94,8 @@ final class CannedCycles {
 		Cycle.Kind kind = Cycle.Kind.of(started);
 		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
 		lead = kind.taps() ? lead : Optional.empty();
-		cycle = new Cycle(kind, code, words.block(), gWord, kept);
+		BlockRef since = cycle != null && cycle.code() == code ? cycle.since() : words.block();
+		cycle = new Cycle(kind, code, words.block(), since, gWord, kept);
 		nowhere = kind.taps();
 	}
 
@@ -226,7 +227,7 @@ final class CannedCycles {
 	}
 
 	private void say(Map<Character, Setting> said) {
-		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.gWord(), said);
+		cycle = new Cycle(cycle.kind(), cycle.code(), cycle.start(), cycle.since(), cycle.gWord(), said);
 	}
 
 	private int repeats(Words words) {

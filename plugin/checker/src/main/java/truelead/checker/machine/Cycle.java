@@ -15,10 +15,11 @@ import truelead.checker.program.WordRef;
  * @param kind  what it does, by the profile's meaning of the code
  * @param code  the G code times ten: 840 for G84, 842 for G84.2, 740 for G74
  * @param start the block that holds the G code
+ * @param since the first of the blocks that say it one after the other, without an end between them: its start, where it is not said anew
  * @param gWord the G word
  * @param words the words in force by address (R, Z, Q, P, F, S, K, L, ...), values in program units; along the hole's axis Z stands under the axis letter
  */
-public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Character, Setting> words) {
+public record Cycle(Kind kind, int code, BlockRef start, BlockRef since, WordRef gWord, Map<Character, Setting> words) {
 
 	/** What a canned cycle does. */
 	public enum Kind {
@@ -56,6 +57,11 @@ public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Char
 		}
 	}
 
+	/** A cycle that is said for the first time. */
+	Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Character, Setting> words) {
+		this(kind, code, start, start, gWord, words);
+	}
+
 	public Cycle {
 		words = Map.copyOf(words);
 	}
@@ -65,11 +71,11 @@ public record Cycle(Kind kind, int code, BlockRef start, WordRef gWord, Map<Char
 		return setting.word().filter(word -> word.block().sameBlock(start)).isPresent();
 	}
 
-	/** What it says; equal to that of another one that differs in no more than where its block stands, and its words in the block. */
+	/** What it says; equal to that of one said anew that differs in no more than where its block stands, and its words in the block. */
 	public Object said() {
 		Map<Character, Object> said = new HashMap<>();
 		words.forEach((address, setting) -> said.put(address, says(setting) ? List.of(setting.value(), setting.rounding()) : setting));
-		return List.of(kind, code, said);
+		return List.of(kind, code, since, said);
 	}
 
 	/** A word in force in the cycle. */

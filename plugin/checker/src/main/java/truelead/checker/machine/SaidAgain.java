@@ -37,7 +37,7 @@ final class SaidAgain {
 		Map<Character, Setting> words = new HashMap<>(cycle.words());
 		words.replaceAll((address, setting) -> setting(setting));
 		WordRef code = word(cycle.gWord(), number -> MachineProfile.tenfold(number.value()) == cycle.code());
-		return new Cycle(cycle.kind(), cycle.code(), now, code, words);
+		return new Cycle(cycle.kind(), cycle.code(), now, cycle.since(), code, words);
 	}
 
 	/** A number in force, by the word of the block where it was one of the block before. */

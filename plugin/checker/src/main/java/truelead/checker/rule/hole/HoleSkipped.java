@@ -102,10 +102,6 @@ public final class HoleSkipped extends HoleRule {
 		if (skipped.isEmpty()) {
 			mirrored(operation, elsewhere, work).forEach(hole -> skipped.add(hole.making().get(0)));
 		}
-		List<Hole> row = skipped.isEmpty() && perhaps.isEmpty() ? BlockByBlock.among(elsewhere, operation, work) : List.of();
-		if (row.size() < count) {
-			row.forEach(hole -> skipped.add(hole.making().get(0)));
-		}
 		boolean sure = !skipped.isEmpty();
 		if (!sure && perhaps.size() <= like) {
 			skipped.addAll(perhaps);
@@ -255,7 +251,7 @@ public final class HoleSkipped extends HoleRule {
 			boolean block = blocks && cut.step() instanceof Step.Stroke;
 			text.append(cut.tool().index()).append(cut.kind()).append(Math.round((block ? cut.tip() - cut.start() : cut.tip()) * 50));
 			if (block && cut.step() instanceof Step.Stroke s) {
-				text.append('@').append(s.cycle().start().line());
+				text.append('@').append(s.cycle().since().line());
 			}
 			text.append(';');
 		}
