@@ -57,7 +57,7 @@ public final class HoleMissing extends HoleRule {
 		Figures figures = new Figures(first.modal().unit());
 		Optional<NotFollowed> call = NotHere.drilling(first.order(), work);
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in" + (others ? more(missing) : nor(missing))
-				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?" : others ? "; other holes of the operation are made here" : why(spot, idle, meant, first, figures));
+				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?" : others ? "; other holes of the operation are made here: drill it with them, or take its place out" : why(spot, idle, meant, first, figures));
 		boolean elsewhere = call.isPresent() || !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
 		Draft draft = Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.ERROR, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
