@@ -16,6 +16,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.sheet.TurnedSheet;
 
 /**
@@ -69,19 +70,7 @@ public final class JsonReport implements Report {
 	}
 
 	private void operation(OperationSheet sheet) throws IOException {
-		json.beginObject();
-		json.name("operation").value(sheet.index());
-		json.name("line").value(sheet.block().outermost().line() + 1);
-		json.name("method").value(sheet.method());
-		json.name("tool").value(sheet.tool().name());
-		json.name("thread").value(sheet.thread().map(fact -> fact.value().designation()).orElse(null));
-		json.name("threadFrom").value(sheet.thread().map(fact -> fact.origin()).orElse(null));
-		number("speed", sheet.speed());
-		json.name("turning").value(sheet.turning());
-		json.name("feed").value(sheet.feed());
-		number("advanceMm", sheet.advance());
-		number("leadMm", sheet.lead());
-		number("pitchMm", sheet.thread().map(fact -> fact.value().pitch()).orElse(Double.NaN));
+		thread(sheet.index(), sheet);
 		number("turns", sheet.turns());
 		number("calledDepthMm", sheet.called());
 		number("wallMm", sheet.wall());
@@ -102,6 +91,18 @@ public final class JsonReport implements Report {
 
 	/** A thread that a lathe cuts by a single point has no holes; its number follows those of the others. */
 	private void turned(TurnedSheet sheet, int number) throws IOException {
+		thread(number, sheet);
+		number("cutDiameterMm", sheet.diameter());
+		number("beginMm", sheet.from());
+		number("endMm", sheet.to());
+		number("passes", sheet.passes());
+		number("starts", sheet.starts() > 0 ? sheet.starts() : Double.NaN);
+		json.name("notKnown").beginArray().endArray();
+		json.name("holes").beginArray().endArray().endObject();
+	}
+
+	/** Begins the object of an operation with what every thread has. */
+	private void thread(int number, ThreadSheet sheet) throws IOException {
 		json.beginObject();
 		json.name("operation").value(number);
 		json.name("line").value(sheet.block().outermost().line() + 1);
@@ -115,13 +116,6 @@ public final class JsonReport implements Report {
 		number("advanceMm", sheet.advance());
 		number("leadMm", sheet.lead());
 		number("pitchMm", sheet.pitch());
-		number("cutDiameterMm", sheet.diameter());
-		number("beginMm", sheet.from());
-		number("endMm", sheet.to());
-		number("passes", sheet.passes());
-		number("starts", sheet.starts() > 0 ? sheet.starts() : Double.NaN);
-		json.name("notKnown").beginArray().endArray();
-		json.name("holes").beginArray().endArray().endObject();
 	}
 
 	private void hole(HoleSheet hole) throws IOException {

@@ -17,8 +17,6 @@ import java.util.Optional;
  */
 public record Fix(String title, boolean safe, String why, List<Edit> edits) {
 
-	private static final String MORE = ", and ";
-
 	/** Several changes as one, each place once; safe where all are. Empty where there are none. */
 	public static Optional<Fix> together(Collection<Fix> fixes) {
 		Map<List<Edit>, Fix> distinct = new LinkedHashMap<>();
@@ -31,7 +29,7 @@ public record Fix(String title, boolean safe, String why, List<Edit> edits) {
 		return Optional.of(new Fix(first.title() + more(distinct.size() - 1), doubtful.safe(), doubtful.why(), distinct.values().stream().flatMap(fix -> fix.edits().stream()).toList()));
 	}
 
-	/** The same in more places, by line. */
+	/** The same in more places, a line each; where the title counts places, these too. */
 	public Fix also(List<List<Edit>> places) {
 		if (places.isEmpty()) {
 			return this;
@@ -39,12 +37,13 @@ public record Fix(String title, boolean safe, String why, List<Edit> edits) {
 		List<Edit> all = new ArrayList<>(edits);
 		places.forEach(all::addAll);
 		all.sort(Comparator.comparingInt(edit -> edit.at().line()));
-		int counted = title.indexOf(MORE);
-		int before = counted < 0 ? 0 : Integer.parseInt(title.substring(counted + MORE.length(), title.indexOf(' ', counted + MORE.length())));
-		return new Fix((counted < 0 ? title : title.substring(0, counted)) + more(before + places.size()), safe, why, all);
+		int lines = (int) edits.stream().mapToInt(edit -> edit.at().line()).distinct().count();
+		boolean counted = title.endsWith(more(lines - 1));
+		String one = counted ? title.substring(0, title.length() - more(lines - 1).length()) : title;
+		return new Fix(one + more(counted ? lines - 1 + places.size() : places.size()), safe, why, all);
 	}
 
 	private static String more(int count) {
-		return MORE + count + (count == 1 ? " more place" : " more places");
+		return ", and " + count + (count == 1 ? " more place" : " more places");
 	}
 }

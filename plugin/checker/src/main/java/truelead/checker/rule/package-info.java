@@ -6,7 +6,7 @@
  * {@link truelead.checker.rule.WordText}. Where two rules would explain one number, a {@link truelead.checker.rule.Slip} says which speaks.
  *
  * <p>What is alike is judged once. {@code Strokes.typical} gives the first stroke of each kind: those of a kind differ in place, block and time
- * alone, and so do the cuts at their holes ({@code StrokeKinds}, {@code CutKinds}, {@code CutChains.history}). Helices are told apart relative to
+ * alone, and in where the block of a cycle said anew has its words, and so do the cuts at their holes ({@code StrokeKinds}, {@code CutKinds}, {@code CutChains.history}). Helices are told apart relative to
  * their place ({@code PassShapes}, {@code PassTable}), and a pass of {@code MillPasses} is made when somebody asks for it, at some 10
  * microseconds: {@code MillFacts.look} is the loop over them. A rule asks the typical strokes, passes, or {@code Visits.typical}, and takes all
  * of those kinds that are at fault with {@code where}; what depends on the place itself (a hole beside, a place threaded twice) it asks of each.

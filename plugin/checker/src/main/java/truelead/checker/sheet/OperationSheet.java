@@ -34,7 +34,7 @@ import truelead.checker.work.ThreadingOperation;
  */
 public record OperationSheet(ThreadingOperation operation, String method, Optional<Fact<ThreadSpec>> thread, Optional<Limits> limits, LengthUnit unit,
 		double speed, String turning, String feed, double advance, double lead, double turns, String depth, double called, double wall,
-		Optional<Boolean> through, double leadLength, double cutDiameter, List<HoleSheet> holes) {
+		Optional<Boolean> through, double leadLength, double cutDiameter, List<HoleSheet> holes) implements ThreadSheet {
 
 	public OperationSheet {
 		holes = List.copyOf(holes);
@@ -45,12 +45,12 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 		return operation.index();
 	}
 
-	/** The tool in the spindle. */
+	@Override
 	public ToolUse tool() {
 		return operation.tool();
 	}
 
-	/** The block that starts it. */
+	@Override
 	public BlockRef block() {
 		return operation.block();
 	}

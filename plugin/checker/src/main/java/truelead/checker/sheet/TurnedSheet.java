@@ -24,20 +24,15 @@ import truelead.checker.tool.ToolUse;
  * @param to       level where it ends
  */
 public record TurnedSheet(BlockRef block, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, double speed, String turning, String feed, double advance, int passes, int starts,
-		double diameter, double from, double to) {
+		double diameter, double from, double to) implements ThreadSheet {
 
-	/** How it is made, in words. */
+	@Override
 	public String method() {
 		return "single point " + (inside ? "inside" : "outside");
 	}
 
-	/** The lead of the thread called out, mm; NaN where nothing names one. */
+	@Override
 	public double lead() {
 		return thread.map(fact -> fact.value().lead()).orElse(Double.NaN);
-	}
-
-	/** The pitch of the thread called out, mm; NaN where nothing names one. */
-	public double pitch() {
-		return thread.map(fact -> fact.value().pitch()).orElse(Double.NaN);
 	}
 }
