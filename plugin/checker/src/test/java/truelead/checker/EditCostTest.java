@@ -7,7 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.BiPredicate;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import truelead.checker.job.Job;
@@ -27,12 +29,14 @@ class EditCostTest {
 	private static final int FEW = 1500;
 	private static final int MANY = 12000;
 	private static final int EDITS = 40;
+	private static final int DIGITS = 80;
 
 	/** Trees are a level or two deeper, and chunks fuller: not the eight times of a walk over all. */
 	private static final double GROWN = 2.5;
 
 	private enum Kind {
-		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled);
+		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled),
+		THREADS(EditCostTest::threads);
 
 		private final IntFunction<String> program;
 
@@ -49,6 +53,29 @@ class EditCostTest {
 		assertThat((double) many / few).as("%d bytes an edit with %d holes, %d with %d", few, FEW, many, MANY).isLessThan(GROWN);
 	}
 
+	/** A slip that has all of the program judged anew is a slip that stops the person who types it, and so is a rule that breaks where it sees a part of the program alone. */
+	@ParameterizedTest
+	@EnumSource
+	void noDigitHasAllJudgedAnew(Kind kind) {
+		EditedProgram open = new EditedProgram();
+		ProgramText text = ProgramText.of(kind.program.apply(MANY));
+		long begun = allocated();
+		check(open, text);
+		long all = allocated() - begun;
+		Random random = new Random(11);
+		check(open, typed(text, random, EditCostTest::anyNumber));
+		check(open, text);
+		for (int edit = 0; edit < DIGITS; edit++) {
+			ProgramText typed = typed(text, random, EditCostTest::anyNumber);
+			long before = allocated();
+			check(open, typed);
+			long cost = allocated() - before;
+			check(open, text);
+			String[] lines = IntStream.range(0, text.lineCount()).filter(line -> !text.line(line).equals(typed.line(line))).mapToObj(typed::line).toArray(String[]::new);
+			assertThat((double) cost / all).as("%d bytes of %d for %s", cost, all, Arrays.toString(lines)).isLessThan(0.5);
+		}
+	}
+
 	/** Bytes allocated by an edit and its check, as nine in ten cost at most. */
 	private static long cost(String program) {
 		EditedProgram open = new EditedProgram();
@@ -57,7 +84,7 @@ class EditCostTest {
 		Random random = new Random(5);
 		long[] costs = new long[EDITS];
 		for (int edit = -4; edit < EDITS; edit++) {
-			ProgramText typed = typed(text, random);
+			ProgramText typed = typed(text, random, EditCostTest::lastOfPlace);
 			long before = allocated();
 			check(open, typed);
 			long cost = allocated() - before;
@@ -77,19 +104,33 @@ class EditCostTest {
 		return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean()).getCurrentThreadAllocatedBytes();
 	}
 
-	/** Another digit for the last one of a line of numbers alone. */
-	private static ProgramText typed(ProgramText text, Random random) {
+	/** Another digit at one of the places that are meant. */
+	private static ProgramText typed(ProgramText text, Random random, BiPredicate<String, Integer> meant) {
 		while (true) {
 			int line = random.nextInt(text.lineCount());
 			String words = text.line(line);
-			int digit = words.length() - 1;
-			while (digit > 0 && !Character.isDigit(words.charAt(digit))) {
-				digit--;
-			}
-			if (digit > 0 && words.indexOf('(') < 0 && "XGY".indexOf(words.charAt(0)) >= 0 && words.indexOf('Y') > 0) {
+			int[] digits = IntStream.range(0, words.length()).filter(at -> Character.isDigit(words.charAt(at)) && meant.test(words, at)).toArray();
+			if (digits.length > 0) {
+				int digit = digits[random.nextInt(digits.length)];
 				return text.edit(text.lineStart(line) + digit, 1, Integer.toString((words.charAt(digit) - '0' + 1 + random.nextInt(9)) % 10));
 			}
 		}
+	}
+
+	/** The last digit of a line of numbers alone. */
+	private static boolean lastOfPlace(String words, int digit) {
+		boolean last = IntStream.range(digit + 1, words.length()).noneMatch(at -> Character.isDigit(words.charAt(at)));
+		return last && words.indexOf('(') < 0 && "XGY".indexOf(words.charAt(0)) >= 0 && words.indexOf('Y') > 0;
+	}
+
+	/** The last digit of a coordinate, feed or speed. */
+	private static boolean anyNumber(String words, int digit) {
+		int letter = digit;
+		while (letter >= 0 && !Character.isLetter(words.charAt(letter))) {
+			letter--;
+		}
+		boolean last = digit + 1 == words.length() || "0123456789.".indexOf(words.charAt(digit + 1)) < 0 || words.charAt(digit + 1) == '.' && words.startsWith(" ", digit + 2);
+		return last && words.indexOf('(') < 0 && letter >= 0 && "XYZIJRFS".indexOf(words.charAt(letter)) >= 0;
 	}
 
 	/** One drill and one tap over all holes of a plate. */
@@ -128,8 +169,23 @@ class EditCostTest {
 		StringBuilder text = head();
 		int threads = holes / 8;
 		row(text, "T2 M6 (DRILL 18.5)", "G81 Z-25. R2. F200.", 0, threads);
+		mill(text, 0, threads);
+		return text.append("M30\n").toString();
+	}
+
+	/** As many again, each drilled and milled for itself. */
+	private static String threads(int holes) {
+		StringBuilder text = head();
+		for (int thread = 0; thread < holes / 8; thread++) {
+			row(text, "T2 M6 (DRILL 18.5)", "G81 Z-25. R2. F200.", thread, 1);
+			mill(text, thread, 1);
+		}
+		return text.append("M30\n").toString();
+	}
+
+	private static void mill(StringBuilder text, int first, int threads) {
 		text.append("T4 M6 (THREAD MILL 12, M20X1.5)\nS2500 M3\nG43 H4 Z25.\n");
-		for (int thread = 0; thread < threads; thread++) {
+		for (int thread = first; thread < first + threads; thread++) {
 			int x = x(thread);
 			int y = y(thread);
 			text.append(String.format(Locale.ROOT, "G0 X%d. Y%d.\nG1 Z-12.75 F800.\nG41 D4 X%d.\nG3 X%d. Y%d. Z-12. I1.5 J0. F150.\n", x, y, x + 1, x + 4, y));
@@ -138,7 +194,6 @@ class EditCostTest {
 			}
 			text.append(String.format(Locale.ROOT, "G3 X%d. Z0.75 I-1.5 J0.\nG40 G1 X%d.\nG0 Z25.\n", x + 1, x));
 		}
-		return text.append("M30\n").toString();
 	}
 
 	private static StringBuilder head() {

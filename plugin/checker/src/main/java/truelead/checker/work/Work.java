@@ -25,6 +25,10 @@ import truelead.checker.tool.ToolUses;
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {
 
+	/** More blocks and operations than these make a program long: at each edit of one that is not all of it may be judged anew, in some milliseconds. */
+	private static final int SHORT = 20_000;
+	private static final int FEW = 50;
+
 	/** How far a hole may lie from the point over against a centre, mm. */
 	private static final double OVER_AGAINST = 0.1;
 
@@ -216,6 +220,11 @@ public final class Work {
 	/** Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit has all judged anew. */
 	public void dependsOnAll() {
 		dependsOnAll = true;
+	}
+
+	/** Whether the program is so long, with so many operations, that it should not be judged as a whole at each edit. */
+	public boolean isLong() {
+		return shop.blocks() > SHORT && all.size() > FEW;
 	}
 
 	/** Whether a rule has said so. */

@@ -52,6 +52,10 @@ final class ThroughSigns {
 
 	/** The sign that holes of another diameter end where a cut does. */
 	Optional<String> level(Cut sized) {
+		if (work.isLong()) {
+			// to look for them in all holes would make each edit there a long one
+			return Optional.empty();
+		}
 		work.dependsOnAll();
 		boolean same = coned(sized) && work.derived(Others.class, Others::new).cuts.stream().anyMatch(cut -> alike(cut, sized));
 		return same ? Optional.of("holes of another diameter end at the same full depth") : Optional.empty();

@@ -100,7 +100,7 @@ public final class HelixOffSize implements Rule {
 	/** Whether the program could not be followed behind the last pass of its last operation: the next one may be wider. */
 	private static boolean mayBeWidened(Work work, ThreadMilling operation) {
 		return work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= operation.lastOrder())
-				&& work.operations().get(work.operations().size() - 1) == operation;
+				&& operation.index() == work.operationsOfProgram().size() - 1;
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass whole, ThreadSpec thread, Consumer<Finding> found) {

@@ -28,7 +28,7 @@ final class OneCutter {
 		Map<Cutter, List<Finding>> same = new LinkedHashMap<>();
 		for (Finding finding : sized) {
 			String suits = finding.evidence().stream().filter(number -> number.name().equals(SUITS)).map(Evidence::value).findFirst().orElse("");
-			same.computeIfAbsent(new Cutter(work.operations().get(finding.operation()).tool().index(), suits), any -> new ArrayList<>()).add(finding);
+			same.computeIfAbsent(new Cutter(work.operationsOfProgram().get(finding.operation()).tool().index(), suits), any -> new ArrayList<>()).add(finding);
 		}
 		List<Finding> folded = new ArrayList<>();
 		same.forEach((cutter, findings) -> {
