@@ -7,11 +7,11 @@ import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Copies;
 import truelead.checker.machine.Step;
 
-/** Changes of cutter radius compensation as they come, before the tools are known; at most 10,000 that stand by themselves. */
+/** Changes of cutter radius compensation as they come, before the tools are known; at most 50,000 that stand by themselves. */
 public final class CompensationLog {
 
 	/** As many changes that stand by themselves are kept. */
-	public static final int MOST = 10_000;
+	public static final int MOST = 50_000;
 
 	/** A change, or those in copies that come again. */
 	public record Entry(ToolLog tool, Compensations.Row row) {
