@@ -40,6 +40,16 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	}
 
 	/**
+	 * The size of a tool for the thread, mm. A bare number is in the program's unit, unless the tool is wider than twice the thread there and not wider than
+	 * it in the unit of the thread: THREAD MILL 2.4 M3X0.5 in an inch program (common practice, no source).
+	 */
+	public double toolMm(Dimension size, LengthUnit unitOfProgram) {
+		double there = size.toolMm(unitOfProgram);
+		double own = size.toolMm(spec.unit());
+		return there > 2 * spec.diameter() && own < spec.diameter() ? own : there;
+	}
+
+	/**
 	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: 1/4-20 X 12 in an inch program.
 	 */
 	public Optional<Double> depthMm(LengthUnit unitOfProgram) {

@@ -51,6 +51,7 @@ public final class FreeText {
 		String said = text.strip();
 		Optional<ToolDescription> named = agreed(reading, source, atWork);
 		boolean threads = named.map(t -> t.kind().threading()).orElse(false);
+		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
 		named.ifPresent(tool -> {
 			facts.kind = Optional.of(Fact.of(tool.kind(), source, at, said));
 			if (!tool.styles().isEmpty()) {
@@ -59,7 +60,7 @@ public final class FreeText {
 			if (bareAngle(tool)) {
 				facts.pointAngle = tool.diameter().map(d -> Fact.of(Math.toRadians(d.value()), source, at, said));
 			} else {
-				facts.diameter = tool.diameter().map(d -> Fact.of(d.toolMm(unit), source, at, said));
+				facts.diameter = tool.diameter().map(d -> Fact.of(callout.map(thread -> thread.toolMm(d, unit)).orElseGet(() -> d.toolMm(unit)), source, at, said));
 			}
 			if (tool.pointAngle().isPresent()) {
 				facts.pointAngle = Optional.of(Fact.of(tool.pointAngle().getAsDouble(), source, at, said));
@@ -79,7 +80,6 @@ public final class FreeText {
 		}
 		boolean tap = named.map(t -> t.kind().tap()).orElse(false);
 		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(holder), source, at, said));
-		Optional<Callout> callout = reading.callouts().stream().filter(c -> c.certain() || threads).findFirst();
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
 					.map(c -> Fact.of(c.spec(), source, at, said));

@@ -46,7 +46,9 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
 	private static final double LONGEST = 150;
-	private static final double LONGEST_PITCH = 20;
+	/** No thread mill is coarser, mm: 3 threads an inch (common practice, no source). */
+	private static final double COARSEST = 8.5;
+	private static final double LONGEST_FEED = 20;
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
@@ -75,7 +77,7 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 			} else if (token.getType() == NoteLexer.SINGLE) {
 				comb = Optional.of(false);
 			} else if (isPitch(token) && !follows(tokens, i)) {
-				Optional<Double> behind = countsTeeth(tokens, i + 2) ? Optional.empty() : length(tokens, i + 1, unit);
+				Optional<Double> behind = countsTeeth(tokens, i + 2) ? Optional.empty() : pitch(tokens, i + 1, unit);
 				boolean said = number(tokens, i + 1) && !countsTeeth(tokens, i + 2) || type(tokens, i + 1) == NoteLexer.EQUALS;
 				pitch = behind.or(() -> said ? Optional.empty() : before(tokens, at, unit)).or(previous(pitch));
 			} else if (token.getType() == NoteLexer.WORD && token.getText().equalsIgnoreCase("TPI") && pitch.isEmpty()) {
@@ -148,15 +150,20 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		return number ? perInch(tokens, at) : Optional.empty();
 	}
 
-	/** 16 PITCH in an inch program are threads an inch, 1.5 PITCH a length. */
+	/** 16 PITCH in an inch program are threads an inch, .0625 PITCH a length, and 1.5 PITCH millimetres. */
 	private static Optional<Double> before(CommonTokenStream tokens, int at, LengthUnit unit) {
 		if (at == 0 || tokens.get(at - 1).getType() != NoteLexer.NUMBER || range(tokens, at - 1)) {
 			return Optional.empty();
 		}
 		double value = Double.parseDouble(tokens.get(at - 1).getText());
 		boolean perInch = unit == LengthUnit.INCH && value >= 3;
-		double pitch = perInch ? LengthUnit.INCH.mm() / value : value * unit.mm();
-		return value > 0 && pitch < 9 ? Optional.of(pitch) : Optional.empty();
+		double pitch = perInch ? LengthUnit.INCH.mm() / value : bare(value, unit);
+		return value > 0 && pitch < COARSEST ? Optional.of(pitch) : Optional.empty();
+	}
+
+	/** A pitch without a unit, mm: one in an inch program that no cutter has in inches is in mm, as P0.75 for M20x0.75 (common practice, no source). */
+	private static double bare(double value, LengthUnit unit) {
+		return value * unit.mm() < COARSEST ? value * unit.mm() : value;
 	}
 
 	private static boolean countsTeeth(CommonTokenStream tokens, int at) {
@@ -239,7 +246,14 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	}
 
 	private static Optional<Double> length(CommonTokenStream tokens, int at, LengthUnit unit) {
-		return lengthUpTo(tokens, at, unit, LONGEST_PITCH);
+		return lengthUpTo(tokens, at, unit, LONGEST_FEED);
+	}
+
+	/** The pitch behind P or PITCH, mm. */
+	private static Optional<Double> pitch(CommonTokenStream tokens, int at, LengthUnit unit) {
+		int number = type(tokens, at) == NoteLexer.EQUALS ? at + 1 : at;
+		boolean bare = number(tokens, number) && !unit(tokens, number + 1);
+		return lengthUpTo(tokens, at, bare ? LengthUnit.MM : unit, LONGEST_FEED).map(value -> bare ? bare(value, unit) : value).filter(pitch -> pitch < LONGEST_FEED);
 	}
 
 	private static Optional<Double> lengthUpTo(CommonTokenStream tokens, int at, LengthUnit unit, double most) {

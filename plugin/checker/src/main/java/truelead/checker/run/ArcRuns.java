@@ -199,7 +199,8 @@ public final class ArcRuns {
 				open.add(new Open(run, new ArrayList<>()));
 			}
 		}
-		for (Step.Arc arc : arcs.subList(Math.max(0, arcs.size() - ArcRun.MOST_AROUND), arcs.size())) {
+		// the rest is left for what led to them: whether the tool came from the middle
+		for (Step.Arc arc : arcs.subList(Math.max(0, arcs.size() - ArcRun.MOST_AROUND / 2), arcs.size())) {
 			remember(arc);
 		}
 		arcs.clear();

@@ -125,7 +125,7 @@ public final class WantedReader {
 		Optional<Fact<Boolean>> through = noted.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
 				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut, depth));
 		Optional<Fact<Double>> wall = noted.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
-				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(d -> c.fact(d.mm(commentary.unit())))))
+				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(thick -> c.fact(c.callout().mm(thick, commentary.unit())))))
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(at.log().part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
 		Optional<Fact<Integer>> count = noted.flatMap(Note.OfThread::count)
 				.or(() -> NotesOf.item(sized, c -> c.callout().count().isPresent() ? Optional.of(c.fact(c.callout().count().getAsInt())) : Optional.empty()));

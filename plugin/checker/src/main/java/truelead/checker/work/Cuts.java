@@ -18,8 +18,8 @@ import truelead.checker.tool.ToolUse;
 /** Makes cuts from cycles, plunges and circles. */
 final class Cuts {
 
-	/** How much of the radius a cutter must come from further out to be cutting the outside of a boss. */
-	private static final double OUTSIDE = 1.02;
+	/** How much of the radius a place is beside a circle that is not on it. */
+	private static final double ASIDE = 0.02;
 	/** A countersink goes no deeper than so many mm more than it is wide, the way from R included; or than so many where nobody says how wide it is. */
 	private static final double DEEPER_THAN_WIDE = 10;
 	private static final double DEEPEST_EDGE = 25;
@@ -63,36 +63,35 @@ final class Cuts {
 
 	/** Whether the cutter comes to the circle from outside, or leaves it outwards where it does not come from anywhere. */
 	static boolean external(ArcRun run) {
-		Point centre = run.centre();
-		double radius = run.radius();
-		double from = reach(run, centre, true);
-		if (!Double.isNaN(from)) {
-			return from > radius * OUTSIDE + 0.01;
-		}
-		double to = reach(run, centre, false);
-		return !Double.isNaN(to) && to > radius * OUTSIDE + 0.01;
+		Side from = side(run, true);
+		return (from == Side.ON ? side(run, false) : from) == Side.OUTSIDE;
 	}
 
-	/** Distance from the centre of where the lead-in starts or the lead-out ends, at depth; NaN where there is none. */
-	private static double reach(ArcRun run, Point centre, boolean in) {
+	private enum Side {
+		INSIDE, ON, OUTSIDE
+	}
+
+	/** The side that the lead-in comes from, or the lead-out goes to, at depth: inside where any of its places is, since nothing goes round a boss from there. */
+	private static Side side(ArcRun run, boolean in) {
 		List<Step> steps = in ? run.before() : run.after();
-		double distance = Double.NaN;
+		Side side = Side.ON;
 		for (int i = 0; i < steps.size(); i++) {
 			Step step = steps.get(in ? steps.size() - 1 - i : i);
-			if (step instanceof Step.Move move) {
-				boolean aside = move.from().distanceInPlane(move.to(), run.plane()) > 1e-6;
-				if (move.rapid() || !aside) {
-					break;
-				}
-				distance = centre.distanceInPlane(in ? move.from() : move.to(), run.plane());
+			Point end;
+			if (step instanceof Step.Move move && !move.rapid() && move.from().distanceInPlane(move.to(), run.plane()) > 1e-6) {
+				end = in ? move.from() : move.to();
 			} else if (step instanceof Step.Arc arc && arc.modal().plane() == run.plane()) {
-				double here = centre.distanceInPlane(in ? arc.from() : arc.to(), run.plane());
-				distance = here;
+				end = in ? arc.from() : arc.to();
 			} else {
 				break;
 			}
+			double beyond = run.centre().distanceInPlane(end, run.plane()) - run.radius();
+			if (beyond < -ASIDE * run.radius() - 0.01) {
+				return Side.INSIDE;
+			}
+			side = beyond > ASIDE * run.radius() + 0.01 ? Side.OUTSIDE : side;
 		}
-		return Math.abs(distance - run.radius()) < 0.005 ? Double.NaN : distance;
+		return side;
 	}
 
 	/** Whether a tool that is called a countersink goes so deep that the comment cannot be about it (common practice, no source). */
