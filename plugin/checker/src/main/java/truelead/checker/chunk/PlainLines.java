@@ -3,7 +3,6 @@ package truelead.checker.chunk;
 import java.util.Arrays;
 import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
-import truelead.grammar.MotionWords;
 
 /**
  * What the blocks of a chunk do to the axes, line by line, as {@link PlainReader} has read them from the text alone. A plain one has nothing but N, X, Y, Z, F
