@@ -1,6 +1,5 @@
 package truelead.audit.html;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,16 +20,15 @@ public final class ComparePage {
 		html.raw(Page.head("Comparison: " + after)).element("h1", "", before + " \u2192 " + after);
 	}
 
-	/** The verdict: how much is different. */
+	/** The verdict: how much is different, as grave as the findings that came. */
 	public void summary(int different, int same, List<Judged> came, int went) {
-		Optional<Severity> worst = came.stream().map(judged -> judged.finding().severity()).min(Comparator.naturalOrder());
 		String words = different == 0 ? "The threads are the same" : Verdict.many(different, "threading operation") + " different";
 		String alike = different == 0 ? Verdict.many(same, "threading operation") : same + " the same";
 		String why = alike + (came.isEmpty() && went == 0 ? ", no finding came or went."
 				: ". " + Verdict.many(came.size(), "finding") + " came" + (came.isEmpty() ? "" : ": " + Verdict.counted(came)) + "; " + Verdict.many(went, "finding") + " went.");
-		boolean look = different > 0 || worst.isPresent();
-		new Verdict(worst.equals(Optional.of(Severity.ERROR)) ? "bad" : look ? "look" : "good", worst.equals(Optional.of(Severity.ERROR)) ? Verdict.sign(Severity.ERROR) : look ? Verdict.sign(Severity.WARNING) : "=", words, why)
-				.write(html);
+		boolean bad = came.stream().anyMatch(judged -> judged.finding().severity() == Severity.ERROR);
+		boolean look = different > 0 || !came.isEmpty();
+		new Verdict(bad ? "bad" : look ? "look" : "good", bad ? Verdict.sign(Severity.ERROR) : look ? Verdict.sign(Severity.WARNING) : "=", words, why).write(html);
 	}
 
 	/** One operation; {@code changes} are clauses. */
