@@ -168,6 +168,41 @@ class FixesTest {
 	}
 
 	@Test
+	void aFindingIsAcceptedByANoteFromTheFindingAndOneUndoTakesItBack() {
+		OpenProgram program = atFeed("allow.nc", Programs.WRONG_FEED);
+		accept("floating holder", false);
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
+		program.focus();
+		Screen.chord(SWT.CTRL, 'z');
+		program.waitFor("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED);
+	}
+
+	@Test
+	void aFindingIsAcceptedInTheAcceptFileFromTheFinding() throws CoreException {
+		OpenProgram program = atFeed("listed.nc", Programs.WRONG_FEED);
+		IFile list = OpenProgram.file("other.nc", "").getProject().getFile("accepted-findings.csv");
+		accept("floating holder", true);
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED);
+		list.delete(true, null);
+		program.waitFor("F500");
+	}
+
+	/** By keys, at the caret. */
+	private static void accept(String reason, boolean inTheAcceptFile) {
+		Proposals.at(SWT.CTRL, '1');
+		Dialogs.inDialog("Accept", () -> {
+			Screen.type(reason);
+			if (inTheAcceptFile) {
+				Screen.chord(SWT.ALT, 'f');
+			}
+			Screen.press(0, SWT.CR, '\r');
+		}, () -> Proposals.take("Accept feed-off-pitch"));
+	}
+
+	@Test
 	void theSeverityOfAFindingsRuleIsSetFromTheFinding() throws BackingStoreException {
 		OpenProgram program = atFeed("softer.nc", Programs.WRONG_FEED);
 		severity(program, "information", 'p');

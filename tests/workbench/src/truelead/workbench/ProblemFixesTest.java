@@ -99,7 +99,7 @@ class ProblemFixesTest {
 
 	@Test
 	void theSeverityOfTheRuleIsSetByKeys() {
-		whenAsked(() -> {
+		whenAsked(SEVERITY, () -> {
 			Screen.chord(SWT.ALT, 'p');
 			Screen.chord(SWT.ALT, 'v');
 			Combo severity = Dialogs.find(Dialogs.shell(SEVERITY), Combo.class).get(0);
@@ -112,15 +112,26 @@ class ProblemFixesTest {
 		Screen.waitUntil("information", () -> program.waitFor("F500").type().equals("information"));
 	}
 
-	/** Does something in the dialog for the severity as soon as it is there; the dialog runs the events itself until it is closed. */
-	private static void whenAsked(Runnable inside) {
+	@Test
+	void theFindingIsAcceptedByKeys() {
+		whenAsked("Accept", () -> {
+			Screen.type("floating holder");
+			Screen.press(0, SWT.CR, '\r');
+		});
+		quickFix("Accept feed-off-pitch");
+		program.waitGone("F500");
+		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
+	}
+
+	/** Does something in a dialog as soon as it is there; the dialog runs the events itself until it is closed. */
+	private static void whenAsked(String title, Runnable inside) {
 		Display.getCurrent().timerExec(300, () -> {
-			Shell dialog = Dialogs.shell(SEVERITY);
+			Shell dialog = Dialogs.shell(title);
 			if (dialog == null || !dialog.isVisible()) {
-				whenAsked(inside);
+				whenAsked(title, inside);
 				return;
 			}
-			Dialogs.takeFocus(SEVERITY);
+			Dialogs.takeFocus(title);
 			inside.run();
 		});
 	}

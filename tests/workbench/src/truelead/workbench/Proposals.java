@@ -46,11 +46,11 @@ final class Proposals {
 		Screen.settle();
 	}
 
-	/** Chooses the proposal that has the words, and gives what stands beside the list then. */
+	/** Chooses the proposal that has the words, and gives what stands beside the list then, in one line however wide the list leaves it. */
 	static String told(String words) {
 		choose(words);
 		Screen.waitUntil("what is told of " + words, () -> !beside().isBlank());
-		return beside();
+		return String.join(" ", beside().strip().split("\\s+"));
 	}
 
 	private static TableItem choose(String words) {

@@ -61,9 +61,15 @@ class WalkTest {
 	void aFixTakenByTheKeyIsTickedToo() {
 		OpenProgram program = demo();
 		program.waitFor("F500");
-		program.caretBehind("F500");
-		Screen.type(" ");
-		Screen.waitUntil("a tick for the change, not " + state(), () -> state().equals("2 of 7 steps done"));
+		program.caretBehind("R5. F5");
+		Screen.type("1");
+		program.waitGone("F500");
+		assertThat(state()).as("a digit typed is no fix taken").isEqualTo("1 of 7 steps done");
+		Screen.press(0, SWT.BS);
+		program.waitFor("F500");
+		Proposals.at(SWT.CTRL, '1');
+		Proposals.take("F520");
+		Screen.waitUntil("a tick for the fix, not " + state(), () -> state().equals("2 of 7 steps done"));
 		follow("Begin again");
 		assertThat(state()).isEqualTo("0 of 7 steps done");
 	}

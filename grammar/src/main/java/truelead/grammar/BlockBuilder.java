@@ -37,6 +37,9 @@ final class BlockBuilder {
 			}
 		});
 		if (size < line.length()) {
+			int cut = parts.isEmpty() || parts.get(parts.size() - 1).span().end() < size ? size : parts.get(parts.size() - 1).span().start();
+			// what the limit cuts through is not left open by whoever wrote it
+			problems.removeIf(problem -> problem.span().start() >= cut);
 			Span rest = new Span(size, line.length());
 			elements.add(new Element.Opaque("", rest));
 			problems.add(new Problem(rest, Limits.message(size)));

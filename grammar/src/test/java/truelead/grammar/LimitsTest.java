@@ -25,7 +25,7 @@ class LimitsTest {
 			assertThat(block.problems()).isEmpty();
 			assertThat(block.words()).hasSize(2);
 		} else {
-			assertThat(block.problems()).anySatisfy(problem -> assertThat(problem.message()).startsWith("this block has brackets more than 50 deep"));
+			assertThat(block.problems()).singleElement().satisfies(problem -> assertThat(problem.message()).startsWith("this block has brackets more than 50 deep"));
 		}
 	}
 

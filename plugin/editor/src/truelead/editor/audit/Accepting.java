@@ -8,8 +8,6 @@ import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.filebuffers.ITextFileBufferManager;
 import org.eclipse.core.filebuffers.LocationKind;
-import org.eclipse.core.resources.IFile;
-import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -18,12 +16,11 @@ import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.widgets.Shell;
 import truelead.audit.result.Acceptance;
-import truelead.audit.standing.AcceptFile;
 import truelead.audit.standing.AllowNote;
-import truelead.checker.rule.Finding;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.ProgramCheck;
 import truelead.editor.check.ProjectAcceptFile;
+import truelead.editor.fix.AcceptNote;
 
 /** Accepts findings as was answered: by a note that is put into the program and saved, or by a line of the project's accept file. */
 final class Accepting {
@@ -51,13 +48,7 @@ final class Accepting {
 	}
 
 	private Optional<String> line(AuditedFinding finding) throws IOException, CoreException {
-		IFile file = ProjectAcceptFile.of(finding.program().getProject());
-		if (file.getLocation() == null) {
-			return Optional.of(finding.program().getProject().getName() + " is on no disk, so it can have no accept file.");
-		}
-		AcceptFile.add(file.getLocation().toFile().toPath(), finding.fingerprint(), finding.rule(), finding.program().getName(), answer);
-		file.refreshLocal(IResource.DEPTH_ZERO, new NullProgressMonitor());
-		return Optional.empty();
+		return ProjectAcceptFile.add(finding.program(), finding.fingerprint(), finding.rule(), answer);
 	}
 
 	private Optional<String> note(AuditedFinding finding) throws CoreException, BadLocationException {
@@ -69,30 +60,17 @@ final class Accepting {
 			if (buffer.isDirty()) {
 				return Optional.of(finding.program().getName() + " has changes that are not saved; save it and audit it again.");
 			}
-			Optional<AllowNote> note = noteFor(finding, buffer.getDocument());
-			if (note.isEmpty()) {
-				return Optional.of(finding.rule() + " in " + finding.program().getName() + ", line " + (finding.line() + 1)
-						+ ": no place for a note was found that accepts this finding and no other. The accept file can hold it.");
-			}
 			IDocument document = buffer.getDocument();
-			CheckedText before = check(finding, document);
-			document.replace(document.getLineOffset(note.get().line()), 0, note.get().text() + note.get().lineEnd(before.program().text()));
+			CheckedText before = ProgramCheck.of(finding.program()).run(document.get(), 0);
+			Optional<AllowNote> note = finding.marked().in(before).flatMap(found -> AcceptNote.of(before, found, answer.reason()));
+			if (note.isEmpty()) {
+				return Optional.of(AcceptNote.noPlace(finding.marked()));
+			}
+			AcceptNote.put(document, note.get(), before);
 			buffer.commit(new NullProgressMonitor(), false);
 			return Optional.empty();
 		} finally {
 			buffers.disconnect(path, LocationKind.IFILE, new NullProgressMonitor());
 		}
-	}
-
-	private static CheckedText check(AuditedFinding finding, IDocument document) {
-		return ProgramCheck.of(finding.program()).run(document.get(), 0);
-	}
-
-	private Optional<AllowNote> noteFor(AuditedFinding wanted, IDocument document) {
-		CheckedText before = check(wanted, document);
-		Optional<Finding> found = before.shown().stream().filter(finding -> finding.rule().equals(wanted.rule()) && finding.message().equals(wanted.message()))
-				.findFirst();
-		return found.flatMap(finding -> AllowNote.of(before.program(), before.result(), finding, answer.reason(),
-				text -> ProgramCheck.of(wanted.program()).run(text.toString(), 0).result()));
 	}
 }

@@ -20,6 +20,7 @@ import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IViewSite;
 import truelead.audit.report.ReportFormat;
 import truelead.audit.report.ReportRequest;
+import truelead.editor.fix.AcceptDialog;
 import truelead.editor.look.PlainAction;
 
 /** What can be done in the audit view: again, stop, report, accept, open and close all. */
@@ -87,7 +88,7 @@ final class AuditActions {
 
 	private void accept() {
 		List<AuditedFinding> findings = AuditTree.findings(selected());
-		AcceptDialog dialog = new AcceptDialog(shell(), findings);
+		AcceptDialog dialog = new AcceptDialog(shell(), findings.stream().map(AuditedFinding::marked).toList());
 		if (dialog.open() == Window.OK) {
 			new Accepting(dialog.acceptance()).accept(shell(), findings);
 			findings.stream().map(AuditedFinding::program).distinct().forEach(view::again);

@@ -35,7 +35,12 @@ record AuditedFinding(IFile program, IFile place, String rule, Severity severity
 
 	@Override
 	public <T> T getAdapter(Class<T> kind) {
-		return kind == MarkedFinding.class ? kind.cast(new MarkedFinding(program, rule, message, line)) : null;
+		return kind == MarkedFinding.class ? kind.cast(marked()) : null;
+	}
+
+	/** As it is found again in the text. */
+	MarkedFinding marked() {
+		return new MarkedFinding(program, rule, message, line);
 	}
 
 	/** Called programs lie beside the program. */

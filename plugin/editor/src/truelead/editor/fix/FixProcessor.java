@@ -8,7 +8,6 @@ import java.util.Set;
 import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.resources.IFile;
-import org.eclipse.core.resources.IProject;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
@@ -20,7 +19,7 @@ import org.eclipse.jface.text.source.IAnnotationModel;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 
-/** Offers the fixes of the findings in the caret's line, of those at the caret first. */
+/** Offers what can be done about the findings in the caret's line, of those at the caret first: fixes and lessons, then to accept them, then the severities of their rules. */
 public final class FixProcessor implements IQuickAssistProcessor {
 
 	@Override
@@ -41,17 +40,20 @@ public final class FixProcessor implements IQuickAssistProcessor {
 	@Override
 	public ICompletionProposal[] computeQuickAssistProposals(IQuickAssistInvocationContext invocation) {
 		List<ICompletionProposal> proposals = new ArrayList<>();
+		List<ICompletionProposal> settled = new ArrayList<>();
 		Set<String> rules = new LinkedHashSet<>();
 		IDocument document = invocation.getSourceViewer().getDocument();
+		Optional<IFile> program = programOf(document);
 		try {
 			IRegion line = document.getLineInformationOfOffset(Math.min(invocation.getOffset(), document.getLength()));
 			for (FindingAnnotation found : ofLine(invocation.getSourceViewer().getAnnotationModel(), line, invocation.getOffset())) {
 				proposals.addAll(Fixes.of(found.checked(), found.finding()));
 				WhyProposal.of(found.checked(), found.finding()).ifPresent(proposals::add);
+				program.ifPresent(file -> settled.add(AcceptProposal.of(found.checked(), found.finding(), file)));
 				rules.add(found.finding().rule());
 			}
-			Optional<IProject> project = projectOf(document);
-			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, project)));
+			proposals.addAll(settled);
+			rules.forEach(rule -> proposals.add(new SeverityProposal(rule, program.map(IFile::getProject))));
 		} catch (BadLocationException gone) {
 			return new ICompletionProposal[0];
 		}
@@ -65,10 +67,9 @@ public final class FixProcessor implements IQuickAssistProcessor {
 		return found;
 	}
 
-	/** The program's project; empty where it is in none. */
-	private static Optional<IProject> projectOf(IDocument document) {
+	/** The program; empty where it is in no project. */
+	private static Optional<IFile> programOf(IDocument document) {
 		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
-		IFile file = buffer == null || buffer.getLocation() == null ? null : FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation());
-		return Optional.ofNullable(file).map(IFile::getProject);
+		return buffer == null || buffer.getLocation() == null ? Optional.empty() : Optional.ofNullable(FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation()));
 	}
 }

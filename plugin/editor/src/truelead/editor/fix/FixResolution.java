@@ -1,6 +1,7 @@
 package truelead.editor.fix;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
@@ -18,15 +19,29 @@ import truelead.editor.check.CheckedText;
 import truelead.editor.check.FixOffer;
 import truelead.editor.command.ProgramCommand;
 
-/** An offer as the Problems view wants it: it opens the program, changes the text, and leaves saving to the person. Checks, if it must, off the UI thread. */
+/** What the editor proposes for a finding as the Problems view wants it: it opens the program, changes the text, and leaves saving to the person. Checks, if it must, off the UI thread. */
 final class FixResolution implements IMarkerResolution2 {
 
 	private final MarkedFinding marked;
-	private final FixOffer offer;
+	private final String label;
+	private final String advice;
+	private final BiFunction<CheckedText, Finding, PlainProposal> made;
 
-	FixResolution(MarkedFinding marked, FixOffer offer) {
+	private FixResolution(MarkedFinding marked, String label, String advice, BiFunction<CheckedText, Finding, PlainProposal> made) {
 		this.marked = marked;
-		this.offer = offer;
+		this.label = label;
+		this.advice = advice;
+		this.made = made;
+	}
+
+	/** One way to remove a finding. */
+	static FixResolution of(MarkedFinding marked, FixOffer offer) {
+		return new FixResolution(marked, offer.label(), offer.advice(), (now, finding) -> new FixProposal(now, finding, offer));
+	}
+
+	/** To accept a finding. */
+	static FixResolution accepting(MarkedFinding marked) {
+		return new FixResolution(marked, AcceptProposal.label(marked.rule()), AcceptProposal.info(), (now, finding) -> AcceptProposal.of(now, finding, marked.program()));
 	}
 
 	@Override
@@ -55,7 +70,7 @@ final class FixResolution implements IMarkerResolution2 {
 			ProgramCommand.say(editor, true, "the finding is not there any more: nothing was changed");
 			return;
 		}
-		FixProposal proposal = new FixProposal(now, finding.get(), offer);
+		PlainProposal proposal = made.apply(now, finding.get());
 		proposal.apply(document);
 		if (proposal.getSelection(document) != null) {
 			editor.selectAndReveal(proposal.getSelection(document).x, 0);
@@ -64,12 +79,12 @@ final class FixResolution implements IMarkerResolution2 {
 
 	@Override
 	public String getLabel() {
-		return offer.label();
+		return label;
 	}
 
 	@Override
 	public String getDescription() {
-		return marked.message() + "\n\n" + offer.advice();
+		return marked.message() + "\n\n" + advice;
 	}
 
 	@Override

@@ -10,7 +10,7 @@ import truelead.checker.lesson.Lessons;
 import truelead.editor.check.FindingMarkers;
 import truelead.editor.check.FixOffer;
 
-/** Offers in the Problems view what the editor offers for a finding: its fixes, its lesson, the severity of its rule. Told from the marker alone, no program is checked for it. */
+/** Offers in the Problems view what the editor offers for a finding: its fixes, its lesson, to accept it, the severity of its rule. Told from the marker alone, no program is checked for it. */
 public final class FixResolutions implements IMarkerResolutionGenerator2 {
 
 	@Override
@@ -22,8 +22,9 @@ public final class FixResolutions implements IMarkerResolutionGenerator2 {
 	public IMarkerResolution[] getResolutions(IMarker marker) {
 		List<IMarkerResolution> resolutions = new ArrayList<>();
 		MarkedFinding.of(marker).ifPresent(marked -> {
-			FixOffer.read(marker.getAttribute(FindingMarkers.FIXES, "")).forEach(offer -> resolutions.add(new FixResolution(marked, offer)));
+			FixOffer.read(marker.getAttribute(FindingMarkers.FIXES, "")).forEach(offer -> resolutions.add(FixResolution.of(marked, offer)));
 			Lessons.ofRule(marked.rule()).ifPresent(lesson -> resolutions.add(new WhyResolution(marked)));
+			resolutions.add(FixResolution.accepting(marked));
 			resolutions.add(new SeverityResolution(new SeverityProposal(marked.rule(), Optional.of(marked.program().getProject()))));
 		});
 		return resolutions.toArray(IMarkerResolution[]::new);

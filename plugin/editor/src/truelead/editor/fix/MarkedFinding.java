@@ -48,7 +48,7 @@ public record MarkedFinding(IFile program, String rule, String message, int line
 	}
 
 	/** The finding in a text that was checked: same rule and message, and of those the nearest. */
-	Optional<Finding> in(CheckedText checked) {
+	public Optional<Finding> in(CheckedText checked) {
 		return checked.shown().stream().filter(finding -> finding.rule().equals(rule) && finding.message().equals(message))
 				.min((a, b) -> Integer.compare(Math.abs(a.at().line() - line), Math.abs(b.at().line() - line)));
 	}

@@ -50,6 +50,9 @@ final class Watch implements IPartListener2, IDocumentListener {
 
 	@Override
 	public void documentChanged(DocumentEvent event) {
-		done.accept(Step.FIX);
+		// a fix writes a word at once, which nobody types
+		if (event.getText() != null && event.getText().strip().length() > 1) {
+			done.accept(Step.FIX);
+		}
 	}
 }

@@ -69,7 +69,7 @@ public final class CompareCommand implements Callable<Integer> {
 
 	private static String page(Comparison comparison) {
 		ComparePage page = new ComparePage(comparison.before().source().shown(), comparison.after().source().shown());
-		page.summary(comparison.operations().size(), comparison.same(), comparison.came().size(), comparison.went().size());
+		page.summary(comparison.operations().size(), comparison.same(), comparison.came(), comparison.went().size());
 		for (OperationChange change : comparison.operations()) {
 			page.operation(change.kind(), change.name(), change.place(), change.changes(), change.before(), change.after());
 		}

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import truelead.checker.rule.Figures;
@@ -59,11 +61,12 @@ final class SheetDifference {
 		Map<String, HoleSheet> now = byLabel(after);
 		named("position new", now.keySet().stream().filter(label -> !then.containsKey(label)).toList());
 		named("position gone", then.keySet().stream().filter(label -> !now.containsKey(label)).toList());
-		each("end of the tool", then, now, HoleSheet::tip);
-		each("R plane above the top", then, now, HoleSheet::start);
-		each("diameter before threading", then, now, HoleSheet::drill);
-		each("full diameter to", then, now, HoleSheet::drillFull);
-		each("countersink", then, now, HoleSheet::edge);
+		each("end of the tool", then, now, lengths(HoleSheet::tip));
+		each("R plane above the top", then, now, lengths(HoleSheet::start));
+		each("hole made by", then, now, (old, hole) -> old.made() == hole.made() ? Optional.empty() : Optional.of(old.madeBy() + " \u2192 " + hole.madeBy()));
+		each("diameter before threading", then, now, made(HoleSheet::drill));
+		each("full diameter to", then, now, made(HoleSheet::drillFull));
+		each("countersink", then, now, made(HoleSheet::edge));
 	}
 
 	private void named(String what, List<String> labels) {
@@ -73,13 +76,23 @@ final class SheetDifference {
 		}
 	}
 
+	/** What is different between two states of a hole in a length, mm. */
+	private BiFunction<HoleSheet, HoleSheet, Optional<String>> lengths(ToDoubleFunction<HoleSheet> length) {
+		return (old, hole) -> differs(length.applyAsDouble(old), length.applyAsDouble(hole)) ? Optional.of(shown(length.applyAsDouble(old), length.applyAsDouble(hole))) : Optional.empty();
+	}
+
+	/** The same of a hole that is made in both. */
+	private BiFunction<HoleSheet, HoleSheet, Optional<String>> made(ToDoubleFunction<HoleSheet> length) {
+		return (old, hole) -> old.made() && hole.made() ? lengths(length).apply(old, hole) : Optional.empty();
+	}
+
 	/** One clause for each different pair of values, with the number of holes where it is not all of them. */
-	private void each(String what, Map<String, HoleSheet> then, Map<String, HoleSheet> now, ToDoubleFunction<HoleSheet> value) {
+	private void each(String what, Map<String, HoleSheet> then, Map<String, HoleSheet> now, BiFunction<HoleSheet, HoleSheet, Optional<String>> difference) {
 		Map<String, List<String>> clauses = new LinkedHashMap<>();
 		now.forEach((label, hole) -> {
 			HoleSheet old = then.containsKey(label) ? then.get(label) : then.isEmpty() || now.keySet().stream().anyMatch(then::containsKey) ? null : then.values().iterator().next();
-			if (old != null && differs(value.applyAsDouble(old), value.applyAsDouble(hole))) {
-				clauses.computeIfAbsent(what + " " + shown(value.applyAsDouble(old), value.applyAsDouble(hole)), any -> new ArrayList<>()).add(label);
+			if (old != null) {
+				difference.apply(old, hole).ifPresent(clause -> clauses.computeIfAbsent(what + " " + clause, any -> new ArrayList<>()).add(label));
 			}
 		});
 		clauses.forEach((clause, labels) -> changes.add(clause + (labels.size() == now.size() ? "" : " at " + (labels.size() <= 2 ? String.join(", ", labels) : labels.size() + " holes"))));

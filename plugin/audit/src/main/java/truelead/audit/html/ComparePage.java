@@ -6,6 +6,7 @@ import java.util.Optional;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.drawing.Ink;
+import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
 
@@ -19,14 +20,15 @@ public final class ComparePage {
 		html.raw(Page.head("Comparison: " + after)).element("h1", "", before + " \u2192 " + after);
 	}
 
-	/** The verdict: how much is different. */
-	public void summary(int different, int same, int came, int went) {
-		boolean nothing = different == 0 && came == 0 && went == 0;
-		Verdict verdict = nothing ? new Verdict("good", "=", "The threads are the same", Verdict.many(same, "threading operation") + ", no finding came or went.")
-				: new Verdict(came > 0 ? "bad" : "look", came > 0 ? "\u2716" : "\u25b2", Verdict.many(different, "threading operation") + " different",
-						same + " the same. " + Verdict.many(came, "finding") + " came, " + went + " went.");
-		html.raw("<p class=\"verdict " + verdict.kind() + "\"><span class=\"sign\" aria-hidden=\"true\">" + verdict.sign() + "</span> ").element("strong", "", verdict.words())
-				.raw(" <span>").text(verdict.why()).raw("</span></p>\n");
+	/** The verdict: how much is different, as grave as the findings that came. */
+	public void summary(int different, int same, List<Judged> came, int went) {
+		String words = different == 0 ? "The threads are the same" : Verdict.many(different, "threading operation") + " different";
+		String alike = different == 0 ? Verdict.many(same, "threading operation") : same + " the same";
+		String why = alike + (came.isEmpty() && went == 0 ? ", no finding came or went."
+				: ". " + Verdict.many(came.size(), "finding") + " came" + (came.isEmpty() ? "" : ": " + Verdict.counted(came)) + "; " + Verdict.many(went, "finding") + " went.");
+		boolean bad = came.stream().anyMatch(judged -> judged.finding().severity() == Severity.ERROR);
+		boolean look = different > 0 || !came.isEmpty();
+		new Verdict(bad ? "bad" : look ? "look" : "good", bad ? Verdict.sign(Severity.ERROR) : look ? Verdict.sign(Severity.WARNING) : "=", words, why).write(html);
 	}
 
 	/** One operation; {@code changes} are clauses. */
@@ -50,7 +52,7 @@ public final class ComparePage {
 		html.element("h2", "", title);
 		for (Judged judged : findings) {
 			String severity = judged.finding().severity().name().toLowerCase(Locale.ROOT);
-			html.raw("<article class=\"finding " + severity + "\"><h3><span class=\"level\">" + severity + "</span> ").element("code", "", judged.finding().rule())
+			html.raw("<article class=\"finding " + severity + "\"><h3><span class=\"level\">" + Verdict.sign(judged.finding().severity()) + " " + severity + "</span> ").element("code", "", judged.finding().rule())
 					.raw("</h3>").element("p", "class=\"message\"", judged.finding().message())
 					.element("p", "class=\"place\"", program.shown(judged.finding().at()) + ", line " + (judged.finding().at().line() + 1));
 			Excerpt.write(html, judged.finding().at());

@@ -58,7 +58,7 @@ final class FindingsPart {
 		}
 		html.raw("<ol class=\"brief\">");
 		for (Judged judged : worst.subList(0, Math.min(BRIEF, worst.size()))) {
-			html.raw("<li>" + sign(judged.finding().severity()) + " <a href=\"#" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\">line ")
+			html.raw("<li>" + Verdict.sign(judged.finding().severity()) + " <a href=\"#" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\">line ")
 					.text((judged.finding().at().line() + 1) + made(judged.finding())).raw("</a> ").text(judged.finding().message()).raw("</li>\n");
 		}
 		html.raw("</ol>\n").raw(worst.size() > BRIEF ? "<p>and " + (worst.size() - BRIEF) + " more</p>" : "");
@@ -73,7 +73,7 @@ final class FindingsPart {
 	private void card(Html html, Judged judged) {
 		Finding finding = judged.finding();
 		String severity = finding.severity().name().toLowerCase(Locale.ROOT);
-		html.raw("<article class=\"finding " + severity + "\" id=\"" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\"><h3><span class=\"level\">" + sign(finding.severity()) + " " + severity + "</span> ")
+		html.raw("<article class=\"finding " + severity + "\" id=\"" + anchor + "-f" + (program.findings().indexOf(judged) + 1) + "\"><h3><span class=\"level\">" + Verdict.sign(finding.severity()) + " " + severity + "</span> ")
 				.element("code", "", finding.rule()).raw("</h3>\n").element("p", "class=\"message\"", finding.message());
 		html.element("p", "class=\"place\"", program.shown(finding.at()) + ", line " + (finding.at().line() + 1) + made(finding));
 		Excerpt.write(html, finding.at());
@@ -157,13 +157,5 @@ final class FindingsPart {
 			}
 			html.raw("</table>\n");
 		}
-	}
-
-	private static String sign(Severity severity) {
-		return switch (severity) {
-			case ERROR -> "\u2716";
-			case WARNING -> "\u25b2";
-			case INFORMATION -> "\u00b7";
-		};
 	}
 }

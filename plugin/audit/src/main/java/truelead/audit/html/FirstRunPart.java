@@ -30,7 +30,7 @@ final class FirstRunPart {
 
 	void write(Html html) {
 		Verdict verdict = Verdict.of(program);
-		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n").element("p", "", "Program " + program.source().shown());
+		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n").element("p", "class=\"named\"", "Program " + program.source().shown());
 		verdict.write(html);
 		html.raw("<p class=\"caution\"><strong>Caution.</strong> A broken tap or a tool torn out of the work can hurt. Doors shut, nobody reaches in while"
 				+ " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while a tap is in the hole.</p>\n");

@@ -32,7 +32,7 @@ final class HolesTable {
 		boolean through = sheet.through().orElse(false);
 		double over = hole.fullThread() - sheet.called();
 		String left = sheet.leadAssumed() && hole.tip() > sheet.called() ? about(over) : margin(over);
-		return List.of(hole.made() ? hole.maker() : "nothing in this program", length(hole.drill()), length(hole.drillFull()), length(hole.tip()),
+		return List.of(hole.madeBy(), length(hole.drill()), length(hole.drillFull()), length(hole.tip()),
 				through ? "through" : margin(hole.clearance()), (sheet.leadAssumed() && !Double.isNaN(hole.fullThread()) ? "about " : "") + length(hole.fullThread()),
 				left, length(hole.start()));
 	}

@@ -3,7 +3,6 @@ package truelead.audit.html;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.drawing.Ink;
@@ -53,13 +52,7 @@ final class OperationsPart {
 
 	private String state(OperationSheet sheet) {
 		List<Judged> about = program.findings().stream().filter(judged -> judged.open() && judged.finding().operation() == sheet.index()).toList();
-		List<String> parts = new ArrayList<>();
-		for (Severity severity : Severity.values()) {
-			long count = about.stream().filter(judged -> judged.finding().severity() == severity).count();
-			if (count > 0) {
-				parts.add(severity == Severity.INFORMATION ? count + " information" : Verdict.many(count, severity.name().toLowerCase(Locale.ROOT)));
-			}
-		}
+		List<String> parts = new ArrayList<>(about.isEmpty() ? List.of() : List.of(Verdict.counted(about)));
 		if (!sheet.notKnown().isEmpty()) {
 			parts.add("not all of it checked");
 		}
@@ -69,9 +62,8 @@ final class OperationsPart {
 	private static String sign(List<Judged> about, OperationSheet sheet) {
 		Severity worst = about.stream().map(judged -> judged.finding().severity()).min(Comparator.naturalOrder()).orElse(Severity.INFORMATION);
 		return switch (worst) {
-			case ERROR -> "\u2716 ";
-			case WARNING -> "\u25b2 ";
-			case INFORMATION -> sheet.notKnown().isEmpty() ? "\u2714 " : "\u25b2 ";
+			case ERROR, WARNING -> Verdict.sign(worst) + " ";
+			case INFORMATION -> sheet.notKnown().isEmpty() ? "\u2714 " : Verdict.sign(Severity.WARNING) + " ";
 		};
 	}
 }

@@ -1,6 +1,8 @@
 package truelead.audit.html;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.rule.Severity;
@@ -45,6 +47,27 @@ public record Verdict(String kind, String sign, String words, String why) {
 	/** Puts it where nobody overlooks it. */
 	void write(Html html) {
 		html.raw("<p class=\"verdict " + kind + "\"><span class=\"sign\" aria-hidden=\"true\">" + sign + "</span> ").element("strong", "", words).raw(" <span>").text(why).raw("</span></p>\n");
+	}
+
+	/** A sign for each severity, told apart by its shape. */
+	static String sign(Severity severity) {
+		return switch (severity) {
+			case ERROR -> "\u2716";
+			case WARNING -> "\u25b2";
+			case INFORMATION -> "\u00b7";
+		};
+	}
+
+	/** How many of each severity: {@code 1 error, 2 warnings, 3 information}. */
+	static String counted(List<Judged> findings) {
+		List<String> counts = new ArrayList<>();
+		for (Severity severity : Severity.values()) {
+			long count = findings.stream().filter(judged -> judged.finding().severity() == severity).count();
+			if (count > 0) {
+				counts.add(severity == Severity.INFORMATION ? count + " information" : many(count, severity.name().toLowerCase(Locale.ROOT)));
+			}
+		}
+		return String.join(", ", counts);
 	}
 
 	/** {@code 1 error}, {@code 2 errors}. */

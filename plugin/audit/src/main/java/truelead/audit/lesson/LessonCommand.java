@@ -2,6 +2,7 @@ package truelead.audit.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -81,7 +82,7 @@ public final class LessonCommand implements Callable<Integer> {
 					.orElseThrow(() -> new Complaint("--exercise " + exercise.get() + ": there are 1 to 3")));
 		}
 		if (lesson.isEmpty() && from.isEmpty()) {
-			Lessons.ALL.forEach(one -> terminal.say(one.name() + "   " + one.title() + ". " + one.introduction() + "\n"));
+			Lessons.ALL.forEach(one -> terminal.say(String.format(Locale.ROOT, "%-7s", one.name()) + one.title() + ". " + one.introduction() + "\n"));
 			return ExitStatus.CLEAN;
 		}
 		Filled filled = set(from.map(place -> from(place, lesson)).orElseGet(() -> new Filled(lesson.orElseThrow(), Values.usual(lesson.orElseThrow()), "")));

@@ -3,6 +3,7 @@ package truelead.audit.standing;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -94,7 +95,8 @@ public final class AcceptFile implements Standing {
 		} catch (FileSystemException unreadable) {
 			throw new Complaint(typed + ": " + ProgramBytes.why(unreadable));
 		} catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
-			throw new Complaint(typed + ": is no accept file (" + unreadable.getMessage() + ")");
+			boolean text = !(unreadable instanceof CharacterCodingException) && !(unreadable.getCause() instanceof CharacterCodingException);
+			throw new Complaint(typed + ": is no accept file (" + (text ? unreadable.getMessage() : "it is no UTF-8 text") + ")");
 		}
 	}
 

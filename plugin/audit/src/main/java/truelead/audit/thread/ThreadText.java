@@ -18,7 +18,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 
-/** Writes a thread for the person at the bench: limits, pins, drills, leads, countersink and hole, with the source of each. */
+/** Writes a thread for the person at the bench: drills, countersink and hole, limits, pins and leads, with the source of each. */
 final class ThreadText {
 	private static final double DEPTH_IN_DIAMETERS = 1.5;
 
@@ -43,13 +43,16 @@ final class ThreadText {
 		String lead = spec.starts() > 1 ? ", lead " + length(spec.lead()) + " (" + spec.starts() + " starts)" : "";
 		String tpi = spec.tpi() > 0 ? ", " + BigDecimal.valueOf(spec.tpi()).stripTrailingZeros().toPlainString() + " threads an inch" : "";
 		line("  nominal %s, pitch %s%s%s", length(spec.diameter()), length(spec.pitch()), tpi, lead);
-		limits();
-		pipe();
+		// the drill is what most look up
 		drills();
 		if (!spec.system().pipe()) {
-			leads();
 			line("  countersink %s to %s; DIN 76-1 (from memory)", length(Countersink.smallest(spec)), length(Countersink.largest(spec)));
 			blindHole();
+		}
+		pipe();
+		limits();
+		if (!spec.system().pipe()) {
+			leads();
 		}
 		line("");
 	}
@@ -154,7 +157,7 @@ final class ThreadText {
 	}
 
 	private static String range(Optional<BigDecimal> least, Optional<BigDecimal> most) {
-		return number(least) + " to " + number(most);
+		return least.isEmpty() && most.isEmpty() ? "-" : number(least) + " to " + number(most);
 	}
 
 	private static String number(Optional<BigDecimal> value) {

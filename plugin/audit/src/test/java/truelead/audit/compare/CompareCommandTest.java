@@ -68,6 +68,11 @@ class CompareCommandTest {
 	}
 
 	@Test
+	void aHoleThatIsNoLongerMadeIsTold() throws IOException {
+		assertThat(compare(PLATE, PLATE.replace("F300\nX30.\n", "F300\n")).out()).contains("hole made by T1 drill \u2192 nothing in this program at G54 X30 Y10").doesNotContain("not known");
+	}
+
+	@Test
 	void aMissingFileIsNamed() throws IOException {
 		Path one = Files.writeString(folder.resolve("a.nc"), PLATE);
 		Recorded run = Recorded.run("compare", one, folder.resolve("gone.nc"));
@@ -77,11 +82,20 @@ class CompareCommandTest {
 
 	@Test
 	void thePageTellsTheSame() throws IOException {
-		Path before = Files.writeString(folder.resolve("a.nc"), PLATE);
-		Path after = Files.writeString(folder.resolve("b.nc"), PLATE.replace("Z-12.", "Z-14."));
+		assertThat(page(PLATE, PLATE.replace("Z-12.", "Z-14."))).contains("<strong>1 threading operation different</strong>", "<li>end of the tool 12 mm \u2192 14 mm</li>", "<svg ");
+	}
+
+	@Test
+	void thePageIsAsGraveAsWhatCame() throws IOException {
+		assertThat(page(PLATE, PLATE.replace("R5. F500", "R2. F500"))).contains("<p class=\"verdict look\">", "1 finding came: 1 information; 0 findings went.", "<span class=\"level\">\u00b7 information</span>");
+		assertThat(page(PLATE, PLATE.replace("R5. F500", "R5. F480"))).contains("<p class=\"verdict bad\">", "1 finding came: 1 error; 0 findings went.");
+		assertThat(page(PLATE, PLATE)).contains("<p class=\"verdict good\">", "<strong>The threads are the same</strong>", "1 threading operation, no finding came or went.");
+	}
+
+	private String page(String before, String after) throws IOException {
 		Path page = folder.resolve("page.html");
-		Recorded.run("compare", before, after, "--report", "html:" + page);
-		assertThat(Files.readString(page)).contains("<strong>1 threading operation different</strong>", "<li>end of the tool 12 mm \u2192 14 mm</li>", "<svg ");
+		Recorded.run("compare", Files.writeString(folder.resolve("a.nc"), before), Files.writeString(folder.resolve("b.nc"), after), "--report", "html:" + page);
+		return Files.readString(page);
 	}
 
 	private Recorded compare(String before, String after) throws IOException {

@@ -90,11 +90,13 @@ class AcceptFileTest {
 	}
 
 	@Test
-	void anotherTableIsRefused() {
+	void anotherTableIsRefused() throws IOException {
 		assertThatThrownBy(() -> file("a,b\n1,2\n")).isInstanceOf(Complaint.class).hasMessageContaining("the first line must be fingerprint,rule,");
 		assertThatThrownBy(() -> file("")).isInstanceOf(Complaint.class);
 		assertThatThrownBy(() -> file(HEAD + "\"open quote")).isInstanceOf(Complaint.class);
 		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("no such file or folder");
+		Path picture = Files.write(folder.resolve("photo.csv"), new byte[] {(byte) 0xFF, (byte) 0xD8});
+		assertThatThrownBy(() -> AcceptFile.read(picture.toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("is no accept file (it is no UTF-8 text)");
 	}
 
 	private AcceptFile file(String text) throws IOException {

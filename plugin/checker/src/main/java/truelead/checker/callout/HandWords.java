@@ -48,11 +48,7 @@ final class HandWords {
 	private boolean side(int i) {
 		boolean counted = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Thread t && t.count().isPresent();
 		boolean tool = parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().threading());
-		return counted || text(i + 1).filter(HandWords::site).isPresent() || !tool && i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 2 && o.text().codePoints().allMatch(Character::isLetter);
-	}
-
-	private Optional<String> text(int i) {
-		return i < parts.size() && parts.get(i) instanceof Part.Word w ? Optional.of(w.text()) : i < parts.size() && parts.get(i) instanceof Part.Other o ? Optional.of(o.text()) : Optional.empty();
+		return counted || i + 1 < parts.size() && site(text(parts.get(i + 1))) || !tool && i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 2 && o.text().codePoints().allMatch(Character::isLetter);
 	}
 
 	/** Whether a word is a place on a part or a machine, of which there is a left one. */

@@ -90,7 +90,10 @@ final class ChordLines {
 		corners(from, lines.lines(), rises);
 	}
 
-	/** Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. */
+	/**
+	 * Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. Surfaces are made of such stretches: what is
+	 * asked of every corner stays here at hand, and a looker of its own keeps one of so many.
+	 */
 	private void corners(int first, int behind, int rises) {
 		if (rises < RISES) {
 			return;
@@ -110,13 +113,7 @@ final class ChordLines {
 			double nextZ = PlainLines.said(lines.z[line]) ? lines.z[line] : z;
 			double nextDx = nextX - x;
 			double nextDy = nextY - y;
-			double along = dx * nextDx + dy * nextDy;
-			double across = dx * nextDy - dy * nextDx;
-			if (along > 0 && across * across > STRAIGHT * along * along) {
-				each.turns(line, across / along, dx * dx + dy * dy, nextDx * nextDx + nextDy * nextDy, nextZ - z);
-			} else if (each.bend != 0) {
-				each.report();
-			}
+			each.chords(line, dx, dy, nextDx, nextDy, nextZ - z);
 			if (++waiting == FINE) {
 				waiting = 0;
 				few.corner(line, nextX, nextY, nextZ);
@@ -229,13 +226,7 @@ final class ChordLines {
 		void corner(int line, double nextX, double nextY, double nextZ) {
 			double nextDx = nextX - x;
 			double nextDy = nextY - y;
-			double along = dx * nextDx + dy * nextDy;
-			double across = dx * nextDy - dy * nextDx;
-			if (along > 0 && across * across > STRAIGHT * along * along) {
-				turns(line, across / along, dx * dx + dy * dy, nextDx * nextDx + nextDy * nextDy, nextZ - z);
-			} else if (bend != 0) {
-				report();
-			}
+			chords(line, dx, dy, nextDx, nextDy, nextZ - z);
 			dx = nextDx;
 			dy = nextDy;
 			x = nextX;
@@ -243,8 +234,19 @@ final class ChordLines {
 			z = nextZ;
 		}
 
+		/** Two chords behind each other, and how far Z goes along the second one. */
+		void chords(int line, double firstX, double firstY, double nextX, double nextY, double rise) {
+			double along = firstX * nextX + firstY * nextY;
+			double across = firstX * nextY - firstY * nextX;
+			if (along > 0 && across * across > STRAIGHT * along * along) {
+				turns(line, across / along, firstX * firstX + firstY * firstY, nextX * nextX + nextY * nextY, rise);
+			} else if (bend != 0) {
+				report();
+			}
+		}
+
 		/** A turn between two chords, of which the squares of the lengths are given. */
-		void turns(int line, double turn, double length, double next, double rise) {
+		private void turns(int line, double turn, double length, double next, double rise) {
 			double size = turn < 0 ? -turn : turn;
 			double here = turn * size / next;
 			double more = here / bend;
@@ -266,7 +268,7 @@ final class ChordLines {
 			to = line + 1;
 		}
 
-		void report() {
+		private void report() {
 			if (turned >= ENOUGH && rises >= RISES) {
 				found(Math.max(0, from), to, rapidBefore);
 			}

@@ -37,12 +37,13 @@ public final class ChunkFacts {
 	private ChunkFacts(Chunk chunk) {
 		this.chunk = chunk;
 		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
+		PlainReader reader = new PlainReader(lines);
 		BlockPrints prints = new BlockPrints(chunk.lineEnds() + 1);
 		CycleBlocks cycles = new CycleBlocks();
 		for (BlockCursor block = chunk.cursor(); block.next();) {
-			lines.read(block);
+			reader.read(block);
 			boolean arc = false;
-			if (lines.bare()) {
+			if (reader.bare()) {
 				blocks++;
 				arc = lines.codes[block.line()] > 1;
 			} else if (block.plain()) {
@@ -51,8 +52,8 @@ public final class ChunkFacts {
 			} else {
 				read(block.line(), block.block());
 			}
-			if (arc && lines.otherArc(block) || prints.going()) {
-				prints.read(block, lines.motion(), arc);
+			if (arc && reader.otherArc(block) || prints.going()) {
+				prints.read(block, reader.motion(), arc);
 			}
 		}
 		noted = Arrays.copyOf(noted, notes);

@@ -60,7 +60,7 @@ final class BlockExecutor {
 		this.tools = new Tools(state, out);
 		this.modes = new Modes(state, motion, shifts, out);
 		this.spindle = new SpindleCodes(state, out);
-		this.inForce = new MotionInForce(state, motion, modes, cycles, passes);
+		this.inForce = new MotionInForce(state, motion, new ArcMotion(state, motion, out), modes, cycles, passes);
 	}
 
 	/** Whether a canned cycle or a motion stands that makes axis words move. */

@@ -12,7 +12,7 @@ import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.grammar.Element;
 
-/** Calls of subprograms and macros, their returns, and the end of the program. */
+/** Calls of subprograms and macros; {@link Returns} leads back. */
 final class Calls {
 
 	/** Where a called program is; {@code reading} says how its number is read where that may surprise. */
@@ -30,6 +30,7 @@ final class Calls {
 	private final CalledPrograms programs;
 	private final RicherCalls richer;
 	private final NamedCycles named;
+	private final Returns returns;
 	private final int deepest;
 	private Map<Integer, Value> modalArguments;
 	private CalledPrograms.Callee modalProgram;
@@ -43,6 +44,7 @@ final class Calls {
 		this.programs = new CalledPrograms(() -> flow.frames().peek().source, main, folder);
 		this.richer = new RicherCalls(flow, this);
 		this.named = new NamedCycles(flow, state);
+		this.returns = new Returns(flow, out);
 		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
 	}
 
@@ -92,6 +94,11 @@ final class Calls {
 		return named;
 	}
 
+	/** Returns from what is called, and the end of the program. */
+	Returns returns() {
+		return returns;
+	}
+
 	/** Calls of richer languages. */
 	RicherCalls richer() {
 		return richer;
@@ -118,8 +125,8 @@ final class Calls {
 				switch (meaning) {
 					case CALL -> call(words, words.mRef(i));
 					case LOCAL_CALL -> localCall(words, words.mRef(i));
-					case RETURN -> returned(words, words.mRef(i));
-					case PROGRAM_END -> end(words.mRef(i));
+					case RETURN -> returns.returned(words, words.mRef(i));
+					case PROGRAM_END -> returns.end(words.mRef(i));
 					default -> {
 						// Done with the motion.
 					}
@@ -224,64 +231,6 @@ final class Calls {
 		return true;
 	}
 
-	/** The end of the program; not inside a branch that the machine may leave out. */
-	private void end(WordRef word) {
-		if (flow.doubts().statement().isPresent()) {
-			doubtful("whether the program ends here", Optional.of(word));
-		} else {
-			flow.end(Optional.of(word));
-		}
-	}
-
-	private void doubtful(String what, Optional<WordRef> word) {
-		out.remark(flow.block(), what + flow.block().line(), what + " depends on " + flow.doubts().statement().orElse("") + ", which is not followed: taken not to", word);
-	}
-
-	/** A return statement without a word of its own. */
-	void returned() {
-		if (flow.doubts().inside(flow.frames().peek()).isPresent()) {
-			doubtful("whether the program returns here", Optional.empty());
-		} else if (flow.frames().peek().caller.isPresent()) {
-			flow.leave();
-		} else {
-			flow.end(Optional.empty());
-		}
-	}
-
-	/** M99: back to the caller, with P to a block of it; in a main program to a block, else the machine would begin again. */
-	private void returned(Words words, WordRef word) {
-		CallFrame frame = flow.frames().peek();
-		boolean called = frame.caller.isPresent();
-		if (flow.doubts().inside(frame).isPresent()) {
-			doubtful("whether the program returns here", Optional.of(word));
-			return;
-		}
-		if (!called && words.block().skippable() && !words.has('P')) {
-			return;
-		}
-		if (!called && !words.has('P')) {
-			flow.end(Optional.of(word));
-			return;
-		}
-		if (called) {
-			flow.leave();
-		}
-		boolean again = called && flow.frames().peek() == frame;
-		if (words.has('P') && !again) {
-			CallFrame back = flow.frames().peek();
-			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> backTo(back, line, called, word),
-					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program", Optional.of(words.ref('P'))));
-		}
-	}
-
-	private void backTo(CallFrame frame, int line, boolean called, WordRef word) {
-		if (called) {
-			flow.goTo(frame, line);
-		} else {
-			flow.beginAgain(frame, line, word);
-		}
-	}
-
 	/** {@code o100 call [1] [2]}: arguments become #1, #2, the rest 0; elsewhere a file of that name has it. */
 	void oCall(String name, Element.OStatement statement) {
 		Optional<Found> found = programs.oSub(name);
@@ -296,21 +245,5 @@ final class Calls {
 				flow.variables().set(i + 1, values.get(i));
 			}
 		}
-	}
-
-	/** endsub or return: back to the caller; a value behind it is the call's. */
-	void leaveSub(Element.OStatement statement) {
-		CallFrame frame = flow.frames().peek();
-		while (frame != null && !frame.oWord) {
-			if (frame.caller.isEmpty()) {
-				return;
-			}
-			flow.leave();
-			frame = flow.frames().peek();
-		}
-		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty() : Optional.of(flow.evaluator().value(statement.arguments().get(0)));
-		flow.leave();
-		flow.variables().set("_value", false, result.orElse(Value.ZERO));
-		flow.variables().set("_value_returned", false, Value.of(result.isPresent()));
 	}
 }

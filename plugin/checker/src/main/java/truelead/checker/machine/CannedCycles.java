@@ -25,6 +25,7 @@ final class CannedCycles {
 	private final Meter meter;
 	private final String repeatWords;
 	private final CycleLevels levels;
+	private final UnsureThread unsure;
 	private Cycle cycle;
 	/** What was in force before the block that said the cycle in force. */
 	private Optional<Kept> before = Optional.empty();
@@ -44,6 +45,7 @@ final class CannedCycles {
 		this.meter = meter;
 		this.repeatWords = state.profile.repeatWords();
 		this.levels = new CycleLevels(state, motion);
+		this.unsure = new UnsureThread(state, out);
 	}
 
 	/** Whether a cycle is in force. */
@@ -161,12 +163,8 @@ final class CannedCycles {
 
 	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
 	boolean takesRows() {
-		boolean sure = !cycle.kind().taps() || lead.isEmpty() && levels.hasBottom() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && sure(state.feed) && sure(state.speed);
+		boolean sure = !cycle.kind().taps() || lead.isEmpty() && levels.hasBottom() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed);
 		return levels.axis() == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
-	}
-
-	private static boolean sure(Setting setting) {
-		return !setting.isSet() || setting.known();
 	}
 
 	/** Whether the block before one has said the cycle in force, and changed nothing by it but the place. */
@@ -273,7 +271,7 @@ final class CannedCycles {
 		double start = place.frame().apply(target.with(axis, levels.initial())).along(axis);
 		double resolution = Motion.finer(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
 		if (cycle.kind().taps()) {
-			checkTapping(words, at, end);
+			unsure.stroke(words, cycle, levels.hasBottom(), at, end, lead.orElse(state.feed));
 			rigidByCycle = true;
 			nowhere = false;
 		}
@@ -285,32 +283,10 @@ final class CannedCycles {
 		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
 	}
 
-	/** A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not understood. */
 	private void checkPlaces() {
 		if (cycle != null && nowhere) {
-			out.notFollowed(cycle.start(), "no place that is understood follows this tapping cycle before it ends: nothing is threaded by it", Optional.of(cycle.gWord()));
+			unsure.nowhere(cycle);
 			nowhere = false;
-		}
-	}
-
-	/** A thread that could not be evaluated is never passed over in silence. */
-	private void checkTapping(Words words, Point at, double end) {
-		if (!levels.hasBottom()) {
-			out.notFollowed(words.block(), "the tapping cycle has no depth: no block since its G code says one", Optional.of(cycle.gWord()));
-		} else if (Double.isNaN(end)) {
-			out.notFollowed(words.block(), "the depth of the thread is not known", Optional.of(cycle.gWord()));
-		} else if (Double.isNaN(at.distanceInPlane(at, state.cycleModal(cycle.code()).plane()))) {
-			out.notFollowed(words.block(), "the place of the thread is not known", Optional.of(cycle.gWord()));
-		}
-		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
-				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(cycle.gWord())));
-		unknown(words, lead.orElse(state.feed), "the feed of the thread is not known");
-		unknown(words, state.speed, "the speed of the spindle is not known");
-	}
-
-	private void unknown(Words words, Setting setting, String what) {
-		if (!sure(setting)) {
-			out.notFollowed(words.block(), setting.why().behind(what), setting.word().or(() -> Optional.of(cycle.gWord())));
 		}
 	}
 }

@@ -9,7 +9,7 @@ import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
-/** Makes motions of axis words: straight, arcs, synchronised, homing. */
+/** Makes motions of axis words: straight, synchronised, homing; {@link ArcMotion} has the arcs. */
 final class Motion {
 
 	static final int AXES = Words.mask("XYZ");
@@ -17,15 +17,15 @@ final class Motion {
 	private static final int ROTARY = Words.mask("ABC");
 	static final char[] LETTERS = {'X', 'Y', 'Z'};
 	static final char[] INCREMENT_LETTERS = {'U', 'V', 'W'};
-	private static final char[] CENTRES = {'I', 'J', 'K'};
+	static final char[] CENTRES = {'I', 'J', 'K'};
 
 	private final MachineState state;
 	private final Place place;
 	private final Output out;
+	private final UnsureThread unsure;
 	private final Polar polar;
 	private final boolean diameter;
 	private final boolean incrementWords;
-	private final boolean arcTurns;
 	/** Whether H is an increment of the main spindle's angle C, as on turning machines. */
 	private final boolean turnWords;
 	private Setting lead = Setting.NONE;
@@ -36,11 +36,11 @@ final class Motion {
 		this.state = state;
 		this.place = state.place;
 		this.out = out;
+		this.unsure = new UnsureThread(state, out);
 		this.polar = new Polar(state);
 		this.diameter = state.profile.yes(ProfileKey.DIAMETER);
 		this.incrementWords = state.profile.yes(ProfileKey.INCREMENTAL_WORDS);
 		this.turnWords = incrementWords && state.profile.isLathe();
-		this.arcTurns = state.profile.is(ProfileKey.ARC_TURNS, "p");
 	}
 
 	Polar polar() {
@@ -202,74 +202,12 @@ final class Motion {
 		}
 	}
 
-	/** An arc or helix. */
-	void arc(Words words, boolean clockwise) {
-		Plane plane = state.plane;
-		Point from = place.here();
-		Point start = place.programmed();
-		Point end = target(words);
-		char c1 = CENTRES[plane.first()];
-		char c2 = CENTRES[plane.second()];
-		boolean centred = words.has(c1) || words.has(c2);
-		if (!centred && !words.has('R')) {
-			out.notFollowed(words.block(), words.gCount() > 0 ? "an arc has neither centre nor radius in this block"
-					: (clockwise ? "G2" : "G3") + " is still in force, and an arc has neither centre nor radius in this block", Optional.empty());
-			place.moveTo(place.frame().apply(end));
-			return;
-		}
-		double s1 = start.along(plane.first());
-		double s2 = start.along(plane.second());
-		double e1 = end.along(plane.first());
-		double e2 = end.along(plane.second());
-		boolean byRadius = words.has('R') && !centred;
-		ArcGeometry geometry;
-		if (byRadius) {
-			checkKnown(words, 'R');
-			geometry = ArcGeometry.withRadius(state.mm(words, 'R'), s1, s2, e1, e2, clockwise, state.profile.arcTolerance(state.unit));
-		} else {
-			geometry = ArcGeometry.about(centre(words, plane.first(), s1), centre(words, plane.second(), s2), s1, s2, e1, e2, clockwise, turns(words));
-		}
-		Point centre = start.with(plane.first(), geometry.first()).with(plane.second(), geometry.second());
-		Point to = place.frame().apply(end);
-		Point centreHere = place.frame().apply(centre).with(plane.axis(), from.along(plane.axis()));
-		double factor = Math.abs(place.frame().same() ? 1 : place.frame().factor(plane.axis()));
-		double size = place.frame().scaled() ? ratio(from, centreHere, plane, geometry.startRadius(), factor) : 1;
-		double sweep = place.frame().same() || !place.frame().flips(plane) ? geometry.sweep() : -geometry.sweep();
-		place.moveTo(to);
-		double resolution = finer(resolution(words), finer(resolution(words, CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
-		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
-				rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius, resolution, false));
-	}
-
-	/** What an arc advances along an axis; an increment is known where the level that it starts from is not. */
-	private double rise(Words words, int axis, double between) {
-		if (!Double.isNaN(between) || !place.frame().same()) {
-			return between;
-		} else if (!words.has(LETTERS[axis])) {
+	/** What the block counts from where an axis stands, in its word or in that for increments, mm; NaN where it says where to go, 0 where it says nothing. */
+	double increment(Words words, int axis) {
+		if (!words.has(LETTERS[axis])) {
 			return incrementWords && words.has(INCREMENT_LETTERS[axis]) ? state.mm(words, INCREMENT_LETTERS[axis]) : 0;
 		}
 		return words.incremental(LETTERS[axis], !state.absolute) ? state.mm(words, LETTERS[axis]) : Double.NaN;
-	}
-
-	private static double ratio(Point from, Point centre, Plane plane, double radius, double otherwise) {
-		double scaled = from.distanceInPlane(centre, plane) / radius;
-		return Double.isNaN(scaled) || Double.isInfinite(scaled) ? otherwise : scaled;
-	}
-
-	private double centre(Words words, int axis, double start) {
-		char letter = CENTRES[axis];
-		if (!words.has(letter)) {
-			return state.arcCentreAbsolute ? 0 : start;
-		}
-		checkKnown(words, letter);
-		double value = state.mm(words, letter);
-		return words.incremental(letter, !state.arcCentreAbsolute) ? start + value : value;
-	}
-
-	/** Whole turns beyond the first: P2 is one more, and so is TURN=1. */
-	private int turns(Words words) {
-		double turns = words.turns() > 0 ? words.turns() + 1 : arcTurns && words.has('P') ? words.value('P') : 1;
-		return turns > 1 && turns < 10_000 && turns == Math.rint(turns) ? (int) turns - 1 : 0;
 	}
 
 	/** A synchronised motion; the lead is K, or the letter along the axis that moves for codes that have it so, else F. */
@@ -281,8 +219,7 @@ final class Motion {
 		if (!lead.known()) {
 			out.notFollowed(words.block(), lead.why().behind("the lead of the synchronised motion is not known"), lead.word());
 		}
-		state.unfollowed().ifPresent(statement -> out.notFollowed(words.block(),
-				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.empty()));
+		unsure.made(words.block(), Optional.empty());
 		boolean locks = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES);
 		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT ? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), lead.word(), locks)
 				: locks ? state.lockedModal() : state.modal();

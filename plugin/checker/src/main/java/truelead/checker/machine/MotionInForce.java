@@ -8,15 +8,17 @@ final class MotionInForce {
 
 	private final MachineState state;
 	private final Motion motion;
+	private final ArcMotion arcs;
 	private final Modes modes;
 	private final CannedCycles cycles;
 	private final TurningPasses passes;
 	/** What a motion for one block alone gives way to again. */
 	private Meaning before = Meaning.RAPID;
 
-	MotionInForce(MachineState state, Motion motion, Modes modes, CannedCycles cycles, TurningPasses passes) {
+	MotionInForce(MachineState state, Motion motion, ArcMotion arcs, Modes modes, CannedCycles cycles, TurningPasses passes) {
 		this.state = state;
 		this.motion = motion;
+		this.arcs = arcs;
 		this.modes = modes;
 		this.cycles = cycles;
 		this.passes = passes;
@@ -78,8 +80,8 @@ final class MotionInForce {
 				motion.straight(words, false, state.lockedModal());
 				state.motion = before;
 			}
-			case ARC_CLOCKWISE -> motion.arc(words, true);
-			case ARC_COUNTERCLOCKWISE -> motion.arc(words, false);
+			case ARC_CLOCKWISE -> arcs.make(words, true);
+			case ARC_COUNTERCLOCKWISE -> arcs.make(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);
 			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
 			case TURNING_PASS -> passes.pass(words, false);

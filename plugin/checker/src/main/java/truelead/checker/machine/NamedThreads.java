@@ -22,8 +22,11 @@ final class NamedThreads {
 	/** From this kind on passes take less and less, below it one as much as the other. */
 	private static final int DEGRESSIVE = 3;
 
+	/** The place of an argument that no call has. */
+	private static final int NOWHERE = Integer.MAX_VALUE;
+
 	/**
-	 * Where each argument stands; what a cycle does not have stands at 99.
+	 * Where each argument stands; what a cycle does not have is {@link #NOWHERE}.
 	 *
 	 * @param levels    along Z, from the start of the thread to its end
 	 * @param diameters at these levels
@@ -35,8 +38,8 @@ final class NamedThreads {
 
 	private static final Map<String, Order> ORDERS = Map.of(
 			"CYCLE97", new Order(new int[] { 2, 3 }, new int[] { 4, 5 }, new int[] { 0 }, 1, 6, 7, 8, 9, 11, 12, 14, 15),
-			"CYCLE99", new Order(new int[] { 0, 2 }, new int[] { 1, 3 }, new int[] { 12 }, 99, 4, 5, 6, 7, 9, 10, 13, 14),
-			"CYCLE98", new Order(new int[] { 0, 2, 4, 6 }, new int[] { 1, 3, 5, 7 }, new int[] { 16, 17, 18 }, 99, 8, 9, 10, 11, 13, 14, 19, 20));
+			"CYCLE99", new Order(new int[] { 0, 2 }, new int[] { 1, 3 }, new int[] { 12 }, NOWHERE, 4, 5, 6, 7, 9, 10, 13, 14),
+			"CYCLE98", new Order(new int[] { 0, 2, 4, 6 }, new int[] { 1, 3, 5, 7 }, new int[] { 16, 17, 18 }, NOWHERE, 8, 9, 10, 11, 13, 14, 19, 20));
 
 	private final MachineState state;
 	private final Flow flow;

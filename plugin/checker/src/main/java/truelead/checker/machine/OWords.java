@@ -29,7 +29,7 @@ final class OWords {
 		String name = name(statement);
 		switch (statement.keyword()) {
 			case SUB -> skip(frame, name, Set.of(OKeyword.ENDSUB), 1);
-			case ENDSUB, RETURN -> calls.leaveSub(statement);
+			case ENDSUB, RETURN -> calls.returns().leaveSub(statement);
 			case CALL -> calls.oCall(name, statement);
 			case IF -> branch(frame, name, statement);
 			case ELSEIF, ELSE -> skip(frame, name, Set.of(OKeyword.ENDIF), 1);

@@ -73,7 +73,7 @@ final class RicherStatements {
 		} else if (ADDED_FRAMES.contains(name)) {
 			state.place.tiltFurther(name + frame(name, written));
 		} else if (RETURNS.contains(name)) {
-			calls.returned();
+			calls.returns().returned();
 		} else if (calls.named().follow(name, arguments, span, text)) {
 			return;
 		} else if (CONTOURS.contains(name) && state.profile.isLathe() && calls.richer().contour(arguments)) {

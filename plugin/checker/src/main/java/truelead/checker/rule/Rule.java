@@ -23,6 +23,11 @@ public interface Rule {
 	/** Looks through the work and hands out what it finds. */
 	void check(Work work, Consumer<Finding> found);
 
+	/** Whether it judges the words of a cycle's block alone, whatever hole they are said at: what it finds in one block is true of all that say the same. */
+	default boolean isOfWords() {
+		return false;
+	}
+
 	/** Whether each of its findings that are about no operation is about an arc or a move of one stay of a tool, and depends on that stay alone. */
 	default boolean isOfAStay() {
 		return false;

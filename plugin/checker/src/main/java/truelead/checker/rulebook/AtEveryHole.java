@@ -29,9 +29,6 @@ final class AtEveryHole {
 	/** As many other blocks as a person looks through. */
 	private static final int MOST_PLACES = 200;
 
-	/** Rules that judge the words alone, whatever hole they are said at. */
-	private static final Set<String> OF_WORDS = Set.of("dwell-at-bottom", "feed-off-pitch", "inch-metric-mixup", "start-too-close", "tap-through-fixture");
-
 	private AtEveryHole() {
 	}
 
@@ -46,7 +43,7 @@ final class AtEveryHole {
 	private static Finding spread(Finding finding, Tapping tapping) {
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			if (stroke.positioned() && stroke.step() instanceof Step.Stroke step && isOf(finding, step)) {
-				return spread(finding, step, others(tapping, stroke, step, OF_WORDS.contains(finding.rule())));
+				return spread(finding, step, others(tapping, stroke, step, Rules.isOfWords(finding.rule())));
 			}
 		}
 		return finding;

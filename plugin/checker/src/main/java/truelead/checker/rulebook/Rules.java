@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
@@ -177,7 +178,8 @@ public final class Rules {
 		ALL.forEach(rule -> NUMBERS.put(rule.name(), NUMBERS.size()));
 	}
 
-	private static final Set<String> OF_A_STAY = ALL.stream().filter(Rule::isOfAStay).map(Rule::name).collect(Collectors.toSet());
+	private static final Set<String> OF_A_STAY = names(Rule::isOfAStay);
+	private static final Set<String> OF_WORDS = names(Rule::isOfWords);
 
 	private static final String FAILED = "this rule failed";
 
@@ -221,6 +223,15 @@ public final class Rules {
 	/** Whether the findings of a rule that are about no operation are each about one stay of a tool; see {@link Rule#isOfAStay}. */
 	public static boolean isOfAStay(String name) {
 		return OF_A_STAY.contains(name);
+	}
+
+	/** Whether a rule judges the words of a cycle's block alone; see {@link Rule#isOfWords}. */
+	static boolean isOfWords(String name) {
+		return OF_WORDS.contains(name);
+	}
+
+	private static Set<String> names(Predicate<Rule> which) {
+		return ALL.stream().filter(which).map(Rule::name).collect(Collectors.toSet());
 	}
 
 	private static List<Finding> found(List<Rule> rules, Work work, RuleSettings settings) {

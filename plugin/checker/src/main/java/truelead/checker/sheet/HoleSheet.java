@@ -22,6 +22,11 @@ import truelead.checker.program.BlockRef;
 public record HoleSheet(String label, BlockRef block, double u, double v, boolean made, double drill, double drillFull, double drillTip, double tip,
 		double fullThread, double start, double edge, String maker) {
 
+	/** What made it, or that nothing did. */
+	public String madeBy() {
+		return made ? maker : "nothing in this program";
+	}
+
 	/** Way between the tool's end and the end of the full diameter, mm; negative where the tool goes below it. */
 	public double clearance() {
 		return drillFull - tip;

@@ -39,7 +39,7 @@ public final class SheetFigures {
 		Figures figures = new Figures(sheet.unit());
 		List<Figure> all = new ArrayList<>();
 		add(all, "hole", hole.label() + ", line " + (hole.block().outermost().line() + 1));
-		add(all, "hole made by", hole.made() ? hole.maker() : "nothing in this program");
+		add(all, "hole made by", hole.madeBy());
 		add(all, "hole diameter", length(figures, hole.drill()));
 		add(all, "full diameter to", length(figures, hole.drillFull()));
 		add(all, "drill point at", length(figures, hole.drillTip()));

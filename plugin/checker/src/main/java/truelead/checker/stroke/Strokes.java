@@ -123,7 +123,7 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 
 	/** The strokes of some of the {@link #typical()} kinds, in the order of execution. */
 	public List<TapStroke> ofKinds(BitSet wanted) {
-		return wanted.isEmpty() ? List.of() : new Chosen(kinds(), wanted);
+		return wanted.isEmpty() ? List.of() : new ChosenStrokes(rows, kinds().keys(wanted), holes);
 	}
 
 	/** The holes that are threaded, in the order first reached. */
@@ -261,6 +261,17 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 			}
 		}
 
+		/** The numbers that tell some of them. */
+		private Set<Integer> keys(BitSet wanted) {
+			Set<Integer> keys = new HashSet<>();
+			numbers.forEach((key, kind) -> {
+				if (wanted.get(kind)) {
+					keys.add(key);
+				}
+			});
+			return keys;
+		}
+
 		private int kind(StrokeRow row, int kind) {
 			Integer known = numbers.putIfAbsent(row.key(kind), typical.size());
 			if (known != null) {
@@ -271,69 +282,6 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 			}
 			typical.add(row.stroke(row.first(kind), holes));
 			return typical.size() - 1;
-		}
-	}
-
-	/** The strokes of some kinds. */
-	private final class Chosen extends AbstractList<TapStroke> implements RandomAccess {
-
-		/** The numbers that tell the kinds. */
-		private final Set<Integer> keys = new HashSet<>();
-		/** The rows that have strokes of them, and how many come before each. */
-		private final int[] chosen;
-		private final int[] counts;
-		private final int all;
-		/** The row asked for last: most go through them in order. */
-		private Row last = new Row(-1, new StrokeRow.Part(new int[0], new int[0]));
-
-		private record Row(int number, StrokeRow.Part part) {
-		}
-
-		Chosen(Kinds known, BitSet wanted) {
-			known.numbers.forEach((key, kind) -> {
-				if (wanted.get(kind)) {
-					keys.add(key);
-				}
-			});
-			int[] some = new int[starts.length];
-			int[] before = new int[starts.length];
-			int found = 0;
-			int count = 0;
-			for (int row = 0; row < some.length; row++) {
-				int here = of(rows.get(row));
-				if (here > 0) {
-					some[found] = row;
-					before[found++] = count;
-					count += here;
-				}
-			}
-			chosen = Arrays.copyOf(some, found);
-			counts = Arrays.copyOf(before, found);
-			all = count;
-		}
-
-		private int of(StrokeRow row) {
-			int count = 0;
-			for (int kind = 0; kind < row.kinds(); kind++) {
-				count += keys.contains(row.key(kind)) ? row.count(kind) : 0;
-			}
-			return count;
-		}
-
-		@Override
-		public TapStroke get(int index) {
-			int at = InOrder.row(counts, index);
-			Row here = last;
-			if (here.number() != chosen[at]) {
-				here = new Row(chosen[at], rows.get(chosen[at]).part(keys::contains));
-				last = here;
-			}
-			return rows.get(chosen[at]).stroke(here.part().index(index - counts[at]), holes);
-		}
-
-		@Override
-		public int size() {
-			return all;
 		}
 	}
 }

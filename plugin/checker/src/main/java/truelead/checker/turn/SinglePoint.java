@@ -57,6 +57,11 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 			return new Pass(all, begins, infeed, turned, back);
 		}
 
+		/** The block whose X says how deep it goes: that of a cycle is its own. */
+		public BlockRef deepBy() {
+			return step.code() == 0 ? step.block() : infeed.orElse(step.block());
+		}
+
 		/** Where it starts, mm along Z, with what it is turned by. */
 		private double start() {
 			return step.from().z() + turned * lead();

@@ -32,6 +32,7 @@ final class SinglePoints {
 	private static final int MOST = 1_000;
 	/** Comments above a thread that are read for it. */
 	private static final int MOST_ABOVE = 500;
+
 	private final List<Chase> chases = new ArrayList<>();
 	/** The stays of their tools. */
 	private final BitSet chasing = new BitSet();

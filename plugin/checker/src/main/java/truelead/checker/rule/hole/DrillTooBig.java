@@ -62,11 +62,11 @@ public final class DrillTooBig extends HoleRule {
 	}
 
 	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
-		if (size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty()).isEmpty()) {
+		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
+		if (most.isEmpty()) {
 			return untabled(operation, visits, size, figures);
 		}
-		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
-		double over = size.d() - most.orElse(Double.MAX_VALUE);
+		double over = size.d() - most.getAsDouble();
 		ThreadSpec thread = size.thread().value();
 		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch() : DrilledSize.WRITTEN + HAIR * thread.pitch())) {
 			return Optional.empty();

@@ -1,7 +1,6 @@
 package truelead.checker.rule.hole;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,16 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.hole.PlaceSet;
 import truelead.checker.job.Fact;
-import truelead.checker.machine.Rotary;
-import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
-import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
@@ -33,7 +28,7 @@ import truelead.checker.work.Work;
  */
 public final class HoleSkipped extends HoleRule {
 
-	/** Places that are the same but for rounding, mm. */
+	/** Threads that are as large but for rounding, mm. */
 	private static final double SAME = 0.001;
 	/** Plain holes are drilled in steps of half a mm or 1/32 in; 6.8, 4.2 and #7 are drilled for threads (common practice, no source). */
 	private static final double STEP_MM = 0.5;
@@ -71,16 +66,16 @@ public final class HoleSkipped extends HoleRule {
 			for (int kind = 0; kind < those.typical().size(); kind++) {
 				Visit visit = those.typical().get(kind);
 				if (visit.hole().madeBefore(visit.order())) {
-					threaded.merge(making(visit.hole().cuts(), visit.order(), true), those.count(kind), Integer::sum);
-					ways.add(making(visit.hole().cuts(), visit.order(), false));
+					threaded.merge(LeftHoles.making(visit.hole().cuts(), visit.order(), true), those.count(kind), Integer::sum);
+					ways.add(LeftHoles.making(visit.hole().cuts(), visit.order(), false));
 				}
 			}
 		}
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
 		List<Cut> skipped = new ArrayList<>();
-		Unthreaded unthreaded = work.derived(Unthreaded.class, Unthreaded::new);
-		List<Hole> alike = unthreaded.made(threaded.keySet());
-		List<Hole> elsewhere = unthreaded.made(ways);
+		LeftHoles left = work.derived(LeftHoles.class, LeftHoles::new);
+		List<Hole> alike = left.made(threaded.keySet());
+		List<Hole> elsewhere = left.made(ways);
 		Optional<PlaceSet> visited = alike.size() <= FEW ? Optional.empty() : Optional.of(new PlaceSet(visited(operation, work)));
 		for (Hole hole : alike) {
 			if (!visited.map(places -> places.beside(hole.place(), diameter(operation) / 2)).orElseGet(() -> beside(work, hole, operation))) {
@@ -118,7 +113,7 @@ public final class HoleSkipped extends HoleRule {
 		work.dependsOnAll();
 		Set<Place> places = new HashSet<>();
 		for (ThreadingOperation one : work.operationsOfProgram()) {
-			Visits.of(one, work).where(visit -> ways.contains(making(visit.hole().cuts(), visit.order(), true))).forEach(visit -> places.add(visit.hole().place()));
+			Visits.of(one, work).where(visit -> ways.contains(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).forEach(visit -> places.add(visit.hole().place()));
 		}
 		return places.size();
 	}
@@ -126,7 +121,7 @@ public final class HoleSkipped extends HoleRule {
 	/** Whether an earlier operation threads holes made in these ways: it tells of those that are left. */
 	private static boolean other(ThreadingOperation operation, Set<String> ways, Work work) {
 		return work.operationsOfProgram().stream().anyMatch(one -> one.index() < operation.index() && one.group() != operation.group()
-				&& Visits.of(one, work).typical().stream().anyMatch(visit -> ways.contains(making(visit.hole().cuts(), visit.order(), true))));
+				&& Visits.of(one, work).typical().stream().anyMatch(visit -> ways.contains(LeftHoles.making(visit.hole().cuts(), visit.order(), true))));
 	}
 
 	/** Whether holes are meant for threads, however many are left: a callout counts them, or they are drilled in a size that nobody drills for anything else. */
@@ -160,19 +155,19 @@ public final class HoleSkipped extends HoleRule {
 		return visited;
 	}
 
-	private static Map<Numbers, Set<Side>> sides(Set<Place> visited) {
-		Map<Numbers, Set<Side>> sides = new HashMap<>();
-		visited.forEach(place -> sides.computeIfAbsent(new Numbers(place), at -> new HashSet<>()).add(new Side(place)));
-		return sides;
-	}
-
 	/** Of holes made in the way of the threaded ones those that the same part has on another side or under another work offset, where these are threaded. */
 	private static List<Hole> twins(ThreadingOperation operation, List<Hole> holes, Work work) {
 		if (holes.isEmpty() || work.inOneFrame()) {
 			return List.of();
 		}
-		Map<Numbers, Set<Side>> sides = sides(visited(operation, work));
-		return holes.stream().filter(hole -> twin(hole.place(), sides)).toList();
+		ThreadedPlaces threaded = new ThreadedPlaces(visited(operation, work));
+		return holes.stream().filter(hole -> threaded.twin(hole.place())).toList();
+	}
+
+	/** Of the holes that a mirror in force has made all, where each is the image of a threaded one at the same line; else none. */
+	private static List<Hole> mirrored(ThreadingOperation operation, List<Hole> holes, Work work) {
+		List<Hole> images = holes.stream().filter(hole -> hole.making().get(0).step().modal().mirrored()).toList();
+		return !images.isEmpty() && new ThreadedPlaces(visited(operation, work)).mirror(images.stream().map(Hole::place).toList()) ? images : List.of();
 	}
 
 	/** How often the tool comes back to a place that it has threaded: as many as are skipped, and the places of those are typed wrong. */
@@ -204,115 +199,6 @@ public final class HoleSkipped extends HoleRule {
 		work.dependsOnAll();
 		List<Visits> own = work.group(operation).stream().map(one -> Visits.of(one, work)).toList();
 		return others.stream().mapToInt(tapping -> (int) tapping.strokes().stream().filter(stroke -> own.stream().anyMatch(visits -> visits.at(stroke.place()))).count()).sum();
-	}
-
-	/** The holes that are never threaded, by the way they were made. */
-	private static final class Unthreaded {
-
-		private final List<Hole> holes;
-		/** By tools, depths and blocks, and by tools and depths alone. */
-		private final Map<String, List<Integer>> made = new HashMap<>();
-
-		Unthreaded(Work work) {
-			holes = work.unthreaded();
-			for (int i = 0; i < holes.size(); i++) {
-				List<Cut> cuts = holes.get(i).cuts();
-				int end = cuts.size();
-				while (end > 0 && !cuts.get(end - 1).kind().makesHole()) {
-					end--;
-				}
-				add(cuts, i);
-				if (end > 0 && end < cuts.size()) {
-					// the edge may be broken after the other holes were threaded
-					add(cuts.subList(0, end), i);
-				}
-			}
-		}
-
-		private void add(List<Cut> cuts, int hole) {
-			made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, true), way -> new ArrayList<>()).add(hole);
-			made.computeIfAbsent(making(cuts, Integer.MAX_VALUE, false), way -> new ArrayList<>()).add(hole);
-		}
-
-		/** Those made in one of some ways, in the order first reached. */
-		List<Hole> made(Collection<String> ways) {
-			IntStream numbers = ways.stream().flatMap(way -> made.getOrDefault(way, List.of()).stream()).mapToInt(Integer::intValue);
-			return numbers.sorted().distinct().mapToObj(holes::get).toList();
-		}
-	}
-
-	/** How a hole was made before a step: tools and depths, or the blocks of their cycles and how far these go from R, as on pads at several levels. */
-	private static String making(List<Cut> cuts, int order, boolean blocks) {
-		StringBuilder text = new StringBuilder(blocks ? "" : "any block ");
-		for (Cut cut : cuts) {
-			if (cut.order() >= order) {
-				continue;
-			}
-			boolean block = blocks && cut.step() instanceof Step.Stroke;
-			text.append(cut.tool().index()).append(cut.kind()).append(Math.round((block ? cut.tip() - cut.start() : cut.tip()) * 50));
-			if (block && cut.step() instanceof Step.Stroke s) {
-				text.append('@').append(s.cycle().since().line());
-			}
-			text.append(';');
-		}
-		return text.toString();
-	}
-
-	/** The numbers of a place, to a thousandth of a mm, whatever they count from. */
-	private record Numbers(Plane plane, long u, long v) {
-
-		Numbers(Place place) {
-			this(place.plane(), Math.round(place.u() / SAME), Math.round(place.v() / SAME));
-		}
-
-		/** The same from the other side of a part that is turned over, where that is another place. */
-		boolean turnsOver(Map<Numbers, Set<Side>> sides) {
-			return sides.containsKey(new Numbers(plane, -u, v)) || sides.containsKey(new Numbers(plane, u, -v));
-		}
-	}
-
-	/** What coordinates count from, and how a rotary axis turns the part there. */
-	private record Side(int workOffset, Rotary rotary) {
-
-		Side(Place place) {
-			this(place.workOffset(), place.rotary());
-		}
-	}
-
-	/**
-	 * Whether the same coordinates are threaded under other work offsets alone, one more part of the same kind, or on another side of the part; not where
-	 * a hole may have been drilled from both sides.
-	 */
-	private static boolean twin(Place place, Map<Numbers, Set<Side>> sides) {
-		Numbers numbers = new Numbers(place);
-		Set<Side> threaded = sides.getOrDefault(numbers, Set.of());
-		boolean turned = threaded.stream().noneMatch(side -> side.rotary().equals(place.rotary()));
-		return !threaded.isEmpty() && !threaded.contains(new Side(place)) && !(turned && numbers.turnsOver(sides));
-	}
-
-	/** Of the holes that a mirror in force has made all, where each is the image of a threaded one at the same line; else none. */
-	private static List<Hole> mirrored(ThreadingOperation operation, List<Hole> holes, Work work) {
-		List<Hole> images = holes.stream().filter(hole -> hole.making().get(0).step().modal().mirrored()).toList();
-		if (images.isEmpty()) {
-			return List.of();
-		}
-		Set<Place> threaded = visited(operation, work);
-		Map<Numbers, Set<Side>> sides = sides(threaded);
-		for (Place first : threaded) {
-			Place image = images.get(0).place();
-			double u = first.u() + image.u();
-			double v = first.v() + image.v();
-			boolean across = images.stream().allMatch(hole -> has(sides, hole.place().at(u - hole.place().u(), hole.place().v())));
-			boolean along = images.stream().allMatch(hole -> has(sides, hole.place().at(hole.place().u(), v - hole.place().v())));
-			if (across || along) {
-				return images;
-			}
-		}
-		return List.of();
-	}
-
-	private static boolean has(Map<Numbers, Set<Side>> sides, Place wanted) {
-		return sides.getOrDefault(new Numbers(wanted), Set.of()).contains(new Side(wanted));
 	}
 
 	/** Whether the operation visits a place that belongs to a hole beside it: asked of the hole's surroundings, for few holes among many. */

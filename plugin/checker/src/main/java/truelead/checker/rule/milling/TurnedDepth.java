@@ -81,7 +81,7 @@ final class TurnedDepth {
 		SinglePoint.Pass next = turned.passes().get(index + 1);
 		String message = "the pass to diameter " + figures.fine(2 * pass.radius()) + " takes " + figures.fine(Math.abs(pass.radius() - before.radius())) + " of the thread's " + figures.fine(whole)
 				+ " at once, and the next, to " + figures.fine(2 * next.radius()) + ", cuts air; a diameter between " + figures.fine(2 * before.radius()) + " and " + figures.fine(2 * next.radius());
-		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		BlockRef at = pass.deepBy();
 		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(next.step().block(), "the next pass");
 	}
 
@@ -101,7 +101,7 @@ final class TurnedDepth {
 		SinglePoint.Pass pass = turned.passes().get(0);
 		boolean low = cycle.filter(depth -> depth.height() < whole / FAR).isPresent();
 		double right = whole / Math.sqrt(Math.max(PASSES, Math.rint(PASSES * thread.value().pitch())));
-		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		BlockRef at = pass.deepBy();
 		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : "D").orElse("X");
 		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole) + ": the first pass takes " + figures.fine(first) + " at once"
 				: "the first pass takes " + figures.fine(first) + " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "

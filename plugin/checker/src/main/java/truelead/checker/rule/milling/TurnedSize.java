@@ -87,16 +87,12 @@ final class TurnedSize {
 		return thread.withoutClass().withHand(Hand.RIGHT);
 	}
 
-	private static BlockRef infeed(SinglePoint.Pass pass) {
-		return pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
-	}
-
 	private static Draft draft(Rule rule, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread, WallLimits limits, double error) {
 		Figures figures = new Figures(pass.step().modal().unit());
 		boolean shallow = turned.inside() == error < 0;
 		SinglePoint.Pass last = turned.passes().get(turned.passes().size() - 1);
 		boolean back = shallow && turned.grooves(thread.value()) < 2 && Math.abs(last.radius() - pass.radius()) > BACK * thread.value().pitch();
-		BlockRef at = infeed(back ? last : pass);
+		BlockRef at = (back ? last : pass).deepBy();
 		Location word = MillFacts.word(at, "X");
 		String message = "the deepest pass of " + (turned.grooves(thread.value()) > 1 ? "this start" : "the thread") + " " + (turned.inside() ? "inside" : "outside") + " goes to diameter " + figures.fine(2 * pass.radius()) + (back ? " and the last one to " + figures.fine(2 * last.radius()) : "") + ", " + thread.value().withoutClass().designation() + " needs "
 				+ (error < 0 ? "at least " : "at most ") + figures.fine(error < 0 ? limits.least() : limits.most()) + (limits.taper() ? " there" : "") + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")

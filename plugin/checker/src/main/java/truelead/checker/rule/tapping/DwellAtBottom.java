@@ -28,6 +28,11 @@ public final class DwellAtBottom extends TappingRule {
 	}
 
 	@Override
+	public boolean isOfWords() {
+		return true;
+	}
+
+	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE);
 	}

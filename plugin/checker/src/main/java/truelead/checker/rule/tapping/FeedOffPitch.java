@@ -57,6 +57,11 @@ public final class FeedOffPitch extends TappingRule {
 	}
 
 	@Override
+	public boolean isOfWords() {
+		return true;
+	}
+
+	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.RIGID_CODE_LEFT_OUT, Slip.TWO_SPEEDS);
 	}

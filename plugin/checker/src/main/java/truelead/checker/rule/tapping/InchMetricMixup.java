@@ -40,6 +40,11 @@ public final class InchMetricMixup extends TappingRule {
 	}
 
 	@Override
+	public boolean isOfWords() {
+		return true;
+	}
+
+	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.OTHER_AXIS, Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
 	}

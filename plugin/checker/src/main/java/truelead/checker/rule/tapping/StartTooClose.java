@@ -37,6 +37,11 @@ public final class StartTooClose extends TappingRule {
 	}
 
 	@Override
+	public boolean isOfWords() {
+		return true;
+	}
+
+	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.HEIGHTS_MISREAD);
 	}

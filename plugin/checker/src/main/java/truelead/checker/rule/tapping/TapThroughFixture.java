@@ -37,6 +37,11 @@ public final class TapThroughFixture extends TappingRule {
 	}
 
 	@Override
+	public boolean isOfWords() {
+		return true;
+	}
+
+	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD);
 	}

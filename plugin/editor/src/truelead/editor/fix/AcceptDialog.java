@@ -1,4 +1,4 @@
-package truelead.editor.audit;
+package truelead.editor.fix;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -15,15 +15,16 @@ import truelead.editor.page.Form;
 import truelead.editor.page.PageTray;
 
 /** Asks why findings are accepted, by whom, and where that is to stand. */
-final class AcceptDialog extends TitleAreaDialog {
+public final class AcceptDialog extends TitleAreaDialog {
 
-	private final List<AuditedFinding> findings;
+	private final List<MarkedFinding> findings;
 	private Text reason;
 	private Text person;
 	private Button note;
 	private Acceptance acceptance = new Acceptance(true, "", "", "");
 
-	AcceptDialog(Shell shell, List<AuditedFinding> findings) {
+	/** @param findings at least one */
+	public AcceptDialog(Shell shell, List<MarkedFinding> findings) {
 		super(shell);
 		this.findings = findings;
 		setHelpAvailable(true);
@@ -33,7 +34,7 @@ final class AcceptDialog extends TitleAreaDialog {
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
 		shell.setText("Accept");
-		List<String> rules = findings.stream().map(AuditedFinding::rule).distinct().toList();
+		List<String> rules = findings.stream().map(MarkedFinding::rule).distinct().toList();
 		PageTray.install(shell, rules.size() == 1 ? rules.get(0) : "telling-it-what-is-wanted", RulePage.Heading.ACCEPT.text());
 	}
 
@@ -75,7 +76,7 @@ final class AcceptDialog extends TitleAreaDialog {
 	}
 
 	/** What was answered. */
-	Acceptance acceptance() {
+	public Acceptance acceptance() {
 		return acceptance;
 	}
 }
