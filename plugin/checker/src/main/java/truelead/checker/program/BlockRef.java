@@ -22,6 +22,11 @@ public record BlockRef(ProgramFile file, int line, Optional<BlockRef> caller, bo
 		return line == other.line && file.name().equals(other.file.name());
 	}
 
+	/** Whether both stand at the same place, and so do the blocks that called them. */
+	public boolean sameCall(BlockRef other) {
+		return sameBlock(other) && caller.isPresent() == other.caller.isPresent() && (caller.isEmpty() || caller.get().sameCall(other.caller.get()));
+	}
+
 	/** The block of the main program that this one is executed for; itself there. */
 	public BlockRef outermost() {
 		return caller.isPresent() ? caller.get().outermost() : this;

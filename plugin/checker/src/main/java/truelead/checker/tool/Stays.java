@@ -3,8 +3,15 @@ package truelead.checker.tool;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.comment.Commentary;
+import truelead.checker.program.BlockRef;
 
 /** Where in the text of the program each stay of a tool begins and ends, so that comments can be told to whom they belong. */
 public final class Stays {
@@ -25,6 +32,8 @@ public final class Stays {
 	/** The first line of each program of the file. */
 	private final List<Integer> begins = new ArrayList<>();
 
+	private final Set<String> shared;
+
 	/** @param tools all stays, in order */
 	public Stays(List<ToolLog> tools, Commentary commentary) {
 		this.tools = tools;
@@ -44,6 +53,7 @@ public final class Stays {
 			motions[tool.index()] = tool.lastMotion().isPresent() ? commentary.mainLine(tool.lastMotion().get()) : -1;
 			froms[tool.index()] = firstLine(tool.index(), motions);
 		}
+		this.shared = shared();
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);
@@ -53,6 +63,29 @@ public final class Stays {
 				firstChanges[tool.part()] = changeLine(tool);
 			}
 		}
+	}
+
+	/** The subprograms that the last motion of a stay stands in, innermost first, and that no other tool works in: their titles speak of its tool. */
+	List<BlockRef> subprograms(ToolLog tool) {
+		return calls(tool).filter(block -> !shared.contains(name(block))).toList();
+	}
+
+	private static Stream<BlockRef> calls(ToolLog tool) {
+		return Stream.iterate(tool.lastMotion(), block -> block.flatMap(BlockRef::caller).isPresent(), block -> block.flatMap(BlockRef::caller)).flatMap(Optional::stream);
+	}
+
+	private String name(BlockRef block) {
+		return commentary.of(block.file()).startOf(block.line()) + " " + block.file().name();
+	}
+
+	/** The subprograms that several tools work in. */
+	private Set<String> shared() {
+		Map<String, Double> users = new HashMap<>();
+		Set<String> several = new HashSet<>();
+		for (ToolLog tool : tools) {
+			calls(tool).map(this::name).filter(name -> users.merge(name, tool.tool().value(), (first, any) -> first) != tool.tool().value()).forEach(several::add);
+		}
+		return several;
 	}
 
 	/** How many programs the file has. */

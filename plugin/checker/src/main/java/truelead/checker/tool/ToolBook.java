@@ -19,6 +19,7 @@ import truelead.checker.job.Job;
 import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.DrillPoint;
@@ -57,7 +58,7 @@ public final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to, List<Integer> subprograms) {
 	}
 
 	/**
@@ -119,7 +120,8 @@ public final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	public ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log));
+		Stretch stretch = new Stretch(log.part(), number(log), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log),
+				stays.subprograms(log).stream().map(BlockRef::line).toList());
 		Known known = stretches.computeIfAbsent(stretch, fresh -> known(log, fresh));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
 	}
@@ -140,6 +142,11 @@ public final class ToolBook {
 			}
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
+			for (LineComment comment : inItsSubprogram(log)) {
+				facts = join(facts, said(comment, log.tapsAlone(), log.drillsAlone()));
+			}
+		}
+		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
 			facts = Stream.concat(own.stream(), listed(log).stream()).map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
@@ -156,6 +163,11 @@ public final class ToolBook {
 		List<LineComment> beside = new ArrayList<>(commentary.free(commentary.main().file(), change + 1, Math.min(stays.to(log), change + BEHIND)));
 		beside.removeIf(comment -> !comment.code() || !mine(comment, number(log)));
 		return beside;
+	}
+
+	/** Comments at the head of a subprogram that this tool alone works in, of which the program itself says nothing: O1001 (DRILL 8.5). */
+	private List<LineComment> inItsSubprogram(ToolLog log) {
+		return stays.subprograms(log).stream().flatMap(block -> commentary.above(block, Optional.empty()).stream().limit(BEHIND)).filter(comment -> mine(comment, number(log))).toList();
 	}
 
 	/** What a comment says of its tool: each text is read once, since a program comes back to the same tools. */

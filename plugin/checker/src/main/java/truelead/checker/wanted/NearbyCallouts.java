@@ -39,16 +39,18 @@ final class NearbyCallouts {
 		return titles.computeIfAbsent(part, p -> new TitleThreads(commentary, stays, p));
 	}
 
-	/** Those in an operation's subprogram, and in lines of the main file up to it. */
-	List<Called> of(Whereabouts at, int from, int to, AsCut cut) {
-		List<Called> called = called(inside(at), cut, at);
+	/** Those in an operation's subprogram behind the operation before it, and in lines of the main file up to it. */
+	List<Called> of(Whereabouts at, Optional<BlockRef> after, int from, int to, AsCut cut) {
+		List<Called> called = called(inside(at, after), cut, at);
 		called.addAll(called(commentary.free(commentary.main().file(), from, to), cut, at));
 		return called;
 	}
 
 	/** Those of all of its tool's stay up to a line, where operations before it may have been meant. */
 	List<Called> ofStay(Whereabouts at, int to, AsCut cut) {
-		return called(NotesOf.ends(commentary.free(commentary.main().file(), stays.freeFrom(at.log()), to)), cut, at);
+		List<Called> called = called(inside(at, Optional.empty()), cut, at);
+		called.addAll(called(NotesOf.ends(commentary.free(commentary.main().file(), stays.freeFrom(at.log()), to)), cut, at));
+		return called;
 	}
 
 	/** Adds what the tool list says of the tool, completes pitches that are assumed, and drops what cannot be meant beside the rest. */
@@ -74,10 +76,8 @@ final class NearbyCallouts {
 		}
 	}
 
-	private List<LineComment> inside(Whereabouts at) {
-		BlockRef block = at.first();
-		return block.caller().isEmpty() ? List.of()
-				: commentary.free(block.file(), commentary.of(block.file()).startOf(block.line()), block.line());
+	private List<LineComment> inside(Whereabouts at, Optional<BlockRef> after) {
+		return at.first().caller().isEmpty() ? List.of() : commentary.above(at.first(), after);
 	}
 
 	/** Callouts nearest first: last line first, in a line the last comment first. A list line or T word of another tool does not count. */

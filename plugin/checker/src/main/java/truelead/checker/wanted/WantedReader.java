@@ -89,7 +89,7 @@ public final class WantedReader {
 		int free = Math.max(own, stays.freeFrom(at.log()));
 		List<Note> notes = new ArrayList<>(inside(at));
 		notes.addAll(NotesOf.lastFirst(commentary.notes(main, own, end)));
-		List<Called> called = callouts.of(at, free, start, cut);
+		List<Called> called = callouts.of(at, after, free, start, cut);
 		List<Note> tool = List.of();
 		if (called.isEmpty() && NotesOf.first(notes, Note.OfThread.class).isEmpty() && after.isPresent()) {
 			called.addAll(callouts.ofStay(at, start, cut));

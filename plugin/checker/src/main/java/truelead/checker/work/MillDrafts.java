@@ -145,9 +145,7 @@ final class MillDrafts {
 	}
 
 	private boolean newCallout(Draft before, ArcRun next) {
-		int from = commentary.mainLine(before.lastBlock());
-		int to = lineOf(next);
-		return to > from && Callouts.any(commentary.free(commentary.main().file(), from + 1, to));
+		return Callouts.any(commentary.between(before.lastBlock(), next.arcs().get(0).block()));
 	}
 
 	private int lineOf(ArcRun run) {

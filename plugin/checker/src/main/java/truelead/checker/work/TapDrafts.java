@@ -98,7 +98,7 @@ final class TapDrafts {
 	private boolean goesOn(ToolLog log, Tapping.Method method, Step.Stroke next) {
 		return cycleDraft != null && cycleDraft.log == log && cycleDraft.method.filter(method::equals).isPresent()
 				&& cycleDraft.cycle.filter(cycle -> cycle.code() == next.cycle().code()).isPresent()
-				&& commentary.main().between(commentary.mainLine(cycleDraft.lastBlock()) + 1, commentary.mainLine(next.block())).isEmpty();
+				&& commentary.between(cycleDraft.lastBlock(), next.block()).isEmpty();
 	}
 
 	/** Takes a run along an axis where it taps; false where it is for the holes or for nothing. */
@@ -156,9 +156,7 @@ final class TapDrafts {
 	}
 
 	private boolean newCallout(Draft before, Step next) {
-		int from = commentary.mainLine(before.lastBlock());
-		int to = commentary.mainLine(next.block());
-		return to > from && Callouts.any(commentary.free(commentary.main().file(), from + 1, to));
+		return Callouts.any(commentary.between(before.lastBlock(), next.block()));
 	}
 
 	private Draft add(Draft draft) {
