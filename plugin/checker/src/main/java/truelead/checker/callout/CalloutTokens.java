@@ -14,8 +14,9 @@ final class CalloutTokens extends CalloutLexer {
 	private static final Map<Meaning, Integer> TYPES = types();
 
 	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
-	/** What a tool is in: no inches. */
-	private static final Set<String> HOLDS_A_TOOL = Set.of("SPINDLE", "POCKET", "TURRET", "STATION", "CHUCK", "MAGAZINE", "CAROUSEL");
+	/** What a tool or a hole is in, and words before that: DRILL 5.0 IN SPINDLE, M4 X2 IN LINE have no inches. */
+	private static final Set<String> NO_INCHES = Set.of("SPINDLE", "POCKET", "TURRET", "STATION", "CHUCK", "MAGAZINE", "CAROUSEL", "LINE", "ROW", "FACE", "SIDE", "FLAT", "RIM", "HUB", "FLANGE", "BODY", "BOSS",
+			"BOTH", "EACH", "ONE", "THE", "THIS", "A", "EINER", "EINEM", "EINE", "DER", "DEM");
 
 	private boolean inString;
 	private int numberEnd = -1;
@@ -151,14 +152,14 @@ final class CalloutTokens extends CalloutLexer {
 		}
 	}
 
-	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth; DRILL 5.0 IN SPINDLE has no inches. */
+	/** PT 1/4 is a pipe thread where SPIRAL PT 1/4-20 is a point; STUB belongs to ACME, and is else a short drill; S36x6 is a saw tooth. */
 	private int typeInPlace(String word) {
 		String folded = TradeWords.fold(word);
 		return switch (folded) {
 			case "PT", "PS" -> pipeAhead() && !wordBefore.startsWith("SP") ? CalloutParser.SERIES : typeOf(word);
 			case "STUB" -> wordBefore.equals("ACME") || ahead(skipped(1), "ACME") ? CalloutParser.STUB : typeOf(word);
 			case "S" -> CalloutParser.S;
-			case "IN" -> HOLDS_A_TOOL.stream().anyMatch(place -> ahead(skipped(1), place)) ? WORD : typeOf(word);
+			case "IN" -> NO_INCHES.stream().anyMatch(place -> wordAhead(skipped(1), place)) ? WORD : typeOf(word);
 			default -> typeOf(word);
 		};
 	}
@@ -202,6 +203,10 @@ final class CalloutTokens extends CalloutLexer {
 			next++;
 		}
 		return next;
+	}
+
+	private boolean wordAhead(int at, String word) {
+		return ahead(at, word) && !Character.isLetterOrDigit(_input.LA(at + word.length()));
 	}
 
 	private boolean ahead(int at, String text) {

@@ -46,8 +46,9 @@ public final class ToolListParts {
 			}
 			parts.add(at);
 		}
-		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here
-		if (saying < Math.max(2, numbered.size() / 2)) {
+		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here, and of T1 = TURN, T4 = THREAD M18 one
+		boolean equal = numbered.stream().allMatch(tool -> equalsBehind(comment, tool.end()));
+		if (saying < (equal ? 1 : Math.max(2, numbered.size() / 2))) {
 			return whole;
 		}
 		if (parts.size() > 1 && numbered.get(0).start() > 0) {
@@ -93,6 +94,14 @@ public final class ToolListParts {
 		return count;
 	}
 
+	private static boolean equalsBehind(String comment, int at) {
+		int next = at;
+		while (next < comment.length() && comment.charAt(next) == ' ') {
+			next++;
+		}
+		return next < comment.length() && "=:".indexOf(comment.charAt(next)) >= 0;
+	}
+
 	private static boolean numberAhead(String comment, int at) {
 		int next = at;
 		while (next < comment.length() && " #:=.-".indexOf(comment.charAt(next)) >= 0) {
@@ -101,18 +110,20 @@ public final class ToolListParts {
 		return next < comment.length() && (comment.charAt(next) >= '0' && comment.charAt(next) <= '9' || "TtNn".indexOf(comment.charAt(next)) >= 0);
 	}
 
-	/** The tools with their numbers, a word that is none of the trade not before them: in AFTER T2 the tool is another's. */
+	/** The tools with their numbers, a word that is none of the trade not before them, unless an equals sign is behind: in AFTER T2 the tool is another's, in EBAUCHE T2 = FILETAGE it is not. */
 	private static List<Numbered> numbered(String comment) {
 		List<Numbered> tools = new ArrayList<>();
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment));
 		boolean open = true;
+		boolean first = true;
 		int tool = -1;
 		for (Token token = ToolListLine.next(tokens); token.getType() != Token.EOF; token = ToolListLine.next(tokens)) {
-			if (tool >= 0 && token.getType() == CalloutParser.NUMBER) {
+			if (tool >= 0 && token.getType() == CalloutParser.NUMBER && (first || equalsBehind(comment, token.getStopIndex() + 1))) {
 				tools.add(new Numbered(tool, token.getStopIndex() + 1));
 			}
-			int start = tool >= 0 ? tool : token.getStartIndex();
-			tool = ToolListLine.isTool(token.getText()) && open ? start : ToolListLine.isMark(token) ? tool : -1;
+			boolean named = ToolListLine.isTool(token.getText());
+			first = named && tool < 0 ? open : first;
+			tool = named ? tool >= 0 ? tool : token.getStartIndex() : ToolListLine.isMark(token) ? tool : -1;
 			open = !Character.isLetter(token.getText().codePointAt(0)) || TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
 		}
 		return tools;

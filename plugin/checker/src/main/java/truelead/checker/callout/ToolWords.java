@@ -76,6 +76,8 @@ final class ToolWords {
 			}
 			case FORM_TAP -> add(ToolKind.FORM_TAP, i);
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
+			case DIE -> add(ToolKind.DIE, i);
+			case DIE_HEAD -> add(ToolKind.DIE_HEAD, i);
 			case MILL -> nameMill(i);
 			case CUTTER -> {
 				if (row.is(row.previousWord(i), Meaning.THREAD)) {

@@ -88,7 +88,12 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 
 	/** Whether it is called something that can never make a thread in a tapping cycle: a drill, a reamer, a mill and the like. */
 	public boolean cannotTap() {
-		return kind.filter(k -> !k.value().tap()).isPresent();
+		return kind.filter(k -> !k.value().tap() && !k.value().die()).isPresent();
+	}
+
+	/** Whether it is called a die or a die head. */
+	public boolean isDie() {
+		return kind.filter(k -> k.value().die()).isPresent();
 	}
 
 	/** Whether a tap is said to have that style of flutes or lead. */

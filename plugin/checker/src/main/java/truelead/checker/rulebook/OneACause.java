@@ -30,11 +30,13 @@ final class OneACause {
 	private record Cause(String rule, Severity severity, String message, String file, int group) {
 	}
 
-	/** Rules that speak of the drill. */
-	private static final Set<String> ONE_DRILL = Set.of("drill-too-small", "drill-too-big");
+	/** Rules that speak of the drill, and of a word for the feed mode. */
+	private static final Set<String> OF_ONE_PLACE = Set.of("drill-too-small", "drill-too-big", "feed-in-wrong-mode");
+	/** How their related places name it. */
+	private static final Set<String> NAMED = Set.of("the drill block", "the word for feed per minute", "the word for feed per revolution");
 
-	/** What is said of a drill whose size stands at a place. */
-	private record Drilled(String rule, String message, Location said) {
+	/** What is said of a drill whose size stands at a place, or of what a word at a place does. */
+	private record Said(String rule, String message, Location place) {
 	}
 
 	private record Change(String rule, Severity severity, List<Edit> edits) {
@@ -61,7 +63,7 @@ final class OneACause {
 
 	/**
 	 * What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps; or in the same words of
-	 * the same drill, one that is too small for both.
+	 * the same drill, one that is too small for both, or of the same word for the feed mode.
 	 */
 	private static List<Finding> mendedTogether(List<Finding> found) {
 		Map<Object, List<Finding>> changes = new LinkedHashMap<>();
@@ -69,16 +71,17 @@ final class OneACause {
 			boolean elsewhere = finding.operation() >= 0 && !finding.fixes().isEmpty()
 					&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
 			Object cause = elsewhere ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits())
-					: finding.operation() >= 0 && ONE_DRILL.contains(finding.rule()) ? drilled(finding) : new Object();
+					: OF_ONE_PLACE.contains(finding.rule()) ? said(finding) : new Object();
 			changes.computeIfAbsent(cause, change -> new ArrayList<>()).add(finding);
 		}
 		return changes.values().stream().map(same -> same.size() == 1 ? same.get(0) : first(same, "")).toList();
 	}
 
-	/** The drill that a finding is about, where one place says its size. */
-	private static Object drilled(Finding finding) {
-		return finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at).flatMap(Optional::stream).findFirst()
-				.<Object>map(said -> new Drilled(finding.rule(), finding.message(), said)).orElseGet(Object::new);
+	/** The place that a finding is about: where the size of the drill is said, else what drills, or the word for the feed mode. */
+	private static Object said(Finding finding) {
+		Optional<Location> size = finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at).flatMap(Optional::stream).findFirst();
+		return size.or(() -> finding.related().stream().filter(related -> NAMED.contains(related.what())).map(Related::at).findFirst())
+				.<Object>map(place -> new Said(finding.rule(), finding.message(), place)).orElseGet(Object::new);
 	}
 
 	private static Finding first(List<Finding> same, String of) {

@@ -241,8 +241,9 @@ public final class ToolBook {
 		if (log.change().isPresent() && !(above.isEmpty() && below.isEmpty() && titles.isEmpty())) {
 			List<LineComment> around = new ArrayList<>(above);
 			around.addAll(below);
+			around.removeIf(comment -> heads(comment, log));
 			own.addAll(suiting(around, log));
-			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c)).forEach(own::add);
+			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c) && !names(c, ToolKind.BORING)).forEach(own::add);
 		} else if (log.change().isEmpty()) {
 			own.addAll(below);
 		}
@@ -267,6 +268,18 @@ public final class ToolBook {
 		int code = line;
 		boolean first = log.drillsAlone() && stays.tappedLater(log);
 		return above.stream().filter(c -> c.line() <= code || first && commentary.listLine(c).isEmpty()).toList();
+	}
+
+	/** Whether a comment that names milling alone stands above a tool that drills alone and is a drill by the list: (MILLING) heads what live tools do on a lathe. */
+	private boolean heads(LineComment comment, ToolLog log) {
+		boolean drill = log.drillsAlone() && list.getOrDefault(pocket(log), ToolFacts.NONE).kind().filter(k -> k.value().bores()).isPresent();
+		return drill && names(comment, ToolKind.END_MILL);
+	}
+
+	/** Whether a comment names a kind of tool and no size of it, as MILLING that heads a part of a program, and BORE of a title that is the part's. */
+	private boolean names(LineComment comment, ToolKind kind) {
+		ToolFacts said = FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit());
+		return said.kind().filter(k -> k.value() == kind).isPresent() && said.diameter().isEmpty();
 	}
 
 	private boolean threads(LineComment comment) {

@@ -10,6 +10,7 @@ import truelead.checker.hole.Places;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.run.AxisRun;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolLog;
@@ -25,6 +26,8 @@ final class Chase {
 	/** Leads that another thread beside it is wider or narrower, whose way in runs over its end. */
 	private static final double ANOTHER = 2;
 	private static final double MOSTLY = 0.9;
+	/** Part of a pass that another thread behind the first shares with it, where its way in runs over the end of that. */
+	private static final double BARELY = 0.25;
 	/** What a lead may be off to be a thread's. */
 	private static final double NEAR = 0.01;
 	/** Depth of a thread outside on the diameter, in pitches (ISO 68-1). */
@@ -33,6 +36,7 @@ final class Chase {
 	private static final double BORED = 0.2;
 
 	private final int order;
+	private final boolean goesOn;
 	final ToolLog tool;
 	final List<SinglePoint.Pass> passes = new ArrayList<>();
 	private final DoubleSummaryStatistics radii = new DoubleSummaryStatistics();
@@ -41,16 +45,19 @@ final class Chase {
 	private int outwards;
 	private int inwards;
 
-	Chase(int order, ToolLog tool) {
+	/** @param goesOn whether its first pass goes on where another one of another lead has ended */
+	Chase(int order, ToolLog tool, boolean goesOn) {
 		this.order = order;
 		this.tool = tool;
+		this.goesOn = goesOn;
 	}
 
 	/** Whether a pass of this tool and lead may belong to it: one beside it along the axis is another thread's. */
 	boolean takes(Step.Synchronised pass, ToolLog of) {
 		double shared = Math.min(Math.max(pass.from().z(), pass.to().z()), levels.getMax()) - Math.max(Math.min(pass.from().z(), pass.to().z()), levels.getMin());
 		double beside = Math.max(Math.abs(pass.to().x()) - radii.getMax(), radii.getMin() - Math.abs(pass.to().x()));
-		boolean apart = shared < 0 || beside > ANOTHER * passes.get(0).lead() && shared < MOSTLY * Math.abs(pass.to().z() - pass.from().z());
+		double way = Math.abs(pass.to().z() - pass.from().z());
+		boolean apart = shared < BARELY * way || beside > ANOTHER * passes.get(0).lead() && shared < MOSTLY * way;
 		return leads(pass, of) && !apart;
 	}
 
@@ -122,7 +129,7 @@ final class Chase {
 	}
 
 	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, TurnedOutside outside) {
-		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), levels.getMin(), levels.getMax());
+		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), first(), levels).map(shaft -> goesOn ? shaft.begunBefore() : shaft);
 	}
 
 	/** Whether the outside is turned to the diameter of a parallel thread where it is cut, or the hole bored as wide as its crests inside are. */
@@ -170,6 +177,14 @@ final class Chase {
 		return Math.abs(lead - thread.lead()) <= NEAR * thread.lead() && Math.abs(off) <= thread.pitch();
 	}
 
+	/** Whether lead and diameter are the thread's in the other unit, as under a wrong word for the unit. */
+	boolean inOtherUnit(ThreadSpec thread) {
+		double factor = first().modal().unit() == LengthUnit.INCH ? 1 / LengthUnit.INCH.mm() : LengthUnit.INCH.mm();
+		double lead = Math.abs(first().lead().value()) * first().modal().unit().mm() * factor;
+		double wide = 2 * (inside(Optional.of(thread)) ? radii.getMax() : radii.getMin()) * factor;
+		return Math.abs(lead - thread.lead()) <= NEAR * thread.lead() && Math.abs(wide - thread.diameter()) <= ANOTHER * thread.pitch();
+	}
+
 	/** The hole that is threaded, where the passes go outwards as far as a thread inside does. */
 	Optional<SinglePoint.Bore> bore(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
 		boolean wide = thread.system().taper() ? asWideAtItsMouth(thread) : asWide(thread);
@@ -189,7 +204,15 @@ final class Chase {
 		double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
 		Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored -> bored.cut(uses.get(bored.tool().index())))
 				: hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
-		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut), end));
+		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut, thread.system().taper()), end, thread.system().taper() ? 0 : buried(hole, cut, thread.pitch(), found.outside())));
+	}
+
+	/** How far behind the mouth the first pass begins in the wall, mm. */
+	private double buried(Hole hole, Cut sized, double pitch, TurnedOutside turned) {
+		double behind = TurnedOutside.behind(sized.direction(), sized.start(), first());
+		boolean wide = behind > 0 && (goesOn || hole.sizedBefore(order, first().from().z()).flatMap(Cut::diameter).filter(bored -> bored.value() >= 2 * Math.abs(first().from().x())).isPresent()
+				|| turned.hollow(tool.part(), order, first(), pitch));
+		return wide ? 0 : behind;
 	}
 
 	/** What is drilled may go through the part, what is bored before it is turned is at its other end. */
@@ -197,9 +220,9 @@ final class Chase {
 		return turned < 0 ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() > turned || cut.kind() != Cut.Kind.BORE).toList());
 	}
 
-	/** The deepest level of what is as wide as a cut, half a pitch's depth of thread taken for the same. */
-	private double floor(Hole hole, Cut sized) {
-		double wide = sized.diameter().orElseThrow().value() - 0.5 * first().lead().value() * first().modal().unit().mm();
+	/** The deepest level of what is as wide as a cut, a quarter of the lead taken for the same, and half of it for a cone, which is narrower there. */
+	private double floor(Hole hole, Cut sized, boolean cone) {
+		double wide = sized.diameter().orElseThrow().value() - (cone ? 0.5 : 0.25) * first().lead().value() * first().modal().unit().mm();
 		return hole.makingBefore(order).stream().filter(c -> c.diameter().filter(d -> d.value() >= wide).isPresent()).mapToDouble(Cut::shoulder)
 				.filter(level -> !Double.isNaN(level)).reduce(sized.tip(), (one, other) -> sized.direction() * (other - one) > 0 ? other : one);
 	}

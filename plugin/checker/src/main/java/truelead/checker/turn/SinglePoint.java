@@ -47,7 +47,7 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param begins the block that brought the tool to the level where it begins; empty where that is not known
 	 * @param infeed the block that brought the tool to its distance from the axis; empty where that is not known
 	 * @param turned part of a turn by which a word (Q) starts it later; NaN where that is not known
-	 * @param back   the motion along Z that takes the tool back over the thread behind it; empty where none does, or it goes aslant
+	 * @param back   the motion along Z that takes the tool back over the thread behind it, straight, or aslant behind one straight across; empty where none does
 	 */
 	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
 
@@ -84,8 +84,9 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param cut   what gave it its diameter half way down the thread; the diameter is known; of a cone it is that at the face
 	 * @param floor level down to which the hole is as wide as that, mm
 	 * @param end   level of the thread's deep end, mm
+	 * @param buried how far behind the mouth the first pass begins in the wall, mm; 0 where it does not
 	 */
-	public record Bore(Cut cut, double floor, double end) {
+	public record Bore(Cut cut, double floor, double end, double buried) {
 	}
 
 	/**
@@ -95,8 +96,14 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param floor  level at which it ends and a shoulder begins, a relief before it included, mm
 	 * @param way    +1 or -1, the way along Z towards that
 	 * @param wider  whether the work is seen to be wider somewhere; else the bar may be no thicker than the thread
+	 * @param buried how far behind the end of the work, or the step before its diameter, the first pass begins in the full, mm; 0 where it does not
 	 */
-	public record Shaft(Step turned, double floor, double way, boolean wider) {
+	public record Shaft(Step turned, double floor, double way, boolean wider, double buried) {
+
+		/** The same for a thread that goes on where another one ends. */
+		Shaft begunBefore() {
+			return new Shaft(turned, floor, way, wider, 0);
+		}
 	}
 
 	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way, or the outside turned that way from before the face, Z0. */
@@ -114,6 +121,11 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public double behindBore() {
 		double behind = bore.map(hole -> hole.cut().direction() * (hole.end() - hole.floor())).orElse(0.0);
 		return behind > 0 ? behind : 0;
+	}
+
+	/** How far its first pass begins behind where the work begins, with no relief there, mm: so far the point goes in without a thread; 0 where it does not or nobody knows. */
+	public double buried() {
+		return shaft.map(Shaft::buried).or(() -> bore.map(Bore::buried)).orElse(0.0);
 	}
 
 	/** The first motion that cuts. */

@@ -3,14 +3,15 @@ package truelead.checker.turn;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
+import truelead.checker.comment.ProgramScan;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Point;
@@ -49,6 +50,8 @@ final class SinglePoints {
 	private Point end = Point.UNKNOWN;
 	/** The thread whose pass has ended, as long as the tool has not gone away along Z. */
 	private Optional<Chase> left = Optional.empty();
+	/** Whether a motion across alone has taken the tool away from where that pass ended. */
+	private boolean withdrawn;
 
 	/** Whether the tool of a stay cuts a thread. */
 	boolean cutBy(int tool) {
@@ -75,11 +78,12 @@ final class SinglePoints {
 			left.filter(chase -> goesBack(chase.first(), move)).ifPresent(chase -> chase.back(move));
 			left = Optional.empty();
 		}
+		withdrawn = move.from().z() == move.to().z();
 	}
 
-	/** Whether a motion leads straight along Z against the way of a pass. */
-	private static boolean goesBack(Step.Synchronised pass, Step.Move move) {
-		return move.from().x() == move.to().x() && (move.to().z() - move.from().z()) * way(pass) < 0;
+	/** Whether a motion leads along Z against the way of a pass, straight, or aslant behind one across that should have taken the tool off the thread. */
+	private boolean goesBack(Step.Synchronised pass, Step.Move move) {
+		return (move.from().x() == move.to().x() || withdrawn) && (move.to().z() - move.from().z()) * way(pass) < 0;
 	}
 
 	private static double way(Step.Synchronised pass) {
@@ -95,7 +99,7 @@ final class SinglePoints {
 		boolean joins = step.from().equals(end) && left.filter(chase -> chase.leads(step, tool)).isPresent();
 		Optional<Chase> known = joins ? left : chases.stream().filter(chase -> chase.takes(step, tool)).findFirst();
 		if (known.isEmpty() && chases.size() < MOST) {
-			known = Optional.of(new Chase(order, tool));
+			known = Optional.of(new Chase(order, tool, step.from().equals(end)));
 			chases.add(known.get());
 			chasing.set(tool.index());
 		}
@@ -108,49 +112,69 @@ final class SinglePoints {
 		known.ifPresent(chase -> chase.take(pass, cycle ? across : approach, joins));
 		end = step.to();
 		left = known;
+		withdrawn = false;
 	}
 
 	/**
-	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, or the one
+	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, that called out where the tool came before, or the one
 	 * of the title that is as deep, or that the work is turned for.
 	 */
 	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
 		List<SinglePoint> all = new ArrayList<>();
 		Map<Integer, TitleThreads> titles = new HashMap<>();
+		Map<String, Map<ThreadSpec, Fact<ThreadSpec>>> before = new HashMap<>();
 		for (Chase chase : chases) {
 			ToolUse use = uses.get(chase.tool.index());
 			if (use.facts().isTap() && chase.straight()) {
 				continue;
 			}
 			int line = commentary.mainLine(chase.first().block());
-			Optional<Fact<ThreadSpec>> thread = line < 0 ? Optional.empty()
-					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase::suits);
-			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase::suits))
+			Optional<Fact<ThreadSpec>> thread = last(called(commentary, chase.first().block()), FactSource.CALLOUT, chase).or(() -> line < 0 ? Optional.empty()
+					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase));
+			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase))
+					.or(() -> again(before.getOrDefault(use.name(), Map.of()), chase))
 					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)), found, uses));
+			thread.ifPresent(called -> before.computeIfAbsent(use.name(), tool -> new LinkedHashMap<>()).put(called.value(), called));
 			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
 					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
 		}
 		return all;
 	}
 
-	/** The one thread of the title that is as deep, or else near, or that the outside is turned or the hole bored for, however deep the passes go. */
-	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
-		return title.suiting(chase::suits).or(() -> title.suiting(chase::near)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses)));
+	/** The comments of a subprogram down to a block of it; none in the program itself. */
+	private static List<LineComment> called(Commentary commentary, BlockRef block) {
+		ProgramScan scan = commentary.of(block.file());
+		int start = scan.startOf(block.line());
+		boolean own = block.file().name().equals(commentary.main().file().name()) && start == scan.startOf(block.outermost().line());
+		return own ? List.of() : commentary.free(block.file(), start, block.line());
 	}
 
-	/** The last callout that is certain by its words or by what is cut; of several the last that suits. */
-	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source, Predicate<ThreadSpec> suits) {
+	/** The one thread of the title that is as deep, or else near, or that the outside is turned or the hole bored for, however deep the passes go, or that all is 25.4 times off. */
+	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
+		return title.suiting(chase::suits).or(() -> title.suiting(chase::near)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
+	}
+
+	/** The thread that was called out where the tool came before, of several the last new one, and that suits: it comes back to it. */
+	private static Optional<Fact<ThreadSpec>> again(Map<ThreadSpec, Fact<ThreadSpec>> before, Chase chase) {
+		return before.values().stream().filter(called -> chase.suits(called.value())).reduce((one, other) -> other);
+	}
+
+	/** The last callout that is certain by its words or by what is cut; of several the last that suits, or else is near. */
+	private static Optional<Fact<ThreadSpec>> last(List<LineComment> comments, FactSource source, Chase chase) {
 		Optional<Fact<ThreadSpec>> last = Optional.empty();
+		Optional<Fact<ThreadSpec>> near = Optional.empty();
 		Optional<Fact<ThreadSpec>> suiting = Optional.empty();
 		for (LineComment comment : comments.subList(Math.max(0, comments.size() - MOST_ABOVE), comments.size())) {
 			boolean named = !CalloutReader.read(comment.said()).isEmpty();
 			for (Callout callout : Callouts.chased(comment)) {
-				if (callout.certain() && named || suits.test(callout.spec())) {
+				boolean suits = chase.suits(callout.spec());
+				if (callout.certain() && named || suits) {
 					last = Optional.of(Callouts.fact(comment, callout, source, callout.spec()));
-					suiting = suits.test(callout.spec()) ? last : suiting;
+					suiting = suits ? last : suiting;
+					near = chase.near(callout.spec()) ? last : near;
 				}
 			}
 		}
-		return suiting.isPresent() ? suiting : last;
+		return suiting.isPresent() ? suiting : near.isPresent() ? near : last;
 	}
 }

@@ -1,6 +1,7 @@
 package truelead.checker.turn;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.hole.Places;
@@ -35,6 +36,17 @@ final class TurnedOutside {
 			return Math.abs(to.z() - from.z()) < SAME && Math.abs(to.x()) < Math.abs(from.x());
 		}
 
+		/** Whether a level lies between its ends, or so far beside them. */
+		boolean covers(double level, double beside) {
+			return level > Math.min(from.z(), to.z()) - beside && level < Math.max(from.z(), to.z()) + beside;
+		}
+
+		/** Whether it leaves room where a pass begins: it turns narrower there, grooves beside it, or rounds, of which nobody knows how deep. */
+		boolean relieves(Point begin, double widest) {
+			boolean narrow = Math.min(Math.abs(from.x()), Math.abs(to.x())) < Math.abs(begin.x()) + SAME;
+			return step instanceof Step.Arc ? covers(begin.z(), widest) : narrow && covers(begin.z(), plunges() ? widest : 0);
+		}
+
 		/** The levels between which it runs no farther from the axis than a distance, in the order it runs; empty where it does not. */
 		Optional<double[]> within(double radius) {
 			double a = Math.abs(from.x());
@@ -52,6 +64,8 @@ final class TurnedOutside {
 	}
 
 	private final List<Feed> feeds = new ArrayList<>();
+	/** What leaves the work towards the axis, as tools inside do. */
+	private final List<Feed> inner = new ArrayList<>();
 	private final List<Feed> open = new ArrayList<>();
 
 	/** A straight motion. */
@@ -70,7 +84,7 @@ final class TurnedOutside {
 
 	private void feed(Step step, Point from, Point to, ToolLog tool, int order) {
 		boolean beside = Math.max(Math.abs(from.x()), Math.abs(to.x())) > AxisRun.CENTRE_LINE;
-		if (beside && !Double.isNaN(from.x() + to.x() + from.z() + to.z()) && feeds.size() + open.size() < MOST) {
+		if (beside && !Double.isNaN(from.x() + to.x() + from.z() + to.z()) && feeds.size() + inner.size() + open.size() < MOST) {
 			open.add(new Feed(order, tool, step, step.modal(), from, to));
 		}
 	}
@@ -81,29 +95,38 @@ final class TurnedOutside {
 		for (int i = open.size() - 1; i >= 0 && !(Math.abs(outwards) > SAME); i--) {
 			outwards = Math.abs(open.get(i).to().x()) - Math.abs(open.get(i).from().x());
 		}
-		if (outwards > SAME) {
-			feeds.addAll(open);
-		}
+		(outwards > SAME ? feeds : inner).addAll(open);
 		open.clear();
 	}
 
 	/**
 	 * The shaft that a thread is cut on.
 	 *
-	 * @param radius  half the major diameter, mm
-	 * @param begin   level where the thread begins, mm
-	 * @param end     level where it ends, mm
+	 * @param radius half the major diameter, mm
+	 * @param first  the first pass
+	 * @param levels the levels between which the thread goes, mm
 	 * @return empty where nothing here turns as much as half of the thread to about its diameter before
 	 */
-	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, double begin, double end) {
+	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, Step.Synchronised first, DoubleSummaryStatistics levels) {
 		double limit = radius + BEYOND * pitch;
+		double begin = levels.getMin();
+		double end = levels.getMax();
 		Optional<Feed> turned = Optional.empty();
 		for (Feed feed : feeds) {
 			boolean fits = feed.order() < order && feed.tool().part() == tool.part() && feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
-			double shared = fits ? feed.within(limit).map(levels -> shared(levels, begin, end)).orElse(0.0) : 0;
+			double shared = fits ? feed.within(limit).map(within -> shared(within, begin, end)).orElse(0.0) : 0;
 			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
 		}
-		return turned.map(feed -> shaft(feed, order, limit, Math.max(WIDEST, RELIEF * pitch)));
+		return turned.map(feed -> shaft(feed, ofPart(feed, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
+	}
+
+	/** The feeds before a step on the part that one of them turns: where the work has been narrower than a distance from the axis before that, it was another part. */
+	private List<Feed> ofPart(Feed turned, int order, double narrow) {
+		List<Feed> all = feeds.stream().filter(feed -> feed.order() < order && feed.tool().part() == turned.tool().part()).toList();
+		double half = Math.abs(turned.to().z() - turned.from().z()) / 2;
+		int before = all.stream().filter(feed -> feed.order() < turned.order() && feed.tool() != turned.tool() && feed.along()
+				&& feed.within(narrow).filter(within -> shared(within, turned.from().z(), turned.to().z()) > half).isPresent()).mapToInt(feed -> feed.tool().index()).max().orElse(-1);
+		return before < 0 ? all : all.stream().filter(feed -> feed.tool().index() > before).toList();
 	}
 
 	private static double shared(double[] levels, double begin, double end) {
@@ -111,13 +134,11 @@ final class TurnedOutside {
 	}
 
 	/** How far the outside goes on no wider, by whatever cuts it before the thread; behind a groove whose width nobody says by as much as one is wide. */
-	private SinglePoint.Shaft shaft(Feed turned, int order, double limit, double widest) {
+	private static SinglePoint.Shaft shaft(Feed turned, List<Feed> ofPart, double limit, double widest, Step.Synchronised first) {
 		double way = Math.signum(turned.to().z() - turned.from().z());
 		List<Stretch> stretches = new ArrayList<>();
-		for (Feed feed : feeds) {
-			if (feed.order() < order && feed.tool().part() == turned.tool().part()) {
-				feed.within(limit).ifPresent(levels -> stretches.add(new Stretch(Math.min(way * levels[0], way * levels[1]), Math.max(way * levels[0], way * levels[1]), feed.plunges())));
-			}
+		for (Feed feed : ofPart) {
+			feed.within(limit).ifPresent(levels -> stretches.add(new Stretch(Math.min(way * levels[0], way * levels[1]), Math.max(way * levels[0], way * levels[1]), feed.plunges())));
 		}
 		stretches.sort((one, other) -> Double.compare(one.near(), other.near()));
 		double floor = way * turned.within(limit).orElseThrow()[1];
@@ -128,13 +149,34 @@ final class TurnedOutside {
 				floor = stretch.far();
 			}
 		}
-		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? widest : 0)), way, wider(turned, order, limit));
+		double buried = behind(way, turned.within(limit).orElseThrow()[0], first);
+		boolean relieved = buried > 0 && ofPart.stream().anyMatch(feed -> feed.relieves(first.from(), widest));
+		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? widest : 0)), way, wider(ofPart, limit), relieved ? 0 : buried);
+	}
+
+	/**
+	 * How far a pass along the way begins behind where its work does, or the face, which is taken for Z0, mm; 0 where it does not.
+	 *
+	 * @param way  +1 or -1, the way along Z into the work
+	 * @param near level where the work begins, mm
+	 */
+	static double behind(double way, double near, Step.Synchronised first) {
+		boolean inwards = way * (first.to().z() - first.from().z()) > 0;
+		double behind = way * first.from().z() - Math.max(way * near, 0);
+		return inwards && behind > SAME ? behind : 0;
+	}
+
+	/** Whether the hole in the middle is wide enough where a pass inside begins, by whatever has bored or grooved it before: as a groove is wide about its place. */
+	boolean hollow(int part, int order, Step.Synchronised first, double pitch) {
+		double radius = Math.abs(first.from().x());
+		return inner.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == part && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - SAME
+				&& feed.covers(first.from().z(), feed.along() ? 0 : Math.max(WIDEST, RELIEF * pitch)));
 	}
 
 	/** Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far outside. */
-	private boolean wider(Feed turned, int order, double limit) {
-		return feeds.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == turned.tool().part() && (feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit
-				|| !feed.along() && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit + (feed.plunges() ? CLEAR : 0)));
+	private static boolean wider(List<Feed> ofPart, double limit) {
+		return ofPart.stream().anyMatch(feed -> feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit
+				|| !feed.along() && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit + (feed.plunges() ? CLEAR : 0));
 	}
 
 	/** Where tools cut across to the middle, or to the hole there. */

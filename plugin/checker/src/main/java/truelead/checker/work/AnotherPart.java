@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.List;
 import java.util.TreeSet;
 import truelead.checker.callout.PartTurned;
+import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
 import truelead.checker.tool.StopComments;
@@ -42,6 +43,14 @@ public final class AnotherPart {
 	/** Whether a place is another hole at a later step than it was at an earlier one. */
 	public static boolean between(Work work, Hole hole, int earlier, int later) {
 		return work.derived(AnotherPart.class, AnotherPart::new).between(hole, earlier, later);
+	}
+
+	/** The cuts that make a hole before a step: those behind the last stop at which the part is said to be turned, if it is drilled again there; else all, since it may go through. */
+	public static List<Cut> making(Work work, Hole hole, int before) {
+		List<Cut> making = hole.makingBefore(before);
+		Integer stop = making.isEmpty() ? null : work.derived(AnotherPart.class, AnotherPart::new).said.lower(before);
+		List<Cut> behind = stop == null ? List.of() : making.stream().filter(cut -> cut.order() > stop).toList();
+		return behind.isEmpty() ? making : behind;
 	}
 
 	/** Whether a lathe cuts one of two threads on another part, or another end of it, than the other one, by the stops between their tools. */

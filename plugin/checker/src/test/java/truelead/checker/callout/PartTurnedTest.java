@@ -10,7 +10,7 @@ class PartTurnedTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"TURN PART OVER", "TURN THE PART OVER", "flip", "FLIP PART 180", "OP 2", "OP20", "2ND OP", "LOAD NEXT PART", "UMSPANNEN", "TEIL UMDREHEN", "Teil wenden", "2. SEITE", "RÜCKSEITE", "SPANNUNG 2",
-			"RETOURNER LA PIECE", "AUTRE COTE", "VOLTEAR PIEZA", "GIRARE IL PEZZO", "LATO 2", "CHANGE PARTS AND PRESS START", "SETUP 2 - BACK SIDE"})
+			"RETOURNER LA PIECE", "AUTRE COTE", "VOLTEAR PIEZA", "GIRARE IL PEZZO", "LATO 2", "CHANGE PARTS AND PRESS START", "SETUP 2 - BACK SIDE", "PULL BAR", "NEUE STANGE"})
 	void anotherPartOrSide(String comment) {
 		assertThat(PartTurned.says(comment)).isTrue();
 	}

@@ -23,6 +23,7 @@ import truelead.checker.rule.Written;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.turn.SinglePoint;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -77,7 +78,7 @@ public final class DrillTooShallow extends HoleRule {
 		List<Room> rooms = new ArrayList<>(2);
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<TapDepth> depth = TapDepth.of(tapping, stroke);
-			depth.filter(known -> !DrillsThatTap.of(work).before(stroke.place(), stroke.order())).flatMap(DrillTooShallow::bottom).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
+			depth.filter(known -> !DrillsThatTap.of(work).before(stroke.place(), stroke.order())).flatMap(known -> bottom(known, work)).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
 		}
 		// what the thickness of the part tells of the deepest holes is not true of those that end higher
 		double deepest = through && !tapping.wanted().through().get().stated() ? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;
@@ -168,8 +169,8 @@ public final class DrillTooShallow extends HoleRule {
 	}
 
 	/** The cut that made the hole's full diameter at the thread deepest; empty where it is not known. */
-	private static Optional<Cut> bottom(TapDepth depth) {
-		List<Cut> making = depth.stroke().hole().makingBefore(depth.stroke().order());
+	private static Optional<Cut> bottom(TapDepth depth, Work work) {
+		List<Cut> making = AnotherPart.making(work, depth.stroke().hole(), depth.stroke().order());
 		if (making.stream().anyMatch(c -> Double.isNaN(c.tip()))) {
 			return Optional.empty();
 		}
@@ -229,25 +230,25 @@ public final class DrillTooShallow extends HoleRule {
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
 		if (sign.isEmpty() && !slip) {
-			Fix.together(deeper(room, wanted, needed)).ifPresent(draft::fix);
+			Fix.together(deeper(room, wanted, needed, work)).ifPresent(draft::fix);
 		}
 		return Optional.of(draft);
 	}
 
 	/** The changes of all cycles that drill holes of the operation as deep as one, too shallow for their taps. */
-	private static List<Fix> deeper(Room like, double wanted, double needed) {
+	private static List<Fix> deeper(Room like, double wanted, double needed, Work work) {
 		Tapping tapping = like.depth().tapping();
 		Map<WordRef, Fix> fixes = new LinkedHashMap<>();
-		for (TapStroke stroke : tapping.strokes().where(kind -> asShallow(tapping, kind, like, wanted).isPresent())) {
-			asShallow(tapping, stroke, like, wanted).ifPresent(room -> LevelFix.depthWord((Step.Stroke) room.cut().step()).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
+		for (TapStroke stroke : tapping.strokes().where(kind -> asShallow(tapping, kind, like, wanted, work).isPresent())) {
+			asShallow(tapping, stroke, like, wanted, work).ifPresent(room -> LevelFix.depthWord((Step.Stroke) room.cut().step()).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
 					.depth((Step.Stroke) room.cut().step(), room.depth().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
 		}
 		return List.copyOf(fixes.values());
 	}
 
 	/** What lies below a tap whose hole a cycle drills as deep as another, and too shallow for it. */
-	private static Optional<Room> asShallow(Tapping tapping, TapStroke stroke, Room like, double wanted) {
-		return TapDepth.of(tapping, stroke).flatMap(depth -> bottom(depth).map(cut -> new Room(depth, cut)))
+	private static Optional<Room> asShallow(Tapping tapping, TapStroke stroke, Room like, double wanted, Work work) {
+		return TapDepth.of(tapping, stroke).flatMap(depth -> bottom(depth, work).map(cut -> new Room(depth, cut)))
 				.filter(room -> room.cut().step() instanceof Step.Stroke && room.cut().tip() == like.cut().tip() && room.clearance() < wanted - room.slack());
 	}
 }

@@ -30,6 +30,8 @@ final class TurnedDepth {
 
 	/** Part of the whole depth that a pass goes beyond the next one by a slip (common practice, no source). */
 	private static final double OUT_OF_ORDER = 0.1;
+	/** So many passes behind the deepest may be meant to finish a thread. */
+	private static final int FEW = 2;
 
 	private TurnedDepth() {
 	}
@@ -51,12 +53,13 @@ final class TurnedDepth {
 			// wide forms are cut side by side, and how deep a taper begins is not known
 			return Optional.empty();
 		}
-		double first = cycle.isPresent() ? whole - Math.max(cycle.get().height() - cycle.get().first(), 0) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
+		double first = cycle.isPresent() ? cycle.get().firstOf(whole) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
 				: whole - Math.abs(end - turned.passes().get(0).radius());
-		if (cycle.isPresent() && cycle.get().height() > FAR * whole) {
+		if (cycle.filter(depth -> depth.sized() && depth.height() > FAR * whole).isPresent()) {
 			return Optional.of(air(rule, turned, named.get(), cycle.get(), whole));
 		}
-		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole));
+		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole))
+				.or(() -> fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass)));
 	}
 
 	/** The first pass between two that are less deep, the one behind it deeper than the one before: it is out of their order, and those behind it cut air. */
@@ -74,6 +77,28 @@ final class TurnedDepth {
 		return Optional.empty();
 	}
 
+	/** The first of the last passes of a thread with one start that are all less deep than those before, by more than a tool wears: they cut air. */
+	private static Optional<SinglePoint.Pass> fallsBack(SinglePoint turned, ThreadSpec thread, double whole) {
+		List<SinglePoint.Pass> passes = turned.passes();
+		double out = turned.inside() ? 1 : -1;
+		double deepest = out * turned.deepest().radius();
+		int at = passes.size();
+		while (at > 0 && deepest - out * passes.get(at - 1).radius() > OUT_OF_ORDER * whole) {
+			at--;
+		}
+		double most = passes.subList(at, passes.size()).stream().mapToDouble(pass -> out * pass.radius()).max().orElse(0);
+		double least = passes.subList(0, at).stream().mapToDouble(pass -> out * pass.radius()).min().orElse(0);
+		// what begins again from the crests is the thread of the next part, or a burr that is taken off
+		return at < passes.size() && passes.size() - at <= FEW && most > least && turned.grooves(thread) == 1 ? Optional.of(passes.get(at)) : Optional.empty();
+	}
+
+	private static Draft fallsBack(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, SinglePoint.Pass pass) {
+		Figures figures = new Figures(turned.pass().modal().unit());
+		String message = "the last pass, to diameter " + figures.fine(2 * pass.radius()) + ", cuts air: one before it went to " + figures.fine(2 * turned.deepest().radius()) + "; a diameter beyond that, or none";
+		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
+		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(turned.deepest().step().block(), "the deepest pass");
+	}
+
 	private static Draft tooFar(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, int index, double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		SinglePoint.Pass pass = turned.passes().get(index);
@@ -85,9 +110,14 @@ final class TurnedDepth {
 		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(next.step().block(), "the next pass");
 	}
 
-	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. */
+	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. A thread of another diameter is another part's. */
 	private static boolean begun(Work work, SinglePoint turned) {
-		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !AnotherPart.between(work, turned, other));
+		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !anotherSize(other, turned)
+				&& !AnotherPart.between(work, turned, other));
+	}
+
+	private static boolean anotherSize(SinglePoint one, SinglePoint other) {
+		return one.thread().filter(named -> other.thread().filter(there -> named.value().diameter() != there.value().diameter()).isPresent()).isPresent();
 	}
 
 	/** Whether one motion stands for all passes of a cycle whose depths are not understood. */
@@ -99,10 +129,10 @@ final class TurnedDepth {
 	private static Draft heavy(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Optional<CycleDepth> cycle, double first, double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		SinglePoint.Pass pass = turned.passes().get(0);
-		boolean low = cycle.filter(depth -> depth.height() < whole / FAR).isPresent();
+		boolean low = cycle.filter(depth -> depth.sized() && depth.height() < whole / FAR).isPresent();
 		double right = whole / Math.sqrt(Math.max(PASSES, Math.rint(PASSES * thread.value().pitch())));
 		BlockRef at = pass.deepBy();
-		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : "D").orElse("X");
+		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : depth.sized() ? "D" : "J").orElse("X");
 		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole) + ": the first pass takes " + figures.fine(first) + " at once"
 				: "the first pass takes " + figures.fine(first) + " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "
 				+ (low ? letter + " for " + figures.fine(whole) : "some " + figures.length(right) + " at first, less from pass to pass");

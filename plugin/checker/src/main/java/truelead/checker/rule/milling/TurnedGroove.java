@@ -60,9 +60,10 @@ final class TurnedGroove {
 		return changes > CHANGES && Math.abs(drift) < changes ? Optional.empty() : first.map(pass -> draft(rule, turned, pass, named.get()));
 	}
 
-	/** Whether cycles that make all passes of a start by themselves cut a thread of several: no flank of it is cut by turns. */
+	/** Whether a thread of several starts is cut by cycles that make all passes of a start by themselves, or its passes start at as many places: no flank of it is cut by turns. */
 	private static boolean severalStarts(SinglePoint turned, ThreadSpec thread) {
-		return thread.starts() > 1 && turned.passes().stream().allMatch(pass -> pass.step().code() == 0 && (CycleDepth.of(pass.step()).isPresent() || !Double.isNaN(pass.step().turned())));
+		return thread.starts() > 1 && (turned.starts() == thread.starts()
+				|| turned.passes().stream().allMatch(pass -> pass.step().code() == 0 && (CycleDepth.of(pass.step()).isPresent() || !Double.isNaN(pass.step().turned()))));
 	}
 
 	/** The pass that another one goes deeper from: the one before it, or the first where it begins anew from the crests, as for a further start. */

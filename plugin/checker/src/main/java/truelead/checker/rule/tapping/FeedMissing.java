@@ -67,12 +67,16 @@ public final class FeedMissing extends TappingRule {
 		Setting lead = turned.pass().lead();
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		boolean cycle = turned.pass().code() == 0;
-		if (!cycle || lead.known() || lead.word().isPresent()) {
+		Optional<WordRef> old = SinglePointFeed.leftOver(turned);
+		if (old.isEmpty() && (!cycle || lead.known() || lead.word().isPresent())) {
 			return Optional.empty();
 		}
 		LengthUnit unit = turned.pass().modal().unit();
-		return Optional.of(Draft.of(this, Severity.ERROR, Location.of(turned.pass().block()), "no F is in force in the threading block: the thread has no lead"
-				+ thread.map(t -> "; F" + Figures.number(t.value().lead() / unit.mm(), 5)).orElse("")));
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(turned.pass().block()), old.map(word -> Figures.written(word) + " was last written before the change to " + turned.tool().name()
+				+ " and is left over from the tool before: the thread gets a lead of " + Figures.number(lead.value(), 5)).orElse("no F is in force in the threading block: the thread has no lead")
+				+ thread.map(t -> "; F" + Figures.number(t.value().lead() / unit.mm(), 5)).orElse(""));
+		old.ifPresent(word -> draft.related(word.block(), "the block that wrote the feed"));
+		return Optional.of(draft);
 	}
 
 	@Override

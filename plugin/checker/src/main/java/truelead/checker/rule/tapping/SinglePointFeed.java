@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
@@ -35,7 +36,7 @@ final class SinglePointFeed {
 	static Optional<Draft> check(Rule rule, SinglePoint turned, boolean alone) {
 		Setting feed = turned.pass().lead();
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
-		if (thread.isEmpty() || !feed.known() || feed.value() == 0) {
+		if (thread.isEmpty() || !feed.known() || feed.value() == 0 || leftOver(turned).isPresent()) {
 			return Optional.empty();
 		}
 		double lead = thread.get().value().lead();
@@ -60,6 +61,17 @@ final class SinglePointFeed {
 				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right + another.map(other -> other.said(letter, "", figures)).orElse(""))
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
+	}
+
+	/** The F of the tool before, written above the block that changes the tool, that a thread gets for its lead and that does not fit; empty where there is none. */
+	static Optional<WordRef> leftOver(SinglePoint turned) {
+		Setting feed = turned.pass().lead();
+		Optional<BlockRef> change = turned.pass().modal().toolChange();
+		BlockRef pass = turned.pass().block();
+		double cut = feed.known() ? Math.abs(feed.value()) * turned.pass().modal().unit().mm() : Double.NaN;
+		boolean fits = turned.thread().filter(thread -> Math.abs(cut - thread.value().lead()) <= ROUNDED * thread.value().lead()).isPresent();
+		return fits ? Optional.empty() : feed.word().filter(word -> word.address() == 'F' && change.filter(at -> at.file().equals(pass.file()) && word.block().file().equals(pass.file())
+				&& word.block().line() < at.line() && at.line() < pass.line()).isPresent());
 	}
 
 	/** Whether a lead is that of the thread in the other unit, by what F is usually rounded. */
@@ -110,7 +122,7 @@ final class SinglePointFeed {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		LengthUnit unit = turned.pass().modal().unit();
 		double cut = feed.known() ? Math.abs(feed.value()) * unit.mm() : Double.NaN;
-		if (thread.isEmpty() || !mixed(cut, thread.get().value().lead())) {
+		if (thread.isEmpty() || !mixed(cut, thread.get().value().lead()) || leftOver(turned).isPresent()) {
 			return Optional.empty();
 		}
 		double lead = thread.get().value().lead();

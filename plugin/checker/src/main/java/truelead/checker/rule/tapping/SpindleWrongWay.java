@@ -25,6 +25,7 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.HolderKind;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -111,9 +112,9 @@ public final class SpindleWrongWay extends TappingRule {
 		return stroke.hole().makingBefore(stroke.order()).stream().anyMatch(cut -> cut.direction() == stroke.direction() && cut.step().modal().spindle() == stroke.turning());
 	}
 
-	/** A tap that goes in and comes out by moves must be turned the other way between them, unless its holder does it. */
+	/** A tap that goes in and comes out by moves must be turned the other way between them, unless its holder does it, or it is a die head that opens. */
 	private Optional<Draft> comingOut(Tapping tapping, TapStroke stroke) {
-		boolean head = tapping.wanted().holder().value().kind() == HolderKind.SELF_REVERSING;
+		boolean head = tapping.wanted().holder().value().kind() == HolderKind.SELF_REVERSING || tapping.tool().facts().kind().filter(kind -> kind.value() == ToolKind.DIE_HEAD).isPresent();
 		boolean reversed = stroke.turningOut() == SpindleTurn.UNKNOWN || stroke.turningOut() != stroke.turning() && stroke.turningOut() != SpindleTurn.STOPPED;
 		if (stroke.back().isEmpty() || head || reversed || !stroke.turning().turns()) {
 			return Optional.empty();

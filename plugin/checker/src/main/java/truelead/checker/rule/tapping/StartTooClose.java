@@ -49,7 +49,7 @@ public final class StartTooClose extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
-		work.course().singlePoints().forEach(turned -> atTheFace(turned).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> atTheFace(turned).or(() -> buried(turned)).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A pass of a lathe that begins less than half a lead before the face, taken for Z0: the axis comes up to speed within the thread (common practice, no source: two leads and more). */
@@ -65,6 +65,23 @@ public final class StartTooClose extends TappingRule {
 		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins " + figures.length(room) + " before the face, " + figures.length(2 * lead)
 				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z" + Figures.number(way * 2 * lead / figures.unit().mm(), 3))
 				.programmed("start", figures.length(room), at).from("room to come up to speed", "2 leads", "common practice, no source"));
+	}
+
+	/** A pass of a lathe that begins behind the end of the work, or behind the step before its diameter, where nothing has made room for the point (geometry). */
+	private Optional<Draft> buried(SinglePoint turned) {
+		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		double behind = turned.buried();
+		if (thread.isEmpty() || !(behind > 0)) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(turned.pass().modal().unit());
+		BlockRef at = turned.passes().get(0).begins().orElse(turned.pass().block());
+		double way = Math.signum(turned.pass().to().z() - turned.pass().from().z());
+		double lead = thread.get().value().lead();
+		double right = turned.pass().from().z() - way * (behind + 2 * lead);
+		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins at Z" + figures.coordinate(turned.pass().from().z()) + ", " + figures.length(behind)
+				+ " behind where the work begins, and nothing makes room for the point there: it goes straight into the work; begin at Z" + figures.coordinate(right) + ", two leads before it")
+				.programmed("start", "Z" + figures.coordinate(turned.pass().from().z()), at).from("room to come up to speed", "2 leads", "common practice, no source"));
 	}
 
 	@Override
