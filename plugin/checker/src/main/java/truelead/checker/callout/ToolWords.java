@@ -77,6 +77,12 @@ final class ToolWords {
 			case FORM_TAP -> add(ToolKind.FORM_TAP, i);
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case MILL -> nameMill(i);
+			case UNDERCUT -> {
+				// T-NUTENFRAESER says itself that it is a cutter
+				if (((Part.Word) parts.get(i)).text().contains("FRAS") || ((Part.Word) parts.get(i)).text().contains("FRAES")) {
+					add(ToolKind.GROOVE_CUTTER, i);
+				}
+			}
 			case CUTTER -> {
 				if (row.is(row.previousWord(i), Meaning.THREAD)) {
 					add(ToolKind.THREAD_MILL, i);
@@ -205,16 +211,18 @@ final class ToolWords {
 		}
 	}
 
-	/** THREAD MILL WITH CHAMFER, DRILL-THREAD MILL: what a thread mill does besides is no tool of its own. */
+	/** THREAD MILL WITH CHAMFER, DRILL-CHAMFER-THREAD MILL: what a thread mill does besides is no tool of its own. */
 	private void dropParts() {
 		Optional<Named> mill = named.stream().filter(n -> n.kind() == ToolKind.THREAD_MILL).findFirst();
-		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at() || n.kind() == ToolKind.DRILL && n.at() < thread.at() && beginsThread(n.at() + 1)));
+		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at()
+				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && beginsThread(n.at() + 1, thread.at())));
 	}
 
-	/** Whether THREAD MILL stands at a place, or behind a sign there. */
-	private boolean beginsThread(int i) {
+	/** Whether THREAD MILL stands at a place, or behind signs and other tools that they join there. */
+	private boolean beginsThread(int i, int mill) {
 		int at = i < parts.size() && (row.joins(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
-		return row.meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent();
+		boolean tool = at > i && at < mill && row.meaning(at).filter(m -> m.drills() || m == Meaning.CHAMFER).isPresent();
+		return row.meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent() || at == mill || tool && beginsThread(at + 1, mill);
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {
