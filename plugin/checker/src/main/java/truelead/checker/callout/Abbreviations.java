@@ -16,6 +16,8 @@ final class Abbreviations {
 	private static final String BORE_OR_DRILL = "BOR";
 	/** Short for a drill beside its size: DR 3.3, #21 DR. */
 	private static final String DRILL = "DR";
+	/** The same in German, where nothing else is said: BO_8.5. */
+	private static final String DRILL_ALONE = "BO";
 	/** How much smaller than the thread a diameter is that is a mill's, a part of it: GF is said of forming taps and thread mills. */
 	private static final double MILL = 0.95;
 
@@ -25,7 +27,7 @@ final class Abbreviations {
 	/** Whether a word may be one of these that says of itself that there is a tool. */
 	static boolean mayBeTool(String word) {
 		String folded = TradeWords.fold(word);
-		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
+		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || folded.equals(DRILL_ALONE) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
 	}
 
 	/** Gives such words their meaning. */
@@ -40,7 +42,7 @@ final class Abbreviations {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
-			if (text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
+			if (text.equals(DRILL_ALONE) && parts.size() == 2 && size(parts, 1) || text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
 				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
@@ -84,7 +86,7 @@ final class Abbreviations {
 	/** SOLID CARBIDE TM, 1.25 PITCH; TM NPT DIA .37; WHIRL 10.5: first of all but for what it is made of, where a diameter or a pitch is said somewhere, or a size with decimals behind it. */
 	private static boolean begins(List<Part> parts, int i) {
 		boolean first = parts.subList(0, i).stream().allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE);
-		boolean decimals = amount(parts, i + 1) && ((Part.Amount) parts.get(i + 1)).dimension().value() != Math.rint(((Part.Amount) parts.get(i + 1)).dimension().value());
+		boolean decimals = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount a && a.end() - a.start() > String.valueOf((long) a.dimension().value()).length();
 		return first && (decimals || parts.stream().anyMatch(part -> speaksOfThreads(part) || part instanceof Part.Amount a && a.role() == Part.Role.DIAMETER));
 	}
 

@@ -78,8 +78,7 @@ final class ToolWords {
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case MILL -> nameMill(i);
 			case UNDERCUT -> {
-				// T-NUTENFRAESER says itself that it is a cutter
-				if (((Part.Word) parts.get(i)).text().contains("FRAS") || ((Part.Word) parts.get(i)).text().contains("FRAES")) {
+				if (CombinedCutter.grooves(parts.get(i))) {
 					add(ToolKind.GROOVE_CUTTER, i);
 				}
 			}
@@ -215,14 +214,7 @@ final class ToolWords {
 	private void dropParts() {
 		Optional<Named> mill = named.stream().filter(n -> n.kind() == ToolKind.THREAD_MILL).findFirst();
 		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at()
-				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && beginsThread(n.at() + 1, thread.at())));
-	}
-
-	/** Whether THREAD MILL stands at a place, or behind signs and other tools that they join there. */
-	private boolean beginsThread(int i, int mill) {
-		int at = i < parts.size() && (row.joins(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
-		boolean tool = at > i && at < mill && row.meaning(at).filter(m -> m.drills() || m == Meaning.CHAMFER).isPresent();
-		return row.meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent() || at == mill || tool && beginsThread(at + 1, mill);
+				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && CombinedCutter.leadsTo(row, n.at() + 1, thread.at())));
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {

@@ -146,7 +146,7 @@ final class MillDrafts {
 	private boolean titled(ArcRun run) {
 		double lead = run.advance() / run.sweep() * 2 * Math.PI;
 		return lead > 0 && run.sweep() > ONCE && titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part))
-				.suiting(thread -> Math.abs(thread.lead() - lead) <= NEAR * lead).isPresent();
+				.suiting(thread -> Math.abs(thread.lead() - lead) <= NEAR * thread.lead()).isPresent();
 	}
 
 	/** The line of the first comment of a stay that names a thread for certain; the largest number where none does. */

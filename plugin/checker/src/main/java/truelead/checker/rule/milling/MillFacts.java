@@ -106,10 +106,10 @@ final class MillFacts {
 		return pass.exit().stream().allMatch(Step.Arc.class::isInstance) && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
-	/** Whether a hole was made where the pass is, or near it, so that the surface is that of the hole. */
+	/** Whether a hole was made where the pass is, or along Z near it, so that the surface is that of the hole; across a turned part level 0 is its axis. */
 	static boolean drilled(Work work, ThreadMilling operation, MillPass pass) {
 		double near = operation.wanted().statedThread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
-		return pass.hole().madeBefore(pass.order()) || work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
+		return pass.hole().madeBefore(pass.order()) || pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */

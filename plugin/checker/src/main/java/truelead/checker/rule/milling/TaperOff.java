@@ -56,8 +56,7 @@ public final class TaperOff implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		double advance = pass.endLevel() - pass.startLevel();
 		double change = form.fromAxis(pass.last().to()) - form.fromAxis(pass.first().from());
-		boolean wider = pass.external() == pass.direction() > 0;
-		double right = (wider ? TAPER : -TAPER) * advance;
+		double right = pass.widens() * TAPER * advance;
 		double open = 4 * form.open() + 0.1 * Math.abs(right) + 1e-6;
 		if (Double.isNaN(change) || Math.abs(change - right) <= open) {
 			return;
