@@ -30,8 +30,6 @@ public final class HelixTooShort implements Rule {
 	/** Turns that count as a comb cutter's one turn where nobody says what cutter it is: one, and a little overlap. */
 	private static final double ONE_TURN = 1.6;
 	private static final double CLOSED = 0.99;
-	/** Turns that a lead-in and a lead-out, an arc each, make together: then nothing else is to be said of them. */
-	private static final double LED = 0.6;
 	/** Turns that no comb cutter makes, where nobody says that it has one row of teeth. */
 	private static final double SEVERAL = 2.5;
 
@@ -79,10 +77,8 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		if (turns < CLOSED && passes.size() == 1 && !Double.isNaN(pass.radius())) {
-			Draft draft = draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
-					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures);
-			boolean leads = turns < LED && pass.helix().size() <= 2;
-			found.accept((leads ? draft.tells(Slip.NO_CENTRE) : draft).finding());
+			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
+					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;
 		}
 		if (above > pitch) {

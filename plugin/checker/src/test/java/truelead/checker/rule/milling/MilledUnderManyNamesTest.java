@@ -127,13 +127,6 @@ class MilledUnderManyNamesTest {
 	}
 
 	@Test
-	void aLeadInAndALeadOutWithoutATurnAreOneSlip() {
-		String quarters = FLANGE.formatted("").replaceFirst("(G3 I-2.52 Z1.5\n){13}", "").replace("G3 X2.52 Y0 I1.26 Z.75 F150\n", "G1 X1. Y-1.52 F150\nG3 X1.52 Y1.52 J1.52 Z.375\n")
-				.replace("G3 X-2.52 Y0 I-1.26 Z.75\n", "G3 X-1.52 Y1.52 I-1.52 Z.375\nG1 X-1. Y-1.52\n");
-		one(quarters, "helix-too-short", "goes round only 0.5 of a turn");
-	}
-
-	@Test
 	void aTaperBoltGrowsDownwards() {
 		String good = taperBolt(1 / 16.0, 18.631, 9);
 		assertThat(loud(good)).isEmpty();
