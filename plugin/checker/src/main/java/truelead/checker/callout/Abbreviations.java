@@ -6,16 +6,18 @@ import java.util.Optional;
 import truelead.checker.thread.ThreadSpec;
 
 /**
- * Short words that mean a tool only beside a thread: M8 GF is a forming tap, PA6 GF30 a plastic; and TM, which is a thread mill beside a thread or a diameter (common
- * practice of shops, no source).
+ * Short words that mean a tool only beside a thread: M8 GF is a forming tap, PA6 GF30 a plastic; and TM or WHIRL, which is a thread mill beside a thread, a diameter or
+ * a word for its teeth (common practice of shops, no source).
  */
 final class Abbreviations {
 	private static final Map<String, Meaning> BESIDE_A_THREAD = Map.of("GF", Meaning.FORM_TAP, "GB", Meaning.TAP, "FORMER", Meaning.FORM_TAP, "BGF", Meaning.THREAD_MILL,
-			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL);
+			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL, "WHIRL", Meaning.THREAD_MILL);
 	/** Danish for a drill before its size, BOR 6.8; short for boring before a fit, BOR 25H7, and before the words that phrases.csv has. */
 	private static final String BORE_OR_DRILL = "BOR";
 	/** Short for a drill beside its size: DR 3.3, #21 DR. */
 	private static final String DRILL = "DR";
+	/** The same in German, where nothing else is said: BO_8.5. */
+	private static final String DRILL_ALONE = "BO";
 	/** How much smaller than the thread a diameter is that is a mill's, a part of it: GF is said of forming taps and thread mills. */
 	private static final double MILL = 0.95;
 
@@ -25,7 +27,7 @@ final class Abbreviations {
 	/** Whether a word may be one of these that says of itself that there is a tool. */
 	static boolean mayBeTool(String word) {
 		String folded = TradeWords.fold(word);
-		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
+		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || folded.equals(DRILL_ALONE) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
 	}
 
 	/** Gives such words their meaning. */
@@ -40,12 +42,13 @@ final class Abbreviations {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
-			if (text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
+			if (text.equals(DRILL_ALONE) && parts.size() == 2 && size(parts, 1) || text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
 				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
-			if (meaning.isPresent() && (beside(parts, i) || meaning.get() == Meaning.THREAD_MILL && sized(parts, i))) {
-				Meaning meant = meaning.get() == Meaning.FORM_TAP && narrow(parts) ? Meaning.THREAD_MILL : meaning.get();
+			boolean toothed = meaning.isPresent() && meaning.get() != Meaning.TAP && (toothed(parts, i - 1) || toothed(parts, i + 1));
+			if (meaning.isPresent() && (beside(parts, i) || toothed || meaning.get() == Meaning.THREAD_MILL && (sized(parts, i) || begins(parts, i)))) {
+				Meaning meant = meaning.get() == Meaning.FORM_TAP && (toothed || narrow(parts)) ? Meaning.THREAD_MILL : meaning.get();
 				parts.set(i, new Part.Word(meant, text, parts.get(i).start(), parts.get(i).end()));
 			}
 		}
@@ -78,6 +81,19 @@ final class Abbreviations {
 	private static boolean sized(List<Part> parts, int i) {
 		int next = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
 		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+	}
+
+	/** SOLID CARBIDE TM, 1.25 PITCH; TM NPT DIA .37; WHIRL 10.5: first of all but for what it is made of, where a diameter or a pitch is said somewhere, or a size with decimals behind it. */
+	private static boolean begins(List<Part> parts, int i) {
+		boolean first = parts.subList(0, i).stream().allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE);
+		boolean decimals = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount a && a.end() - a.start() > String.valueOf((long) a.dimension().value()).length();
+		return first && (decimals || parts.stream().anyMatch(part -> speaksOfThreads(part) || part instanceof Part.Amount a && a.role() == Part.Role.DIAMETER));
+	}
+
+	/** SINGLE, COMB: a word for a cutter's teeth. */
+	private static boolean toothed(List<Part> parts, int i) {
+		String word = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Word w ? w.text() : parts.get(i) instanceof Part.Other o ? o.text() : "";
+		return CutterTeeth.one(word) || CutterTeeth.several(word);
 	}
 
 	/** Whether nothing stands behind it, or a sign that parts tools: 1.6 DR / M2 TAP. */

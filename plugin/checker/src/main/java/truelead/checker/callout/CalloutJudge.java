@@ -26,7 +26,7 @@ final class CalloutJudge {
 		this.row = new PartRow(parts);
 		this.said = row.said();
 		this.threadWords = said.stream().anyMatch(meaning -> meaning.threading() || meaning == Meaning.TPI);
-		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !drilledAsCalledOut(tools.get(0));
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !CalledHole.drilled(row, tools.get(0));
 	}
 
 	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads or FOR before it, ask for the thread too. */
@@ -35,17 +35,6 @@ final class CalloutJudge {
 		boolean word = thread > 0 && (row.is(thread - 1, Meaning.THREAD) || row.is(thread - 1, Meaning.FOR));
 		boolean before = parts.subList(0, thread).stream().anyMatch(CalledDepth::is);
 		return word && before && parts.subList(thread, parts.size()).stream().anyMatch(CalledDepth::is);
-	}
-
-	/** 8X M8-6H, DRILL 24 DEEP: a drawing's callout, with how its hole is made behind a comma. */
-	private boolean drilledAsCalledOut(ToolDescription drill) {
-		for (int i = 0; i < parts.size() && parts.get(i).end() <= drill.start(); i++) {
-			boolean called = parts.get(i) instanceof Part.Thread t && (t.count().isPresent() || !t.draft().spec().threadClass().isEmpty());
-			if (called) {
-				return parts.subList(i, parts.size()).stream().anyMatch(p -> p.end() <= drill.start() && p instanceof Part.Other o && o.text().equals(","));
-			}
-		}
-		return false;
 	}
 
 	/** The threads to be cut. */
@@ -99,10 +88,11 @@ final class CalloutJudge {
 		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
-		if (draft.guessed() && !threadWords || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {
+		if (draft.guessed() && !threadWords && !CalledHole.deep(row, i, draft) || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {
 			return false;
 		}
-		if (range(i, draft)) {
+		if (range(i, draft) || !metric && !draft.named() && row.is(i + 1, Meaning.FLUTE)) {
+			// COMB 3.0 X 12 TEETH
 			return false;
 		}
 		return !codeInProse(parts, i) || row.beside(i, Meaning.TAP) || threadWords && behindPitch(i);
@@ -158,7 +148,7 @@ final class CalloutJudge {
 			return !draft.bare() && draft.spec().size().contains("/") || threadWords && (draft.spec().size().contains("/") || row.beside(i, Meaning.TAP) || row.beside(i, Meaning.THREAD) || row.beside(i, Meaning.THREAD_MILL));
 		}
 		if (system == ThreadSystem.G) {
-			return threadWords || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
+			return threadWords || CalledHole.deep(row, i, draft) || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
 		}
 		return draft.standard() || threadWords && (!wholeNumber(draft) || row.beside(i, Meaning.TAP)) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
 	}

@@ -81,6 +81,9 @@ final class Pretest {
 		if (word.length() <= 5 && (word.equalsIgnoreCase("XM") || Abbreviations.mayBeTool(word))) {
 			return true;
 		}
+		if (CutterTeeth.one(word) || CutterTeeth.several(word)) {
+			return true;
+		}
 		Optional<Meaning> known = TradeWords.words().meaning(word);
 		// TAPM6
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))

@@ -79,6 +79,11 @@ final class ToolWords {
 			case DIE -> add(ToolKind.DIE, i);
 			case DIE_HEAD -> add(ToolKind.DIE_HEAD, i);
 			case MILL -> nameMill(i);
+			case UNDERCUT -> {
+				if (CombinedCutter.grooves(parts.get(i))) {
+					add(ToolKind.GROOVE_CUTTER, i);
+				}
+			}
 			case CUTTER -> {
 				if (row.is(row.previousWord(i), Meaning.THREAD)) {
 					add(ToolKind.THREAD_MILL, i);
@@ -207,16 +212,11 @@ final class ToolWords {
 		}
 	}
 
-	/** THREAD MILL WITH CHAMFER, DRILL-THREAD MILL: what a thread mill does besides is no tool of its own. */
+	/** THREAD MILL WITH CHAMFER, DRILL-CHAMFER-THREAD MILL: what a thread mill does besides is no tool of its own. */
 	private void dropParts() {
 		Optional<Named> mill = named.stream().filter(n -> n.kind() == ToolKind.THREAD_MILL).findFirst();
-		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at() || n.kind() == ToolKind.DRILL && n.at() < thread.at() && beginsThread(n.at() + 1)));
-	}
-
-	/** Whether THREAD MILL stands at a place, or behind a sign there. */
-	private boolean beginsThread(int i) {
-		int at = i < parts.size() && (row.joins(i) || parts.get(i) instanceof Part.Other o && o.text().equals("/")) ? i + 1 : i;
-		return row.meaning(at).filter(m -> m == Meaning.THREAD || m == Meaning.THREAD_MILL).isPresent();
+		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at()
+				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && CombinedCutter.leadsTo(row, n.at() + 1, thread.at())));
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {

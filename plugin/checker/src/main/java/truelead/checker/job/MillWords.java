@@ -8,6 +8,7 @@ import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
 import truelead.checker.callout.CutterHand;
+import truelead.checker.callout.CutterTeeth;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Remembered;
 
@@ -37,11 +38,7 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> LENGTH = Set.of("LENGTH", "LEN", "LG");
 	private static final Set<String> CUTS = Set.of("CUT", "CUTTING");
 	private static final Set<String> LONG = Set.of("LONG", "LANG");
-	private static final Set<String> ONE = Set.of("EINZAHN", "EINZAHNIG", "EINZÄHNIG", "EINZAEHNIG", "EINZAHNFRAESER");
-	private static final Set<String> SEVERAL = Set.of("MULTI", "MEHRZAHN", "MEHRZAHNIG", "MEHRZÄHNIG", "MEHRZAEHNIG", "MEHRRILLIG", "KAMM");
-	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN");
-	private static final Set<String> PITCHES = Set.of("P", "STEIGUNG", "PASSO", "PASO");
-	private static final Set<String> SINGLE = Set.of("ONE", "EIN");
+	private static final Set<String> PITCHES = Set.of("P", "STEIGUNG", "PASSO", "PASO", "PAS");
 	private static final Set<String> LEFT = Set.of("LEFT", "LH", "LINKS");
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
@@ -72,9 +69,9 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		for (int i = 0; i < tokens.size(); i++) {
 			Token token = tokens.get(i);
 			int at = i;
-			if (token.getType() == NoteLexer.COMB || several(tokens, i)) {
+			if (CutterTeeth.several(token.getText())) {
 				comb = Optional.of(true);
-			} else if (token.getType() == NoteLexer.SINGLE) {
+			} else if (CutterTeeth.one(token.getText()) || oneTooth(tokens, i)) {
 				comb = Optional.of(false);
 			} else if (isPitch(token) && !follows(tokens, i)) {
 				Optional<Double> behind = countsTeeth(tokens, i + 2) ? Optional.empty() : pitch(tokens, i + 1, unit);
@@ -97,8 +94,6 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 				cutting = cutting.isPresent() ? cutting : lengthBefore(tokens, at - 1, unit);
 			} else if (cutsLeft(tokens, i)) {
 				left = true;
-			} else if (says(token, ONE) || says(token, TOOTH) && one(tokens, i - 1)) {
-				comb = Optional.of(false);
 			} else if (token.getType() == NoteLexer.FZ) {
 				toothFeed = length(tokens, i + 1, unit);
 			}
@@ -117,15 +112,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		return () -> value >= 1 && value <= MOST_TEETH && value == Math.rint(value) ? Optional.of((int) value) : Optional.empty();
 	}
 
-	/** MULTI TOOTH, MULTI-FORM. */
-	private static boolean several(CommonTokenStream tokens, int at) {
-		return tokens.get(at).getType() == NoteLexer.WORD && says(tokens.get(at), SEVERAL);
-	}
-
 	/** ONE TOOTH, 1-ZAHN. */
-	private static boolean one(CommonTokenStream tokens, int before) {
-		int at = before > 0 && tokens.get(before).getText().equals("-") ? before - 1 : before;
-		return at >= 0 && (tokens.get(at).getText().equals("1") || says(tokens.get(at), SINGLE));
+	private static boolean oneTooth(CommonTokenStream tokens, int at) {
+		int before = at > 1 && tokens.get(at - 1).getText().equals("-") ? at - 2 : at - 1;
+		return before >= 0 && CutterTeeth.one(tokens.get(before).getText(), tokens.get(at).getText());
 	}
 
 	/** LEFT HAND CUTTING, LINKSSCHNEIDEND: of the cutter, not of the thread. */

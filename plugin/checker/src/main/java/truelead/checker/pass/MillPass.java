@@ -270,6 +270,11 @@ public final class MillPass {
 		return place().plane() != Plane.XY && outwards() < 0 ? 1 : -1;
 	}
 
+	/** 1 where a taper thread is wider towards larger numbers along the axis, else -1: inside it is towards the surface, outside away from it. */
+	public int widens() {
+		return external == direction() > 0 ? 1 : -1;
+	}
+
 	/** The way a rapid along the axis alone takes the cutter out beyond the helix: below 0 towards smaller numbers, 0 where none does, as where it goes back for the next pass. */
 	private int outwards() {
 		for (Step step : exit) {

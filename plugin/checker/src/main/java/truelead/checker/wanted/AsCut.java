@@ -51,15 +51,19 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 		return Math.abs(thread.lead() - lead) / thread.lead();
 	}
 
-	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is. */
+	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is; in the middle of a taper thread it goes less far. */
 	boolean suitsMilled(ThreadSpec thread) {
-		return suitsLead(thread) && milled.filter(d -> Math.abs(d - thread.diameter()) <= AMISS * thread.pitch()).isPresent();
+		return suitsLead(thread) && milled.filter(d -> Math.abs(d - thread.diameter()) <= amiss(thread.taperOnDiameter() > 0) * thread.pitch()).isPresent();
+	}
+
+	private static double amiss(boolean taper) {
+		return taper ? AMISS + TAPER : AMISS;
 	}
 
 	/** Whether the hole is known, and is between one for a full thread and one for half of it, or a little beyond, as a wrong drill is. */
 	boolean suitsHole(ThreadSpec thread) {
 		double fullDepth = 2 * thread.system().profileOverPitch() * thread.pitch();
-		double smaller = (thread.taperOnDiameter() > 0 ? AMISS + TAPER : AMISS) * thread.pitch();
+		double smaller = amiss(thread.taperOnDiameter() > 0) * thread.pitch();
 		return drill.filter(hole -> hole > thread.diameter() - fullDepth - smaller
 				&& hole < thread.diameter() - fullDepth / 2 + AMISS * thread.pitch()).isPresent();
 	}

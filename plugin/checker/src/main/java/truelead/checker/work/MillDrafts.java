@@ -25,6 +25,7 @@ import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.wanted.Callouts;
+import truelead.checker.wanted.TitleThreads;
 
 /** Tells thread milling from pockets and bores among the runs of arcs, and gathers the passes into operations. */
 final class MillDrafts {
@@ -38,11 +39,18 @@ final class MillDrafts {
 	/** Steps between without a motion, such as a change of distance mode, part no arcs, mm. */
 	private static final double JOINED = 1e-4;
 
+	/** Sweep of a helix that goes round more than once with its lead-in, radians. */
+	private static final double ONCE = 1.5 * 2 * Math.PI;
+
+	/** How far the lead of a thread may be off the one cut, a part of it, as by a slip (common practice, no source). */
+	private static final double NEAR = 0.3;
+
 	private final Commentary commentary;
 	private final Stays stays;
 	private final List<Draft> drafts = new ArrayList<>();
 	private final Set<ArcRun> leads = Collections.newSetFromMap(new IdentityHashMap<>());
 	private final Map<ToolLog, Integer> firstCallout = new HashMap<>();
+	private final Map<Integer, TitleThreads> titles = new HashMap<>();
 	private Draft current;
 
 	MillDrafts(Commentary commentary, Stays stays) {
@@ -129,9 +137,16 @@ final class MillDrafts {
 			return false;
 		}
 		boolean named = tool.facts().thread().isPresent() || tool.facts().comb().isPresent()
-				|| firstCallout.computeIfAbsent(run.tool(), this::firstCallout) <= lineOf(run);
+				|| firstCallout.computeIfAbsent(run.tool(), this::firstCallout) <= lineOf(run) || titled(run);
 		boolean compensated = run.arcs().get(0).modal().compensation() != Compensation.OFF;
 		return named && (compensated || run.advance() > 0 || tool.facts().thread().isPresent());
+	}
+
+	/** Whether a helix goes up more than once round, as no ramp into a pocket does, with the lead of a thread of the title or one not far off. */
+	private boolean titled(ArcRun run) {
+		double lead = run.advance() / run.sweep() * 2 * Math.PI;
+		return lead > 0 && run.sweep() > ONCE && titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part))
+				.suiting(thread -> Math.abs(thread.lead() - lead) <= NEAR * thread.lead()).isPresent();
 	}
 
 	/** The line of the first comment of a stay that names a thread for certain; the largest number where none does. */

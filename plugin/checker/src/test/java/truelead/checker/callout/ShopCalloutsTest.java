@@ -68,9 +68,16 @@ class ShopCalloutsTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"M6 THREAD DEPTH 15", "M6 DEPTH OF THREAD 15", "M6 FULL THREAD 15", "M6 15 MIN FULL THREAD", "M6 PROF. ROSCA 15", "M6 PROFONDITA FILETTO 15", "M6 PROF TARAUDAGE 15",
-			"M6 GEWINDETIEFE 15", "M6 BOHRTIEFE 20 GEWINDETIEFE 15", "M6 GANGDJUP 15", "M6 DRAADDIEPTE 15", "M6X1-6H X 15", "M6 - 15 DEEP"})
+			"M6 GEWINDETIEFE 15", "M6 BOHRTIEFE 20 GEWINDETIEFE 15", "M6 GANGDJUP 15", "M6 DRAADDIEPTE 15", "M6X1-6H X 15", "M6 - 15 DEEP",
+			"M6 X 15 DP / 22 DRILL", "M6 15 DEEP / DRILL 22 DEEP", "M6 NUTZLÄNGE 15", "G1 15 DEEP", "G1 1/4 X 15 DP"})
 	void depthOfTheThread(String comment) {
 		assertThat(CalloutReader.read(comment).get(0).depth().orElseThrow().value()).isEqualTo(15);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M8 15 DEEP / 6.8 DRILL", "G1 1/4", "G1 Z-15", "THREADMILL COMB 3.0 X 12 TEETH"})
+	void noThreadToBeCut(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
 	}
 
 	@ParameterizedTest

@@ -62,10 +62,7 @@ public final class CompMissing implements Rule {
 			thread.ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			BoltCompensation.of(this, work, operation).map(Draft::finding).ifPresent(found);
-			if (thread.isPresent() && cutter.isPresent()) {
-				operation.passes().where(pass -> isWall(operation, pass, thread.get(), cutter.getAsDouble()))
-						.forEach(pass -> found.accept(finding(work, operation, pass, thread.get(), cutter.getAsDouble())));
-			}
+			thread.ifPresent(any -> operation.passes().where(pass -> isWall(operation, pass, any, cutter)).forEach(pass -> found.accept(finding(work, operation, pass, any, cutter))));
 			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
 					.ifPresent(pass -> found.accept(ofAnother(operation, pass)));
 		}
@@ -109,9 +106,7 @@ public final class CompMissing implements Rule {
 
 	/** Compensation that puts the cutter outside a path that is the wall: G42 counter-clockwise, G41 clockwise inside a hole. */
 	private static boolean isWrongSide(MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
-		double path = HelixForm.of(pass).pathDiameter();
-		double near = near(thread);
-		boolean wall = cutter.isEmpty() ? Math.abs(path - thread.diameter()) <= near : inWall(path, thread, cutter.getAsDouble());
+		boolean wall = inWall(HelixForm.of(pass).pathDiameter(), thread, cutter);
 		boolean outside = pass.compensation() == (pass.counterclockwise() ? Compensation.RIGHT : Compensation.LEFT);
 		return wall && outside && !pass.external() && !pass.modal().mirrored();
 	}
@@ -137,27 +132,29 @@ public final class CompMissing implements Rule {
 	}
 
 	/** Whether a path lies in the thread's wall, between the hole and its major diameter, where a cutter's centre does not go: it would cut too large by far. */
-	private static boolean inWall(double path, ThreadSpec thread, double cutter) {
+	private static boolean inWall(double path, ThreadSpec thread, OptionalDouble cutter) {
 		double near = near(thread);
-		return path > Math.min(MillFacts.minor(thread), thread.diameter() - near) && path <= thread.diameter() + near && path + cutter > thread.diameter() + near;
+		return cutter.isEmpty() ? Math.abs(path - thread.diameter()) <= near
+				: path > Math.min(MillFacts.minor(thread), thread.diameter() - near) && path <= thread.diameter() + near && path + cutter.getAsDouble() > thread.diameter() + near;
 	}
 
-	private static boolean isWall(ThreadMilling operation, MillPass pass, ThreadSpec thread, double cutter) {
+	private static boolean isWall(ThreadMilling operation, MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		double path = HelixForm.of(pass).pathDiameter();
 		return pass.compensation() == Compensation.OFF && !pass.external() && inWall(path, thread, cutter)
 				&& (Math.abs(path - thread.diameter()) <= near(thread) || operation.passesAt(pass.hole()).stream().anyMatch(other -> other.radius() > pass.radius() + WIDER && other.compensation() != Compensation.OFF));
 	}
 
-	private Finding finding(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, double cutter) {
+	private Finding finding(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		Figures figures = new Figures(work.shop().unit().value());
 		boolean left = pass.counterclockwise();
-		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"),
+		String cuts = cutter.isPresent() ? figures.length(cutter.getAsDouble()) + ", cuts " + figures.length(HelixForm.of(pass).pathDiameter() + cutter.getAsDouble()) : "whatever it is, cuts wider by its diameter";
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"),
 				"the path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + MillFacts.name(operation)
-						+ " and no compensation is in force: the cutter, " + figures.length(cutter) + ", cuts "
-						+ figures.length(HelixForm.of(pass).pathDiameter() + cutter) + "; " + (left ? "G41" : "G42")
+						+ " and no compensation is in force: the cutter, " + cuts + "; " + (left ? "G41" : "G42")
 						+ " with D on the move before the lead-in").on(operation)
 				.programmed("diameter of the path", figures.length(HelixForm.of(pass).pathDiameter()), pass.block())
-				.known("cutter diameter", figures.length(cutter), operation.tool().facts().diameter().orElseThrow())
-				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow()).finding();
+				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow());
+		operation.tool().facts().diameter().ifPresent(diameter -> draft.known("cutter diameter", figures.length(diameter.value()), diameter));
+		return draft.finding();
 	}
 }

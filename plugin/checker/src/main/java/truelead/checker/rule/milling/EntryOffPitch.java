@@ -45,7 +45,7 @@ public final class EntryOffPitch implements Rule {
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, Consumer<Finding> found) {
 		if (!(pass.below(pass.startLevel(), operation.wanted().surface().value()) > 0) || !(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()
-				|| MillFacts.cutOff(work, pass)) {
+				|| MillFacts.cutOff(work, pass) || MillFacts.ringBeside(operation, pass)) {
 			return;
 		}
 		double lead = thread.value().lead();

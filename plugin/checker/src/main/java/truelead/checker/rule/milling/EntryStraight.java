@@ -109,6 +109,9 @@ public final class EntryStraight implements Rule {
 	}
 
 	private void look(ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
+		if (MillFacts.ringBeside(operation, pass)) {
+			return;
+		}
 		double surface = operation.wanted().surface().value();
 		// a pass that begins above the surface and works down meets the wall from above, without an entry at depth
 		boolean atDepth = !pass.external() && HelixForm.of(pass).deepest(surface) > 0 && pass.below(pass.startLevel(), surface) > 1e-6;

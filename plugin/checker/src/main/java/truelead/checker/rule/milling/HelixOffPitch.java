@@ -28,8 +28,6 @@ public final class HelixOffPitch implements Rule {
 	private static final double UNFELT = 0.1;
 	/** Leads that no thread with the diameter has: its level is wrong. */
 	private static final double FAR_OFF = 5;
-	/** What a circle rises at most, mm. */
-	private static final double FLAT = 1e-3;
 	/** Less than a turn whose circle is not known may be a lead-in or a lead-out, no helix to measure. */
 	private static final double PART = 0.95;
 
@@ -63,10 +61,9 @@ public final class HelixOffPitch implements Rule {
 		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
 			return;
 		}
-		boolean ring = Math.abs(pass.advance()) < FLAT;
-		boolean beside = ring && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order());
-		if (beside || ring && !work.course().toItsEnd()) {
-			// a circle beside the helix breaks the edge or smooths the floor; one in a loop that is not followed to its end may advance there
+		boolean ring = MillFacts.ring(pass);
+		if (ring && (MillFacts.ringBeside(operation, pass) || !work.course().toItsEnd())) {
+			// a circle in a loop that is not followed to its end may advance there
 			return;
 		}
 		if (form.turns() < PART && (Double.isNaN(pass.radius()) || HelixWrongHand.turnedLead(pass, thread))) {

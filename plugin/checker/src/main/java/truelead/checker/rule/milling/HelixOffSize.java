@@ -61,7 +61,7 @@ public final class HelixOffSize implements Rule {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
 			MillFacts.look(operation.passes(), (pass, wrong) -> OddCircle.of(this, operation, pass).ifPresent(draft -> wrong.accept(draft.finding())), odd::add);
-			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()),
+			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.modal().scaled()),
 					(pass, wrong) -> TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
 			if (thread.isPresent()) {
 				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled() && (MillFacts.cutter(operation).isPresent() || isWall(pass, thread.get()))),

@@ -3,6 +3,7 @@ package truelead.checker.rule.milling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -14,6 +15,9 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadSystem;
+import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
@@ -26,7 +30,7 @@ public final class HelixTooShort implements Rule {
 	/** Turns that count as a comb cutter's one turn where nobody says what cutter it is: one, and a little overlap. */
 	private static final double ONE_TURN = 1.6;
 	private static final double CLOSED = 0.99;
-	/** Turns that no comb cutter makes. */
+	/** Turns that no comb cutter makes, where nobody says that it has one row of teeth. */
 	private static final double SEVERAL = 2.5;
 
 	@Override
@@ -77,13 +81,18 @@ public final class HelixTooShort implements Rule {
 					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;
 		}
+		if (above > pitch) {
+			// nothing was drilled here: where the surface is nobody knows
+			return;
+		}
 		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value).flatMap(through -> operation.wanted().wall()));
 		if (comb.orElse(turns < ONE_TURN)) {
 			new CombCover(this, operation, passes, figures).missing(work, depth).ifPresent(draft -> found.accept(draft.finding()));
 			return;
 		}
+		double counts = comb.isPresent() ? CLOSED : SEVERAL;
 		if (depth.isEmpty()) {
-			top(work, operation, passes, turns, figures).ifPresent(found);
+			gauge(operation, passes, figures).or(() -> top(work, operation, passes, turns > counts, figures)).ifPresent(found);
 			return;
 		}
 		double surface = operation.wanted().surface().value();
@@ -102,8 +111,22 @@ public final class HelixTooShort implements Rule {
 					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface + pass.direction() * wanted) / figures.unit().mm(), 4), figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
 		} else {
-			top(work, operation, passes, turns, figures).ifPresent(found);
+			top(work, operation, passes, turns > counts, figures).ifPresent(found);
 		}
+	}
+
+	/** A taper thread of which nobody says how long it is, and that is shorter than it goes together by hand: L1 of ASME B1.20.1, the gauge length of ISO 7-1. */
+	private Optional<Finding> gauge(ThreadMilling operation, List<MillPass> passes, Figures figures) {
+		Fact<ThreadSpec> thread = operation.wanted().statedThread().orElseThrow();
+		double travel = passes.stream().mapToDouble(pass -> Math.abs(pass.endLevel() - pass.startLevel())).max().orElse(Double.NaN);
+		OptionalDouble gauge = ThreadTable.standard().gaugeLength(thread.value());
+		if (gauge.isEmpty() || !(travel + thread.value().pitch() < gauge.getAsDouble())) {
+			return Optional.empty();
+		}
+		return Optional.of(draft(operation, passes.get(0), Severity.WARNING, "the helix travels " + figures.length(travel) + ", " + thread.value().designation() + " goes together by hand for "
+				+ figures.length(gauge.getAsDouble()) + ": the joint is not tight; at least " + figures.length(gauge.getAsDouble()), figures)
+				.known("the callout", thread.value().designation(), thread)
+				.from("gauge length", figures.length(gauge.getAsDouble()), thread.value().system() == ThreadSystem.NPT ? "ASME B1.20.1" : "ISO 7-1").finding());
 	}
 
 	/** How deep a lead-in arc begins, mm below a level, as far as it climbs with the helix, which is half a turn at most; 0 where there is none. */
@@ -113,14 +136,18 @@ public final class HelixTooShort implements Rule {
 		return Math.min(from, HelixForm.of(pass).deepest(surface) + Math.abs(pass.lead()) / 2);
 	}
 
-	/** The threads next to the surface are not cut, where the surface is stated, or the hole was drilled from close above it. */
-	private Optional<Finding> top(Work work, ThreadMilling operation, List<MillPass> passes, double turns, Figures figures) {
+	/**
+	 * The threads next to the surface are not cut, where the surface is stated, or the hole was drilled from close above it.
+	 *
+	 * @param single whether it is plain that the cutter cuts only where it goes
+	 */
+	private Optional<Finding> top(Work work, ThreadMilling operation, List<MillPass> passes, boolean single, Figures figures) {
 		MillPass pass = passes.get(0);
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		double surface = operation.wanted().surface().value();
 		double highest = passes.stream().mapToDouble(p -> HelixForm.of(p).highest(surface)).min().orElse(Double.NaN);
 		boolean stated = operation.wanted().surface().stated();
-		boolean sure = stated || pass.axis() == 2 && turns > SEVERAL && HoleTop.known(work, operation, pass, surface);
+		boolean sure = stated || pass.axis() == 2 && single && HoleTop.known(work, operation, pass, surface);
 		double missing = highest - (stated ? pitch : 2 * pitch);
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();

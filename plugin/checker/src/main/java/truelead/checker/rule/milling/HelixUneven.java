@@ -81,7 +81,7 @@ public final class HelixUneven implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;
-		boolean even = pass.first().inChords() && pass.helix().stream().noneMatch(arc -> off(form, arc, form.lead()));
+		boolean even = pass.helix().stream().noneMatch(arc -> off(form, arc, form.lead()));
 		boolean kept = pass.helix().stream().anyMatch(arc -> form.angle(arc) >= tells && !off(form, arc, wanted));
 		// where every arc is off the mean as well, as behind a forgotten G91, the mean says nothing
 		double lead = !even && (kept || pass.helix().stream().allMatch(arc -> off(form, arc, form.lead()))) ? wanted : form.lead();

@@ -29,6 +29,9 @@ final class MillFacts {
 	/** Width of a sharp V for a depth of one on both flanks: 2 cos 30; a change of 1 on the flat is worth this on the pitch diameter. */
 	static final double FLANK = Math.sqrt(3);
 
+	/** What a circle rises at most, mm. */
+	private static final double FLAT = 1e-3;
+
 	private MillFacts() {
 	}
 
@@ -41,6 +44,16 @@ final class MillFacts {
 	/** The thread as it is cut, where it is cylindrical. */
 	static Optional<ThreadSpec> parallelThread(ThreadMilling operation) {
 		return cutThread(operation).map(Fact::value).filter(t -> t.taperOnDiameter() == 0);
+	}
+
+	/** Whether a pass is a ring, which makes no thread. */
+	static boolean ring(MillPass pass) {
+		return Math.abs(pass.advance()) < FLAT;
+	}
+
+	/** Whether a pass is a ring beside a helix at its hole: it breaks the edge or smooths the floor. */
+	static boolean ringBeside(ThreadMilling operation, MillPass pass) {
+		return ring(pass) && operation.finishing(pass.hole()).stream().noneMatch(other -> other.order() == pass.order());
 	}
 
 	/** The thread's name in a sentence on its size. */
@@ -93,10 +106,10 @@ final class MillFacts {
 		return pass.exit().stream().allMatch(Step.Arc.class::isInstance) && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
-	/** Whether a hole was made where the pass is, or near it, so that the surface is that of the hole. */
+	/** Whether a hole was made where the pass is, or along Z near it, so that the surface is that of the hole; across a turned part level 0 is its axis. */
 	static boolean drilled(Work work, ThreadMilling operation, MillPass pass) {
 		double near = operation.wanted().statedThread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
-		return pass.hole().madeBefore(pass.order()) || work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
+		return pass.hole().madeBefore(pass.order()) || pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */

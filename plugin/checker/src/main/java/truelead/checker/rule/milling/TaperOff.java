@@ -18,7 +18,7 @@ import truelead.checker.work.Work;
 
 /**
  * A taper pipe thread by a single-form cutter: the helix's radius must change by 1/32 of what it advances (taper 1 in 16 on the diameter, ASME
- * B1.20.1, ISO 7-1), wider towards the surface. A comb cutter has the taper ground in and goes round once, at one radius or at this same change.
+ * B1.20.1, ISO 7-1), wider towards the surface in a hole and narrower on a bolt. A comb cutter has the taper ground in and goes round once, at one radius or at this same change.
  */
 public final class TaperOff implements Rule {
 
@@ -56,7 +56,7 @@ public final class TaperOff implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		double advance = pass.endLevel() - pass.startLevel();
 		double change = form.fromAxis(pass.last().to()) - form.fromAxis(pass.first().from());
-		double right = TAPER * advance;
+		double right = pass.widens() * TAPER * advance;
 		double open = 4 * form.open() + 0.1 * Math.abs(right) + 1e-6;
 		if (Double.isNaN(change) || Math.abs(change - right) <= open) {
 			return;

@@ -14,8 +14,9 @@ import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadMilling;
 
 /**
- * The size of a taper pipe thread that a cutter with one row of teeth mills inside: 2 R + dc at the face, to which the taper of 1 in 16 leads, against
- * the pitch diameter at the gauge plane and one height of the thread (0.8 P by ASME B1.20.1, 0.6403 P by ISO 7-1).
+ * The size of a taper pipe thread that a cutter with one row of teeth mills: inside 2 R + dc at the face, to which the taper of 1 in 16 leads, against
+ * the pitch diameter at the gauge plane and one height of the thread (0.8 P by ASME B1.20.1, 0.6403 P by ISO 7-1); outside 2 R - dc at the small end, a gauge length
+ * before that plane, against the pitch diameter there less one height.
  */
 final class TaperSize {
 
@@ -40,10 +41,13 @@ final class TaperSize {
 			return Optional.empty();
 		}
 		boolean american = spec.system().hasFlanksOf(60);
-		double wanted = gauge.getAsDouble() + (american ? AMERICAN : WHITWORTH) * spec.pitch();
+		int out = pass.external() ? -1 : 1;
+		double small = pass.external() ? ThreadTable.standard().gaugeLength(spec).orElse(Double.NaN) * ThreadSpec.PIPE_TAPER : 0;
+		double wanted = gauge.getAsDouble() - small + out * (american ? AMERICAN : WHITWORTH) * spec.pitch();
 		double middle = (form.highest(surface) + form.deepest(surface)) / 2;
-		boolean contour = form.onContour(wanted - middle * ThreadSpec.PIPE_TAPER, cutter.get().value());
-		double cut = 2 * pass.radius() + (contour ? 0 : cutter.get().value()) + middle * ThreadSpec.PIPE_TAPER;
+		double taken = out * middle * ThreadSpec.PIPE_TAPER;
+		boolean contour = form.onContour(wanted - taken, out * cutter.get().value());
+		double cut = 2 * pass.radius() + (contour ? 0 : out * cutter.get().value()) + taken;
 		double error = cut - wanted;
 		if (Double.isNaN(error) || Math.abs(error) <= ALLOWED * spec.pitch() + form.diameterRounding()) {
 			return Optional.empty();
@@ -52,6 +56,6 @@ final class TaperSize {
 		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), "helix and cutter of " + figures.fine(cutter.get().value()) + " cut " + figures.fine(cut) + " at the face, " + MillFacts.name(operation) + " has about "
 				+ figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller")).on(operation)
 				.programmed("mean radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)
-				.from("major diameter at the face", figures.fine(wanted), american ? "ASME B1.20.1" : "ISO 7-1"));
+				.from(pass.external() ? "root at the small end" : "major diameter at the face", figures.fine(wanted), american ? "ASME B1.20.1" : "ISO 7-1"));
 	}
 }

@@ -30,7 +30,7 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 	/**
 	 * The one end of a pass that strays; empty where none does, or several do, as on a path of another form.
 	 *
-	 * @param taper what the thread's radius grows towards the surface over a length, 1/32 for a pipe taper; 0 for a parallel thread
+	 * @param taper what the thread's radius grows over a length, inside towards the surface, 1/32 for a pipe taper; 0 for a parallel thread
 	 */
 	static Optional<StrayEnd> of(MillPass pass, double taper) {
 		if (pass.tapered()) {
@@ -38,7 +38,7 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 		}
 		Plane plane = pass.place().plane();
 		Point middle = middle(pass);
-		double grows = -pass.direction() * taper;
+		double grows = pass.widens() * taper;
 		double level = pass.startLevel();
 		double radius = pass.helix().stream().mapToDouble(arc -> atStart(arc, middle, plane, grows, level)).sorted().skip(pass.helix().size() / 2).findFirst().orElse(0);
 		double allowed = Math.max(PART * radius, 0.01 + 3 * Written.open(pass.resolution()));

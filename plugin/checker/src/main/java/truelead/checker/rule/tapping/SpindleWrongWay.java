@@ -48,7 +48,7 @@ public final class SpindleWrongWay extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
-		work.threadMillings().forEach(milling -> backwards(work, milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
+		work.threadMillings().forEach(milling -> backwards(work, milling).or(() -> groundLeft(work, milling)).map(draft -> draft.on(milling).finding()).ifPresent(found));
 		work.course().singlePoints().forEach(turned -> TurnedSpindle.hand(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
@@ -78,6 +78,21 @@ public final class SpindleWrongWay extends TappingRule {
 				.from("direction", way(SpindleTurn.COUNTERCLOCKWISE), "programmed");
 		word.flatMap(at -> turned(at, Hand.RIGHT)).ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** A thread mill that is said to be ground for M4, and turns clockwise (geometry); on lathes M3 may be either way. */
+	private Optional<Draft> groundLeft(Work work, ThreadMilling milling) {
+		Optional<Fact<Boolean>> left = milling.tool().facts().leftCutting();
+		Optional<MillPass> wrong = left.isEmpty() || work.shop().profile().isLathe() ? Optional.empty()
+				: milling.passes().typical().stream().filter(pass -> pass.axis() == 2 && pass.modal().spindle() == SpindleTurn.CLOCKWISE).findFirst();
+		return wrong.map(pass -> {
+			Optional<WordRef> word = pass.modal().spindleWord();
+			Draft draft = Draft.of(this, Severity.ERROR, word.map(Location::of).orElse(Location.of(pass.block())), word.map(Figures::written).orElse("the spindle") + " turns "
+					+ milling.tool().name() + " clockwise, it is said to cut turning counter-clockwise: the backs of its teeth rub and it breaks; M4")
+					.known("ground", "left hand cutting", left.get()).from("direction", way(SpindleTurn.CLOCKWISE), "programmed");
+			word.flatMap(at -> turned(at, Hand.LEFT)).ifPresent(draft::fix);
+			return draft;
+		});
 	}
 
 	/** Whether another tool that turned this way made the hole. */
