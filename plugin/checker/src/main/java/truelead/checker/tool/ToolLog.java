@@ -95,6 +95,11 @@ public final class ToolLog {
 		return tool;
 	}
 
+	/** The number of the tool; -1 where it is not known. */
+	int number() {
+		return tool.known() ? (int) Math.round(tool.value()) : -1;
+	}
+
 	/** The block that changes to it; empty before the first change. */
 	public Optional<BlockRef> change() {
 		return change;

@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.program.BlockRef;
@@ -16,6 +17,9 @@ import truelead.checker.work.Work;
 
 /** A hole was made near the place, nearer than half the thread's diameter, but off by more than the tolerance. */
 public final class HoleOffPosition extends HoleRule {
+
+	/** Lines from a block to the next one that are looked at, those without words between them. */
+	private static final int APART = 20;
 
 	public HoleOffPosition() {
 		super("hole-off-position");
@@ -31,11 +35,21 @@ public final class HoleOffPosition extends HoleRule {
 		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING, Slip.ABOVE_WORK);
 	}
 
-	/** Whether a place has X or Y from the block of one without a hole: the slip there takes it along. */
+	/** Whether a place has X or Y from the next block above it, of one without a hole: the slip there takes it along. */
 	private static boolean follows(Visit visit, Visit missed) {
 		Place place = visit.hole().place();
 		Place before = missed.hole().place();
-		return missed.order() < visit.order() && place.comparable(before) && visit.block().line() == missed.block().line() + 1 && (place.u() == before.u() || place.v() == before.v());
+		return missed.order() < visit.order() && place.comparable(before) && next(missed.block(), visit.block())
+				&& (place.u() == before.u() && !says(visit.block(), place.plane().first()) || place.v() == before.v() && !says(visit.block(), place.plane().second()));
+	}
+
+	private static boolean next(BlockRef block, BlockRef later) {
+		return block.file().name().equals(later.file().name()) && block.line() < later.line() && later.line() - block.line() <= APART
+				&& IntStream.range(block.line() + 1, later.line()).allMatch(line -> later.file().text().block(line).words().isEmpty());
+	}
+
+	private static boolean says(BlockRef block, int axis) {
+		return block.file().text().block(block.line()).words().stream().anyMatch(word -> word.address() == "XYZ".charAt(axis));
 	}
 
 	@Override
