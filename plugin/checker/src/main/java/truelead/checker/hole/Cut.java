@@ -36,6 +36,11 @@ public record Cut(int order, Kind kind, Step step, ToolUse tool, Place place, do
 			return this != GROOVE && !atEdge();
 		}
 
+		/** Whether a drill goes down its axis, in a cycle or by moves of its own. */
+		public boolean drills() {
+			return this == DRILL || this == PECK;
+		}
+
 		/** Whether it marks the place or breaks the edge. */
 		public boolean atEdge() {
 			return this == SPOT || this == COUNTERSINK;

@@ -21,6 +21,8 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 	public static final int MOST_AROUND = 8;
 
 	private static final double HALF = Math.toRadians(25);
+	/** Radii of chords and of an arc behind them are one up to so many halves of the last decimal: centre and corner are rounded each along two axes. */
+	private static final double ROUNDED = 2 * Math.sqrt(2);
 
 	public ArcRun {
 		before = List.copyOf(before);
@@ -133,10 +135,11 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 		return arcs.get(0).inChords();
 	}
 
-	/** Whether it goes round once and more on one radius, as a bore does and what is finished along a curved surface does not. */
+	/** Whether it goes round once and more on one radius, as far as it is written, as a bore does and what is finished along a curved surface does not. */
 	public boolean bores() {
 		double radius = arcs.get(0).startRadius();
-		return sweep() > ArcRuns.CIRCLE && arcs.stream().allMatch(arc -> arc.startRadius() == radius && arc.endRadius() == radius);
+		double rounded = ROUNDED * resolution();
+		return sweep() > ArcRuns.CIRCLE && arcs.stream().allMatch(arc -> Math.abs(arc.startRadius() - radius) <= rounded && Math.abs(arc.endRadius() - radius) <= rounded);
 	}
 
 	/** Half of the coarsest last decimal written in its blocks, mm. */

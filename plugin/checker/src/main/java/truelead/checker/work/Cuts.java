@@ -38,10 +38,10 @@ final class Cuts {
 		return axial(order, misnamed ? Cut.Kind.DRILL : kind, stroke, tool, place, stroke.rLevel(), stroke.bottom(), stroke.resolution());
 	}
 
-	/** A plunge by moves. */
+	/** A plunge by moves; a drill's is drilling, as by a cycle. */
 	static Cut of(AxisRun run, ToolUse tool) {
-		Cut.Kind kind = kind(tool.facts(), tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() && run.feedsIn() > 1
-				? Cut.Kind.PECK : Cut.Kind.PLUNGE);
+		boolean drill = tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent();
+		Cut.Kind kind = kind(tool.facts(), !drill ? Cut.Kind.PLUNGE : run.feedsIn() > 1 ? Cut.Kind.PECK : Cut.Kind.DRILL);
 		boolean misnamed = misnamed(tool.facts(), run.top() - run.bottom());
 		return axial(run.order(), misnamed ? Cut.Kind.PLUNGE : kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
 	}

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
@@ -111,12 +113,14 @@ class HolesTest {
 		});
 	}
 
-	@Test
-	void aPlungeByFeedAndBackInRapidIsAHole() {
-		Work work = work("G21 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z2.", "G1 Z-12. F200.", "G0 Z2.", "X50.", "M30");
+	/** A drill drills there as in a cycle; of a tool that nobody names no more is known than that it went in. */
+	@ParameterizedTest
+	@CsvSource({"T1 M6 (DRILL 5.0), DRILL", "T1 M6, PLUNGE"})
+	void aPlungeByFeedAndBackInRapidIsAHole(String change, Cut.Kind kind) {
+		Work work = work("G21 G90", change, "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z2.", "G1 Z-12. F200.", "G0 Z2.", "X50.", "M30");
 		assertThat(work.holes()).singleElement().satisfies(hole -> {
 			assertThat(hole.place().u()).isEqualTo(10);
-			assertThat(hole.cuts().get(0).kind()).isEqualTo(Cut.Kind.PLUNGE);
+			assertThat(hole.cuts().get(0).kind()).isEqualTo(kind);
 			assertThat(hole.cuts().get(0).tip()).isEqualTo(-12);
 		});
 	}

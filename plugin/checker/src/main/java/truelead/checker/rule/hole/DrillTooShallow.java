@@ -110,7 +110,7 @@ public final class DrillTooShallow extends HoleRule {
 
 		double cone() {
 			boolean known = !Double.isNaN(cut.shoulder()) && fitsThread();
-			boolean drilled = cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK;
+			boolean drilled = cut.kind().drills();
 			return known ? Math.abs(cut.tip() - cut.shoulder()) : drilled ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
 		}
 

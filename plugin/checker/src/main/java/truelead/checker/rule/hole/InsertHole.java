@@ -43,7 +43,7 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 			return Optional.empty();
 		}
 		Visit visit = visits.get(0);
-		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind() == Cut.Kind.DRILL || c.kind() == Cut.Kind.PECK);
+		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind().drills());
 		Optional<Cut> cut = visit.hole().threadedBefore(visit.order(), thread.get().value().diameter() + INSERT_MAJOR * thread.get().value().pitch()).filter(c -> drilled);
 		LengthUnit unit = visit.modal().unit();
 		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit, !(operation instanceof Tapping))));

@@ -104,7 +104,7 @@ final class MissedPattern {
 	private static boolean fits(ThreadingOperation operation, Hole hole) {
 		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
 		Optional<Double> diameter = hole.threadedBefore(Integer.MAX_VALUE, thread.map(ThreadSpec::diameter).orElse(Double.NaN)).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
-		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK || cut.kind() == Cut.Kind.PLUNGE);
+		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind().drills() || cut.kind() == Cut.Kind.PLUNGE);
 		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 

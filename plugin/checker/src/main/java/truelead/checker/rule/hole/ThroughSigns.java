@@ -78,7 +78,7 @@ final class ThroughSigns {
 	}
 
 	private static boolean coned(Cut cut) {
-		return (cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK) && cut.diameter().isPresent() && Math.abs(cut.tip() - cut.shoulder()) > SAME_LEVEL;
+		return cut.kind().drills() && cut.diameter().isPresent() && Math.abs(cut.tip() - cut.shoulder()) > SAME_LEVEL;
 	}
 
 	private static boolean alike(Cut one, Cut other) {

@@ -13,7 +13,6 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
-import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -33,7 +32,7 @@ public final class ClassOutOfReach extends OperationRule {
 		if (!(operation instanceof Tapping) || thread.isEmpty() || ToolName.forms(operation.tool().facts()) || operation.holes().isEmpty()) {
 			return;
 		}
-		Optional<Cut> drilled = operation.holes().get(0).threadedBefore(operation.firstOrder(), thread.get().value().diameter()).filter(ClassOutOfReach::drilled);
+		Optional<Cut> drilled = operation.holes().get(0).threadedBefore(operation.firstOrder(), thread.get().value().diameter()).filter(cut -> cut.kind().drills());
 		Optional<Limits> limits = ThreadTable.standard().limits(thread.get().value());
 		double oversize = work.shop().profile().number(ProfileKey.DRILL_OVERSIZE).orElse(0.05);
 		if (drilled.isPresent() && limits.isPresent() && limits.get().minorMaxMm().isPresent()) {
@@ -49,11 +48,5 @@ public final class ClassOutOfReach extends OperationRule {
 						.from("usual oversize of a drill", figures(work).fine(oversize), "machine profile; common practice, no source"));
 			}
 		}
-	}
-
-	/** Whether a drill made it, in a cycle or by a feed move of its own. */
-	private static boolean drilled(Cut cut) {
-		return cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK
-				|| cut.kind() == Cut.Kind.PLUNGE && cut.tool().facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent();
 	}
 }

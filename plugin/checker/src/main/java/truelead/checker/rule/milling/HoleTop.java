@@ -25,9 +25,9 @@ final class HoleTop {
 		return work.once("hole-top", () -> holesAlone(work)) && fromTheTop(operation, pass, surface);
 	}
 
-	/** Whether every tool is one of holes and threads: another may have milled a pocket or a step, whose floor is the surface then. */
+	/** Whether every tool that is changed to is one of holes and threads: another may have milled a pocket or a step, whose floor is the surface then. */
 	private static boolean holesAlone(Work work) {
-		return work.tools().stream().allMatch(tool -> tool.index() == 0 && tool.change().isEmpty() || tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
+		return work.tools().stream().allMatch(tool -> tool.change().isEmpty() || tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
 	}
 
 	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */

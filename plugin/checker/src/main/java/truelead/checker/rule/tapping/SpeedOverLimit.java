@@ -74,7 +74,7 @@ public final class SpeedOverLimit extends TappingRule {
 
 	/** A tap turns more slowly than the drill before it, in the same stock and a little smaller. */
 	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Fact<ThreadSpec> thread, double speed) {
-		Optional<Cut> drill = stroke.hole().threadedBefore(stroke.order(), thread.value().diameter()).filter(cut -> cut.kind() == Cut.Kind.DRILL || cut.kind() == Cut.Kind.PECK)
+		Optional<Cut> drill = stroke.hole().threadedBefore(stroke.order(), thread.value().diameter()).filter(cut -> cut.kind().drills())
 				.filter(cut -> !cut.step().modal().constantSurface() && cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0);
 		return drill.filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).map(cut -> {
 			double drilled = cut.step().modal().speed().value();

@@ -22,4 +22,13 @@ class OddThreadDrillTest {
 				"G0 X0 Y0 S60 M3", "G43 H2 Z50", "G95 G84 " + tapped + " F" + pitch, "G80 G94", "M30")).filteredOn(f -> f.severity() != Severity.INFORMATION)
 				.extracting(f -> f.severity() + " " + f.rule()).containsExactly(said == null ? new String[0] : new String[] {said});
 	}
+
+	/** A drill fed by hand written moves drills as in a cycle: 6.0 and 6.8 are no holes for an M6 insert, 6.3 is. */
+	@ParameterizedTest
+	@CsvSource({"6.3, ", "6.0, ERROR drill-too-small", "6.8, ERROR drill-too-big"})
+	void drilledByMovesForAnInsert(String drill, String said) {
+		assertThat(Samples.findings("G21 G17 G90 G94", "T1 M6 (DRILL " + drill + ")", "G54 G0 X0 Y0 S600 M3", "G43 H1 Z50", "Z3", "G1 Z-30 F60", "G0 Z50", "T2 M6 (M6 STI TAP)", "G0 X0 Y0 S60 M3",
+				"G43 H2 Z50", "G84 Z-15 R5 F60", "G80", "M30")).filteredOn(f -> f.severity() != Severity.INFORMATION)
+				.extracting(f -> f.severity() + " " + f.rule()).containsExactly(said == null ? new String[0] : new String[] {said});
+	}
 }

@@ -167,6 +167,8 @@ class MilledByManyHandsTest {
 		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90\nG0 X100"), "exit-scars-thread", "at rapid 16.13 mm below the surface: through the wall of the hole; up above the surface first");
 		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 X100 Z10"), "exit-scars-thread", "at rapid 16.13 mm below the surface");
 		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 Z-10\nG0 X100"), "exit-scars-thread", "at rapid 10 mm below the surface");
+		String twoInOneFile = "O1\n" + ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 Z-10\nG0 X100") + "O2\n" + ROW;
+		one(twoInOneFile, "exit-scars-thread", "at rapid 10 mm below the surface");
 	}
 
 	@Test
