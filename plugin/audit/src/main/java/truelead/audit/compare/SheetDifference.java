@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import truelead.checker.rule.Figures;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
@@ -73,6 +74,11 @@ final class SheetDifference {
 		text("first pass", SheetFigures.first(before, figures), SheetFigures.first(after, figures));
 		List<Double> then = before.diameters();
 		List<Double> now = after.diameters();
+		if (before.dividedByControl() || after.dividedByControl()) {
+			boolean otherwise = !differs(before.diameter(), after.diameter()) && then.size() == now.size() && IntStream.range(0, now.size()).anyMatch(i -> differs(then.get(i), now.get(i)));
+			changes.addAll(otherwise ? List.of("the depth is divided into passes otherwise") : List.of());
+			return;
+		}
 		for (int i = 1; then.size() == now.size() && i < then.size(); i++) {
 			// where the deepest goes is told already
 			boolean told = !differs(then.get(i), before.diameter()) && !differs(now.get(i), after.diameter());

@@ -23,6 +23,12 @@ final class FirstRunPart {
 	private static final double CLEAR = 5;
 	private static final double CLEAR_INCH = 0.2 * 25.4;
 
+	/** What is said of a tool by what it threads in holes. */
+	private interface OfHoles<T> {
+
+		List<T> say(List<OperationSheet> uses);
+	}
+
 	private final Audited.Checked program;
 	private final List<OperationSheet> sheets;
 	private final List<TurnedSheet> turned;
@@ -56,9 +62,9 @@ final class FirstRunPart {
 	}
 
 	/** What there is to say of each tool, in the order they come; what is the same for several parts, as in a loop over them, once. */
-	private <T> List<T> inOrder(Function<List<OperationSheet>, List<T>> ofHoles, Function<TurnedSheet, List<T>> ofTurned, Map<Integer, List<OperationSheet>> tools) {
+	private <T> List<T> inOrder(OfHoles<T> ofHoles, Function<TurnedSheet, List<T>> ofTurned, Map<Integer, List<OperationSheet>> tools) {
 		Map<Integer, List<T>> said = new TreeMap<>();
-		tools.forEach((tool, uses) -> said.computeIfAbsent(tool, any -> new ArrayList<>()).addAll(ofHoles.apply(uses)));
+		tools.forEach((tool, uses) -> said.computeIfAbsent(tool, any -> new ArrayList<>()).addAll(ofHoles.say(uses)));
 		turned.forEach(sheet -> said.computeIfAbsent(sheet.tool().index(), any -> new ArrayList<>()).addAll(ofTurned.apply(sheet)));
 		return said.values().stream().flatMap(List::stream).distinct().toList();
 	}

@@ -110,6 +110,14 @@ class CompareCommandTest {
 	}
 
 	@Test
+	void whatChangedInACycleThatIsCalledByNameIsToldAsFarAsItSaysIt() throws IOException {
+		String named = SHAFT.replace("G92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n", "CYCLE97(1.5,,0,-25,20,20,6,2,0.92,0.05,30,0,8,1,3,1)\n");
+		assertThat(compare(named, named.replace(",8,1,", ",10,1,")).out()).contains("    passes 9 \u2192 11\n").doesNotContain("first pass", "pass 2");
+		assertThat(compare(named, named.replace("0.05", "0.1")).out()).contains("    the depth is divided into passes otherwise\n");
+		assertThat(compare(named, named.replace("-25", "-24")).out()).contains("    ends at Z-27 \u2192 Z-26\n");
+	}
+
+	@Test
 	void anotherStartOfATurnedThreadIsTold() throws IOException {
 		String twoStarts = SHAFT.replace("M20X1.5", "M20X3 P1.5").replace("F1.5", "F3.").replace("X18.16\n", "X18.16\nG0 Z7.5\nG92 X19.3 Z-27. F3.\nX18.7\nX18.16\n");
 		assertThat(compare(SHAFT, twoStarts).out()).contains("    starts 1 \u2192 2\n", "    passes 3 \u2192 6\n");

@@ -85,13 +85,13 @@ public final class SheetFigures {
 
 	/** How many passes cut a turned thread. */
 	public static String count(TurnedSheet sheet) {
-		return sheet.dividedByControl() ? "as many as the control makes" : sheet.passes() < SinglePoint.MOST ? "" + sheet.passes() : SinglePoint.MOST + " or more";
+		return !sheet.counted() ? "as many as the control makes" : sheet.passes() < SinglePoint.MOST ? "" + sheet.passes() : SinglePoint.MOST + " or more";
 	}
 
 	private static String passes(TurnedSheet sheet, Figures figures) {
 		List<Double> all = sheet.diameters();
 		String listed = all.stream().limit(MOST_PASSES).map(one -> Double.isNaN(one) ? "not known" : figures.coordinate(one)).collect(Collectors.joining(" \u00b7 "));
-		return count(sheet) + (all.size() < 2 ? "" : ": " + listed + (all.size() > MOST_PASSES ? " \u2026" : ""));
+		return count(sheet) + (all.size() < 2 || sheet.dividedByControl() ? "" : ": " + listed + (all.size() > MOST_PASSES ? " \u2026" : ""));
 	}
 
 	private static String prepared(SinglePoint cut, Figures figures) {

@@ -81,7 +81,12 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return cut.passes().size();
 	}
 
-	/** Whether the control divides the depth into passes by itself, so that the program does not say how many. */
+	/** Whether the program says how many passes there are. */
+	public boolean counted() {
+		return cut.counted();
+	}
+
+	/** Whether the control divides the depth into passes by itself, so that the program does not say where each goes. */
 	public boolean dividedByControl() {
 		return cut.dividedByControl();
 	}
@@ -147,7 +152,7 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 
 	/** Level along Z down to which the bore is as wide, or where a shoulder begins behind what the outside is turned to, mm; NaN where that is not known. */
 	public double prepared() {
-		return cut.bore().map(SinglePoint.Bore::floor).or(() -> cut.shaft().map(SinglePoint.Shaft::floor)).orElse(Double.NaN);
+		return cut.bore().map(SinglePoint.Bore::floor).or(() -> cut.shaft().map(SinglePoint.Shaft::floor)).filter(Double::isFinite).orElse(Double.NaN);
 	}
 
 	/** The blocks of its passes, and those that say how deep each goes. */

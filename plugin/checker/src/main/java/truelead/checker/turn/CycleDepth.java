@@ -45,6 +45,11 @@ public record CycleDepth(double height, double first, char letter) {
 		return isCycle(pass, block) && (has(block, "P") && has(block, "Q") || has(block, "K") && has(block, "DJ"));
 	}
 
+	/** Whether a cycle called by name with its arguments makes the passes: its block says no place by a word. */
+	static boolean calledByName(Step.Synchronised pass) {
+		return pass.code() == 0 && !has(pass.block().file().text().block(pass.block().line()), "XZUW");
+	}
+
 	private static boolean isCycle(Step.Synchronised pass, Block block) {
 		return pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() > 70);
 	}

@@ -150,9 +150,14 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return towardsChuck().filter(in -> sure).map(in -> (modal.spindle() == SpindleTurn.CLOCKWISE) == in ? Hand.RIGHT : Hand.LEFT);
 	}
 
-	/** Whether one motion stands for all passes of a cycle that divides the depth by itself. */
+	/** Whether a cycle of the control divides the depth into passes by itself, so that the program does not say where each goes. */
 	public boolean dividedByControl() {
-		return passes.size() == 1 && CycleDepth.dividedByControl(pass());
+		return CycleDepth.calledByName(pass()) || CycleDepth.dividedByControl(pass());
+	}
+
+	/** Whether the program says how many passes there are: block by block, or as an argument of a cycle called by name. */
+	public boolean counted() {
+		return !dividedByControl() || passes.size() > 1 && CycleDepth.calledByName(pass());
 	}
 
 	/** The first motion that cuts. */

@@ -59,6 +59,12 @@ class TurnedSheetTest {
 	}
 
 	@Test
+	void inventsNoPassesOfACycleThatIsCalledByName() {
+		String named = SHAFT.replace("G92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n", "CYCLE97(1.5,,0,-25,20,20,6,2,0.92,0.05,30,0,8,1,3,1)\n");
+		assertThat(figures(named)).contains("first pass: depth not known", "passes: 9", "along Z: Z6 to Z-27", "goes to: diameter 18.16 mm, line 12");
+	}
+
+	@Test
 	void theHandFollowsSpindleAndWay() {
 		assertThat(sheet(SHAFT.replace("S600 M3", "S600 M4")).hand()).contains(Hand.LEFT);
 		assertThat(sheet(SHAFT.replace("S600 M3", "S600 M5")).hand()).isEmpty();
