@@ -10,7 +10,7 @@ import truelead.checker.work.Work;
  * @param findings by place in the program, then severity, then rule name; accepted ones are among them
  * @param work     tools, holes and threading operations, for reports and views
  * @param blocks   lines with code in the program
- * @param operations threading operations found
+ * @param operations threading operations found, threads that a lathe cuts by a single point among them
  * @param notFollowed findings of rule not-followed at warning or worse
  * @param assumptions what had to be assumed (unit, turning or milling, profile), one sentence each
  */

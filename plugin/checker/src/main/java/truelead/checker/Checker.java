@@ -48,6 +48,6 @@ public final class Checker {
 		if (work != first) {
 			assumptions.add("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
 		}
-		return new CheckResult(findings, work, work.blocks(), work.operations().size(), notFollowed, assumptions);
+		return new CheckResult(findings, work, work.blocks(), work.operations().size() + work.course().singlePoints().size(), notFollowed, assumptions);
 	}
 }

@@ -23,7 +23,7 @@ record Comparison(Audited.Checked before, Audited.Checked after, List<OperationC
 		int stayed) {
 
 	static Comparison of(Audited.Checked before, Audited.Checked after) {
-		List<OperationChange> all = OperationMatch.of(Sheets.of(before.result().work()), Sheets.of(after.result().work()));
+		List<OperationChange> all = OperationMatch.of(Sheets.all(before.result().work()), Sheets.all(after.result().work()));
 		List<OperationChange> different = all.stream().filter(OperationChange::any).toList();
 		Map<String, Integer> then = new HashMap<>();
 		before.findings().forEach(judged -> then.merge(judged.fingerprint(), 1, Integer::sum));

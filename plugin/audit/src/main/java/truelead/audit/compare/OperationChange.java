@@ -2,7 +2,7 @@ package truelead.audit.compare;
 
 import java.util.List;
 import java.util.Optional;
-import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ThreadSheet;
 
 /**
  * What became of a threading operation.
@@ -11,7 +11,7 @@ import truelead.checker.sheet.OperationSheet;
  * @param after   as it is; empty for one that is gone
  * @param changes what changed in it, one clause each: {@code feed F500 mm/min -> F520 mm/min}; empty where one of the two is
  */
-record OperationChange(Optional<OperationSheet> before, Optional<OperationSheet> after, List<String> changes) {
+record OperationChange(Optional<ThreadSheet> before, Optional<ThreadSheet> after, List<String> changes) {
 
 	OperationChange {
 		changes = List.copyOf(changes);
@@ -32,7 +32,7 @@ record OperationChange(Optional<OperationSheet> before, Optional<OperationSheet>
 		return after.map(sheet -> "line " + line(sheet)).orElseGet(() -> "was line " + before.map(OperationChange::line).orElse(0));
 	}
 
-	private static int line(OperationSheet sheet) {
+	private static int line(ThreadSheet sheet) {
 		return sheet.block().outermost().line() + 1;
 	}
 

@@ -8,9 +8,13 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import truelead.checker.rule.Figures;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.SheetFigures;
+import truelead.checker.sheet.ThreadSheet;
+import truelead.checker.sheet.TurnedSheet;
 
 /** What is different between two states of one operation, in the words and unit of the new one. */
 final class SheetDifference {
@@ -21,11 +25,11 @@ final class SheetDifference {
 	private final List<String> changes = new ArrayList<>();
 	private final Figures figures;
 
-	private SheetDifference(OperationSheet after) {
+	private SheetDifference(ThreadSheet after) {
 		this.figures = new Figures(after.unit());
 	}
 
-	static List<String> of(OperationSheet before, OperationSheet after) {
+	static List<String> of(ThreadSheet before, ThreadSheet after) {
 		SheetDifference difference = new SheetDifference(after);
 		difference.text("thread", before.name(), after.name());
 		difference.text("tool", before.tool().name(), after.tool().name());
@@ -34,13 +38,61 @@ final class SheetDifference {
 		difference.text("speed", speed(before), speed(after));
 		difference.text("spindle", before.turning(), after.turning());
 		difference.length("advance a turn", before.advance(), after.advance());
-		difference.length("depth called out", before.called(), after.called());
-		difference.length("cut diameter", before.cutDiameter(), after.cutDiameter());
-		difference.holes(before, after);
+		if (before instanceof OperationSheet then && after instanceof OperationSheet now) {
+			difference.inHoles(then, now);
+		} else if (before instanceof TurnedSheet then && after instanceof TurnedSheet now) {
+			difference.turned(then, now);
+		}
 		return difference.changes;
 	}
 
-	private static String speed(OperationSheet sheet) {
+	private void inHoles(OperationSheet before, OperationSheet after) {
+		length("depth called out", before.called(), after.called());
+		length("cut diameter", before.cutDiameter(), after.cutDiameter());
+		holes(before, after);
+	}
+
+	private void turned(TurnedSheet before, TurnedSheet after) {
+		text("hand", SheetFigures.hand(before), SheetFigures.hand(after));
+		text("starts", SheetFigures.starts(before), SheetFigures.starts(after));
+		level("begins at", before.from(), after.from());
+		level("ends at", before.to(), after.to());
+		length("goes to diameter", before.diameter(), after.diameter());
+		passes(before, after);
+		length("height by the cycle", before.height(), after.height());
+		// what it is cut in or on is known only where that suits the thread
+		if (!Double.isNaN(before.bore() + after.bore())) {
+			length("bore", before.bore(), after.bore());
+		}
+		if (!Double.isNaN(before.prepared() + after.prepared())) {
+			level((after.cut().inside() ? "bore" : "outside turned") + " to", before.prepared(), after.prepared());
+		}
+	}
+
+	private void passes(TurnedSheet before, TurnedSheet after) {
+		text("passes", SheetFigures.count(before), SheetFigures.count(after));
+		text("first pass", SheetFigures.first(before, figures), SheetFigures.first(after, figures));
+		List<Double> then = before.diameters();
+		List<Double> now = after.diameters();
+		if (before.dividedByControl() || after.dividedByControl()) {
+			boolean otherwise = !differs(before.diameter(), after.diameter()) && then.size() == now.size() && IntStream.range(0, now.size()).anyMatch(i -> differs(then.get(i), now.get(i)));
+			changes.addAll(otherwise ? List.of("the depth is divided into passes otherwise") : List.of());
+			return;
+		}
+		for (int i = 1; then.size() == now.size() && i < then.size(); i++) {
+			// where the deepest goes is told already
+			boolean told = !differs(then.get(i), before.diameter()) && !differs(now.get(i), after.diameter());
+			length("pass " + (i + 1) + " to diameter", then.get(i), told ? then.get(i) : now.get(i));
+		}
+	}
+
+	private void level(String what, double before, double after) {
+		if (differs(before, after)) {
+			changes.add(what + " " + SheetFigures.level(before, figures) + " \u2192 " + SheetFigures.level(after, figures));
+		}
+	}
+
+	private static String speed(ThreadSheet sheet) {
 		return Double.isNaN(sheet.speed()) ? "not known" : "S" + Figures.number(sheet.speed(), 3);
 	}
 

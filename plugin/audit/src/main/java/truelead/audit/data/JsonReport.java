@@ -57,9 +57,8 @@ public final class JsonReport implements Report {
 		for (OperationSheet sheet : Sheets.of(checked.result().work())) {
 			operation(sheet);
 		}
-		int number = checked.result().work().operations().size();
 		for (TurnedSheet sheet : Sheets.turned(checked.result().work())) {
-			turned(sheet, number++);
+			turned(sheet);
 		}
 		json.endArray();
 		json.name("findings").beginArray();
@@ -70,7 +69,7 @@ public final class JsonReport implements Report {
 	}
 
 	private void operation(OperationSheet sheet) throws IOException {
-		thread(sheet.index(), sheet);
+		thread(sheet);
 		number("turns", sheet.turns());
 		number("calledDepthMm", sheet.called());
 		number("wallMm", sheet.wall());
@@ -90,9 +89,12 @@ public final class JsonReport implements Report {
 	}
 
 	/** A thread that a lathe cuts by a single point has no holes; its number follows those of the others. */
-	private void turned(TurnedSheet sheet, int number) throws IOException {
-		thread(number, sheet);
+	private void turned(TurnedSheet sheet) throws IOException {
+		thread(sheet);
+		json.name("hand").value(sheet.hand().map(hand -> hand.name().toLowerCase(Locale.ROOT)).orElse(null));
 		number("cutDiameterMm", sheet.diameter());
+		number("firstDiameterMm", sheet.firstDiameter());
+		number("firstDepthMm", sheet.firstDepth());
 		number("beginMm", sheet.from());
 		number("endMm", sheet.to());
 		number("passes", sheet.passes());
@@ -102,9 +104,9 @@ public final class JsonReport implements Report {
 	}
 
 	/** Begins the object of an operation with what every thread has. */
-	private void thread(int number, ThreadSheet sheet) throws IOException {
+	private void thread(ThreadSheet sheet) throws IOException {
 		json.beginObject();
-		json.name("operation").value(number);
+		json.name("operation").value(sheet.index());
 		json.name("line").value(sheet.block().outermost().line() + 1);
 		json.name("method").value(sheet.method());
 		json.name("tool").value(sheet.tool().name());

@@ -9,6 +9,7 @@ import truelead.checker.drawing.Ink;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ThreadSheet;
 
 /** A page that tells what a revision changed. */
 public final class ComparePage {
@@ -32,7 +33,7 @@ public final class ComparePage {
 	}
 
 	/** One operation; {@code changes} are clauses. */
-	public void operation(String kind, String name, String place, List<String> changes, Optional<OperationSheet> before, Optional<OperationSheet> after) {
+	public void operation(String kind, String name, String place, List<String> changes, Optional<ThreadSheet> before, Optional<ThreadSheet> after) {
 		html.raw("<article class=\"operation\"><h3><span class=\"level\">").text(kind).raw("</span> ").text(name + ", " + place).raw("</h3>\n").list(changes);
 		html.raw("<div class=\"beside\">");
 		figure("then", before);
@@ -40,8 +41,8 @@ public final class ComparePage {
 		html.raw("</div></article>\n");
 	}
 
-	private void figure(String when, Optional<OperationSheet> sheet) {
-		sheet.flatMap(shown -> Drawings.of(shown, Ink.OF_PAGE)).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
+	private void figure(String when, Optional<ThreadSheet> sheet) {
+		sheet.flatMap(shown -> shown instanceof OperationSheet operation ? Drawings.of(operation, Ink.OF_PAGE) : Optional.empty()).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
 	}
 
 	/** A list of findings; nothing for none. */

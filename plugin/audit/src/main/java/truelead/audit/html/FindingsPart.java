@@ -18,6 +18,7 @@ import truelead.checker.rule.Related;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ThreadSheet;
 
 /** The findings of a program, worst first, each with its block, its numbers and what to type. */
 final class FindingsPart {
@@ -26,12 +27,12 @@ final class FindingsPart {
 	private static final int BRIEF = 8;
 
 	private final Audited.Checked program;
-	private final List<OperationSheet> sheets;
+	private final ProgramThreads threads;
 	private final String anchor;
 
-	FindingsPart(Audited.Checked program, List<OperationSheet> sheets, String anchor) {
+	FindingsPart(Audited.Checked program, ProgramThreads threads, String anchor) {
 		this.program = program;
-		this.sheets = sheets;
+		this.threads = threads;
 		this.anchor = anchor;
 	}
 
@@ -66,8 +67,7 @@ final class FindingsPart {
 
 	/** Which tool makes which thread there: what a person at the machine looks for first. */
 	private String made(Finding finding) {
-		boolean about = finding.operation() >= 0 && finding.operation() < sheets.size();
-		return about ? ", " + sheets.get(finding.operation()).tool().name() + " " + sheets.get(finding.operation()).name() : "";
+		return threads.about(finding).map(sheet -> ", " + sheet.tool().name() + " " + sheet.name()).orElse("");
 	}
 
 	private void card(Html html, Judged judged) {
@@ -126,9 +126,10 @@ final class FindingsPart {
 	}
 
 	private void drawing(Html html, Finding finding) {
-		if (finding.operation() >= 0 && finding.operation() < sheets.size() && finding.severity() != Severity.INFORMATION) {
-			OperationSheet sheet = sheets.get(finding.operation());
-			Optional<Drawing> drawing = Drawings.of(finding, sheet, Ink.OF_PAGE);
+		Optional<ThreadSheet> about = threads.about(finding).filter(sheet -> finding.severity() != Severity.INFORMATION);
+		if (about.isPresent()) {
+			ThreadSheet sheet = about.get();
+			Optional<Drawing> drawing = sheet instanceof OperationSheet operation ? Drawings.of(finding, operation, Ink.OF_PAGE) : Optional.empty();
 			drawing.ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
 			html.raw("</div><div><p class=\"more\">numbers of <a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
 					.raw("</a></p>\n");

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.program.LengthUnit;
@@ -11,6 +13,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.TurnedSheet;
 import truelead.checker.work.ThreadMilling;
 
 /** The sheet that goes to the machine with a new program and is signed: the order of proving it out, what to watch at each threading tool. */
@@ -20,12 +23,20 @@ final class FirstRunPart {
 	private static final double CLEAR = 5;
 	private static final double CLEAR_INCH = 0.2 * 25.4;
 
+	/** What is said of a tool by what it threads in holes. */
+	private interface OfHoles<T> {
+
+		List<T> say(List<OperationSheet> uses);
+	}
+
 	private final Audited.Checked program;
 	private final List<OperationSheet> sheets;
+	private final List<TurnedSheet> turned;
 
-	FirstRunPart(Audited.Checked program, List<OperationSheet> sheets) {
+	FirstRunPart(Audited.Checked program, ProgramThreads threads) {
 		this.program = program;
-		this.sheets = sheets;
+		this.sheets = threads.operations();
+		this.turned = threads.turned();
 	}
 
 	void write(Html html) {
@@ -39,14 +50,23 @@ final class FirstRunPart {
 		html.raw("</ol>\n");
 		Map<Integer, List<OperationSheet>> tools = new LinkedHashMap<>();
 		sheets.forEach(sheet -> tools.computeIfAbsent(sheet.tool().index(), any -> new ArrayList<>()).add(sheet));
-		if (!tools.isEmpty()) {
-			html.raw("<h3>What to watch</h3><table class=\"list written\">").heads(List.of("tool", "before it goes in", "at the first hole", "seen by"));
-			tools.values().forEach(uses -> html.cells(List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")));
+		if (!tools.isEmpty() || !turned.isEmpty()) {
+			String at = turned.isEmpty() ? "at the first hole" : tools.isEmpty() ? "at the first pass" : "at the first hole or pass";
+			html.raw("<h3>What to watch</h3><table class=\"list written\">").heads(List.of("tool", "before it goes in", at, "seen by"));
+			inOrder(uses -> List.of(List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")), sheet -> List.of(FirstTurned.watch(sheet)), tools).forEach(html::cells);
 			html.raw("</table>\n");
 		}
 		stops(html, tools);
 		accepted(html);
 		html.raw("<table class=\"sign\"><tr><td>machine</td><td>first part good</td><td>name</td><td>date</td></tr></table></section>\n");
+	}
+
+	/** What there is to say of each tool, in the order they come; what is the same for several parts, as in a loop over them, once. */
+	private <T> List<T> inOrder(OfHoles<T> ofHoles, Function<TurnedSheet, List<T>> ofTurned, Map<Integer, List<OperationSheet>> tools) {
+		Map<Integer, List<T>> said = new TreeMap<>();
+		tools.forEach((tool, uses) -> said.computeIfAbsent(tool, any -> new ArrayList<>()).addAll(ofHoles.say(uses)));
+		turned.forEach(sheet -> said.computeIfAbsent(sheet.tool().index(), any -> new ArrayList<>()).addAll(ofTurned.apply(sheet)));
+		return said.values().stream().flatMap(List::stream).distinct().toList();
 	}
 
 	private List<String> order() {
@@ -56,22 +76,25 @@ final class FirstRunPart {
 		order.add("Findings of this audit settled or accepted below, with a name.");
 		order.add("Tools in the pockets as listed, lengths and offsets measured, taps held as the program expects.");
 		order.add("Machine profile right for this control: " + program.result().work().shop().profile().name() + ".");
-		order.add(deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + (figures.unit() == LengthUnit.INCH ? CLEAR_INCH : CLEAR)) + " (deepest tool end "
+		boolean lathe = program.result().work().shop().profile().isLathe();
+		order.add(lathe ? "Run clear of the part: work offset shifted along Z away from the chuck by more than any tool goes in, overrides as in production." : deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + (figures.unit() == LengthUnit.INCH ? CLEAR_INCH : CLEAR)) + " (deepest tool end "
 				+ figures.length(deepest) + " below the top), overrides as in production."
 				: "Run above the part with the work offset raised, overrides as in production.");
-		order.add("Offset set back, single block, rapids at a quarter, to the first hole of each tool.");
-		order.add("Drill and gauge one hole by pin before the first tap goes in.");
-		order.add("First thread gauged before the second hole.");
+		order.add("Offset set back, single block, rapids at a quarter, to the first " + (turned.isEmpty() ? "hole" : "hole or pass") + " of each tool.");
+		if (!sheets.isEmpty() || turned.isEmpty()) {
+			order.add("Drill and gauge one hole by pin before the first tap goes in.");
+			order.add("First thread gauged before the second hole.");
+		}
+		order.addAll(turned.isEmpty() ? List.of() : FirstTurned.ORDER);
 		return order;
 	}
 
 	private static String before(OperationSheet sheet) {
 		Figures figures = new Figures(sheet.unit());
-		String speed = Double.isNaN(sheet.speed()) ? "speed not known" : "S" + Figures.number(sheet.speed(), 1);
 		String way = sheet.operation() instanceof ThreadMilling ? "Cutter offset entered; start a little small and open up. "
 				: "Feed and speed override at 100 %. ";
 		String turn = sheet.lead() > 0 ? ", " + figures.advance(sheet.lead()) + " " + figures.symbol() + " a turn needed" : "";
-		return way + speed + " " + sheet.turning() + ", " + sheet.feed() + turn + ".";
+		return way + sheet.revolutions() + " " + sheet.turning() + ", " + sheet.feed() + turn + ".";
 	}
 
 	private static String first(List<OperationSheet> uses) {
@@ -89,19 +112,22 @@ final class FirstRunPart {
 		return "line " + (hole.block().outermost().line() + 1) + ", " + hole.label() + ": " + start + "look, " + depth;
 	}
 
-	private static void stops(Html html, Map<Integer, List<OperationSheet>> tools) {
-		List<String> stops = new ArrayList<>();
-		tools.values().forEach(uses -> {
-			OperationSheet sheet = uses.get(0);
-			sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + (change.outermost().line() + 1) + ": pin in the drilled hole before "
-					+ sheet.tool().name() + " " + sheet.name()));
-			if (sheet.holes().size() > 1) {
-				stops.add("single block after line " + (sheet.holes().get(0).block().outermost().line() + 1) + ": gauge the first thread of " + sheet.tool().name());
-			}
-		});
+	private void stops(Html html, Map<Integer, List<OperationSheet>> tools) {
+		List<String> stops = inOrder(FirstRunPart::stops, FirstTurned::stops, tools);
 		if (!stops.isEmpty()) {
 			html.raw("<h3>Stops to insert for the first part</h3>").list(stops);
 		}
+	}
+
+	private static List<String> stops(List<OperationSheet> uses) {
+		List<String> stops = new ArrayList<>();
+		OperationSheet sheet = uses.get(0);
+		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + (change.outermost().line() + 1) + ": pin in the drilled hole before "
+				+ sheet.tool().name() + " " + sheet.name()));
+		if (sheet.holes().size() > 1) {
+			stops.add("single block after line " + (sheet.holes().get(0).block().outermost().line() + 1) + ": gauge the first thread of " + sheet.tool().name());
+		}
+		return stops;
 	}
 
 	private void accepted(Html html) {

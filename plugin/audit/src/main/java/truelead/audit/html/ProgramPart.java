@@ -7,8 +7,6 @@ import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.job.Fact;
 import truelead.checker.program.LengthUnit;
-import truelead.checker.sheet.OperationSheet;
-import truelead.checker.sheet.Sheets;
 import truelead.checker.work.Work;
 
 /** One program's audit as a part of a page: verdict first, then what was assumed, findings, operations, plan, tools, sheets. */
@@ -29,11 +27,11 @@ final class ProgramPart {
 		Verdict verdict = Verdict.of(audited);
 		html.raw("<section class=\"program\" id=\"" + anchor + "\">").element("h1", "", audited.source().shown());
 		if (audited instanceof Audited.Checked checked) {
-			List<OperationSheet> sheets = Sheets.of(checked.result().work());
+			ProgramThreads threads = new ProgramThreads(checked);
 			switch (choice) {
-				case FIRST_RUN -> new FirstRunPart(checked, sheets).write(html);
-				case GAUGE -> new GaugePart(checked, sheets, every).write(html);
-				case AUDIT -> audit(html, checked, sheets, verdict, anchor);
+				case FIRST_RUN -> new FirstRunPart(checked, threads).write(html);
+				case GAUGE -> new GaugePart(checked, threads.operations(), every).write(html);
+				case AUDIT -> audit(html, checked, threads, verdict, anchor);
 			}
 		} else {
 			verdict.write(html);
@@ -41,19 +39,19 @@ final class ProgramPart {
 		return html.raw("</section>\n").toString();
 	}
 
-	private void audit(Html html, Audited.Checked checked, List<OperationSheet> sheets, Verdict verdict, String anchor) {
-		FindingsPart findings = new FindingsPart(checked, sheets, anchor);
+	private void audit(Html html, Audited.Checked checked, ProgramThreads threads, Verdict verdict, String anchor) {
+		FindingsPart findings = new FindingsPart(checked, threads, anchor);
 		verdict.write(html);
 		findings.brief(html);
 		basis(html, checked);
 		lost(html, checked);
 		findings.write(html);
-		new OperationsPart(checked, sheets, anchor).write(html);
+		new OperationsPart(threads, anchor).write(html);
 		new PlansPart(checked).write(html);
 		new ToolsPart(checked).write(html);
-		if (!sheets.isEmpty()) {
-			new FirstRunPart(checked, sheets).write(html);
-			new GaugePart(checked, sheets, every).write(html);
+		if (!threads.isEmpty()) {
+			new FirstRunPart(checked, threads).write(html);
+			new GaugePart(checked, threads.operations(), every).write(html);
 		}
 	}
 
@@ -61,8 +59,7 @@ final class ProgramPart {
 		Work work = checked.result().work();
 		Fact<LengthUnit> unit = work.shop().unit();
 		html.raw("<table class=\"numbers basis\">");
-		html.row("checked", Verdict.many(work.blocks(), "block") + ", " + Verdict.many(work.operations().size(), "threading operation") + ", "
-				+ Verdict.many(work.operations().stream().mapToInt(operation -> operation.holes().size()).sum(), "threaded hole"));
+		html.row("checked", Verdict.many(work.blocks(), "block") + ", " + Verdict.many(checked.result().operations(), "threading operation") + made(work));
 		html.row("unit", (unit.value() == LengthUnit.INCH ? "inch" : "mm") + ", " + unit.origin());
 		html.row("machine profile", work.shop().profile().name());
 		html.row("stock", work.operations().stream().map(operation -> operation.wanted().stock()).flatMap(Optional::stream).findFirst()
@@ -73,6 +70,13 @@ final class ProgramPart {
 		if (!assumed.isEmpty()) {
 			html.raw("<h2>Assumed</h2>").list(assumed.stream().distinct().toList());
 		}
+	}
+
+	/** How many holes are threaded and how many threads turned; of a program that only turns nothing of holes. */
+	private static String made(Work work) {
+		int turned = work.course().singlePoints().size();
+		String holes = ", " + Verdict.many(work.operations().stream().mapToInt(operation -> operation.holes().size()).sum(), "threaded hole");
+		return (turned > 0 && work.operations().isEmpty() ? "" : holes) + (turned > 0 ? ", " + Verdict.many(turned, "turned thread") : "");
 	}
 
 	private static void lost(Html html, Audited.Checked checked) {

@@ -50,6 +50,9 @@ class DataReportsTest {
 		assertThat(thread.get("endMm").getAsDouble()).isEqualTo(-27);
 		assertThat(thread.get("passes").getAsInt()).isEqualTo(3);
 		assertThat(thread.get("starts").getAsInt()).isEqualTo(1);
+		assertThat(thread.get("hand").getAsString()).isEqualTo("right");
+		assertThat(thread.get("firstDiameterMm").getAsDouble()).isEqualTo(19.3);
+		assertThat(thread.get("firstDepthMm").isJsonNull()).isTrue();
 	}
 
 	@Test

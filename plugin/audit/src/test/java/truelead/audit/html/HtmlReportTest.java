@@ -29,6 +29,19 @@ class HtmlReportTest {
 			M30
 			""";
 
+	private static final String SHAFT = """
+			O0042 (M20X1.5 SHAFT END)
+			G21 G40 G99
+			T0303 (THREAD M20X1.5)
+			G97 S600 M3
+			G0 X24. Z6.
+			G92 X19.3 Z-27. F1.5
+			X18.7
+			X18.16
+			G0 X100. Z100.
+			M30
+			""";
+
 	@TempDir
 	Path folder;
 
@@ -108,6 +121,29 @@ class HtmlReportTest {
 				.contains("2.5 mm, default: a lead of 2.5 threads, form C, is assumed");
 		Files.writeString(program, Files.readString(program).replace("14 DEEP)", "14 DEEP)\n(TOOL: TAP, LEAD 2.5)"));
 		assertThat(page("html")).contains(">13.5 mm<", ">\u2716 -0.5 mm<");
+	}
+
+	@Test
+	void aThreadByASinglePointHasACardWithItsFindings() throws IOException {
+		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
+		assertThat(page("html")).contains("<strong>Nothing found</strong>", "No error and no warning in 1 threading operation.", "1. M20x1.5, T3, single point outside <span class=\"state\">\u2714 ")
+				.contains("<th scope=\"row\">along Z</th><td>Z6 to Z-27</td>", "<th scope=\"row\">goes to</th><td>diameter 18.16 mm, line 8</td>").contains("1 threading operation, 1 turned thread<");
+		Files.writeString(program, SHAFT.replace("F1.5", "F1.25"));
+		assertThat(page("html")).contains("single point outside <span class=\"state\">\u2716 1 error", "href=\"#p1-op1\">operation 1: M20x1.5<", ">line 6, T3 M20x1.5</a>");
+	}
+
+	@Test
+	void threadsOfALoopOverPartsStandOnce() throws IOException {
+		program = Files.writeString(folder.resolve("bar.nc"), SHAFT.replace("T0303", "#1=0\nWHILE [#1 LT 5] DO1\nT0303").replace("M30", "T0101\n#1=#1+1\nEND1\nM30"));
+		assertThat(page("html")).containsOnlyOnce("single point outside, 5 times <span");
+		assertThat(page("first-run")).containsOnlyOnce("line 8: stop before the pass");
+	}
+
+	@Test
+	void theFirstRunSheetTellsWhereToStopAtATurnedThread() throws IOException {
+		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
+		assertThat(page("first-run")).contains(">at the first pass<", "line 6: stop before the pass, at Z6, look; first pass to diameter 19.3 mm, ends at Z-27; deepest to diameter 18.16 mm.",
+				"M1 before line 3: outside measured before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
 	}
 
 	@Test

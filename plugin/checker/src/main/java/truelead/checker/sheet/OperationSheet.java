@@ -40,7 +40,7 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 		holes = List.copyOf(holes);
 	}
 
-	/** Number of the operation in the program, from 0. */
+	@Override
 	public int index() {
 		return operation.index();
 	}
@@ -53,16 +53,6 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 	@Override
 	public BlockRef block() {
 		return operation.block();
-	}
-
-	/** What to call it: the thread's designation, or that nothing names one. */
-	public String name() {
-		return thread.map(fact -> fact.value().designation()).orElse("thread not named");
-	}
-
-	/** Difference of advance and lead in a turn, mm; positive for too fast. */
-	public double feedError() {
-		return advance - lead;
 	}
 
 	/** Whether the length of the tool's lead, and so the end of the full thread, is only what is usual for such a tool. */

@@ -2,6 +2,8 @@ package truelead.checker.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Modal;
@@ -36,14 +38,20 @@ public final class Sheets {
 
 	/** One sheet for each thread that a lathe cuts by a single point, in the order of execution. */
 	public static List<TurnedSheet> turned(Work work) {
-		return work.course().singlePoints().stream().map(Sheets::turned).toList();
+		List<SinglePoint> threads = work.course().singlePoints();
+		return IntStream.range(0, threads.size()).mapToObj(i -> turned(work.operations().size() + i, threads.get(i))).toList();
 	}
 
-	private static TurnedSheet turned(SinglePoint thread) {
+	/** All of them, in the order of their numbers. */
+	public static List<ThreadSheet> all(Work work) {
+		return Stream.concat(of(work).stream(), turned(work).stream()).map(ThreadSheet.class::cast).toList();
+	}
+
+	private static TurnedSheet turned(int index, SinglePoint thread) {
 		Step.Synchronised pass = thread.pass();
 		Modal modal = pass.modal();
-		return new TurnedSheet(pass.block(), thread.tool(), thread.inside(), thread.thread(), modal.constantSurface() ? Double.NaN : modal.speed().value(), turning(modal.spindle()),
-				said("F", pass.lead(), FeedMode.PER_REVOLUTION, modal.unit()), thread.passes().get(0).lead(), thread.passes().size(), thread.starts(), 2 * thread.deepest().radius(), pass.from().z(), pass.to().z());
+		return new TurnedSheet(index, thread, modal.constantSurface() ? Double.NaN : modal.speed().value(), turning(modal.spindle()),
+				said("F", pass.lead(), FeedMode.PER_REVOLUTION, modal.unit()));
 	}
 
 	/** The sheet of one operation. */

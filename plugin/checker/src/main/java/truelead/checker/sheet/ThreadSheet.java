@@ -3,11 +3,17 @@ package truelead.checker.sheet;
 import java.util.Optional;
 import truelead.checker.job.Fact;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
+import truelead.checker.rule.Figures;
+import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
 
 /** The numbers that every thread has, however it is made. Lengths in mm; NaN where not known. */
 public interface ThreadSheet {
+
+	/** Number of the thread in the program, from 0; those that a lathe cuts by a single point follow the others. */
+	int index();
 
 	/** The block that starts it. */
 	BlockRef block();
@@ -21,8 +27,24 @@ public interface ThreadSheet {
 	/** The thread, and who says so. */
 	Optional<Fact<ThreadSpec>> thread();
 
+	/** What to call it: the thread's designation, or that nothing names one. */
+	default String name() {
+		return thread().map(fact -> fact.value().designation()).orElse("thread not named");
+	}
+
+	/** The limits of the hole; empty for a thread outside, and where no table has them. */
+	Optional<Limits> limits();
+
+	/** The program's unit there. */
+	LengthUnit unit();
+
 	/** Spindle speed, rev/min. */
 	double speed();
+
+	/** The same as people read it. */
+	default String revolutions() {
+		return Double.isNaN(speed()) ? "speed not known" : "S" + Figures.number(speed(), 2);
+	}
 
 	/** Direction of the spindle, in words. */
 	String turning();
@@ -35,6 +57,11 @@ public interface ThreadSheet {
 
 	/** What the thread needs in a turn: pitch times starts. */
 	double lead();
+
+	/** Difference of advance and lead in a turn, mm; positive for too fast. */
+	default double feedError() {
+		return advance() - lead();
+	}
 
 	/** The pitch of the thread; NaN where nothing names one. */
 	default double pitch() {

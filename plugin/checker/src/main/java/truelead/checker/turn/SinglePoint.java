@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
+import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
+import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
 
@@ -126,6 +129,35 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	/** How far its first pass begins behind where the work begins, with no relief there, mm: so far the point goes in without a thread; 0 where it does not or nobody knows. */
 	public double buried() {
 		return shaft.map(Shaft::buried).or(() -> bore.map(Bore::buried)).orElse(0.0);
+	}
+
+	/** Whether its passes go towards the chuck; empty where that is not certain. On a second spindle Z may grow towards its chuck: only what begins below the face comes out for certain. */
+	public Optional<Boolean> towardsChuck() {
+		double way = grows() ? -1 : 1;
+		double from = way * pass().from().z();
+		double to = way * pass().to().z();
+		boolean out = from < 0 && to > from && Math.abs(to) < Math.abs(from);
+		return to < from || out ? Optional.of(to < from) : Optional.empty();
+	}
+
+	/** The hand that spindle and passes give it: under M3 a point that goes towards the chuck cuts a right-hand thread, as a tap goes into the turning part (geometry); empty where that is not certain. */
+	public Optional<Hand> hand() {
+		Modal modal = pass().modal();
+		boolean turns = modal.spindle() == SpindleTurn.CLOCKWISE || modal.spindle() == SpindleTurn.COUNTERCLOCKWISE;
+		// the machine decides what M3 is on a second spindle; what bored or turned there tells
+		boolean bored = prepared().filter(step -> grows() && step.modal().spindle() == modal.spindle()).isPresent();
+		boolean sure = turns && !modal.mirrored() && !(bored && modal.spindle() == SpindleTurn.COUNTERCLOCKWISE);
+		return towardsChuck().filter(in -> sure).map(in -> (modal.spindle() == SpindleTurn.CLOCKWISE) == in ? Hand.RIGHT : Hand.LEFT);
+	}
+
+	/** Whether a cycle of the control divides the depth into passes by itself, so that the program does not say where each goes. */
+	public boolean dividedByControl() {
+		return CycleDepth.calledByName(pass()) || CycleDepth.dividedByControl(pass());
+	}
+
+	/** Whether the program says how many passes there are: block by block, or as an argument of a cycle called by name. */
+	public boolean counted() {
+		return !dividedByControl() || passes.size() > 1 && CycleDepth.calledByName(pass());
 	}
 
 	/** The first motion that cuts. */

@@ -10,6 +10,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.CycleDepth;
 import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Work;

@@ -9,6 +9,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.CycleDepth;
 import truelead.checker.turn.SinglePoint;
 
 /**

@@ -19,10 +19,7 @@ import truelead.checker.turn.SinglePoint;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
-/**
- * The spindle under a thread that a lathe cuts by a single point. Under M3 a point that goes towards the chuck cuts a right-hand thread, as a tap goes
- * into the turning part; the other way along, or under M4, a left-hand one (geometry).
- */
+/** The spindle under a thread that a lathe cuts by a single point. */
 final class TurnedSpindle {
 
 	private TurnedSpindle() {
@@ -32,22 +29,12 @@ final class TurnedSpindle {
 	static Optional<Draft> hand(Rule rule, SinglePoint turned) {
 		Modal modal = turned.pass().modal();
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
-		boolean turns = modal.spindle() == SpindleTurn.CLOCKWISE || modal.spindle() == SpindleTurn.COUNTERCLOCKWISE;
-		double way = turned.grows() ? -1 : 1;
-		double from = way * turned.pass().from().z();
-		double to = way * turned.pass().to().z();
-		boolean in = to < from;
-		// on a second spindle Z may grow towards its chuck: only what begins below the face comes out for certain
-		boolean out = from < 0 && to > from && Math.abs(to) < Math.abs(from);
-		// the machine decides what M3 is on a second spindle; what bored or turned there tells
-		boolean bored = turned.prepared().filter(step -> turned.grows() && step.modal().spindle() == modal.spindle()).isPresent();
-		if (thread.isEmpty() || !turns || modal.mirrored() || !in && !out || bored && modal.spindle() == SpindleTurn.COUNTERCLOCKWISE) {
+		Optional<Hand> cut = turned.hand();
+		if (thread.isEmpty() || cut.isEmpty() || cut.get() == thread.get().value().hand()) {
 			return Optional.empty();
 		}
-		boolean right = (modal.spindle() == SpindleTurn.CLOCKWISE) == in;
-		if (right == (thread.get().value().hand() == Hand.RIGHT)) {
-			return Optional.empty();
-		}
+		boolean in = turned.towardsChuck().orElseThrow();
+		boolean right = cut.get() == Hand.RIGHT;
 		String other = modal.spindle() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
 		String message = modal.spindleWord().map(Figures::written).orElse("the spindle") + " and passes " + (in ? "towards" : "away from") + " the chuck cut a " + (right ? "right" : "left")
 				+ "-hand thread, " + thread.get().value().withoutClass().designation() + " is " + (right ? "left" : "right") + "-hand; " + other + ", or passes the other way along Z";

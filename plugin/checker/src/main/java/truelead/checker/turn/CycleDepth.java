@@ -1,4 +1,4 @@
-package truelead.checker.rule.milling;
+package truelead.checker.turn;
 
 import java.util.Optional;
 import truelead.checker.machine.Step;
@@ -15,29 +15,47 @@ import truelead.grammar.Expression;
  * @param first  depth of the first pass, mm on the radius; NaN where it is not said
  * @param letter of the height: P or K; J where both may be on the diameter, and only the one as a part of the other is known
  */
-record CycleDepth(double height, double first, char letter) {
+public record CycleDepth(double height, double first, char letter) {
 
 	/** Whether the height is known, and not only what part of it the first pass takes. */
-	boolean sized() {
+	public boolean sized() {
 		return letter != 'J';
 	}
 
 	/** Depth of the first pass, mm on the radius, in a thread that is {@code whole} mm deep. */
-	double firstOf(double whole) {
+	public double firstOf(double whole) {
 		return sized() ? whole - Math.max(height - first, 0) : whole * first / height;
 	}
 
 	/** Empty for a pass that is no such cycle, or whose height is not said by a plain number. */
-	static Optional<CycleDepth> of(Step.Synchronised pass) {
+	public static Optional<CycleDepth> of(Step.Synchronised pass) {
 		Block block = pass.block().file().text().block(pass.block().line());
 		LengthUnit unit = pass.modal().unit();
-		boolean cycle = pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() > 70);
-		boolean beside = block.words().stream().anyMatch(word -> word.address() == 'J');
+		boolean beside = has(block, "J");
 		double oneBlock = mm(block, 'K', unit);
 		char letter = Double.isNaN(oneBlock) ? 'P' : 'K';
 		boolean twoBlocks = !Double.isNaN(mm(block, 'Q', unit));
 		double height = letter == 'K' ? oneBlock : twoBlocks ? mm(block, 'P', unit) : Double.NaN;
-		return cycle && height > 0 ? Optional.of(new CycleDepth(height, mm(block, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter)) : Optional.empty();
+		return isCycle(pass, block) && height > 0 ? Optional.of(new CycleDepth(height, mm(block, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter)) : Optional.empty();
+	}
+
+	/** Whether one motion stands for all passes of a cycle that divides the depth by itself, however it is written. */
+	static boolean dividedByControl(Step.Synchronised pass) {
+		Block block = pass.block().file().text().block(pass.block().line());
+		return isCycle(pass, block) && (has(block, "P") && has(block, "Q") || has(block, "K") && has(block, "DJ"));
+	}
+
+	/** Whether a cycle called by name with its arguments makes the passes: its block says no place by a word. */
+	static boolean calledByName(Step.Synchronised pass) {
+		return pass.code() == 0 && !has(pass.block().file().text().block(pass.block().line()), "XZUW");
+	}
+
+	private static boolean isCycle(Step.Synchronised pass, Block block) {
+		return pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() > 70);
+	}
+
+	private static boolean has(Block block, String letters) {
+		return block.words().stream().anyMatch(word -> letters.indexOf(word.address()) >= 0);
 	}
 
 	private static double mm(Block block, char letter, LengthUnit unit) {
