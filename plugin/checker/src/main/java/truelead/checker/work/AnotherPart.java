@@ -48,7 +48,8 @@ public final class AnotherPart {
 	/** The cuts that make a hole before a step: those behind the last stop at which the part is said to be turned, if it is drilled again there; else all, since it may go through. */
 	public static List<Cut> making(Work work, Hole hole, int before) {
 		List<Cut> making = hole.makingBefore(before);
-		Integer stop = making.isEmpty() ? null : work.derived(AnotherPart.class, AnotherPart::new).said.lower(before);
+		// a single cut is the one whatever stops there are, and is not looked for among thousands of events at every edit
+		Integer stop = making.size() < 2 ? null : work.derived(AnotherPart.class, AnotherPart::new).said.lower(before);
 		List<Cut> behind = stop == null ? List.of() : making.stream().filter(cut -> cut.order() > stop).toList();
 		return behind.isEmpty() ? making : behind;
 	}

@@ -136,7 +136,7 @@ public final class Work {
 		return tools.all();
 	}
 
-	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets and coolant; made once, also for a text that is edited elsewhere. */
+	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets, coolant and kinds of cycles; made once, also for a text that is edited elsewhere. */
 	public <T> T ofTools(Class<T> kind, Function<List<ToolUse>, T> maker) {
 		return tools.gathered(kind, maker);
 	}

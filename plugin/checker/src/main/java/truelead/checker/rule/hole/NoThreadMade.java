@@ -2,11 +2,13 @@ package truelead.checker.rule.hole;
 
 import java.util.BitSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.machine.Step;
+import truelead.checker.program.InOrder;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
@@ -14,6 +16,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** A tap comes, moves and goes without tapping, or a thread mill feeds and goes round no helix: the thread that it was called for is not made, or not known to be. */
@@ -35,13 +38,29 @@ public final class NoThreadMade implements Rule {
 			return;
 		}
 		Making making = null;
-		for (ToolUse tool : work.tools()) {
-			if (wasToThread(tool) && (tool.summary().moved() || turns(tool, work))) {
+		for (int stay : work.ofTools(Called.class, Called::of).stays()) {
+			ToolUse tool = work.tools().get(stay);
+			if (!threads(tool, work) && (tool.summary().moved() || turns(tool, work))) {
 				making = making == null ? new Making(work) : making;
 				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && making.othersCut(tool)) {
 					found.accept(draft(tool));
 				}
 			}
+		}
+	}
+
+	/** Whether an operation is of this stay, as of almost all that are called taps; asked of each of thousands at every edit. */
+	private static boolean threads(ToolUse tool, Work work) {
+		List<ThreadingOperation> operations = work.operationsOfProgram();
+		int place = InOrder.before(operations, operation -> operation.tool().index(), tool.index());
+		return place < operations.size() && operations.get(place).tool().index() == tool.index();
+	}
+
+	/** The stays of tools that are called taps or thread mills and run no cycles, by their numbers. */
+	private record Called(int[] stays) {
+
+		static Called of(List<ToolUse> tools) {
+			return new Called(tools.stream().filter(NoThreadMade::wasToThread).mapToInt(ToolUse::index).toArray());
 		}
 	}
 
