@@ -43,9 +43,9 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
 	private static final double LONGEST = 150;
-	/** No thread mill is coarser, mm: 3 threads an inch (common practice, no source). */
+	/** A bare pitch in an inch program that would be longer in inches, mm, is in mm: no thread mill is coarser than 3 threads an inch (common practice, no source). */
 	private static final double COARSEST = 8.5;
-	private static final double LONGEST_FEED = 20;
+	private static final double LONGEST_PITCH = 20;
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
 
 	/** Reads a name; lengths without a unit are in the one given. */
@@ -236,14 +236,14 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	}
 
 	private static Optional<Double> length(CommonTokenStream tokens, int at, LengthUnit unit) {
-		return lengthUpTo(tokens, at, unit, LONGEST_FEED);
+		return lengthUpTo(tokens, at, unit, LONGEST_PITCH);
 	}
 
 	/** The pitch behind P or PITCH, mm. */
 	private static Optional<Double> pitch(CommonTokenStream tokens, int at, LengthUnit unit) {
 		int number = type(tokens, at) == NoteLexer.EQUALS ? at + 1 : at;
 		boolean bare = number(tokens, number) && !unit(tokens, number + 1);
-		return lengthUpTo(tokens, at, bare ? LengthUnit.MM : unit, LONGEST_FEED).map(value -> bare ? bare(value, unit) : value).filter(pitch -> pitch < LONGEST_FEED);
+		return lengthUpTo(tokens, at, bare ? LengthUnit.MM : unit, LONGEST_PITCH).map(value -> bare ? bare(value, unit) : value);
 	}
 
 	private static Optional<Double> lengthUpTo(CommonTokenStream tokens, int at, LengthUnit unit, double most) {

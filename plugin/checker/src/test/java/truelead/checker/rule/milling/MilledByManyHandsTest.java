@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Slips put into milled threads as different shops write them: each is one finding at its block. */
 class MilledByManyHandsTest {
 
-	private static final String STEPPED = """
+	/** A counterbore, the bore behind it and the thread with its chamfer; the tap hole of M24x1.5 is 22.5 (ISO 2306, from memory). */
+	static final String STEPPED = """
 			G21 G90 G17 G40
 			T1 M6 (DRILL 20)
 			G54 G0 X0 Y0 S700 M3

@@ -13,59 +13,26 @@ import org.junit.jupiter.api.Test;
 /** The same threads as another system or another shop writes them: circles in quarters, metric threads in inch programs. */
 class MilledInOtherFormsTest {
 
-	/** The tap hole of M24x1.5 is 22.5 (ISO 2306, from memory). */
-	private static final String STEPPED = """
-			G21 G90 G17 G40
-			T1 M6 (DRILL 20)
-			G54 G0 X0 Y0 S700 M3
-			G43 H1 Z10
-			G81 Z-40 R2 F120
-			G80
-			T2 M6 (END MILL 16)
-			G0 X0 Y0 S3000 M3
-			G43 H2 Z10
-			G1 Z0 F1000
-			G1 X8 F600
-			G3 I-8 Z-3
-			G3 I-8 Z-6
-			G3 I-8 Z-6
-			G1 X0
-			G1 X3.25
-			G3 I-3.25 Z-18
-			G3 I-3.25 Z-30
-			G3 I-3.25 Z-30
-			G1 X0
-			G0 Z10
-			T3 M6 (THREAD MILL 17 M24X1.5)
-			G0 X0 Y0 S2200 M3
-			G43 H3 Z10
-			G1 Z-24.375 F1000
-			G3 X3.5 Y0 Z-24 I1.75 F150
-			G3 I-3.5 Z-22.5
-			G3 X0 Y0 Z-22.125 I-1.75
-			G0 Z10
-			M30
-			""";
-
-	private static final Pattern CIRCLE = Pattern.compile("G3 I-([0-9.]+) Z(-?[0-9.]+)");
+	private static final Pattern CIRCLE = Pattern.compile("G3 I-([0-9.]+)(?: Z-?[0-9.]+)?");
 	private static final Pattern LEVEL = Pattern.compile("Z(-?[0-9.]+)");
 
 	/** A bore behind a counterbore of many quarters was taken for a boss that is come to from outside, and its hole for the drill's. */
 	@Test
 	void circlesInQuartersAreCircles() {
 		for (String way : List.of("G1 X0\nG1 X3.25", "G1 X3.25")) {
-			String quarters = quarters(STEPPED.replace("G1 X0\nG1 X3.25", way));
-			assertThat(quarters).contains("G3 X0.000 Y8.000 Z-0.750 I-8.000 J0.000");
+			String stepped = MilledByManyHandsTest.STEPPED.replace("G1 X3.25", way);
+			String quarters = quarters(stepped);
+			assertThat(quarters).contains("G3 X0.000 Y8.000 Z-0.375 I-8.000 J0.000");
 			assertThat(loud(quarters)).isEmpty();
-			one(quarters(STEPPED.replace("G1 X0\nG1 X3.25", way).replace("3.25", "2.75")), "drill-too-small", "the hole is milled 21.5 mm");
-			one(quarters(STEPPED.replace("G1 X0\nG1 X3.25", way).replace("G3 I-3.5 Z-22.5", "G3 I-3.5 Z-22")), "helix-off-pitch", "the helix advances 2.000 mm a turn");
+			one(quarters(stepped.replace("3.25", "2.75")), "drill-too-small", "the hole is milled 21.5 mm");
+			one(quarters(stepped.replace("G3 I-3.5 Z-22.5", "G3 I-3.5 Z-22")), "helix-off-pitch", "the helix advances 2.000 mm a turn");
 		}
 	}
 
 	/** Nobody has a cutter of 17 in for M24, nor one with a tooth every 1.5 in, nor a wall of 20 in (common practice, no source). */
 	@Test
 	void sizesOfAMetricThreadInAnInchProgramAreInMillimetresWhereInchesAreAbsurd() {
-		String inch = inches(STEPPED).replace("THREAD MILL 17 M24X1.5", "COMB THREAD MILL 17 P1.5 M24X1.5");
+		String inch = inches(MilledByManyHandsTest.STEPPED).replace("17 M24X1.5 COMB", "17 P1.5 M24X1.5 COMB");
 		assertThat(loud(inch)).isEmpty();
 		one(inch.replace("P1.5", "P1"), "cutter-pitch-mismatch", "the cutter has a pitch of 0.03937");
 		String small = """
