@@ -36,7 +36,7 @@ class EditCostTest {
 
 	private enum Kind {
 		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled),
-		THREADS(EditCostTest::threads);
+		THREADS(EditCostTest::threads), TAP_NEVER_TAPS(EditCostTest::tapNeverTaps);
 
 		private final IntFunction<String> program;
 
@@ -181,6 +181,11 @@ class EditCostTest {
 			mill(text, thread, 1);
 		}
 		return text.append("M30\n").toString();
+	}
+
+	/** Rows, and a tap among them that goes to its hole and does not tap: what is found of its stay stands through all edits. */
+	private static String tapNeverTaps(int holes) {
+		return rows(holes).replace("M30\n", "T9 M6 (M8 TAP)\nS500 M3\nG43 H9 Z25.\nG0 X10. Y10.\nZ2.\nM30\n");
 	}
 
 	private static void mill(StringBuilder text, int first, int threads) {

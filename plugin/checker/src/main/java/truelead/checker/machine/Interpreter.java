@@ -48,18 +48,20 @@ public final class Interpreter {
 	}
 
 	/**
-	 * Runs a program that is straight, as {@link Restarts#winds} does not say otherwise, from a restart that was met in it or in an earlier text of it
-	 * with the same blocks before; false, and nothing is done, where it is not one program from its first line to its last.
+	 * Runs a program that {@linkplain #isOne is one} and straight, as {@link Restarts#winds} does not say otherwise, from a restart that was met in it or in
+	 * an earlier text of it with the same blocks before.
 	 */
-	public static boolean resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, Restarts restarts) {
+	public static void resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, Restarts restarts) {
 		Source source = new Source(program);
-		if (!straight(MainPrograms.of(source), source) || ForeignLanguage.complaint(program.text()).isPresent()) {
-			return false;
-		}
 		MachineState state = from.state();
 		Flow flow = new Flow(source, folder, state, new Output(sink, state, from.said()), new Meter(budget, source.lines()), restarts);
 		flow.resume(from, source.lines());
-		return true;
+	}
+
+	/** Whether a text is one program from its first line to its last, in a language that is followed. */
+	public static boolean isOne(ProgramFile program) {
+		Source source = new Source(program);
+		return straight(MainPrograms.of(source), source) && ForeignLanguage.complaint(program.text()).isEmpty();
 	}
 
 	private static boolean straight(List<MainPrograms.Part> parts, Source source) {

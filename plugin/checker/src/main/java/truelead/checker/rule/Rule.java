@@ -28,7 +28,7 @@ public interface Rule {
 		return false;
 	}
 
-	/** Whether each of its findings that are about no operation is about an arc or a move of one stay of a tool, and depends on that stay alone. */
+	/** Whether each of its findings that are about no operation is about one stay of a tool, and depends on that stay and on what {@link Work#ofTools} may be made of. */
 	default boolean isOfAStay() {
 		return false;
 	}

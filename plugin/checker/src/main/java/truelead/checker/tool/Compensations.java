@@ -2,13 +2,13 @@ package truelead.checker.tool;
 
 import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.function.IntFunction;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
+import truelead.checker.program.InOrder;
 
 /** The changes of cutter radius compensation in the order of execution; those in motions that come again at place after place are made when they are asked for. */
 public final class Compensations extends AbstractList<CompensationChange> implements RandomAccess {
@@ -45,33 +45,37 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 
 	private final List<CompensationLog.Entry> entries;
 	private final List<ToolUse> tools;
-	/** Number of changes before each row. */
-	private final int[] starts;
-	private final int size;
+	/** Number of changes before each row, and of all; made when it is first asked for, as most edits ask nothing of compensation. */
+	private volatile int[] starts;
 
 	/** @param tools all stays of the program */
 	Compensations(List<CompensationLog.Entry> entries, List<ToolUse> tools) {
 		this.entries = entries;
 		this.tools = tools;
-		this.starts = new int[entries.size()];
-		int count = 0;
-		for (int row = 0; row < starts.length; row++) {
-			starts[row] = count;
-			count += entries.get(row).row().count();
+	}
+
+	private int[] starts() {
+		int[] known = starts;
+		if (known == null) {
+			known = new int[entries.size() + 1];
+			for (int row = 0; row < entries.size(); row++) {
+				known[row + 1] = known[row] + entries.get(row).row().count();
+			}
+			starts = known;
 		}
-		size = count;
+		return known;
 	}
 
 	@Override
 	public int size() {
-		return size;
+		return starts()[entries.size()];
 	}
 
 	@Override
 	public CompensationChange get(int index) {
 		int row = row(index);
 		Row made = entries.get(row).row();
-		int change = index - starts[row];
+		int change = index - starts()[row];
 		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(), tools.get(entries.get(row).tool().index()));
 	}
 
@@ -85,7 +89,7 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	public Optional<CompensationChange> lastTo(Compensation state, int order) {
 		for (int index = countBefore(order) - 1; index >= 0; index--) {
 			int row = row(index);
-			if (entries.get(row).row().change(index - starts[row]).after() == state) {
+			if (entries.get(row).row().change(index - starts()[row]).after() == state) {
 				return Optional.of(get(index));
 			}
 		}
@@ -96,9 +100,9 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	public List<CompensationChange> byArcs(ToolUse in) {
 		List<CompensationChange> arcs = new ArrayList<>();
 		int first = countBefore(in.firstOrder());
-		for (int row = first < size ? row(first) : starts.length; row < starts.length && entries.get(row).row().order() <= in.lastOrder(); row++) {
+		for (int row = first < size() ? row(first) : entries.size(); row < entries.size() && entries.get(row).row().order() <= in.lastOrder(); row++) {
 			if (entries.get(row).row().arc()) {
-				arcs.add(get(starts[row]));
+				arcs.add(get(starts()[row]));
 			}
 		}
 		return arcs;
@@ -106,11 +110,11 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 
 	private int countBefore(int order) {
 		int low = 0;
-		int high = size;
+		int high = size();
 		while (low < high) {
 			int middle = (low + high) / 2;
 			int row = row(middle);
-			if (entries.get(row).row().order(middle - starts[row]) < order) {
+			if (entries.get(row).row().order(middle - starts()[row]) < order) {
 				low = middle + 1;
 			} else {
 				high = middle;
@@ -120,7 +124,6 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	}
 
 	private int row(int index) {
-		int found = Arrays.binarySearch(starts, index);
-		return found >= 0 ? found : -found - 2;
+		return InOrder.row(starts(), index);
 	}
 }

@@ -1,5 +1,6 @@
 package truelead.checker.work;
 
+import java.util.Collections;
 import java.util.List;
 import truelead.checker.program.InOrder;
 import truelead.checker.tool.Compensations;
@@ -9,7 +10,7 @@ import truelead.checker.turn.SinglePoint;
 /**
  * The course of the program besides cutting.
  *
- * @param events        all but calls and returns, in the order of execution; at most 100,000
+ * @param events        all but calls and returns, in the order of execution, at most 100,000; whoever gives them changes them no more
  * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
  * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
  * @param toItsEnd      whether the program is followed to where it ends, so that nothing may come behind what is known
@@ -19,7 +20,8 @@ public record Course(List<TimedEvent> events, Compensations compensation, boolea
 
 	public Course {
 		singlePoints = List.copyOf(singlePoints);
-		events = List.copyOf(events);
+		// not copied: they are many, and an edit makes the list anew
+		events = Collections.unmodifiableList(events);
 	}
 
 	/** The same with other compensation. */

@@ -11,6 +11,7 @@ import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
+import truelead.checker.machine.Interpreter;
 import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.InOrder;
@@ -88,6 +89,9 @@ public final class EditedWork {
 		if (changed.get().last() < 0) {
 			return taken(program, changed.get());
 		}
+		if (!Interpreter.isOne(program)) {
+			return Optional.empty();
+		}
 		boolean numbersAlone = changed.get().numbersAlone(work.shop().program().text(), program.text());
 		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), numbersAlone, budget).filter(this::sound);
 		if (within.isPresent()) {
@@ -101,7 +105,7 @@ public final class EditedWork {
 			if (part.isPresent()) {
 				return Optional.of(new Changed(changed.get(), part));
 			}
-			if (byStays && size(within.get()) >= MUCH * trace.recorded().size() && EditedHoles.suits(work)) {
+			if (byStays && EditedHoles.suits(work) && size(within.get()) >= MUCH * trace.recorded().size()) {
 				return Optional.empty();
 			}
 		}
@@ -261,7 +265,7 @@ public final class EditedWork {
 			return Optional.empty();
 		}
 		work = work.by(program, uses, holes, List.copyOf(operations), course(again, uses), sorting.holes().planes(), everyOpen.get());
-		return Optional.of(new Part(work.part(made.get(), sorting.holes(), open), lines, false));
+		return Optional.of(new Part(work.part(stays, made.get(), sorting.holes(), open), lines, false));
 	}
 
 	/** The operations of some stays, as they were. */

@@ -88,27 +88,33 @@ record Recorded(List<ToolLog> tools, List<TimedStroke> strokes, List<AxisRun> ax
 
 	/** The same with others in the place of the stays from one up to another, that one left out. */
 	Recorded with(Recorded others, int from, int to) {
-		return joined(stays(0, from), others, stays(to, tools.size()));
+		return with(stays(0, from), others, stays(to, tools.size()));
 	}
 
 	/** The same with others in the place of a {@link #part}; the stays are as they were. */
 	Recorded with(Recorded others, int from, int to, int fromLine, int lineBehind) {
-		return joined(part(0, from, 0, fromLine, tools), others.part(0, Integer.MAX_VALUE, 0, Integer.MAX_VALUE, List.of()), part(to, Integer.MAX_VALUE, lineBehind, Integer.MAX_VALUE, List.of()));
+		return with(part(0, from, 0, fromLine, tools), others.part(0, Integer.MAX_VALUE, 0, Integer.MAX_VALUE, List.of()), part(to, Integer.MAX_VALUE, lineBehind, Integer.MAX_VALUE, List.of()));
 	}
 
-	private static Recorded joined(Recorded before, Recorded others, Recorded behind) {
-		return new Recorded(join(before.tools, others.tools, behind.tools), join(before.strokes, others.strokes, behind.strokes),
-				join(before.axisRuns, others.axisRuns, behind.axisRuns), join(before.arcRuns, others.arcRuns, behind.arcRuns),
-				join(before.arcCopies, others.arcCopies, behind.arcCopies), join(before.events, others.events, behind.events),
-				join(before.compensation, others.compensation, behind.compensation), join(before.openArcs, others.openArcs, behind.openArcs));
+	/** The same with others between what begins and what ends each list. */
+	private Recorded with(Recorded before, Recorded others, Recorded behind) {
+		return new Recorded(with(tools, before.tools, others.tools, behind.tools), with(strokes, before.strokes, others.strokes, behind.strokes),
+				with(axisRuns, before.axisRuns, others.axisRuns, behind.axisRuns), with(arcRuns, before.arcRuns, others.arcRuns, behind.arcRuns),
+				with(arcCopies, before.arcCopies, others.arcCopies, behind.arcCopies), with(events, before.events, others.events, behind.events),
+				with(compensation, before.compensation, others.compensation, behind.compensation), with(openArcs, before.openArcs, others.openArcs, behind.openArcs));
 	}
 
-	private static <T> List<T> join(List<T> before, List<T> here, List<T> behind) {
-		List<T> all = new ArrayList<>(before.size() + here.size() + behind.size());
-		all.addAll(before);
-		all.addAll(here);
-		all.addAll(behind);
-		return all;
+	/** A list with others in it; the list itself where it has nothing between and gets nothing. */
+	private static <T> List<T> with(List<T> all, List<T> before, List<T> others, List<T> behind) {
+		int end = all.size() - behind.size();
+		if (others.isEmpty() && end == before.size()) {
+			return all;
+		}
+		List<T> now = new ArrayList<>(all);
+		List<T> place = now.subList(before.size(), end);
+		place.clear();
+		place.addAll(others);
+		return now;
 	}
 
 	/** Whether the same was recorded, step by step. */

@@ -101,7 +101,8 @@ final class Trace implements StepSink, Restarts {
 		Trace trace = new Trace(new Recorder(profile, from.stay(), from.order(), from.compensated()), Optional.of(this), from.stay(), changed.last() + 1);
 		trace.fromLine = from.restart().line();
 		trace.steps = numbersAlone ? MOST_BY_NUMBERS : MOST_BY_CODES;
-		if (!Interpreter.resume(program, folder, from.restart(), budget, trace, trace) || trace.tooLong) {
+		Interpreter.resume(program, folder, from.restart(), budget, trace, trace);
+		if (trace.tooLong) {
 			return Optional.empty();
 		}
 		trace.recorder.finish();
@@ -131,7 +132,8 @@ final class Trace implements StepSink, Restarts {
 		trace.fromOrder = order;
 		trace.fromLine = from.line();
 		trace.steps = numbersAlone ? MOST_BY_NUMBERS : MOST_BY_CODES;
-		if (!Interpreter.resume(program, folder, from, budget, trace, trace) || trace.tooLong) {
+		Interpreter.resume(program, folder, from, budget, trace, trace);
+		if (trace.tooLong) {
 			return Optional.empty();
 		}
 		trace.recorder.finish();

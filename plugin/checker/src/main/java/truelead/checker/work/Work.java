@@ -1,5 +1,6 @@
 package truelead.checker.work;
 
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -106,9 +107,9 @@ public final class Work {
 		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups);
 	}
 
-	/** A part of the work: some of the operations with the holes that they are at, all those beside them, and its open arcs. */
-	Work part(List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
-		return new Work(shop, tools, Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups);
+	/** A part of the work: some stays and their operations with the holes that they are at, all those beside them, and its open arcs. */
+	Work part(BitSet stays, List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
+		return new Work(shop, tools.judging(stays), Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups);
 	}
 
 	/** Program, job, profile and unit. */
@@ -134,6 +135,11 @@ public final class Work {
 	/** The stays of tools in the spindle, in order. */
 	public List<ToolUse> tools() {
 		return tools.all();
+	}
+
+	/** Whether what is found of a stay is told here: of every stay, or in a part of the work of its own ones. */
+	public boolean judges(int stay) {
+		return tools.judges(stay);
 	}
 
 	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets, coolant and kinds of cycles; made once, also for a text that is edited elsewhere. */

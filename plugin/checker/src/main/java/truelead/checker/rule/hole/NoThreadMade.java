@@ -33,6 +33,11 @@ public final class NoThreadMade implements Rule {
 	}
 
 	@Override
+	public boolean isOfAStay() {
+		return true;
+	}
+
+	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		if (!work.course().toItsEnd() || !work.shop().profile().blockDelete().isEmpty()) {
 			return;
@@ -40,7 +45,7 @@ public final class NoThreadMade implements Rule {
 		Making making = null;
 		for (int stay : work.ofTools(Called.class, Called::of).stays()) {
 			ToolUse tool = work.tools().get(stay);
-			if (!threads(tool, work) && (tool.summary().moved() || turns(tool, work))) {
+			if (work.judges(stay) && !threads(tool, work) && (tool.summary().moved() || turns(tool, work))) {
 				making = making == null ? new Making(work) : making;
 				if (!making.has(tool) && IdleDrill.followed(tool, work) && !stops(tool, work) && making.othersCut(tool)) {
 					found.accept(draft(tool));
@@ -49,7 +54,7 @@ public final class NoThreadMade implements Rule {
 		}
 	}
 
-	/** Whether an operation is of this stay, as of almost all that are called taps; asked of each of thousands at every edit. */
+	/** Whether an operation is of this stay, as of almost all that are called taps. */
 	private static boolean threads(ToolUse tool, Work work) {
 		List<ThreadingOperation> operations = work.operationsOfProgram();
 		int place = InOrder.before(operations, operation -> operation.tool().index(), tool.index());
