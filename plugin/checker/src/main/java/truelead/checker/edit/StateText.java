@@ -27,7 +27,7 @@ final class StateText {
 		state.put("distances", modal.absolute() ? "absolute" : "incremental");
 		state.put("work offset", WorkOffset.name(modal.workOffset()));
 		state.put("tool", number("T", modal.tool()));
-		state.put("length offset", number("H", modal.lengthOffset()));
+		state.put("length offset", modal.lengthOffset().value() < 0 ? "H" + Figures.number(-modal.lengthOffset().value(), DECIMALS) + ", subtracted" : number("H", modal.lengthOffset()));
 		state.put("radius compensation", modal.compensation() == Compensation.OFF ? "off"
 				: modal.compensation().name().toLowerCase(Locale.ROOT) + " of the path, " + number("D", modal.compensationOffset()));
 		state.put("speed", modal.speed().known() ? figure(modal.speed()) + (modal.constantSurface() ? " surface speed" : " rev/min") : unknown(modal.speed()));

@@ -163,7 +163,7 @@ final class CannedCycles {
 
 	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
 	boolean takesRows() {
-		boolean sure = !cycle.kind().taps() || lead.isEmpty() && levels.hasBottom() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed);
+		boolean sure = levels.hasBottom() && (!cycle.kind().taps() || lead.isEmpty() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed));
 		return levels.axis() == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
 	}
 
@@ -274,6 +274,8 @@ final class CannedCycles {
 			unsure.stroke(words, cycle, levels.hasBottom(), at, end, lead.orElse(state.feed));
 			rigidByCycle = true;
 			nowhere = false;
+		} else {
+			unsure.drilled(words, cycle, levels.hasBottom());
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
 		place.moveTo(at.with(axis, levels.behind(start, at.along(axis))));

@@ -24,7 +24,7 @@ import truelead.checker.program.WordRef;
  * @param spindleWord    the M3, M4 or M5 word
  * @param tool           number of the tool in the spindle; NaN if by name or not known
  * @param toolChange     the block that changed to it; empty before the first change
- * @param lengthOffset   H in force under G43, NONE under G49 or before
+ * @param lengthOffset   H in force under G43, below zero under G44, NONE under G49 or before
  * @param compensation   cutter radius compensation
  * @param compensationOffset D in force
  * @param workOffset     54 to 59 for G54 to G59, others as {@link WorkOffset} has them, 53 for machine coordinates

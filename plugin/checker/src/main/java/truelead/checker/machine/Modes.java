@@ -100,6 +100,7 @@ final class Modes {
 			case COMPENSATION_LEFT -> compensation(Compensation.LEFT, words);
 			case COMPENSATION_RIGHT -> compensation(Compensation.RIGHT, words);
 			case LENGTH_OFFSET -> lengthOffset(words, index);
+			case LENGTH_OFFSET_SUBTRACTED -> lengthOffset(subtracted(words, index));
 			case LENGTH_OFFSET_OFF -> lengthOffset(Setting.NONE);
 			case WORK_OFFSET -> workOffset(words, WorkOffset.ofCode(words.gCode(index)), index);
 			case EXTENDED_WORK_OFFSET -> extendedOffset(words, index);
@@ -143,9 +144,18 @@ final class Modes {
 		}
 		boolean milling = !state.profile.is(ProfileKey.TOOL_WORD, "turret");
 		if (words.has('H') && milling && state.lengthOffset.isSet()) {
-			lengthOffset(words.setting('H'));
+			lengthOffset(state.lengthOffset.value() < 0 ? negative(words.setting('H')) : words.setting('H'));
 			state.changed();
 		}
+	}
+
+	/** H under G44, told from the same number under G43 by its sign. */
+	private Setting subtracted(Words words, int index) {
+		return negative(words.has('H') ? words.setting('H') : new Setting(state.tool.value(), Optional.of(words.gRef(index)), Reason.of("no H word: the tool's own")));
+	}
+
+	private static Setting negative(Setting offset) {
+		return new Setting(-offset.value(), offset.word(), offset.why());
 	}
 
 	private void lengthOffset(Words words, int index) {

@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.Optional;
+import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -45,6 +46,14 @@ final class UnsureThread {
 		made(words.block(), Optional.of(cycle.gWord()));
 		unknown(words, cycle, feed, "the feed of the thread is not known");
 		unknown(words, cycle, state.speed, "the speed of the spindle is not known");
+	}
+
+	/** A stroke of a drill, whose cycle may have no depth: what the machine makes of that, and of the thread in such a hole, nobody can tell. */
+	void drilled(Words words, Cycle cycle, boolean deep) {
+		boolean drills = cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
+		if (!deep && drills && state.profile.is(ProfileKey.KIND, "milling")) {
+			out.notFollowedCall(words.block(), "the drilling cycle has no depth: no block since its G code says one; type it", Optional.of(cycle.gWord()));
+		}
 	}
 
 	/** Any thread; whether it is made may depend on a branch or loop that is not followed. */

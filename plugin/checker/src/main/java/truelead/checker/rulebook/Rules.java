@@ -19,6 +19,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.hole.CountersinkTooSmall;
 import truelead.checker.rule.hole.DeepThread;
 import truelead.checker.rule.hole.DrillTooBig;
+import truelead.checker.rule.hole.DrillTooDeep;
 import truelead.checker.rule.hole.DrillTooShallow;
 import truelead.checker.rule.hole.DrillTooSmall;
 import truelead.checker.rule.hole.DrilledAfterThreading;
@@ -126,6 +127,7 @@ public final class Rules {
 			new DrillTooSmall(),
 			new DrillTooBig(),
 			new DrillTooShallow(),
+			new DrillTooDeep(),
 			new ThreadTooShort(),
 			new NotThrough(),
 			new PlaneHeightsWrong(),

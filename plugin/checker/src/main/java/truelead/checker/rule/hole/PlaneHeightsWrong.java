@@ -55,6 +55,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
+		if (!work.shop().profile().isLathe()) {
+			signs(operation, visits).ifPresent(found);
+		}
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
 				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
@@ -65,6 +68,20 @@ public final class PlaneHeightsWrong extends HoleRule {
 				}
 			}
 		}
+	}
+
+	/** A sign lost in the heights of the drills, or above the tap's cycle. */
+	private Optional<Draft> signs(ThreadingOperation operation, Visits visits) {
+		DrillHeights heights = new DrillHeights(this);
+		for (Visit visit : visits.typical()) {
+			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
+			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
+					.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
+			if (draft.isPresent()) {
+				return draft;
+			}
+		}
+		return Optional.empty();
 	}
 
 	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */

@@ -6,19 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import truelead.checker.hole.Cut;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.HoleMakers;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.ToolUse;
-import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -54,14 +52,18 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param first     the first two of them
 	 * @param without   the first two that run without an offset
 	 * @param otherwise the first two that run with another one than their own
+	 * @param said      the first two whose offset an H word says
+	 * @param unsaid    the first two whose G43 has no H
 	 * @param own       the numbers of tools that have run with their own alone
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, Set<Integer> own) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
 			List<Stay> without = new ArrayList<>();
 			List<Stay> otherwise = new ArrayList<>();
+			List<Stay> said = new ArrayList<>();
+			List<Stay> unsaid = new ArrayList<>();
 			Set<Integer> numbers = new HashSet<>();
 			Set<Integer> own = new HashSet<>();
 			int count = 0;
@@ -73,12 +75,14 @@ public final class LengthOffsetMissing implements Rule {
 					addUpToTwo(first, tool, true);
 					addUpToTwo(without, tool, none || bare);
 					addUpToTwo(otherwise, tool, !ownNumber(tool));
+					addUpToTwo(unsaid, tool, withoutH(tool).isPresent());
+					addUpToTwo(said, tool, !none && withoutH(tool).isEmpty());
 					if (ownNumber(tool)) {
 						own.add(tool.number());
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, own);
+			return new Offsets(count, first, without, otherwise, said, unsaid, own);
 		}
 
 		private static void addUpToTwo(List<Stay> tools, ToolUse tool, boolean one) {
@@ -107,16 +111,14 @@ public final class LengthOffsetMissing implements Rule {
 	private void drills(Work work, Offsets offsets, Set<Integer> checked, Consumer<Finding> found) {
 		Set<Integer> suspects = new HashSet<>();
 		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
+		offsets.unsaid().forEach(stay -> suspects.add(stay.index()));
 		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
 		suspects.removeAll(checked);
-		for (Tapping tapping : suspects.isEmpty() ? List.<Tapping>of() : work.tappings()) {
-			for (TapStroke stroke : tapping.strokes().typical()) {
-				for (Cut cut : stroke.hole().makingBefore(stroke.order())) {
-					if (suspects.remove(cut.tool().index()) && cut.tool().change().isPresent() && !noOther(offsets.first(), cut.tool())) {
-						work.dependsOnAll();
-						check(cut.tool(), work, offsets).ifPresent(said -> found.accept(said.on(tapping).finding()));
-					}
-				}
+		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
+			ToolUse tool = maker.cut().tool();
+			if (suspects.remove(tool.index()) && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
+				work.dependsOnAll();
+				check(tool, work, offsets).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
 			}
 		}
 	}
@@ -134,6 +136,14 @@ public final class LengthOffsetMissing implements Rule {
 	private Optional<Draft> check(ToolUse tool, Work work, Offsets offsets) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
 			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
+		}
+		Optional<Setting> subtracted = tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
+		if (subtracted.isPresent()) {
+			return subtracted.filter(h -> noOther(offsets.otherwise(), tool)).map(h -> subtracted(tool, h));
+		}
+		Optional<Setting> unsaid = withoutH(tool).filter(g -> noOther(offsets.unsaid(), tool) && !offsets.said().isEmpty());
+		if (unsaid.isPresent()) {
+			return unsaid.map(g -> unsaid(tool, g));
 		}
 		if (ownNumber(tool)) {
 			return Optional.empty();
@@ -163,6 +173,21 @@ public final class LengthOffsetMissing implements Rule {
 			own &= h.known() && Math.abs(h.value() - tool.number()) < 1e-6;
 		}
 		return own;
+	}
+
+	/** An offset that G43 takes without H. */
+	private static Optional<Setting> withoutH(ToolUse tool) {
+		return tool.summary().lengthOffsets().stream().filter(h -> h.word().filter(word -> word.address() == 'G').isPresent()).findFirst();
+	}
+
+	private Draft unsaid(ToolUse tool, Setting g) {
+		return Draft.of(this, Severity.WARNING, g, tool.change().orElseThrow(), Figures.written(g.word().orElseThrow()) + " names no H for " + tool.name()
+				+ ", for the other tools it does: some controls take the tool's own length then, others none or that of the tool before; H" + tool.number());
+	}
+
+	private Draft subtracted(ToolUse tool, Setting h) {
+		return Draft.of(this, Severity.ERROR, h, tool.change().orElseThrow(), "G44 subtracts the length of " + tool.name()
+				+ ", for the other tools it is added: it goes in too deep by twice its length; G43").from("tool", tool.name(), "programmed");
 	}
 
 	private Draft missing(ToolUse tool, Work work, Offsets offsets) {

@@ -47,6 +47,7 @@ public final class SpindleNotTurning extends TappingRule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
+		DrillSpindle.still(this, work).forEach(draft -> found.accept(draft.finding()));
 		work.course().singlePoints().forEach(turned -> TurnedSpindle.still(this, turned, work.shop().profile()).map(Draft::finding).ifPresent(found));
 		if (!work.course().subprogramAlone()) {
 			work.threadMillings().forEach(milling -> milling.passes().typical().stream().filter(pass -> still(pass.modal())).findFirst()

@@ -49,6 +49,7 @@ public final class SpindleWrongWay extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		work.threadMillings().forEach(milling -> backwards(work, milling).or(() -> groundLeft(work, milling)).map(draft -> draft.on(milling).finding()).ifPresent(found));
+		DrillSpindle.backwards(this, work).forEach(draft -> found.accept(draft.finding()));
 		work.course().singlePoints().forEach(turned -> TurnedSpindle.hand(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
@@ -200,7 +201,7 @@ public final class SpindleWrongWay extends TappingRule {
 	}
 
 	/** M3 for M4 or the other way round. */
-	private static Optional<Fix> turned(WordRef word, Hand hand) {
+	static Optional<Fix> turned(WordRef word, Hand hand) {
 		String said = Figures.written(word);
 		if (!word.literal() || !List.of("M3", "M4", "M03", "M04").contains(said)) {
 			return Optional.empty();

@@ -1,0 +1,54 @@
+package truelead.checker.rule;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.machine.Modal;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
+import truelead.checker.work.Work;
+
+/** The drills and reamers that make the holes of threads: each once for every state of the machine that it goes in with, at a typical hole. */
+public final class HoleMakers {
+
+	/**
+	 * A drill or reamer that goes in.
+	 *
+	 * @param cut       what it does at the first such hole
+	 * @param operation the first operation that threads it
+	 */
+	public record Maker(Cut cut, ThreadingOperation operation) {
+	}
+
+	private final List<Maker> all = new ArrayList<>();
+	/** By the stay of a tool, the state that it was last seen in. */
+	private final Map<Integer, Modal> seen = new HashMap<>();
+
+	private HoleMakers(Work work) {
+		for (ThreadingOperation operation : work.operations()) {
+			if (operation instanceof Tapping tapping) {
+				tapping.strokes().typical().forEach(stroke -> add(stroke.hole(), stroke.order(), operation));
+			} else if (operation instanceof ThreadMilling milling) {
+				milling.firstPasses().typical().stream().filter(pass -> !pass.external()).forEach(pass -> add(pass.hole(), pass.order(), operation));
+			}
+		}
+	}
+
+	private void add(Hole hole, int order, ThreadingOperation operation) {
+		for (Cut cut : hole.makingBefore(order)) {
+			boolean other = cut.tool().index() != operation.tool().index() && (cut.kind().drills() || cut.kind() == Cut.Kind.REAM);
+			if (other && seen.put(cut.tool().index(), cut.step().modal()) != cut.step().modal()) {
+				all.add(new Maker(cut, operation));
+			}
+		}
+	}
+
+	/** Those of a work, in the order of the operations; gathered once for all rules. */
+	public static List<Maker> of(Work work) {
+		return work.derived(HoleMakers.class, HoleMakers::new).all;
+	}
+}

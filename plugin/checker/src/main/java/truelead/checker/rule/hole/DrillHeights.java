@@ -1,0 +1,86 @@
+package truelead.checker.rule.hole;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import truelead.checker.hole.Cut;
+import truelead.checker.machine.Step;
+import truelead.checker.program.Location;
+import truelead.checker.program.Setting;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.tool.ToolUse;
+
+/** Signs lost in the heights of cycles along Z: a drill whose R lies as far in the stock as others start above it, and a tool that stands below its R when its cycle begins. */
+final class DrillHeights {
+
+	/** A tool that stands so far below R and below level 0 when its cycle begins has gone there by mistake, mm (common practice, no source). */
+	private static final double STANDS_BELOW = 1;
+
+	/** Levels that differ by no more are one, mm. */
+	private static final double SAME = 1e-3;
+
+	private final Rule rule;
+
+	DrillHeights(Rule rule) {
+		this.rule = rule;
+	}
+
+	/**
+	 * What is wrong with the drills of a hole.
+	 *
+	 * @param starts where the tool starts that threads it, mm; empty for a thread mill
+	 */
+	Optional<Draft> wrong(Visit visit, OptionalDouble starts) {
+		for (Cut cut : visit.hole().cuts()) {
+			if (cut.order() < visit.order() && cut.kind().drills() && cut.step() instanceof Step.Stroke drill && cut.place().plane().axis() == 2) {
+				Optional<Draft> draft = inStock(cut, drill, visit, starts).or(() -> below(drill, cut.tool()));
+				if (draft.isPresent()) {
+					return draft;
+				}
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** A cycle above level 0 that begins while the tool stands below it. */
+	Optional<Draft> below(Step.Stroke step, ToolUse tool) {
+		boolean below = step.modal().absolute() && step.modal().plane().axis() == 2 && step.rLevel() >= 0 && step.initial() < -STANDS_BELOW && step.rLevel() - step.initial() > STANDS_BELOW;
+		if (!below) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(step.modal().unit());
+		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(step.cycle().gWord()), tool.name() + " stands at Z" + level(step.initial(), figures)
+				+ " when its cycle begins, and R is at Z" + level(step.rLevel(), figures) + " above it: it was driven into the part in rapid; see the sign of Z before the cycle")
+				.programmed("level before the cycle", figures.length(step.initial()), step.block())
+				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE)));
+	}
+
+	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
+	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
+		double r = drill.rLevel();
+		boolean lost = r < -SAME && DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).anyMatch(start -> Math.abs(start + r) <= SAME);
+		if (!lost || !drill.modal().absolute() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME)) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(drill.modal().unit());
+		Setting word = drill.cycle().word('R').orElse(Setting.NONE);
+		Draft draft = Draft.of(rule, Severity.ERROR, word, drill.block(), "R is at Z" + level(r, figures) + ", and nothing is open there before " + cut.tool().name()
+				+ ", while the hole's other tools start at Z" + level(-r, figures) + ": the drill is driven into the stock in rapid; R" + level(-r, figures))
+				.programmed("level of R", figures.length(r), word);
+		LevelFix.start(drill, -r, false, "see that nothing has opened the stock down to there").ifPresent(draft::fix);
+		return Optional.of(draft);
+	}
+
+	private static Stream<Cut> others(Cut cut, Visit visit) {
+		return visit.hole().cuts().stream().filter(other -> other.tool().index() != cut.tool().index());
+	}
+
+	private static String level(double mm, Figures figures) {
+		return Figures.number(mm / figures.unit().mm(), 4);
+	}
+}

@@ -1,0 +1,96 @@
+package truelead.checker.rule.tapping;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import truelead.checker.callout.CutterHand;
+import truelead.checker.hole.Cut;
+import truelead.checker.job.Fact;
+import truelead.checker.machine.Modal;
+import truelead.checker.machine.SpindleTurn;
+import truelead.checker.machine.Step;
+import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
+import truelead.checker.rule.Draft;
+import truelead.checker.rule.Figures;
+import truelead.checker.rule.HoleMakers;
+import truelead.checker.rule.Rule;
+import truelead.checker.rule.Severity;
+import truelead.checker.thread.Hand;
+import truelead.checker.thread.ToolKind;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.Work;
+
+/**
+ * How the drills of threaded holes turn: one that stands still or turns backwards breaks, and no hole is there for the tap. On a lathe the work or a driven
+ * tool turns, either way, and nothing is said.
+ */
+final class DrillSpindle {
+
+	private DrillSpindle() {
+	}
+
+	/** Those that go in while the spindle stands, in a program that starts it for others, or gives them a speed. */
+	static List<Draft> still(Rule rule, Work work) {
+		if (work.course().subprogramAlone() || work.shop().profile().isLathe()) {
+			return List.of();
+		}
+		Set<Integer> told = new HashSet<>();
+		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && told.add(maker.cut().tool().index()))
+				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+	}
+
+	private static boolean stands(Modal modal) {
+		return modal.spindle() == SpindleTurn.STOPPED;
+	}
+
+	private static boolean everStarted(Work work) {
+		return work.course().events().stream().anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE && !stands(event.event().modal()));
+	}
+
+	private static Optional<Draft> still(Rule rule, Cut cut, Work work) {
+		boolean others = everStarted(work);
+		if (!others && !cut.step().modal().speed().isSet()) {
+			return Optional.empty();
+		}
+		Optional<WordRef> stop = cut.step().modal().spindleWord();
+		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle")
+				+ " before " + cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
+		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
+		return Optional.of(draft);
+	}
+
+	/** Those that turn counter-clockwise along Z, and are not said to be ground so. */
+	static List<Draft> backwards(Rule rule, Work work) {
+		if (work.shop().profile().isLathe()) {
+			return List.of();
+		}
+		Set<Integer> told = new HashSet<>();
+		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && told.add(maker.cut().tool().index()))
+				.map(maker -> backwards(rule, maker).on(maker.operation())).toList();
+	}
+
+	private static boolean isBackwards(Cut cut) {
+		boolean drill = cut.tool().facts().kind().map(Fact::value).filter(kind -> kind == ToolKind.DRILL || kind == ToolKind.REAMER).isPresent();
+		return drill && cut.place().plane().axis() == 2 && cut.step().modal().spindle() == SpindleTurn.COUNTERCLOCKWISE
+				&& cut.tool().comments().stream().noneMatch(comment -> CutterHand.left(comment.text()));
+	}
+
+	private static Draft backwards(Rule rule, HoleMakers.Maker maker) {
+		Cut cut = maker.cut();
+		Optional<WordRef> word = cut.step().modal().spindleWord();
+		Draft draft = Draft.of(rule, otherWay(maker) ? Severity.ERROR : Severity.WARNING, word.map(Location::of).orElseGet(() -> Location.of(cut.block())),
+				word.map(Figures::written).orElse("the spindle") + " turns " + cut.tool().name() + " counter-clockwise, a drill cuts turning clockwise: it rubs, burns and breaks; M3, or say that it is ground LEFT HAND CUTTING")
+				.from("direction", "counter-clockwise", "programmed");
+		word.flatMap(at -> SpindleWrongWay.turned(at, Hand.RIGHT)).ifPresent(draft::fix);
+		return draft;
+	}
+
+	/** Whether the tool that threads the hole turns clockwise. */
+	private static boolean otherWay(HoleMakers.Maker maker) {
+		return maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() == SpindleTurn.CLOCKWISE)
+				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().spindle() == SpindleTurn.CLOCKWISE);
+	}
+}

@@ -1,0 +1,121 @@
+package truelead.checker.rule.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
+import static truelead.checker.Samples.one;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The drill of a threaded hole goes wrong before the tap comes: its spindle, its length, its heights. Invented programs, one slip each. */
+class DrillsOfThreadsTest {
+
+	private static final String TAPPED = """
+			G21 G90 G94 G17 G40 G80
+			T1 M6 (SPOT 90 DEG)
+			G54 G0 X10. Y10. S3000 M3
+			G43 H1 Z25. M8
+			G98 G81 Z-3.5 R2.5 F200.
+			X30.
+			G80
+			T2 M6 (DRILL 6.8)
+			G0 X10. Y10. S2300 M3
+			G43 H2 Z25. M8
+			G98 G83 Z-24.5 R2.5 Q4. F260.
+			X30.
+			G80
+			T3 M6 (M8 TAP)
+			G0 X10. Y10. S400 M3
+			G43 H3 Z25. M8
+			G98 G84 Z-17. R5. F500.
+			X30.
+			G80
+			M30
+			""";
+
+	private static final String MILLED = """
+			G21 G90 G94 G17 G40 G80
+			T2 M6 (DRILL 18.5)
+			G54 G0 X0. Y0. S900 M3
+			G43 H2 Z25.
+			G98 G81 Z-28. R2. F140.
+			G80
+			T4 M6 (THREAD MILL D12 1 ROW)
+			(M20X1.5)
+			G0 X0. Y0. S2500 M3
+			G43 H4 Z25.
+			G1 Z-16.5 F800.
+			G41 D4 X1.
+			G3 X4. Z-15.75 I1.5 J0. F150.
+			G3 X4. Y0. Z-14.25 I-4. J0.
+			G3 X4. Y0. Z-12.75 I-4. J0.
+			G3 X4. Y0. Z-11.25 I-4. J0.
+			G3 X4. Y0. Z-9.75 I-4. J0.
+			G3 X4. Y0. Z-8.25 I-4. J0.
+			G3 X4. Y0. Z-6.75 I-4. J0.
+			G3 X4. Y0. Z-5.25 I-4. J0.
+			G3 X4. Y0. Z-3.75 I-4. J0.
+			G3 X4. Y0. Z-2.25 I-4. J0.
+			G3 X4. Y0. Z-0.75 I-4. J0.
+			G3 X4. Y0. Z0.75 I-4. J0.
+			G3 X1. Z1.5 I-1.5 J0.
+			G40 G1 X0.
+			G0 Z25.
+			M30
+			""";
+
+	@Test
+	void theGoodOnesAreGood() {
+		assertThat(heard(TAPPED)).isEmpty();
+		assertThat(heard(MILLED)).isEmpty();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			S2300 M3          | S2300            | spindle-not-turning   | M6 stopped the spindle before T2 drills
+			S2300 M3          | S2300 M4         | spindle-wrong-way     | M4 turns T2 counter-clockwise, a drill cuts turning clockwise
+			G43 H2 Z25.       | G43 H2 Z-25.     | plane-heights-wrong   | T2 stands at Z-25 when its cycle begins, and R is at Z2.5
+			G43 H3 Z25.       | G43 H3 Z-25.     | plane-heights-wrong   | T3 stands at Z-25 when its cycle begins, and R is at Z5
+			G43 H2 Z25.       | G44 H2 Z25.      | length-offset-missing | G44 subtracts the length of T2
+			G83 Z-24.5 R2.5   | G83 R2.5         | not-followed          | the drilling cycle has no depth
+			G83 Z-24.5        | G83 Z-245        | drill-too-deep        | Z-245 has no decimal point, R has one: T2 goes 245 mm deep, the thread 17 mm
+			""")
+	void aSlipAtTheTapDrill(String right, String wrong, String rule, String message) {
+		assertThat(TAPPED).contains(right);
+		one(TAPPED.replace(right, wrong), rule, message);
+	}
+
+	/** Without a spot nothing is open where R lies: R is the other tools' with its sign lost. */
+	@Test
+	void aDrillWhoseRLostItsSignIsDrivenIntoTheStock() {
+		String plain = TAPPED.replace("R5. F500.", "R2.5 F500.").replace("G98 G81 Z-3.5 R2.5 F200.\nX30.\n", "");
+		assertThat(heard(plain)).isEmpty();
+		one(plain.replace("R2.5 Q4.", "R-2.5 Q4."), "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while the hole's other tools start at Z2.5");
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			S900 M3     | S900         | spindle-not-turning   | M6 stopped the spindle before T2 drills
+			S900 M3     | S900 M4      | spindle-wrong-way     | M4 turns T2 counter-clockwise
+			G81 Z-28. R | G81 R        | not-followed          | the drilling cycle has no depth
+			G81 Z-28. R | G81 Z-280 R  | drill-too-deep        | Z-280 has no decimal point, R has one: T2 goes 280 mm deep
+			""")
+	void aSlipAtTheDrillOfAMilledThread(String right, String wrong, String rule, String message) {
+		assertThat(MILLED).contains(right);
+		one(MILLED.replace(right, wrong), rule, message);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"DRILL 6.8 LH", "DRILL 6.8 LEFT HAND CUTTING", "BOHRER 6.8 LINKS"})
+	void aLeftHandDrillTurnsLeft(String named) {
+		assertThat(heard(TAPPED.replace("DRILL 6.8", named).replace("S2300 M3", "S2300 M4"))).isEmpty();
+	}
+
+	/** An oil way with a thread at its mouth, written as all lengths of the program are. */
+	@Test
+	void aDeepHoleIsMeantToBeDeep() {
+		assertThat(heard(TAPPED.replace("Z-24.5", "Z-245."))).isEmpty();
+		assertThat(heard(TAPPED.replace("Z-24.5 R2.5", "Z-245 R2"))).isEmpty();
+	}
+}
