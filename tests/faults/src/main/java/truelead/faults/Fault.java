@@ -7,7 +7,7 @@ import java.util.Set;
  * One thing that goes wrong in shops. {@code rules}: the rule that must name it (any of them where more than one is right);
  * {@code companions}: rules that may rightly speak beside it.
  */
-record Fault(String name, Set<String> rules, Set<String> companions, Setter setter) {
+public record Fault(String name, Set<String> rules, Set<String> companions, Setter setter) {
 
 	/** Puts the fault into a planned job; gives the marks of the blocks where it may be reported, none where it does not apply. */
 	interface Setter {

@@ -23,7 +23,7 @@ public final class Evaluator {
 	/** What the expression comes to now. */
 	public Value value(Expression expression) {
 		if (expression instanceof Expression.Number number) {
-			return Value.of(number.value());
+			return Value.written(number.value(), number.decimals());
 		}
 		if (depth >= DEPTH) {
 			return Value.unknown("its brackets are more than " + DEPTH + " deep");
@@ -53,7 +53,7 @@ public final class Evaluator {
 			return variables.get(variable.name(), variable.bare());
 		} else if (expression instanceof Expression.Unary unary) {
 			Value operand = value(unary.operand()).inArithmetic();
-			return operand.known() && unary.operator().equals("-") ? Value.of(-operand.number()) : operand;
+			return operand.known() && unary.operator().equals("-") ? Value.written(-operand.number(), operand.decimals()) : operand;
 		} else if (expression instanceof Expression.Binary binary) {
 			return binary(binary.operator(), value(binary.left()), value(binary.right()));
 		} else if (expression instanceof Expression.Function function) {

@@ -23,7 +23,7 @@ final class MacroArguments {
 			int variable = ARGUMENTS[letter - 'A'];
 			if (variable > 0 && words.has(letter)) {
 				double value = words.value(letter);
-				arguments.put(variable, Double.isNaN(value) ? Value.unknown(words.why(letter)) : Value.of(value));
+				arguments.put(variable, Double.isNaN(value) ? Value.unknown(words.why(letter)) : Value.written(value, words.given(letter)));
 			}
 		}
 		if (words.repeats(SECOND_LIST)) {

@@ -46,7 +46,6 @@ final class NamedArguments {
 	Setting setting(int index, String called, double value) {
 		Expression argument = arguments.get(index);
 		String written = called + " " + text.substring(argument.span().start(), argument.span().end());
-		int decimals = argument instanceof Expression.Number number ? number.decimals() : 0;
-		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), decimals, false, written)), Reason.NONE);
+		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), -1, false, written)), Reason.NONE);
 	}
 }

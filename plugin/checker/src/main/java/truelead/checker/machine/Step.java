@@ -100,6 +100,9 @@ public sealed interface Step {
 	record Stroke(BlockRef block, Modal modal, Cycle cycle, Point place, double initial, double rLevel, double bottom, boolean positioned,
 			int repeat, double resolution) implements Step {
 
+		/** Levels nearer to each other are one, mm. */
+		private static final double SAME = 1e-6;
+
 		/** The decimals that its words are written with, as far as the resolution tells; -1 where no number of decimals makes it. */
 		public int decimals() {
 			return MachineState.decimals(resolution, modal.unit());
@@ -114,10 +117,17 @@ public sealed interface Step {
 			return Double.isNaN(way) ? incremental("XYZ".charAt(modal.plane().axis())) : way;
 		}
 
+		/** Whether its levels count from the level before: under G91, but for a cycle begun in G90 of which G91 names further places alone. */
+		public boolean relative() {
+			double level = cycle.word('R').orElse(Setting.NONE).value() * modal.unit().mm();
+			boolean begunBefore = Math.abs(rLevel - level) < SAME && Math.abs(rLevel - level - initial) > SAME;
+			return !modal.absolute() && !begunBefore;
+		}
+
 		/** What a word of a level says under G91, mm; NaN where it is absolute, not known or scaled. */
 		public double incremental(char address) {
 			Setting word = cycle.word(address).orElse(Setting.NONE);
-			return modal.absolute() || modal.scaled() || !word.known() ? Double.NaN : word.value() * modal.unit().mm();
+			return !relative() || modal.scaled() || !word.known() ? Double.NaN : word.value() * modal.unit().mm();
 		}
 	}
 

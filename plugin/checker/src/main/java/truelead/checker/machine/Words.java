@@ -26,6 +26,7 @@ final class Words {
 	private final double[] values = new double[SLOTS];
 	private final Element.Word[] written = new Element.Word[SLOTS];
 	private final Reason[] whys = new Reason[SLOTS];
+	private final int[] given = new int[SLOTS];
 	private int[] gCodes = new int[8];
 	private Element.Word[] gWords = new Element.Word[8];
 	private int[] mCodes = new int[8];
@@ -140,6 +141,7 @@ final class Words {
 			values[index] = number;
 			written[index] = word;
 			whys[index] = value == null ? Reason.NONE : value.why();
+			given[index] = value == null ? ((Expression.Number) word.value()).decimals() : value.decimals();
 			if (word.value() instanceof Expression.Function function) {
 				incremental |= function.name().equals("IC") ? 1 << index : 0;
 				absolute |= function.name().equals("AC") ? 1 << index : 0;
@@ -180,6 +182,7 @@ final class Words {
 			values[index] = value.number();
 			written[index] = mWords[last];
 			whys[index] = value.why();
+			given[index] = value.decimals();
 			mCount = last;
 		}
 	}
@@ -270,7 +273,12 @@ final class Words {
 	}
 
 	WordRef ref(char address) {
-		return ref(written[address - FIRST]);
+		return WordRef.of(block, written[address - FIRST], given(address), text);
+	}
+
+	/** Decimals that the value is written with, here or where the variable was given it; -1 where it was worked out. */
+	int given(char address) {
+		return given[address - FIRST];
 	}
 
 	Setting setting(char address) {

@@ -29,8 +29,8 @@ public record Setting(double value, Optional<WordRef> word, Reason why) {
 		return this != NONE;
 	}
 
-	/** Half a unit of the last decimal written: how far the programmer may have rounded; 0 for an expression or a default. */
+	/** Half a unit of the last decimal written, here or where a variable was given the number: how far the programmer may have rounded; 0 for what was worked out or a default. */
 	public double rounding() {
-		return word.isPresent() && word.get().literal() ? 0.5 * Math.pow(10, -word.get().decimals()) : 0;
+		return word.isPresent() && word.get().asWritten() ? 0.5 * Math.pow(10, -word.get().decimals()) : 0;
 	}
 }

@@ -18,7 +18,7 @@ public final class LevelFix {
 
 	/** Moves the R level of a cycle to another level in mm, its bottom left where it is; empty where that takes more than one word. */
 	public static Optional<Fix> start(Step.Stroke stroke, double level, boolean safe, String why) {
-		return stroke.modal().absolute() ? move(stroke, 'R', level - stroke.rLevel(), safe, why) : Optional.empty();
+		return !stroke.relative() ? move(stroke, 'R', level - stroke.rLevel(), safe, why) : Optional.empty();
 	}
 
 	/** The word of a cycle that says its depth. */

@@ -33,6 +33,7 @@ public final class Stays {
 	private final List<Integer> begins = new ArrayList<>();
 
 	private final Set<String> shared;
+	private final Map<Line, Double> changers;
 
 	/** @param tools all stays, in order */
 	public Stays(List<ToolLog> tools, Commentary commentary) {
@@ -54,6 +55,7 @@ public final class Stays {
 			froms[tool.index()] = firstLine(tool.index(), motions);
 		}
 		this.shared = shared();
+		this.changers = changers();
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);
@@ -72,6 +74,29 @@ public final class Stays {
 
 	private static Stream<BlockRef> calls(ToolLog tool) {
 		return Stream.iterate(tool.lastMotion(), block -> block.flatMap(BlockRef::caller).isPresent(), block -> block.flatMap(BlockRef::caller)).flatMap(Optional::stream);
+	}
+
+	/** Whether no other tool is changed to at the block of a tool's change, as in a subprogram that all changes call. */
+	boolean changesAtItsOwnBlock(ToolLog tool) {
+		return tool.change().filter(change -> changers.getOrDefault(new Line(change), Double.NaN) == tool.tool().value()).isPresent();
+	}
+
+	/** A line of a file. */
+	private record Line(String file, int line) {
+
+		Line(BlockRef block) {
+			this(block.file().name(), block.line());
+		}
+	}
+
+	/** The tool of each block of a subprogram that changes to one; NaN where several are changed to there. */
+	private Map<Line, Double> changers() {
+		Map<Line, Double> changers = new HashMap<>();
+		for (ToolLog tool : tools) {
+			tool.change().filter(change -> change.caller().isPresent())
+					.ifPresent(change -> changers.merge(new Line(change), tool.tool().value(), (first, other) -> first.equals(other) ? first : Double.valueOf(Double.NaN)));
+		}
+		return changers;
 	}
 
 	private String name(BlockRef block) {

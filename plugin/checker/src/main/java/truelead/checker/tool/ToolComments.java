@@ -13,6 +13,7 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.job.FreeText;
 import truelead.checker.job.ToolFacts;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.thread.ToolKind;
 import truelead.grammar.ProgramText;
@@ -88,6 +89,7 @@ final class ToolComments {
 				}
 			}
 		}
+		own.addAll(aroundInSubprogram(log));
 		if (log.change().isPresent() && !(above.isEmpty() && below.isEmpty() && titles.isEmpty())) {
 			List<LineComment> around = new ArrayList<>(above);
 			around.addAll(below);
@@ -98,6 +100,28 @@ final class ToolComments {
 			own.addAll(below);
 		}
 		return own;
+	}
+
+	/** Comments right above and below a change that stands in a subprogram and changes to this tool alone. */
+	private List<LineComment> aroundInSubprogram(ToolLog log) {
+		if (log.change().flatMap(BlockRef::caller).isEmpty() || !stays.changesAtItsOwnBlock(log)) {
+			return List.of();
+		}
+		BlockRef change = log.change().get();
+		ProgramText text = change.file().text();
+		int from = change.line();
+		while (from > 0 && change.line() - from < BEHIND && remark(text, from - 1)) {
+			from--;
+		}
+		int to = change.line();
+		while (to + 1 < text.lineCount() && to - change.line() < BEHIND && remark(text, to + 1)) {
+			to++;
+		}
+		return commentary.free(change.file(), from, to).stream().filter(comment -> !comment.code() && mine(comment, log.number())).toList();
+	}
+
+	private static boolean remark(ProgramText text, int line) {
+		return text.block(line).words().isEmpty() && !text.block(line).comments().isEmpty();
 	}
 
 	/**

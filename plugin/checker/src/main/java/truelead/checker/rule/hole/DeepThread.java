@@ -21,6 +21,8 @@ public final class DeepThread extends HoleRule {
 	private static final double FORMED = 2.5;
 	private static final double THROUGH = 3;
 	private static final double FAR = 1.5;
+	/** Half of the last decimal that a ratio is told with: more than the limit is what reads as more. */
+	private static final double SHOWN = 0.05;
 
 	public DeepThread() {
 		super("deep-thread");
@@ -50,7 +52,7 @@ public final class DeepThread extends HoleRule {
 		double deep = called.map(Fact::value).orElseGet(() -> Math.min(depth.tip(), depth.stroke().travel()) - depth.lead().length(depth.pitch()));
 		deep = through ? Math.min(deep, tapping.wanted().wall().map(Fact::value).orElse(deep)) : deep;
 		double ratio = deep / diameter;
-		if (ratio <= limit + 1e-9) {
+		if (ratio < limit + SHOWN) {
 			return;
 		}
 		boolean proved = called.isPresent() || depth.surface().stated();

@@ -107,7 +107,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		Figures figures = new Figures(stroke.modal().unit());
 		char axis = "XYZ".charAt(step.modal().plane().axis());
 		Supplier<String> levels = () -> "R is at " + axis + level(step.rLevel(), figures) + " and the bottom at " + axis + level(step.bottom(), figures);
-		String incremental = step.modal().absolute() ? "" : " (under G91, R counts from the level before and the depth from R)";
+		String incremental = !step.relative() ? "" : " (under G91, R counts from the level before and the depth from R)";
 		if (into * (step.bottom() - step.rLevel()) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels.get() + incremental + ": the bottom is not below R, nothing is threaded; see the sign of the depth", figures));
 		}
@@ -131,10 +131,10 @@ public final class PlaneHeightsWrong extends HoleRule {
 		double mouthLevel = level ? surface : cut.map(Cut::start).orElse(Double.NaN);
 		if (cut.isPresent() && into == cut.get().direction() && into * (step.bottom() - mouthLevel) <= 1e-6) {
 			return Optional.of(draft(step, axis, levels.get() + incremental + ", the hole is drilled from " + axis + level(cut.get().start(), figures) + " to "
-					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the " + (step.modal().absolute() ? "sign of the depth" : "distance mode of the heights"), figures)
+					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the " + (step.relative() ? "distance mode of the heights" : "sign of the depth"), figures)
 					.related(cut.get().block(), "the drill block"));
 		}
-		if (!step.modal().absolute() && into * (step.rLevel() - step.initial()) < -1e-3) {
+		if (step.relative() && into * (step.rLevel() - step.initial()) < -1e-3) {
 			return Optional.of(draft(step, 'R', levels.get() + incremental + ": R lies above the level before, "
 					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
 		}
@@ -234,6 +234,6 @@ public final class PlaneHeightsWrong extends HoleRule {
 		Draft draft = Draft.of(this, severity, word.word().map(Location::of).orElse(step.cycle().gWord().address() == 'C' ? Location.of(step.cycle().gWord()) : Location.of(step.block())), message)
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE))
 				.programmed("level of the bottom", figures.length(step.bottom()), step.cycle().word("XYZ".charAt(step.modal().plane().axis())).orElse(Setting.NONE));
-		return step.modal().absolute() ? draft : draft.from("distance mode", "G91", "programmed").tells(Slip.DISTANCE_MODE);
+		return !step.relative() ? draft : draft.from("distance mode", "G91", "programmed").tells(Slip.DISTANCE_MODE);
 	}
 }

@@ -99,6 +99,10 @@ public final class HelixUneven implements Rule {
 			before = arc;
 		}
 		if (worst == null) {
+			worst = ofATurn(form, pass.helix(), lead).orElse(null);
+			most = worst == null ? 0 : error(form, worst, lead);
+		}
+		if (worst == null) {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
@@ -115,6 +119,33 @@ public final class HelixUneven implements Rule {
 		operation.wanted().statedThread().ifPresentOrElse(thread -> draft.known("the callout", thread.value().designation(), thread),
 				() -> draft.from("lead", figures.advance(lead), "the other arcs of the pass, no thread is named"));
 		found.accept(draft.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn").finding());
+	}
+
+	/** Of a turn in several arcs, each of them off by no more than is allowed one and all together by more: the arc that is off most. */
+	private static Optional<Step.Arc> ofATurn(HelixForm form, List<Step.Arc> helix, double lead) {
+		double angle = 0;
+		double error = 0;
+		double open = 0;
+		Step.Arc most = null;
+		for (Step.Arc arc : helix) {
+			if (form.angle(arc) > Math.PI * TELLS) {
+				return Optional.empty();
+			}
+			angle += form.angle(arc);
+			error += error(form, arc, lead);
+			open += 2 * HelixForm.open(arc, arc.resolution());
+			most = most == null || Math.abs(error(form, arc, lead)) > Math.abs(error(form, most, lead)) ? arc : most;
+			if (angle > 2 * Math.PI - 0.01) {
+				if (Math.abs(error) > open + lead * ALLOWED + 1e-9 && !arc.inChords()) {
+					return Optional.of(most);
+				}
+				angle = 0;
+				error = 0;
+				open = 0;
+				most = null;
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static double error(HelixForm form, Step.Arc arc, double lead) {

@@ -28,7 +28,7 @@ final class DrillsByNumber {
 			programs.add(program);
 			if (tool.number() >= 0) {
 				numbers.computeIfAbsent(program, p -> new HashSet<>()).add(tool.number());
-				if (tool.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent() && tool.summary().drilling()) {
+				if (tool.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent() && (tool.summary().cutDry() || tool.summary().cutWithCoolant())) {
 					drills.putIfAbsent(new Pocket(program, tool.number()), tool);
 				}
 			}

@@ -56,8 +56,7 @@ public final class FeedMissing extends TappingRule {
 		BlockRef pass = milling.block();
 		Optional<WordRef> feed = milling.passes().get(0).modal().feed().word();
 		Optional<BlockRef> change = milling.passes().get(0).modal().toolChange();
-		boolean old = feed.isPresent() && change.isPresent() && feed.get().block().file().equals(pass.file()) && change.get().file().equals(pass.file())
-				&& feed.get().block().line() < change.get().line() && change.get().line() < pass.line();
+		boolean old = feed.isPresent() && change.isPresent() && feed.get().block().above(change.get()) && change.get().above(pass);
 		return !old ? Optional.empty() : Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), Figures.written(feed.get()) + " was last written before the change to " + milling.tool().name()
 				+ " and is left over from the tool before; F in this block").related(feed.get().block(), "the block that wrote the feed"));
 	}

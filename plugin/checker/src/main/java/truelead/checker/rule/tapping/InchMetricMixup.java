@@ -159,6 +159,7 @@ public final class InchMetricMixup extends TappingRule {
 
 	/** Whether R under G91 leads away from the hole, as heights do that were meant absolute: the depth from there says nothing. */
 	private static boolean absoluteHeights(TapStroke stroke) {
-		return !stroke.modal().absolute() && stroke.direction() * (stroke.start() - stroke.initial()) < -1e-3;
+		boolean relative = stroke.step() instanceof Step.Stroke step ? step.relative() : !stroke.modal().absolute();
+		return relative && stroke.direction() * (stroke.start() - stroke.initial()) < -1e-3;
 	}
 }

@@ -201,7 +201,7 @@ public final class LengthOffsetMissing implements Rule {
 	}
 
 	private static boolean leftOver(ToolUse tool, WordRef word) {
-		return tool.change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent();
+		return tool.change().filter(word.block()::above).isPresent();
 	}
 
 	private Draft wrong(ToolUse tool, Setting own) {

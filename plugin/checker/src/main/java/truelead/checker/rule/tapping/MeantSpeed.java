@@ -44,8 +44,7 @@ record MeantSpeed(WordRef word, double right, Why from) {
 			return Optional.empty();
 		}
 		WordRef word = feed.stroke().speed().word().get();
-		boolean before = tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line() && change.caller().isEmpty())
-				.isPresent();
+		boolean before = tapping.tool().change().filter(word.block()::above).isPresent();
 		boolean drill = feed.stroke().hole().makingBefore(feed.stroke().order()).stream().map(Cut::step).anyMatch(cut -> cut.modal().speed().value() == feed.speed());
 		boolean fast = SpeedOverLimit.inAnyStock(tapping.wanted().statedThread().orElseThrow().value().diameter(), feed.speed());
 		return Stream.of(before ? Why.LEFT_OVER : null, drill ? Why.OF_THE_DRILL : null, fast ? Why.TOO_FAST : null).flatMap(Stream::ofNullable).findFirst()

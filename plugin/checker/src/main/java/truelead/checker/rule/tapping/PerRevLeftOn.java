@@ -71,8 +71,7 @@ public final class PerRevLeftOn extends TappingRule {
 
 	/** Whether the mode was set for the tap: its word stands in the tap's stay, not at the program's head. */
 	private static boolean setForIt(Tapping tapping, WordRef word) {
-		return tapping.tool().change().map(change -> !change.file().name().equals(word.block().file().name()) || word.block().line() >= change.line())
-				.orElse(false);
+		return tapping.tool().change().filter(change -> !word.block().above(change)).isPresent();
 	}
 
 	private Draft draft(FeedUse use, Setting feed, WordRef mode) {

@@ -109,8 +109,7 @@ public final class RigidModeMissing extends TappingRule {
 		WordRef code = habit.with().orElseThrow();
 		String message = "no rigid-tap code is in force, the program's other " + (habit.often() == 1 ? "tap has " : "taps have ") + Figures.written(code)
 				+ ": spindle and feed are not synchronised; the same before this cycle, or say FLOATING HOLDER if it is one";
-		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(change -> change.file().name().equals(word.block().file().name()) && word.block().line() < change.line()).isPresent())
-				.isPresent();
+		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(word.block()::above).isPresent()).isPresent();
 		boolean speedToo = stale || !stroke.speed().isSet();
 		if (!speedToo && habit.often() < 2 && !exact(tapping, stroke)) {
 			return Optional.empty();

@@ -44,7 +44,7 @@ final class SinglePointFeed {
 		if (mixed(cut, lead) || minute(turned, cut, lead)) {
 			return Optional.empty();
 		}
-		double half = feed.word().map(WordRef::literal).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
+		double half = feed.word().map(WordRef::asWritten).orElse(false) ? feed.rounding() * turned.pass().modal().unit().mm() : 0;
 		double starts = Math.max(1, Math.rint(cut / lead));
 		boolean one = starts > 1 && turned.starts() == 1;
 		if (!one && Math.abs(cut - starts * lead) <= Math.max(ROUNDED * lead, Math.min(half, 2 * ROUNDED * lead))) {
@@ -70,8 +70,7 @@ final class SinglePointFeed {
 		BlockRef pass = turned.pass().block();
 		double cut = feed.known() ? Math.abs(feed.value()) * turned.pass().modal().unit().mm() : Double.NaN;
 		boolean fits = turned.thread().filter(thread -> Math.abs(cut - thread.value().lead()) <= ROUNDED * thread.value().lead()).isPresent();
-		return fits ? Optional.empty() : feed.word().filter(word -> word.address() == 'F' && change.filter(at -> at.file().equals(pass.file()) && word.block().file().equals(pass.file())
-				&& word.block().line() < at.line() && at.line() < pass.line()).isPresent());
+		return fits ? Optional.empty() : feed.word().filter(word -> word.address() == 'F' && change.filter(at -> word.block().above(at) && at.above(pass)).isPresent());
 	}
 
 	/** Whether a lead is that of the thread in the other unit, by what F is usually rounded. */

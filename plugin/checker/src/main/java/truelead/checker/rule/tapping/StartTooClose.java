@@ -31,6 +31,8 @@ public final class StartTooClose extends TappingRule {
 
 	/** Part of the lead below which a lathe's pass begins too close to the face for any axis. */
 	private static final double LEAST = 0.5;
+	/** No machine steps less, mm: a length written in inches is a hair off. */
+	private static final double STEP = 0.001;
 
 	public StartTooClose() {
 		super("start-too-close");
@@ -100,13 +102,13 @@ public final class StartTooClose extends TappingRule {
 		}
 		if (acceleration.isPresent() && stroke.speed().known()) {
 			double turns = Math.pow(stroke.speed().value() / 60, 2) / (2 * acceleration.getAsDouble());
-			if (room < turns * pitch - 1e-6) {
+			if (room < turns * pitch - STEP) {
 				found.accept(draft(stroke, thread.get(), surface, room, turns * pitch, Severity.WARNING, "the spindle needs "
 						+ Figures.turns(turns) + " turns to come up to S" + Figures.number(stroke.speed().value(), 1))
 						.from("acceleration", Figures.number(acceleration.getAsDouble(), 1) + " rev/s2", "machine profile " + work.shop().profile().name()));
 			}
-		} else if (acceleration.isEmpty() && room < 3 * pitch - 1e-6) {
-			Severity severity = room < pitch - 1e-6 ? Severity.WARNING : Severity.INFORMATION;
+		} else if (acceleration.isEmpty() && room < 3 * pitch - STEP) {
+			Severity severity = room < pitch - STEP ? Severity.WARNING : Severity.INFORMATION;
 			found.accept(draft(stroke, thread.get(), surface, room, 3 * pitch, severity,
 					"three pitches are usual to come up to speed").from("room to come up to speed", "3 pitches", "common practice, no source"));
 		}

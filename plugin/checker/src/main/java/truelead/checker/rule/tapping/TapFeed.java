@@ -86,15 +86,15 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 
 	/** As {@link #fits}, for the feed read in another unit: multiplied by a factor. */
 	boolean fitsTimes(double factor, double lead) {
-		boolean literal = feed.word().map(WordRef::literal).orElse(false);
-		double half = literal ? feed.rounding() * stroke.modal().unit().mm() / (perTurn ? 1 : speed) * factor : 0;
+		boolean written = feed.word().map(WordRef::asWritten).orElse(false);
+		double half = written ? feed.rounding() * stroke.modal().unit().mm() / (perTurn ? 1 : speed) * factor : 0;
 		return Math.abs(advance * factor - lead) <= Math.min(half, CONVERTED * lead) + COMPUTED * lead;
 	}
 
 	private double excused(double lead) {
-		boolean literal = feed.word().map(WordRef::literal).orElse(false);
+		boolean written = feed.word().map(WordRef::asWritten).orElse(false);
 		double half = feed.rounding() * stroke.modal().unit().mm() / (perTurn ? 1 : speed);
-		return literal ? Math.min(half, MOST * lead) : COMPUTED * lead;
+		return written ? Math.min(half, MOST * lead) : COMPUTED * lead;
 	}
 
 	/** The F or K that is right for a lead, program units. */

@@ -1,0 +1,24 @@
+package truelead.forms;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Lines with nothing in them say nothing. */
+final class BlankLines implements Form {
+
+	@Override
+	public Optional<String> declines(Program program) {
+		return Optional.empty();
+	}
+
+	@Override
+	public List<String> rewrite(Program program) {
+		List<String> lines = program.lines();
+		for (int i = 2; i < lines.size(); i++) {
+			if (Words.any(program.blocks().get(i)) && i % 2 == 0) {
+				lines.set(i, lines.get(i) + "\n");
+			}
+		}
+		return lines;
+	}
+}

@@ -1,0 +1,31 @@
+package truelead.forms;
+
+import java.util.Optional;
+import truelead.grammar.Block;
+
+/** A zero before the point, zeros behind the last decimal and leading zeros of codes say nothing. */
+final class FewerZeros extends BlockByBlock {
+
+	@Override
+	public Optional<String> declines(Program program) {
+		return Optional.empty();
+	}
+
+	@Override
+	String rewrite(Program program, Block block, Course.State before) {
+		if (!Words.plain(block)) {
+			return block.text();
+		}
+		return Words.each(block, word -> {
+			String number = Words.written(block, word).substring(1).strip();
+			if ("GM".indexOf(word.address()) >= 0) {
+				return word.address() + Figures.code(Words.value(word));
+			}
+			if ("XYZRIJQ".indexOf(word.address()) < 0 || !Words.pointed(word)) {
+				return null;
+			}
+			String short0 = Figures.of(Words.value(word), 9);
+			return word.address() + (short0.startsWith("0.") && short0.length() > 2 ? short0.substring(1) : short0.startsWith("-0.") && short0.length() > 3 ? "-" + short0.substring(2) : short0);
+		});
+	}
+}
