@@ -49,7 +49,7 @@ final class DrillHeights {
 
 	/** A cycle above level 0 that begins while the tool stands below it. */
 	Optional<Draft> below(Step.Stroke step, ToolUse tool) {
-		boolean below = step.modal().absolute() && step.modal().plane().axis() == 2 && step.rLevel() >= 0 && step.initial() < -STANDS_BELOW && step.rLevel() - step.initial() > STANDS_BELOW;
+		boolean below = !step.relative() && step.modal().plane().axis() == 2 && step.rLevel() >= 0 && step.initial() < -STANDS_BELOW && step.rLevel() - step.initial() > STANDS_BELOW;
 		if (!below) {
 			return Optional.empty();
 		}
@@ -64,7 +64,7 @@ final class DrillHeights {
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
 		double r = drill.rLevel();
 		boolean lost = r < -SAME && DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (!lost || !drill.modal().absolute() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME)) {
+		if (!lost || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());

@@ -57,7 +57,7 @@ public final class DrillTooDeep extends HoleRule {
 	}
 
 	private Optional<Draft> tooDeep(Cut cut, double bottom) {
-		if (!(cut.step() instanceof Step.Stroke drill) || !drill.modal().absolute() || drill.modal().scaled() || !(cut.tip() < TIMES * bottom && bottom < 0)) {
+		if (!(cut.step() instanceof Step.Stroke drill) || drill.relative() || drill.modal().scaled() || !(cut.tip() < TIMES * bottom && bottom < 0)) {
 			return Optional.empty();
 		}
 		Optional<WordRef> word = LevelFix.depthWord(drill).filter(depth -> depth.literal() && !pointed(depth) && othersPointed(drill));
