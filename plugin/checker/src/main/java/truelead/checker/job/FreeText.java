@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.CommentReading;
+import truelead.checker.callout.Dimension;
 import truelead.checker.callout.ToolDescription;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
@@ -95,8 +96,17 @@ public final class FreeText {
 
 	/** The size of a tool that a text says nothing else of. */
 	public static ToolFacts bareSize(String text, FactSource source, Location at, LengthUnit unit) {
+		return sized(CalloutReader.bareSize(text), text, source, at, unit);
+	}
+
+	/** The size of a tool that a text gives a name that nobody knows, but is seen to drill. */
+	public static ToolFacts sizeOfUnknown(String text, FactSource source, Location at, LengthUnit unit) {
+		return sized(CalloutReader.sizeOfUnknown(text), text, source, at, unit);
+	}
+
+	private static ToolFacts sized(Optional<Dimension> size, String text, FactSource source, Location at, LengthUnit unit) {
 		ToolFacts.Builder facts = new ToolFacts.Builder();
-		facts.diameter = CalloutReader.bareSize(text).map(d -> Fact.of(d.toolMm(unit), source, at, text.strip()));
+		facts.diameter = size.map(d -> Fact.of(d.toolMm(unit), source, at, text.strip()));
 		return facts.build();
 	}
 

@@ -124,10 +124,12 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return Optional.empty();
 	}
 
-	/** Whether a hole that does not open at level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
+	/** Whether a hole that does not open at level 0, as in the floor of a pocket or on a pad, is entered in rapid further in than any of its drills, which nothing has opened wider. */
 	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
+		// a spot drill that ends above level 0 has met a surface there
+		boolean raised = stroke.hole().edgeBefore(stroke.order()).stream().anyMatch(edge -> into * edge.tip() < 0);
 		// a counterbore that ends above the tap's R has opened nothing there
-		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || farAbove(made, into))
+		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || raised || farAbove(made, into))
 				&& into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
 	}
 

@@ -55,7 +55,8 @@ public final class TapInDrillingCycle extends TappingRule {
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
-		String right = rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
+		Optional<Tapping> swapped = SwappedTools.other(tapping, work);
+		String right = swapped.isPresent() ? tapping.tool().name() + " and " + swapped.get().tool().name() + ", a " + ToolName.of(swapped.get().tool().facts()) + " that taps there, are swapped" : rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
 		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 				: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; " + right);
@@ -63,7 +64,8 @@ public final class TapInDrillingCycle extends TappingRule {
 				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(rapid.map(Step::block).orElse(stroke.block()))), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
 		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
-		if (!head) {
+		swapped.ifPresent(drill -> draft.related(drill.block(), "where the " + ToolName.of(drill.tool().facts()) + " taps"));
+		if (!head && swapped.isEmpty()) {
 			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
