@@ -79,7 +79,13 @@ public final class FreeText {
 			facts.cutting = teeth.cutting().map(length -> Fact.of(length, source, at, said));
 			facts.toothFeed = teeth.toothFeed().map(feed -> Fact.of(feed, source, at, said));
 		}
-		boolean tap = named.map(t -> t.kind().tap()).orElse(false);
+		// M16 FLOATING HOLDER: what has a thread and stands in a tap's holder
+		boolean held = named.isEmpty() && reading.holder().isPresent() && reading.callouts().size() == 1;
+		if (held) {
+			facts.kind = Optional.of(Fact.of(ToolKind.TAP, source, at, said));
+			facts.thread = Optional.of(Fact.of(reading.callouts().get(0).spec(), source, at, said));
+		}
+		boolean tap = held || named.map(t -> t.kind().tap()).orElse(false);
 		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(holder), source, at, said));
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())

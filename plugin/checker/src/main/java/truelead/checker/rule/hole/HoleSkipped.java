@@ -51,7 +51,7 @@ public final class HoleSkipped extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.PART_UNKNOWN, Slip.DISTANCE_MODE, Slip.OTHER_THREADS_HOLE, Slip.HOLE_MISSED, Slip.BESIDE_HOLE);
+		return Set.of(Slip.PART_UNKNOWN, Slip.DISTANCE_MODE, Slip.OTHER_THREADS_HOLE, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

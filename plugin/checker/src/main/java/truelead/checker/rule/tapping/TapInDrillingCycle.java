@@ -51,7 +51,8 @@ public final class TapInDrillingCycle extends TappingRule {
 		Optional<Cycle> cycle = stroke.step() instanceof Step.Stroke s ? Optional.of(s.cycle()) : Optional.empty();
 		String known = tapping.tool().facts().kind().isPresent() ? " is called a " + ToolName.of(tapping.tool().facts())
 				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
-		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke);
+		// a program with another tap in a tapping cycle, or with a rigid-tap code, is written for no self-reversing head
+		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke) && stroke.modal().rigid().isEmpty() && !work.once(name(), () -> tappingCycle(work));
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
@@ -69,6 +70,11 @@ public final class TapInDrillingCycle extends TappingRule {
 			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
+	}
+
+	private static boolean tappingCycle(Work work) {
+		work.dependsOnAll();
+		return work.tappings().stream().anyMatch(one -> one.method() == Tapping.Method.CYCLE && one.cycle().filter(cycle -> cycle.kind().taps()).isPresent());
 	}
 
 	private static boolean nearPitch(Tapping tapping, TapStroke stroke) {
