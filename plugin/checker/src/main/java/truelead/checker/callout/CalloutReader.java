@@ -45,7 +45,12 @@ public final class CalloutReader {
 
 	/** The size that is all that a comment at a tool says of it, such as 3.3 HSS; empty where it says more, or none. */
 	public static Optional<Dimension> bareSize(String commentText) {
-		return BareSize.of(CommentParts.of(shortened(commentText)));
+		return BareSize.of(CommentParts.of(shortened(commentText)), false);
+	}
+
+	/** The same beside one word that nobody knows, {@code BORER 6.8}. */
+	public static Optional<Dimension> sizeOfUnknown(String commentText) {
+		return BareSize.of(CommentParts.of(shortened(commentText)), true);
 	}
 
 	private static String shortened(String text) {

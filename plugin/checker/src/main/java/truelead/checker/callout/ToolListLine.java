@@ -20,6 +20,7 @@ public record ToolListLine(int number, String text) {
 	private static final int MOST_DIGITS = 6;
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
+	private static final int LONGEST_UNKNOWN = 12;
 	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
 	private static final Set<String> STEPS = Set.of("N", "OP");
 	private static final Set<String> NUMBER = Set.of("N", "NUMBER", "NUM");
@@ -165,7 +166,8 @@ public record ToolListLine(int number, String text) {
 
 	/**
 	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
-	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}: it may as well number steps, or be a size, which the program has to tell.
+	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}, or with a word that is not known, {@code KNIFE3 = M8 TAP}: it may as well
+	 * number steps, or be a size, which the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
 		int start = 0;
@@ -173,7 +175,8 @@ public record ToolListLine(int number, String text) {
 			start++;
 		}
 		int letters = start + 1 < comment.length() && comment.charAt(start) == '#' ? start + 1 : place(comment, start);
-		start = letters < 0 ? start : letters;
+		int unknown = letters < 0 ? unknownWord(comment, start) : -1;
+		start = letters < 0 ? Math.max(start, unknown) : letters;
 		int end = start;
 		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
 			end++;
@@ -185,8 +188,8 @@ public record ToolListLine(int number, String text) {
 		if (end == start || !whole(comment.substring(start, end)) || sign == comment.length()) {
 			return Optional.empty();
 		}
-		boolean marked = ":=)|".indexOf(comment.charAt(sign)) >= 0 || comment.charAt(sign) == '-' && sign > end;
-		boolean column = sign > end + 1 || comment.charAt(end) == '\t';
+		boolean marked = (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0 || unknown < 0 && comment.charAt(sign) == '-' && sign > end;
+		boolean column = unknown < 0 && (sign > end + 1 || comment.charAt(end) == '\t');
 		String text = comment.substring(marked ? sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
@@ -208,13 +211,27 @@ public record ToolListLine(int number, String text) {
 
 	/** Where the number stands behind the word of an offset or a place that begins at start; -1 without one. */
 	private static int place(String comment, int start) {
+		int end = behindWord(comment, start);
+		return PLACES.contains(comment.substring(start, end).toUpperCase(Locale.ROOT)) ? behindSigns(comment, end) : -1;
+	}
+
+	/** The same behind a short word that means nothing in the trade: another language's for a tool, perhaps. */
+	private static int unknownWord(String comment, int start) {
+		int end = behindWord(comment, start);
+		boolean word = end > start + 1 && end <= start + LONGEST_UNKNOWN && TradeWords.words().meaning(comment.substring(start, end)).isEmpty();
+		return word ? behindSigns(comment, end) : -1;
+	}
+
+	private static int behindWord(String comment, int start) {
 		int end = start;
 		while (end < comment.length() && Character.isLetter(comment.charAt(end))) {
 			end++;
 		}
-		if (!PLACES.contains(comment.substring(start, end).toUpperCase(Locale.ROOT))) {
-			return -1;
-		}
+		return end;
+	}
+
+	private static int behindSigns(String comment, int from) {
+		int end = from;
 		while (end < comment.length() && " .#".indexOf(comment.charAt(end)) >= 0) {
 			end++;
 		}

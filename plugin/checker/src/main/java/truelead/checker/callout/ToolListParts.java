@@ -66,7 +66,8 @@ public final class ToolListParts {
 			String part = comment.substring(from, tool.end());
 			boolean apart = from == 0 || BETWEEN.indexOf(part.stripLeading().charAt(0)) >= 0;
 			Optional<ToolListLine> line = apart ? ToolListLine.numberLast(part) : Optional.empty();
-			if (line.filter(one -> CalloutReader.readComment(one.text()).tool().isPresent() && tools.add(one.number())).isEmpty()) {
+			boolean equals = comment.substring(0, tool.start()).stripTrailing().endsWith("=");
+			if (line.filter(one -> says(one.text(), equals) && tools.add(one.number())).isEmpty()) {
 				return List.of();
 			}
 			parts.add(new Span(from, tool.end()));
@@ -77,6 +78,11 @@ public final class ToolListParts {
 			return List.of();
 		}
 		return parts;
+	}
+
+	/** Whether a text names a tool; before an equals sign, 6.8 = T3, M8 = T5, its size or its thread may be all that is said. */
+	private static boolean says(String text, boolean equals) {
+		return CalloutReader.readComment(text).tool().isPresent() || equals && (CalloutReader.bareSize(text).isPresent() || !CalloutReader.read(text).isEmpty());
 	}
 
 	/** How often a word for a tool stands there: a cheap look before the comment is read. */

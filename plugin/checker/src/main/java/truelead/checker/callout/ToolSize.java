@@ -68,10 +68,15 @@ final class ToolSize {
 		return best;
 	}
 
-	/** NO.5 .201 DRILL: the number of a line, where a size that is not that of the gauge stands behind it. */
+	/** NO.5 .201 DRILL, DRILL #1 8.5: the number of a line or of a variable, where a size that is not that of the gauge stands behind it, first or last of all. */
 	private boolean place(int i) {
-		return i == 0 && parts.size() > 1 && parts.get(0) instanceof Part.Amount gauge && parts.get(1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
-				&& size.dimension().unit().isEmpty() && Math.abs(size.dimension().value() - gauge.dimension().value()) > 0.0005;
+		boolean end = i == 0 || i + 2 == parts.size();
+		return end && i + 1 < parts.size() && parts.get(i) instanceof Part.Amount gauge && parts.get(i + 1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
+				&& size.dimension().unit().isEmpty() && !same(size.dimension().value(), gauge.dimension().value());
+	}
+
+	private static boolean same(double size, double gauge) {
+		return Math.abs(size - gauge) <= 0.0005 || Math.abs(size - gauge * LengthUnit.INCH.mm()) <= 0.005;
 	}
 
 	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
@@ -107,7 +112,8 @@ final class ToolSize {
 			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL));
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
-			if (threadMill && row.is(i, Meaning.THREAD) || compound) {
+			boolean variable = part instanceof Part.Amount a && a.role() == Part.Role.GAUGE && place(i);
+			if (threadMill && row.is(i, Meaning.THREAD) || compound || variable) {
 				continue;
 			}
 			// the border of a column: | 02 | DRILL 10.2

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.CommentReading;
+import truelead.checker.callout.Dimension;
 import truelead.checker.callout.ToolDescription;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
@@ -78,7 +79,13 @@ public final class FreeText {
 			facts.cutting = teeth.cutting().map(length -> Fact.of(length, source, at, said));
 			facts.toothFeed = teeth.toothFeed().map(feed -> Fact.of(feed, source, at, said));
 		}
-		boolean tap = named.map(t -> t.kind().tap()).orElse(false);
+		// M16 FLOATING HOLDER: what has a thread and stands in a tap's holder
+		boolean held = named.isEmpty() && reading.holder().isPresent() && reading.callouts().size() == 1;
+		if (held) {
+			facts.kind = Optional.of(Fact.of(ToolKind.TAP, source, at, said));
+			facts.thread = Optional.of(Fact.of(reading.callouts().get(0).spec(), source, at, said));
+		}
+		boolean tap = held || named.map(t -> t.kind().tap()).orElse(false);
 		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(holder), source, at, said));
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
 			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
@@ -95,8 +102,17 @@ public final class FreeText {
 
 	/** The size of a tool that a text says nothing else of. */
 	public static ToolFacts bareSize(String text, FactSource source, Location at, LengthUnit unit) {
+		return sized(CalloutReader.bareSize(text), text, source, at, unit);
+	}
+
+	/** The size of a tool that a text gives a name that nobody knows, but is seen to drill. */
+	public static ToolFacts sizeOfUnknown(String text, FactSource source, Location at, LengthUnit unit) {
+		return sized(CalloutReader.sizeOfUnknown(text), text, source, at, unit);
+	}
+
+	private static ToolFacts sized(Optional<Dimension> size, String text, FactSource source, Location at, LengthUnit unit) {
 		ToolFacts.Builder facts = new ToolFacts.Builder();
-		facts.diameter = CalloutReader.bareSize(text).map(d -> Fact.of(d.toolMm(unit), source, at, text.strip()));
+		facts.diameter = size.map(d -> Fact.of(d.toolMm(unit), source, at, text.strip()));
 		return facts.build();
 	}
 

@@ -70,6 +70,11 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 		return said.isEmpty() ? said : Optional.of(new Fact<>(said.get().value(), said.get().source(), at, said.get().said()));
 	}
 
+	/** These facts, with another diameter, mm. */
+	public ToolFacts withDiameter(Fact<Double> other) {
+		return new ToolFacts(kind, styles, Optional.of(other), thread, pitch, leadTurns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
+	}
+
 	/** These facts, with a lead in turns and a point angle in radians where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
 		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, cutting, nose,

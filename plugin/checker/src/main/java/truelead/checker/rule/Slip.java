@@ -36,6 +36,8 @@ public enum Slip {
 	MODE_LEFT_ON(Reach.OPERATION),
 	/** The feed is right in the other feed mode. */
 	OTHER_FEED_MODE(Reach.OPERATION),
+	/** The block that brings a tool to its first place with S and M3 was left out: it begins where the tool before it ended. */
+	BLOCK_LEFT_OUT(Reach.OPERATION),
 	/** The rigid-tap code with its speed was left out: the spindle stands, or turns as for the tool before. */
 	RIGID_CODE_LEFT_OUT(Reach.OPERATION),
 	/** The spindle does not turn: without a speed there is no pitch to judge. */

@@ -29,6 +29,8 @@ public final class Stays {
 	private final int[] froms;
 	private final int[] firstChanges;
 	private final int[] changesIn;
+	/** The tools of each program that run tapping cycles. */
+	private final List<Set<Double>> tapping = new ArrayList<>();
 	/** The first line of each program of the file. */
 	private final List<Integer> begins = new ArrayList<>();
 
@@ -59,8 +61,12 @@ public final class Stays {
 		this.firstChanges = new int[begins.size()];
 		this.changesIn = new int[begins.size()];
 		Arrays.fill(firstChanges, -1);
+		begins.forEach(any -> tapping.add(new HashSet<>()));
 		for (ToolLog tool : tools) {
 			changesIn[tool.part()] += tool.change().isPresent() ? 1 : 0;
+			if (tool.taps()) {
+				tapping.get(tool.part()).add(tool.tool().value());
+			}
 			if (tool.change().isPresent() && firstChanges[tool.part()] < 0) {
 				firstChanges[tool.part()] = changeLine(tool);
 			}
@@ -168,6 +174,11 @@ public final class Stays {
 			}
 		}
 		return commentary.main().file().text().lineCount() - 1;
+	}
+
+	/** Whether a tool is the only one of its program that runs tapping cycles. */
+	public boolean onlyTap(ToolLog tool) {
+		return tool.taps() && tapping.get(tool.part()).size() == 1;
 	}
 
 	/** Whether a program of the file changes tools. */

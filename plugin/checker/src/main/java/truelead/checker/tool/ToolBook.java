@@ -18,6 +18,7 @@ import truelead.checker.job.Note;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Location;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.LeadForm;
@@ -50,7 +51,7 @@ public final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, int change, int named, int from, int to, List<Integer> subprograms) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, double speed, int change, int named, int from, int to, List<Integer> subprograms) {
 	}
 
 	/**
@@ -109,7 +110,7 @@ public final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	public ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), log.number(), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log),
+		Stretch stretch = new Stretch(log.part(), log.number(), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), commentary.unit() == LengthUnit.INCH ? log.speed() : Double.NaN, stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log),
 				stays.subprograms(log).stream().map(BlockRef::line).toList());
 		Known known = stretches.computeIfAbsent(stretch, fresh -> known(log, fresh));
 		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
@@ -140,11 +141,15 @@ public final class ToolBook {
 			facts = Stream.concat(own.stream(), listed(log).stream()).map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
+		if (facts.kind().isEmpty() && facts.diameter().isEmpty() && log.drillsAlone()) {
+			facts = Stream.concat(own.stream().filter(c -> c.line() == stretch.change() || c.ofTool(log.number())), listed(log).stream())
+					.map(c -> FreeText.sizeOfUnknown(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit())).reduce(facts, ToolFacts::or);
+		}
 		List<ProgramComment> around = new ArrayList<>(1);
 		for (LineComment comment : commentary.free(commentary.main().file(), stays.freeFrom(log), stretch.to())) {
 			around.add(comment.comment());
 		}
-		return new Known(defaults(facts), around);
+		return new Known(defaults(DrillUnit.byTurning(facts, stretch.speed())), around);
 	}
 
 	/** What a comment says of its tool: each text is read once, since a program comes back to the same tools. */

@@ -249,10 +249,15 @@ public final class ToolLog {
 		return false;
 	}
 
+	/** The speed of its last cut, rev/min; NaN where none is known. */
+	double speed() {
+		return seen == null || seen.constantSurface() ? Double.NaN : seen.speed().value();
+	}
+
 	/** Whether two stays of one number are the same for all that is known of them. */
 	public boolean same(ToolLog other) {
 		return firstOrder == other.firstOrder && lastOrder == other.lastOrder && tool.equals(other.tool) && change.equals(other.change)
-				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && tapping == other.tapping && drilling == other.drilling
+				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && tapping == other.tapping && drilling == other.drilling && Double.compare(speed(), other.speed()) == 0
 				&& summary().equals(other.summary());
 	}
 

@@ -64,11 +64,21 @@ public final class TitleThreads {
 
 	/** The only thread that the title names, where it counts just so many holes: then the feed need not speak for it. */
 	Optional<Titled> only(int holes) {
+		return only().filter(one -> one.callout().count().orElse(0) == holes);
+	}
+
+	/** The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the title speaks of a tap. */
+	Optional<Titled> ofOnlyTap(AsCut cut) {
+		return only().filter(one -> cut.suitsLead(one.thread().value())
+				|| cut.drill().isEmpty() && CalloutReader.readComment(one.comment().said()).tool().filter(tool -> tool.kind().tap()).isPresent());
+	}
+
+	private Optional<Titled> only() {
 		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
 			CalloutReader.read(comment.said()).forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
 		}
-		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain() && one.callout().count().orElse(0) == holes).findFirst() : Optional.empty();
+		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
 	}
 
 	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */

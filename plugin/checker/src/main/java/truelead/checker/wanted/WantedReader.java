@@ -98,9 +98,15 @@ public final class WantedReader {
 		callouts.settle(called, at, cut);
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
-		Optional<TitleThreads.Titled> titled = called.isEmpty() ? callouts.title(at.log().part()).of(cut).or(() -> at.tool().facts().thread().isEmpty() && cut.drill().isEmpty()
-				? callouts.title(at.log().part()).only(at.strokes()) : Optional.empty()) : Optional.empty();
+		Optional<TitleThreads.Titled> titled = called.isEmpty() ? titled(at, cut) : Optional.empty();
 		return result(at, cut, notes, all, called, surface, titled, () -> SizedTap.thread(at.tool().facts(), cut).or(() -> Implied.thread(cut)));
+	}
+
+	/** The thread of the title, which what is cut speaks for, or what else nothing is said of. */
+	private Optional<TitleThreads.Titled> titled(Whereabouts at, AsCut cut) {
+		TitleThreads title = callouts.title(at.log().part());
+		return title.of(cut).or(() -> at.tool().facts().thread().isPresent() ? Optional.empty()
+				: (cut.drill().isEmpty() ? title.only(at.strokes()) : Optional.<TitleThreads.Titled>empty()).or(() -> stays.onlyTap(at.log()) ? title.ofOnlyTap(cut) : Optional.empty()));
 	}
 
 	private Result result(Whereabouts at, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,

@@ -37,10 +37,18 @@ class ToolWordsTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"DRILL 5.0, 5.0", "1. DRILL 5.0, 5", "5. DRILL, 5", "T2 | DRILL 6.8MM | H2 | D2, 6.8", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10", "T1 D=10. CR=0. - FLAT END MILL, 10",
+	@CsvSource({"DRILL 5.0, 5.0", "DRILL #1 8.5, 8.5", "#1 8.5 DRILL, 8.5", "DRILL #1 .228, 0.228", "1. DRILL 5.0, 5", "5. DRILL, 5", "T2 | DRILL 6.8MM | H2 | D2, 6.8", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10", "T1 D=10. CR=0. - FLAT END MILL, 10",
 			"DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8", "Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125", "2 FLUTE 12MM ENDMILL, 12", "PUNTA D.10.25, 10.25", "'PUNTA HSS D.6,8', 6.8", "'DRILL .25,3 HOLES', 0.25", "12MM 3FL ENDMILL, 12", "STEP DRILL 5.0/6.6 FOR M6, 5", "STUFENBOHRER 9.0/6.8, 6.8", "F DRILL, 0.257", "U DRILL, 0.368", "U DRILL 20, 20", "F DRILL .257, 0.257", "NO.30 DRILL, 0.1285", "9/64 JOBBER, 0.140625", "VOLLPROFIL GEWINDEFRAESER P2 D16, 16", "THREAD MILL .180 20 UNC, 0.18", ".370 THREAD MILL 20 TPI, 0.37", "5/8 THREAD MILL SINGLE POINT, 0.625", "12MM THREAD MILL, 12", "3/8 1-FLUTE THREAD MILL, 0.375", "THREAD MILL 1/2 DIA 13 TPI, 0.5", "T=\"DRILL 8.5\", 8.5"})
 	void diameterAsWritten(String comment, double diameter) {
 		assertThat(tool(comment).diameter().orElseThrow().value()).isEqualTo(diameter);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"BORER 6.8, 6.8", "6.8 ZZZ, 6.8", "PORAA HSS 6.8, 6.8"})
+	void sizeBesideAWordThatNobodyKnows(String comment, double size) {
+		assertThat(CalloutReader.bareSize(comment)).isEmpty();
+		assertThat(CalloutReader.sizeOfUnknown(comment).orElseThrow().value()).isEqualTo(size);
+		assertThat(CalloutReader.sizeOfUnknown(comment + " OLD")).isEmpty();
 	}
 
 	@ParameterizedTest

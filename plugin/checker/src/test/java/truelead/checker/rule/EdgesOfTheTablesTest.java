@@ -119,7 +119,7 @@ class EdgesOfTheTablesTest {
 		String turn = INCH.replace("S80 M3", "G95 S80 M3").replace("F10.", "F.125").replace("M30", "G94\nM30");
 		silent(turn);
 		one(turn.replace("S80 M3", "S1600 M3"), "speed-over-limit", "4 times as fast as the drill of its hole, S400");
-		silent(turn.replace("S80 M3", "S700 M3"));
+		silent(turn.replace("S80 M3", "S600 M3"));
 	}
 
 	@Test

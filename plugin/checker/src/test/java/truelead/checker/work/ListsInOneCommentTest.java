@@ -16,7 +16,7 @@ class ListsInOneCommentTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "(TAP M8X1.25 == T12 ; DRILL 6.8 == T11)", "(DRILL 6.8 T11 / M8 TAP T12)", "(FORET 6.8 : T11 - TARAUD M8 : T12)", "(T11 DRILL 6.8 / T12 M8 TAP)",
-			"(6.8 DRILL T11 / M8 TAP T12 TENSION-COMPRESSION HOLDER)", "(T11 6.8 DR/T12 M8 TAP)", "(SPOT T1, DRILL 6.8 T11, M8 TAP T12)", "(DRILL  T11  DIA 6.8   FOR M8)\n(TAP    T12  M8 X 1.25  SPIRAL POINT)",
+			"(6.8 DRILL T11 / M8 TAP T12 TENSION-COMPRESSION HOLDER)", "(T11 6.8 DR/T12 M8 TAP)", "(6.8 = T11, GEW M8 = T12)", "(6.8 DRILL = T11 / M8 = T12)", "(SPOT T1, DRILL 6.8 T11, M8 TAP T12)", "(DRILL  T11  DIA 6.8   FOR M8)\n(TAP    T12  M8 X 1.25  SPIRAL POINT)",
 			"(TOOL - 11 DIA. OFF. - 41 LEN. - 11 DIA. - 6.8)\n(M8 TAP TOOL - 12 DIA. OFF. - 42 LEN. - 12 DIA. - 8.)\n(T12 M8 TAP)" })
 	void drillAndTapAreTold(String list) {
 		assertThat(loud(PROGRAM.formatted(list, "500"))).isEmpty();

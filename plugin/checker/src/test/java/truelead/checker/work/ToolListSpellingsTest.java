@@ -48,6 +48,9 @@ class ToolListSpellingsTest {
 			"(4 = DRILL 8.5)~(5 = TAP M10)~(6 = SPOT DRILL)",
 			"; 4) DRILL 8.5~; 5) TAP M10",
 			"; 4 - DRILL 8.5~; 5 - M10 TAP",
+			"(UT4 = PUNTA D.8,5)~(UT5 = MASCHIO M10)",
+			"(KNIV 4 : DRILL 8.5)~(KNIV 5 : TAP M10)",
+			"(T4 BORER 8.5)~(T5 TAP M10)",
 			"(NO   DESCRIPTION     DIA    H)~( 4   DRILL           8.5    4)~( 5   TAP M10X1.5     10.0   5)",
 			"(NO  DIA    DESCRIPTION)~( 4  8.5    DRILL)~( 5  10.0   TAP M10)"})
 	void aListAtTheHead(String head) {
@@ -63,6 +66,7 @@ class ToolListSpellingsTest {
 			"(1: SPOT DRILL)~(2: DRILL 8.5)~(3: TAP M10)",
 			"(4: TAP M10)~(5: DRILL 8.5)~(6: SPOT DRILL)",
 			"(8  DRILL)~(10  TAP)",
+			"(STAGE 8 = DRILL 8.5)~(STAGE 9 = TAP M10)",
 			"(4: DRILL 8.5)~(4: TAP M10)"})
 	void numbersThatAreNoToolsOfTheProgram(String head) {
 		assertThat(kinds(work(head))).isEmpty();

@@ -37,7 +37,7 @@ public final class DrillTooBig extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT);
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

@@ -61,7 +61,7 @@ public final class DrillTooShallow extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.NO_TAP, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.NO_TAP, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE, Slip.FEED_AND_DRILL);
 	}
 
 	@Override

@@ -29,7 +29,7 @@ public final class DrillTooSmall extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT, Slip.BORE_SHALLOW);
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT, Slip.BORE_SHALLOW, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

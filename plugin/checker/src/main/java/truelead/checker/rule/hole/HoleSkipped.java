@@ -51,7 +51,7 @@ public final class HoleSkipped extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.PART_UNKNOWN, Slip.DISTANCE_MODE, Slip.OTHER_THREADS_HOLE, Slip.HOLE_MISSED, Slip.BESIDE_HOLE);
+		return Set.of(Slip.PART_UNKNOWN, Slip.DISTANCE_MODE, Slip.OTHER_THREADS_HOLE, Slip.HOLE_MISSED, Slip.BESIDE_HOLE, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -74,8 +74,10 @@ public final class HoleSkipped extends HoleRule {
 		int count = threaded.values().stream().mapToInt(Integer::intValue).sum();
 		List<Cut> skipped = new ArrayList<>();
 		LeftHoles left = work.derived(LeftHoles.class, LeftHoles::new);
-		List<Hole> alike = left.made(threaded.keySet());
 		List<Hole> elsewhere = left.made(ways);
+		// where drill and tap have a cycle of its own at every hole, its block says nothing
+		boolean ownBlocks = count > 1 && threaded.size() == count && work.group(operation).size() == count;
+		List<Hole> alike = ownBlocks ? elsewhere : left.made(threaded.keySet());
 		Optional<PlaceSet> visited = alike.size() <= FEW ? Optional.empty() : Optional.of(new PlaceSet(visited(operation, work)));
 		for (Hole hole : alike) {
 			if (!visited.map(places -> places.beside(hole.place(), diameter(operation) / 2)).orElseGet(() -> beside(work, hole, operation))) {
@@ -87,7 +89,7 @@ public final class HoleSkipped extends HoleRule {
 			return;
 		}
 		List<Cut> perhaps = List.of();
-		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count)) {
+		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count) && !(skipped.size() <= like && othersLeaveNone(operation, left, work))) {
 			perhaps = List.copyOf(skipped);
 			skipped.clear();
 			List<Hole> twins = twins(operation, elsewhere, work);
@@ -128,6 +130,26 @@ public final class HoleSkipped extends HoleRule {
 	private static boolean meant(ThreadingOperation operation, List<Cut> skipped, int threaded) {
 		boolean counted = operation.wanted().count().filter(count -> count.value() == threaded + skipped.size()).isPresent();
 		return counted || skipped.get(0).diameter().filter(Fact::stated).map(Fact::value).filter(drill -> !even(drill, STEP_MM) && !even(drill, STEP_INCH)).isPresent();
+	}
+
+	/** Whether the other taps of the program, several holes of them, thread all that their drills make: a shop that leaves none for other things. */
+	private static boolean othersLeaveNone(ThreadingOperation operation, LeftHoles left, Work work) {
+		if (work.operationsOfProgram().size() > FEW) {
+			return false;
+		}
+		work.dependsOnAll();
+		int threaded = 0;
+		for (ThreadingOperation one : work.operationsOfProgram()) {
+			if (one.group() != operation.group()) {
+				Visits visits = Visits.of(one, work);
+				List<Visit> made = visits.where(visit -> visit.hole().madeBefore(visit.order()));
+				if (made.stream().anyMatch(visit -> !left.made(Set.of(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).isEmpty())) {
+					return false;
+				}
+				threaded += made.size();
+			}
+		}
+		return threaded > 1;
 	}
 
 	private static boolean even(double diameter, double step) {

@@ -35,6 +35,9 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** A tap starts no more than this below the R of the drill, both below level 0: a drill starts as near to a pocket's floor, a tap further off (common practice, no source), mm. */
 	private static final double BELOW_DRILL = 3;
 
+	/** No tap is fed so much farther above the hole than the drill starts, mm (common practice, no source). */
+	private static final double FAR_FROM_DRILL = 10;
+
 	/** So far above level 0, mm, and so many times farther than the hole goes below it, no drill starts that is to begin there (common practice, no source). */
 	private static final double FAR = 15;
 	private static final double OUT_OF_PROPORTION = 3;
@@ -134,6 +137,11 @@ public final class PlaneHeightsWrong extends HoleRule {
 					+ axis + level(cut.get().tip(), figures) + ": the tap turns in the air above it; see the " + (step.relative() ? "distance mode of the heights" : "sign of the depth"), figures)
 					.related(cut.get().block(), "the drill block"));
 		}
+		if (cut.isPresent() && cut.get().step() instanceof Step.Stroke drill && !work.shop().profile().isLathe() && withoutR(step, drill, into)) {
+			String from = axis + level(step.rLevel(), figures);
+			return Optional.of(draft(Severity.WARNING, step, 'G', "no R in the cycle: the tap is fed from " + from + " on, where it stands, or the control stops or takes another R; the drill starts at R" + level(drill.rLevel(), figures), figures)
+					.related(cut.get().block(), "the drill block"));
+		}
 		if (step.relative() && into * (step.rLevel() - step.initial()) < -1e-3) {
 			return Optional.of(draft(step, 'R', levels.get() + incremental + ": R lies above the level before, "
 					+ axis + level(step.initial(), figures) + ", as absolute heights do; see the distance mode of the heights", figures));
@@ -141,11 +149,19 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return Optional.empty();
 	}
 
-	/** Whether a hole that does not open at level 0, as in the floor of a pocket, is entered in rapid further in than any of its drills, which nothing has opened wider. */
+	/** Whether a hole that does not open at level 0, as in the floor of a pocket or on a pad, is entered in rapid further in than any of its drills, which nothing has opened wider. */
 	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
+		// a spot drill that ends above level 0 has met a surface there
+		boolean raised = stroke.hole().edgeBefore(stroke.order()).stream().anyMatch(edge -> into * edge.tip() < 0);
 		// a counterbore that ends above the tap's R has opened nothing there
-		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || farAbove(made, into))
+		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || raised || farAbove(made, into))
 				&& into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
+	}
+
+	/** Whether a cycle says no R where that of the drill does, and begins far above it. */
+	private static boolean withoutR(Step.Stroke step, Step.Stroke drill, int into) {
+		boolean said = step.cycle().word('R').isPresent() || step.cycle().gWord().address() != 'G' || drill.cycle().gWord().address() != 'G';
+		return !said && drill.cycle().word('R').isPresent() && Math.abs(step.rLevel() - step.initial()) < 1e-6 && into * (drill.rLevel() - step.rLevel()) > FAR_FROM_DRILL;
 	}
 
 	/** Whether level 0 is the underside of the part: a drill starts far above it and ends right below it. */

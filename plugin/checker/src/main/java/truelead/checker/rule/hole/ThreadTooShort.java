@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
@@ -57,6 +58,27 @@ public final class ThreadTooShort extends HoleRule {
 		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
 		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() <= Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) + 1e-6)
 				.ifPresent(depth -> found.accept(leadAlone(depth)));
+		tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).flatMap(depth -> belowSeat(depth).stream()).findFirst().ifPresent(found);
+	}
+
+	/** A hole that is opened wider than the thread so far down, as by a counterbore with a digit wrong, that the tap's lead alone goes on below. */
+	private Optional<Draft> belowSeat(TapDepth depth) {
+		double wide = depth.tapping().wanted().statedThread().filter(any -> !depth.tapping().wanted().wireInsert()).map(thread -> thread.value().diameter()).orElse(Double.POSITIVE_INFINITY);
+		return depth.stroke().hole().makingBefore(depth.stroke().order()).stream().filter(cut -> cut.direction() == depth.stroke().direction() && cut.diameter().filter(d -> d.value() >= wide).isPresent())
+				.max((one, other) -> Double.compare(depth.below(end(one)), depth.below(end(other)))).flatMap(seat -> {
+					double left = depth.tip() - depth.below(end(seat));
+					Figures figures = depth.figures();
+					String thread = depth.tapping().wanted().statedThread().orElseThrow().value().withoutClass().designation();
+					return left > 0 && left <= Math.min(NO_THREAD * depth.pitch(), depth.lead().length(depth.pitch())) + 1e-6
+							? Optional.of(depth.evidence(Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), "the hole is " + figures.fine(seat.diameter().orElseThrow().value()) + " wide down to "
+									+ figures.length(depth.below(end(seat))) + " and the tap goes " + figures.length(depth.tip()) + " deep: " + figures.length(left) + " are left for " + thread + ", less than the tap's lead; see both depths"))
+									.related(seat.block(), "what opens the hole"))
+							: Optional.empty();
+				});
+	}
+
+	private static double end(Cut cut) {
+		return Double.isNaN(cut.shoulder()) ? cut.tip() : cut.shoulder();
 	}
 
 	private Draft leadAlone(TapDepth depth) {

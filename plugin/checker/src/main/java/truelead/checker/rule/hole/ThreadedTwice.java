@@ -45,7 +45,7 @@ public final class ThreadedTwice implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.HEIGHTS_MISREAD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.POSITION_LEFT_OUT);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.HEIGHTS_MISREAD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.POSITION_LEFT_OUT, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

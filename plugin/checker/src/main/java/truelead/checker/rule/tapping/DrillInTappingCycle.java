@@ -39,6 +39,9 @@ public final class DrillInTappingCycle extends TappingRule {
 			tap.map(behind -> unnamed(tapping, behind)).or(() -> drillOfItsNumber(tapping.tool(), work).map(drill -> called(tapping, drill))).ifPresent(found);
 			return;
 		}
+		if (SwappedTools.other(tapping, work).isPresent()) {
+			return;
+		}
 		String kind = ToolName.of(tapping.tool().facts());
 		String said = tapping.cycle().map(c -> Figures.written(c.gWord())).orElse("this block");
 		String message = tapping.tool().name() + " is called a " + kind + " and " + said

@@ -101,10 +101,17 @@ public final class LengthOffsetMissing implements Rule {
 			boolean first = checked.add(tool.index());
 			if (first && tool.change().isPresent()) {
 				Optional<Draft> draft = noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets);
-				draft.ifPresent(said -> found.accept(said.on(operation).finding()));
+				draft.ifPresent(said -> found.accept(said.on(underOther(operation, work)).finding()));
 			}
 		}
 		drills(work, offsets, checked, found);
+	}
+
+	/** Of a tool's operations the first under an offset that is not its own: where a tool change is left out, that of the tool that was to come. */
+	private static ThreadingOperation underOther(ThreadingOperation first, Work work) {
+		return work.operations().stream().skip(Math.max(0, work.operations().indexOf(first))).takeWhile(one -> one.tool().index() == first.tool().index())
+				.filter(one -> one instanceof Tapping tapping && !tapping.strokes().isEmpty() && tapping.strokes().get(0).modal().lengthOffset().known()
+						&& Math.abs(tapping.strokes().get(0).modal().lengthOffset().value() - first.tool().number()) > 1e-6).findFirst().orElse(first);
 	}
 
 	/** The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool may be the one that the others are measured by. */

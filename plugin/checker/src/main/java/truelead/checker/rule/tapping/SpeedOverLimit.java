@@ -4,11 +4,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
-import truelead.checker.job.StockGroup;
+import truelead.checker.machine.SpindleTurn;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -33,8 +35,12 @@ public final class SpeedOverLimit extends TappingRule {
 	private static final double FASTEST = 150;
 
 	/** Below this cutting speed, m/min, a tap may turn faster than a careful drill, and above it not so many times as fast (common practice, no source). */
-	private static final double LEISURELY = 60;
-	private static final double TIMES_ITS_DRILL = 2;
+	private static final double LEISURELY = 40;
+	private static final double TIMES_ITS_DRILL = 1.6;
+	/** Steel and iron from here on are tapped more slowly, HRC (common practice, no source). */
+	private static final double HARD = 25;
+	/** Below this cutting speed, m/min, a tap may be meant to turn as the tool before it (common practice, no source). */
+	private static final double SLOW = 20;
 
 	public SpeedOverLimit() {
 		super("speed-over-limit");
@@ -66,17 +72,32 @@ public final class SpeedOverLimit extends TappingRule {
 					.programmed("speed", said(stroke), stroke.speed())
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
 		}
-		double most = highest(tapping.wanted().stock().map(Fact::value).map(Stock::group), ToolName.forms(tapping.tool().facts()));
+		double most = highest(tapping.wanted().stock().map(Fact::value), ToolName.forms(tapping.tool().facts()));
 		return tapping.wanted().thread().filter(thread -> surface(thread, speed) > most)
 				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most))
-				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY).flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)));
+				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY).flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)))
+				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > SLOW).flatMap(thread -> leftOver(tapping, stroke, thread)));
+	}
+
+	/** The drill that makes the hole, or else, where it is bored then, the one before. */
+	private static Optional<Cut> drill(TapStroke stroke, double diameter) {
+		return Stream.concat(stroke.hole().threadedBefore(stroke.order(), diameter).stream(), stroke.hole().makingBefore(stroke.order()).stream())
+				.filter(cut -> cut.kind().drills() && cut.diameter().map(Fact::value).orElse(0.0) < diameter)
+				.filter(cut -> !cut.step().modal().constantSurface() && cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0).findFirst();
+	}
+
+	/** The S that the drill of the hole was turned by is in force still; where F is a feed a minute, that does not fit it and tells. */
+	private Optional<Draft> leftOver(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread) {
+		return drill(stroke, thread.value().diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED && cut.tool().index() != tapping.tool().index() && tapping.tool().change().isPresent()
+				&& stroke.speed().word().isPresent() && stroke.speed().word().equals(cut.step().modal().speed().word()))
+				.map(cut -> Draft.of(this, Severity.WARNING, Location.of(block(tapping, stroke)), said(stroke) + " is left over from " + cut.tool().name() + ", the drill, and turns "
+						+ thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, stroke.speed().value()), 0) + " m/min: taps turn more slowly than drills; an S of its own")
+						.programmed("speed", said(stroke), stroke.speed()).related(cut.block(), "the drill block"));
 	}
 
 	/** A tap turns more slowly than the drill before it, in the same stock and a little smaller. */
 	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Fact<ThreadSpec> thread, double speed) {
-		Optional<Cut> drill = stroke.hole().threadedBefore(stroke.order(), thread.value().diameter()).filter(cut -> cut.kind().drills())
-				.filter(cut -> !cut.step().modal().constantSurface() && cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0);
-		return drill.filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).map(cut -> {
+		return drill(stroke, thread.value().diameter()).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).map(cut -> {
 			double drilled = cut.step().modal().speed().value();
 			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, speed), 0)
 					+ " m/min, " + Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1) + ": taps turn more slowly than drills; see S, and F with it")
@@ -114,9 +135,11 @@ public final class SpeedOverLimit extends TappingRule {
 	}
 
 	/** Highest cutting speed of any tap in a stock, m/min: about twice what is usual with coated taps, so that only a slip is found (common practice, no source). */
-	private static double highest(Optional<StockGroup> stock, boolean forming) {
-		double cut = stock.map(group -> switch (group) {
-			case STEEL, CAST_IRON, BRONZE -> 60.0;
+	private static double highest(Optional<Stock> stock, boolean forming) {
+		boolean hard = stock.filter(said -> said.hardness().orElse(0) > HARD).isPresent();
+		double cut = stock.map(said -> switch (said.group()) {
+			case STEEL, CAST_IRON -> hard ? 40.0 : 60.0;
+			case BRONZE -> 60.0;
 			case STAINLESS -> 40.0;
 			case TITANIUM -> 25.0;
 			case NICKEL_ALLOY -> 15.0;

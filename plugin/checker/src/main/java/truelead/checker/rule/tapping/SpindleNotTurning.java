@@ -113,10 +113,15 @@ public final class SpindleNotTurning extends TappingRule {
 						? (everyTap ? ", as before every tap of the program" : own ? ", S stands in the cycle's own block" : "") + ", and the machine profile does not say whether the cycle starts it; "
 						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
 				+ start + " before the block";
-		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message)
+		FirstPlace place = severity == Severity.INFORMATION ? new FirstPlace(false, false) : FirstPlace.of(tapping, work);
+		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message + (place.left() && place.several() ? ", in one that goes to its own first place" : ""))
 				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
-		if (severity == Severity.INFORMATION) {
+		if (place.left()) {
+			draft.tells(Slip.BLOCK_LEFT_OUT);
+		}
+		if (severity == Severity.INFORMATION || place.left() && place.several()) {
+			// M3 alone would not bring the tap to its place
 			return Optional.of(draft);
 		}
 		draft.fix(new Fix("Put " + start + " before the tapping block", false, "see that the speed in force is the tap's",

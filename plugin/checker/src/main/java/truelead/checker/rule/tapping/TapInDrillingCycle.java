@@ -51,11 +51,13 @@ public final class TapInDrillingCycle extends TappingRule {
 		Optional<Cycle> cycle = stroke.step() instanceof Step.Stroke s ? Optional.of(s.cycle()) : Optional.empty();
 		String known = tapping.tool().facts().kind().isPresent() ? " is called a " + ToolName.of(tapping.tool().facts())
 				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
-		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke);
+		// a program with another tap in a tapping cycle, or with a rigid-tap code, is written for no self-reversing head
+		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke) && stroke.modal().rigid().isEmpty() && !work.once(name(), () -> tappingCycle(work));
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
-		String right = rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
+		Optional<Tapping> swapped = SwappedTools.other(tapping, work);
+		String right = swapped.isPresent() ? tapping.tool().name() + " and " + swapped.get().tool().name() + ", a " + ToolName.of(swapped.get().tool().facts()) + " that taps there, are swapped" : rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
 		String message = tapping.tool().name() + known + " and " + (head
 				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 				: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; " + right);
@@ -63,10 +65,16 @@ public final class TapInDrillingCycle extends TappingRule {
 				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(rapid.map(Step::block).orElse(stroke.block()))), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
 		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
-		if (!head) {
+		swapped.ifPresent(drill -> draft.related(drill.block(), "where the " + ToolName.of(drill.tool().facts()) + " taps"));
+		if (!head && swapped.isEmpty()) {
 			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
+	}
+
+	private static boolean tappingCycle(Work work) {
+		work.dependsOnAll();
+		return work.tappings().stream().anyMatch(one -> one.method() == Tapping.Method.CYCLE && one.cycle().filter(cycle -> cycle.kind().taps()).isPresent());
 	}
 
 	private static boolean nearPitch(Tapping tapping, TapStroke stroke) {

@@ -65,6 +65,29 @@ class HoleSkippedTest {
 		assertThat(half("COVER, 4X M6", "5.0", "M6")).as("the title counts all four").singleElement().asString().startsWith("hole-skipped");
 	}
 
+	/** One of two, drilled 5.0, which may be a plain hole. */
+	private static List<String> oneOfTwo(String otherTap) {
+		return Samples.heard("G21 G90\nT1 M6 (DRILL 5.0)\nS2500 M3\nG0 X10 Y10 Z50\nG81 X10 Y10 Z-18 R3 F180\nX40\nG80\nT2 M6 (DRILL 6.8)\nS1400 M3\nG0 X10 Y50 Z50\nG81 X10 Y50 Z-25 R3 F180\nX40\nG80\n"
+				+ "T3 M6 (TAP M6)\nS400 M3\nG0 X10 Y10 Z50\nG84 X10 Y10 Z-12 R5 F400\nG80\nT4 M6 (TAP M8)\nS400 M3\nG0 X10 Y50 Z50\nG84 X10 Y50 Z-16 R5 F500\n" + otherTap + "G80\nM30\n").stream()
+				.filter(message -> message.contains("T3")).toList();
+	}
+
+	@Test
+	void whereTheOtherTapLeavesNone() {
+		assertThat(oneOfTwo("X40\n")).singleElement().asString().startsWith("hole-skipped the hole at X40 Y10 is drilled with the 1 that T3 threads, and never threaded");
+		assertThat(oneOfTwo("")).as("a shop that leaves drilled holes").isEmpty();
+	}
+
+	@Test
+	void whereEachHoleHasACycleOfItsOwn() {
+		String drilled = "G0 X%1$s Y10\nCYCLE81(30,0,2,-30)\n";
+		String tapped = "G0 X%1$s Y10\nCYCLE84(30,0,5,-20,,0,5,10,,0,300,300)\n";
+		String head = "G17 G90 G54 G71 G94\nT4 D1 M6 ; DRILL 8.5\nS1200 M3 F200\nG0 Z30\n" + drilled.formatted("10") + drilled.formatted("40") + drilled.formatted("70") + "T5 D1 M6 ; TAP M10\nS300 M3\nG0 Z30\n"
+				+ tapped.formatted("10");
+		assertThat(Samples.heard(head + tapped.formatted("40") + tapped.formatted("70") + "M30\n")).isEmpty();
+		assertThat(Samples.heard(head + tapped.formatted("70") + "M30\n")).singleElement().asString().startsWith("hole-skipped the hole at X40 Y10 is drilled with the 2 that T5 threads");
+	}
+
 	/** The way up from the last of them goes on to the next tool's height. */
 	@Test
 	void holesThatAreDrilledByMoves() {
