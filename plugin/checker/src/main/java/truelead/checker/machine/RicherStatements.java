@@ -11,7 +11,7 @@ import truelead.grammar.Expression;
 import truelead.grammar.Span;
 
 /**
- * Statements of richer control languages. Frames are followed as frames of their own; a name that a neighbouring file has is a call; those
+ * Statements of richer control languages. Shifts are followed as G52 is, other frames as frames of their own; a name that a neighbouring file has is a call; those
  * that move nothing are passed over; the others are reported once a program; drilling and tapping cycles make their holes.
  */
 final class RicherStatements {

@@ -24,6 +24,8 @@ final class TaperSize {
 	private static final double WHITWORTH = 0.640327;
 	/** Part of the pitch that the size may be off: some eight turns of the gauge, more than any shop leaves to the last cut (common practice, no source). */
 	private static final double ALLOWED = 0.5;
+	/** A cutter that goes round less often has several rows. */
+	private static final int ROWS = 2;
 	/** Part of a turn that closes a circle. */
 	private static final double ONCE = 0.9;
 	/** How far from the face the helix may end, pitches, for the face to be told. */
@@ -39,7 +41,9 @@ final class TaperSize {
 		Optional<Fact<Double>> cutter = operation.tool().facts().diameter();
 		HelixForm form = HelixForm.of(pass);
 		double surface = operation.wanted().surface().value();
-		if (gauge.isEmpty() || cutter.isEmpty() || comb(operation, form) && (pass.external() || form.turns() < ONCE || !(form.deepest(surface) > 0)) || !comb(operation, form) && Math.abs(form.highest(surface)) > NEAR * spec.pitch()) {
+		boolean comb = MillFacts.comb(operation) || form.turns() < ROWS;
+		boolean told = comb ? !pass.external() && form.turns() > ONCE && form.deepest(surface) > 0 : Math.abs(form.highest(surface)) <= NEAR * spec.pitch();
+		if (gauge.isEmpty() || cutter.isEmpty() || !told) {
 			return Optional.empty();
 		}
 		boolean american = spec.system().hasFlanksOf(60);
@@ -51,8 +55,8 @@ final class TaperSize {
 		boolean contour = form.onContour(wanted - taken, out * cutter.get().value());
 		double cut = 2 * pass.radius() + (contour ? 0 : out * cutter.get().value()) + taken;
 		// a comb goes its own length along the cone at once: whether its diameter is that of its tip or of its last row, nobody says
-		double cone = comb(operation, form) ? form.deepest(surface) * ThreadSpec.PIPE_TAPER : 0;
-		double error = comb(operation, form) ? Math.max(0, cut - taken - wanted) + Math.min(0, cut - taken - wanted + cone) : cut - wanted;
+		double cone = comb ? form.deepest(surface) * ThreadSpec.PIPE_TAPER : 0;
+		double error = comb ? Math.max(0, cut - taken - wanted) + Math.min(0, cut - taken - wanted + cone) : cut - wanted;
 		if (Double.isNaN(error) || Math.abs(error) <= ALLOWED * spec.pitch() + form.diameterRounding()) {
 			return Optional.empty();
 		}
@@ -62,10 +66,5 @@ final class TaperSize {
 				+ figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller")).on(operation)
 				.programmed("mean radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)
 				.from(pass.external() ? "root at the small end" : "major diameter at the face", figures.fine(wanted), american ? "ASME B1.20.1" : "ISO 7-1"));
-	}
-
-	/** Whether a cutter has several rows, or goes round too seldom for one alone. */
-	private static boolean comb(ThreadMilling operation, HelixForm form) {
-		return MillFacts.comb(operation) || form.turns() < 2;
 	}
 }

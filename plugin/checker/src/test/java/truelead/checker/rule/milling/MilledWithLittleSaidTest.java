@@ -160,4 +160,22 @@ class MilledWithLittleSaidTest {
 		assertThat(loud(good)).isEmpty();
 		one(good.replace(".600 NPT", ".480 NPT"), "helix-off-size", "1/2-14 NPT has about 0.8356 in there");
 	}
+
+	/** X1.135 for X5.135 is no taper that is off, but one arc that does not close. */
+	@Test
+	void anEndFarBesideTheConeIsThatOfItsArc() {
+		String good = "(RC 3/4 - VERTEILER)\nG21 G17 G40 G80 G90\nT1 M6 (BOHRER 24.0)\nG54 G0 X0 Y0 S900 M3\nG43 H1 Z20\nG81 Z-32 R2 F120\nG80\nT2 M6 (GEWINDEFRAESER D16 EINZAHNIG)\nG0 X0 Y0 S2600 M3\nG43 H2 Z20\nG1 Z1.361 F1000\n"
+				+ "G2 X5.249 Y0 Z0.907 I2.6244 J0 F180\nG2 X5.192 Y0 Z-0.907 I-5.249 J0\nG2 X5.135 Y0 Z-2.721 I-5.192 J0\nG2 X5.079 Y0 Z-4.536 I-5.135 J0\nG2 X5.022 Y0 Z-6.35 I-5.079 J0\nG2 X4.965 Y0 Z-8.164 I-5.022 J0\n"
+				+ "G2 X4.909 Y0 Z-9.979 I-4.965 J0\nG2 X4.852 Y0 Z-11.793 I-4.909 J0\nG2 X4.795 Y0 Z-13.607 I-4.852 J0\nG2 X4.739 Y0 Z-15.421 I-4.795 J0\nG2 X0 Y0 Z-15.875 I-2.3693 J0\nG0 Z20\nM30\n";
+		assertThat(loud(good)).isEmpty();
+		one(good.replace("X5.135 Y0", "X1.135 Y0"), "arc-not-closed", "starts 5.192 mm from its centre and ends 1.135 mm from it");
+	}
+
+	/** The mill that breaks the edge makes a circle wider than the thread: the hole is the drill's. */
+	@Test
+	void anEdgeBrokenByAMillIsNotTheHole() {
+		String good = NUT.replace("M48X5 - SPINDLE NUT", "M48X5, 25 DEEP").replace("T8 M6", "T3 M6 (DEBURR TOOL 90 DEG D16)\nG0 X0 Y0 S3000 M3\nG43 H3 Z30.\nG1 Z-8.5 F1000\nG1 X16.5 F400\nG3 I-16.5\nG1 X0\nG0 Z30.\nT8 M6");
+		assertThat(loud(good)).isEmpty();
+		one(good.replace("D30", "D28"), "helix-off-size", "cuts 46 mm, M48x5 needs at least 48 mm");
+	}
 }
