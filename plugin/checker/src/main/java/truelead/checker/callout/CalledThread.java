@@ -15,6 +15,8 @@ final class CalledThread {
 	private static final int MOST_STARTS = 8;
 	/** Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source). */
 	private static final double DEEP_IN_INCHES = 4;
+	/** Nobody calls out a metric thread less deep than this, in diameters: M20 X4 counts holes (common practice, no source). */
+	private static final double SHALLOW = 0.3;
 
 	private final PartRow row;
 	private final List<Part> parts;
@@ -95,11 +97,17 @@ final class CalledThread {
 		return draft.spec();
 	}
 
-	/** 3/8-16 X 6: so many of them, for no depth suits in either unit; 1/4-20 X 12 may be 12 mm deep. */
+	/** 3/8-16 X 6, 3/4-16 X 3 PLACES, M20 X4: so many of them, for no depth suits in either unit; 1/4-20 X 12 may be 12 mm deep. */
 	private boolean pieces(int i, ThreadDraft draft) {
 		ThreadSpec spec = draft.spec();
-		return draft.extent().filter(said -> !spec.system().metric() && said.unit().isEmpty() && said.value() == Math.rint(said.value()) && !row.is(i + 1, Meaning.DEPTH)
-				&& said.value() * LengthUnit.INCH.mm() > DEEP_IN_INCHES * spec.diameter() && said.value() <= spec.diameter()).isPresent();
+		return draft.extent().filter(said -> said.unit().isEmpty() && said.value() == Math.rint(said.value()) && !row.is(i + 1, Meaning.DEPTH)
+				&& (spec.system().metric() ? said.value() < SHALLOW * spec.diameter() : row.is(i + 1, Meaning.PLACES) || row.is(i + 1, Meaning.HOLE) || tooDeep(said.value(), spec))).isPresent();
+	}
+
+	/** Whether so many inches are no depth of a thread, and so many millimetres none either; of a pipe thread even its diameter is too much. */
+	private static boolean tooDeep(double number, ThreadSpec spec) {
+		double deepest = (spec.taperOnDiameter() > 0 ? 1 : DEEP_IN_INCHES) * spec.diameter();
+		return number * LengthUnit.INCH.mm() > deepest && number <= spec.diameter();
 	}
 
 	private Optional<Dimension> depth(int i, ThreadDraft draft, boolean pieces, List<Part> own, Optional<HoleEnd> end) {

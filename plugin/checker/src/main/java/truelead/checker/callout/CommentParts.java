@@ -71,6 +71,10 @@ final class CommentParts {
 		return !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.DRILL;
 	}
 
+	private boolean behindMill() {
+		return !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && (w.meaning() == Meaning.MILL || w.meaning() == Meaning.THREAD_MILL);
+	}
+
 	private void item(CalloutParser.ItemContext item) {
 		if (item.multiplied() != null) {
 			multiplied(item.multiplied());
@@ -148,8 +152,14 @@ final class CommentParts {
 
 	private void multiplied(CalloutParser.MultipliedContext m) {
 		double count = ParsedNumbers.value(m.NUMBER().getSymbol());
-		boolean step = m.DASH() != null && parts.isEmpty() && m.NUMBER().getSymbol().getStopIndex() + 1 < m.DASH().getSymbol().getStartIndex();
-		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step;
+		boolean apart = m.DASH() != null && m.NUMBER().getSymbol().getStopIndex() + 1 < m.DASH().getSymbol().getStartIndex();
+		boolean step = apart && parts.isEmpty();
+		// THREAD MILL 14.0 - M22X1.5: the cutter's diameter
+		boolean measured = apart && (m.NUMBER().getText().indexOf('.') >= 0 || behindMill());
+		if (measured) {
+			parts.add(new Part.Amount(new Dimension(count, Optional.empty()), Part.Role.PLAIN, offset(m.NUMBER().getSymbol().getStartIndex()), offset(m.NUMBER().getSymbol().getStopIndex() + 1)));
+		}
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step && !measured;
 		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
 		if (m.thread() != null) {
 			thread(m.thread(), number);
@@ -174,6 +184,12 @@ final class CommentParts {
 			parts.add(new Part.Other(text.substring(end(size), end(t)).strip(), end(size), end(t)));
 			return;
 		}
+		if (t.inch() != null && cutterOf(t.inch())) {
+			// .600 NPT THREAD MILL: the cutter's size, and what it mills
+			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
+			word(t.inch().series().getText(), t.inch().series().getStart(), t.inch().series().getStop());
+			return;
+		}
 		if (t.inch() != null && numberedSize(t.inch())) {
 			// 5 - .201 DRILL
 			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
@@ -187,6 +203,13 @@ final class CommentParts {
 			return;
 		}
 		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
+	}
+
+	/** A decimal and the name of a series that has no such size. */
+	private static boolean cutterOf(CalloutParser.InchContext inch) {
+		CalloutParser.DimensionContext size = inch.inchSize().dimension();
+		return inch.series() != null && inch.series().getStop() == inch.getStop() && inch.getStart() == inch.inchSize().getStart() && inch.inchSize().mark() == null
+				&& size.decimal != null && size.decimal.getText().indexOf('.') >= 0 && inch.turns() == null && inch.blankTurns == null && InchReading.of(inch).isEmpty();
 	}
 
 	/** A whole number, a dash apart, and a size that is no number of threads. */

@@ -8,7 +8,8 @@ public final class CutterTeeth {
 	private static final Set<String> ONE = Set.of("SINGLE", "SGL", "EINZAHN", "EINZAHNIG", "EINZAEHNIG", "EINZAHNFRASER", "EINZAHNFRAESER", "MONODENT", "MONODENTE", "MONODIENTE");
 	private static final Set<String> SEVERAL = Set.of("COMB", "MULTI", "MULTIFORM", "MULTITOOTH", "MEHRZAHN", "MEHRZAHNIG", "MEHRZAEHNIG", "MEHRRILLIG", "MEHRREIHIG", "KAMM", "PEIGNE", "PETTINE", "PEINE", "MULTIDENT",
 			"MULTIDENTE");
-	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN", "DENT", "DENTE", "DIENTE");
+	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN", "DENT", "DENTE", "DIENTE", "ROW", "REIHE", "FILA", "RANG");
+	private static final Set<String> ROWS = Set.of("ROWS", "REIHEN", "FILAS", "RANGS");
 	private static final Set<String> A_SINGLE = Set.of("1", "ONE", "EIN", "UNE", "UN", "UNO");
 
 	private CutterTeeth() {
@@ -22,6 +23,11 @@ public final class CutterTeeth {
 	/** The same of two words or a number and a word: ONE TOOTH, 1 ZAHN, UN DIENTE. */
 	public static boolean one(String number, String word) {
 		return TOOTH.contains(TradeWords.fold(word)) && A_SINGLE.contains(TradeWords.fold(number));
+	}
+
+	/** Whether a number before the word counts teeth or rows of them: 1 ROW, 5 REIHEN. */
+	static boolean counted(String word) {
+		return TOOTH.contains(TradeWords.fold(word)) || ROWS.contains(TradeWords.fold(word));
 	}
 
 	/** Whether a word says that there are several. */

@@ -23,6 +23,9 @@ final class MetricReading {
 	/** M12-4711 is the number of a part. */
 	private static final double PART_NUMBER = 1000;
 
+	/** Times the coarse pitch that no slip for a pitch reaches (common practice, no source). */
+	private static final double MUCH_COARSER = 1.4;
+
 	private MetricReading() {
 	}
 
@@ -41,7 +44,7 @@ final class MetricReading {
 		if (p != null && p.each != null) {
 			return multiStart(mj, size, ParsedNumbers.value(p.lead), ParsedNumbers.value(p.each)).map(s -> draft(m, marks, s, List.of(), false));
 		}
-		if (p != null && plausible(size, ParsedNumbers.value(p.pitch))) {
+		if (p != null && plausible(size, ParsedNumbers.value(p.pitch)) && !counts(m, size, ParsedNumbers.value(p.pitch))) {
 			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
 		}
 		if (p != null && p.P() != null && p.pitch.getText().startsWith(".") && plausible(size, Double.parseDouble(p.pitch.getText().substring(1)))) {
@@ -68,6 +71,13 @@ final class MetricReading {
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
 		boolean times = p != null && p.pitch != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
+	}
+
+	/** M20 X4: apart from the size, whole, and far coarser than the coarse series, it counts holes; M20X4 and M10 X 2 may be slips for a pitch. */
+	private static boolean counts(CalloutParser.MetricContext m, double size, double number) {
+		boolean apart = m.metricPitch().TIMES() != null && m.metricPitch().MM() == null && m.size.getStopIndex() + 1 < m.metricPitch().getStart().getStartIndex();
+		double coarse = ThreadTable.standard().coarsePitch(size).orElse(Double.NaN);
+		return apart && number >= 2 && number == Math.rint(number) && number > MUCH_COARSER * coarse;
 	}
 
 	/** M8X100, M20X150: French shops write the pitch in hundredths (common practice, no source); no thread is that deep. */

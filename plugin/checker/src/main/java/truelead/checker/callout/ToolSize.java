@@ -108,8 +108,8 @@ final class ToolSize {
 				}
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
-			// the other half of TAP DRILL, SPOT DRILL, CHAMFER MILL
-			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL));
+			// the other half of TAP DRILL, SPOT DRILL, CHAMFER MILL, FRESA ROSCA
+			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL) || row.is(i, Meaning.THREAD) && row.is(at, Meaning.MILL));
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
 			boolean variable = part instanceof Part.Amount a && a.role() == Part.Role.GAUGE && place(i);
@@ -149,7 +149,8 @@ final class ToolSize {
 	/** 4 FLUTE, 4-FLUTE, 6 HOLES, 4X, 25%: a number of something. */
 	private boolean counts(int i) {
 		boolean dash = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") && parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
-		return dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+		boolean teeth = whole(i) && i + 1 < parts.size() && CutterTeeth.counted(parts.get(i + 1) instanceof Part.Word w ? w.text() : parts.get(i + 1) instanceof Part.Other o ? o.text() : "");
+		return teeth || dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
 	}
 

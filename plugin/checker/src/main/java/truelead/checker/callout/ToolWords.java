@@ -145,7 +145,8 @@ final class ToolWords {
 	}
 
 	private void nameMill(int i) {
-		boolean thread = row.near(i, 4, Meaning.THREAD) || row.near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i);
+		// behind NPT and ACME a mill is one for threads
+		boolean thread = row.near(i, 4, Meaning.THREAD) || row.near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i) || row.is(i - 1, Meaning.SERIES);
 		if (thread) {
 			add(ToolKind.THREAD_MILL, i);
 		} else if (!followsTool(i)) {

@@ -129,7 +129,8 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		if (at < 0 || tokens.get(at).getType() != NoteLexer.NUMBER) {
 			return Optional.empty();
 		}
-		boolean callout = range(tokens, at) || at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X || tokens.get(at - 1).getText().equals("-"));
+		// .375 DIA X 18 TPI: no size right before the X
+		boolean callout = range(tokens, at) || at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X && !diameter(tokens, at - 2) || tokens.get(at - 1).getText().equals("-"));
 		double tpi = Double.parseDouble(tokens.get(at).getText());
 		return !callout && tpi >= 1 && tpi <= 100 ? Optional.of(LengthUnit.INCH.mm() / tpi) : Optional.empty();
 	}
@@ -168,9 +169,9 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		return token.getType() == NoteLexer.PITCH || token.getType() == NoteLexer.WORD && says(token, PITCHES);
 	}
 
-	/** The P of M20x4P2 stands right behind a number. */
+	/** The P of M20x4P2 stands right behind a number and before another one; 16P alone is a pitch. */
 	private static boolean follows(CommonTokenStream tokens, int at) {
-		return at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex() + 1 == tokens.get(at).getStartIndex();
+		return number(tokens, at + 1) && at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex() + 1 == tokens.get(at).getStartIndex();
 	}
 
 	/** PITCH 0.5-1.5, 1.0 TO 2.0 PITCH, MAX PITCH 2: what a cutter can make, not what it has. */

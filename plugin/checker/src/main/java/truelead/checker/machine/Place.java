@@ -194,6 +194,15 @@ final class Place {
 		}
 	}
 
+	Frame local() {
+		return local;
+	}
+
+	/** Whether a frame is in force whose places are known in itself alone. */
+	boolean tilted() {
+		return !tiltKey.isEmpty();
+	}
+
 	void local(Frame shift) {
 		local = shift;
 		compose();

@@ -1,6 +1,5 @@
 package truelead.checker.machine;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,11 +8,10 @@ import truelead.checker.program.Reason;
 import truelead.grammar.ChannelHeader;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
-import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
 /**
- * Statements of richer control languages. Frames are followed as frames of their own; a name that a neighbouring file has is a call; those
+ * Statements of richer control languages. Shifts are followed as G52 is, other frames as frames of their own; a name that a neighbouring file has is a call; those
  * that move nothing are passed over; the others are reported once a program; drilling and tapping cycles make their holes.
  */
 final class RicherStatements {
@@ -24,8 +22,6 @@ final class RicherStatements {
 	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "SAVE", "DISPLOF", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC", "SOFT", "BRISK", "FFWON", "FFWOF",
 			"WORKPIECE", "EXTERN", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS", "CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES",
 			"ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON", "DIAMOF", "LIMS", "STOPATEND");
-	private static final Set<String> FRAMES = Set.of("TRANS", "ROT", "SCALE", "MIRROR", "ROTS", "CYCLE800");
-	private static final Set<String> ADDED_FRAMES = Set.of("ATRANS", "AROT", "ASCALE", "AMIRROR", "AROTS");
 	/** Cycles of lathes that cut to a contour of which they say the name first (from memory). */
 	private static final Set<String> CONTOURS = Set.of("CYCLE95", "CYCLE62");
 	private static final Set<String> RETURNS = Set.of("RET");
@@ -33,11 +29,13 @@ final class RicherStatements {
 	private final Flow flow;
 	private final Calls calls;
 	private final MachineState state;
+	private final NamedFrames frames;
 
 	RicherStatements(Flow flow, Calls calls, MachineState state) {
 		this.flow = flow;
 		this.calls = calls;
 		this.state = state;
+		this.frames = new NamedFrames(flow, state);
 	}
 
 	/** Does what can be done for one element; text is the block's. */
@@ -66,12 +64,8 @@ final class RicherStatements {
 
 	private void follow(String name, List<Expression> arguments, Optional<Expression> repeats, Span span, String text) {
 		String written = text.substring(span.start(), span.end());
-		if (FRAMES.contains(name)) {
-			List<Object> frame = name.equals("CYCLE800") ? written.chars().noneMatch(c -> c >= '1' && c <= '9') ? List.of() : List.of(written) : frame(name, written);
-			boolean off = !name.equals("MIRROR") && frame.stream().allMatch(part -> part.equals(0.0) || part instanceof Character);
-			state.place.tilt(off || frame.isEmpty() ? List.of() : List.of(name, frame));
-		} else if (ADDED_FRAMES.contains(name)) {
-			state.place.tiltFurther(name + frame(name, written));
+		if (frames.follow(name, written)) {
+			return;
 		} else if (RETURNS.contains(name)) {
 			calls.returns().returned();
 		} else if (calls.named().follow(name, arguments, span, text)) {
@@ -87,24 +81,6 @@ final class RicherStatements {
 				notFollowed(name, !arguments.isEmpty());
 			}
 		}
-	}
-
-	/** What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not, TRANS X=R1*50, ROT RPL=R1*60. */
-	private List<Object> frame(String name, String written) {
-		List<Object> parts = new ArrayList<>();
-		for (Element element : ProgramText.of(written.substring(Math.min(name.length(), written.length()))).block(0).elements()) {
-			Value value = element instanceof Element.Word word ? flow.evaluator().value(word.value())
-					: element instanceof Element.Assignment named ? flow.evaluator().value(named.value()) : Value.unknown("");
-			if (element instanceof Element.Word word && value.known()) {
-				parts.add(word.address());
-				parts.add(value.number());
-			} else if (value.known()) {
-				parts.add(value.number());
-			} else {
-				parts.add(written);
-			}
-		}
-		return parts;
 	}
 
 	private void modal(Element.ModalCall call, String text) {

@@ -87,6 +87,8 @@ public enum Slip {
 	CENTRE_WITH_RADIUS(Reach.OPERATION),
 	/** The circle is another one, by more than a pitch: what it advances is no lead to judge. */
 	OTHER_CIRCLE(Reach.BLOCK),
+	/** The lead-in meets the wall at an angle: another arc was meant, and what this one climbs says nothing. */
+	AT_AN_ANGLE(Reach.BLOCK),
 	/** The path is turned round: it is left at an angle, has compensation on its other side, and ends at another level. */
 	TURNED_ROUND(Reach.OPERATION),
 	/** The arcs are turned round and go the short way, which keeps the lead. */

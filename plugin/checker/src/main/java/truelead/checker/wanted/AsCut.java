@@ -36,6 +36,11 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 		return drilled || tapped >= thick && tapped <= thick + BEHIND + LEADS_BEHIND * lead;
 	}
 
+	/** Whether a thread mill cuts it, and no tap. */
+	boolean isMilled() {
+		return Double.isNaN(tapped);
+	}
+
 	/** Whether lead or hole are that of a thread. */
 	boolean speaksFor(ThreadSpec thread) {
 		return suitsLead(thread) || suitsHole(thread);
@@ -53,7 +58,12 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 
 	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is; in the middle of a taper thread it goes less far. */
 	boolean suitsMilled(ThreadSpec thread) {
-		return suitsLead(thread) && milled.filter(d -> Math.abs(d - thread.diameter()) <= amiss(thread.taperOnDiameter() > 0) * thread.pitch()).isPresent();
+		return suitsLead(thread) && reaches(thread);
+	}
+
+	/** Whether a thread mill goes out to a thread's own diameter. */
+	boolean reaches(ThreadSpec thread) {
+		return milled.filter(d -> Math.abs(d - thread.diameter()) <= amiss(thread.taperOnDiameter() > 0) * thread.pitch()).isPresent();
 	}
 
 	private static double amiss(boolean taper) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
@@ -49,15 +50,25 @@ public final class TitleThreads {
 		}
 	}
 
-	/** The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. */
+	/**
+	 * The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. The part itself, as in M48X5 SPINDLE NUT, is the
+	 * thread where its lead is cut; the only thread of a title is, where a mill goes out to its diameter.
+	 */
 	Optional<Titled> of(AsCut cut) {
+		Optional<Titled> suiting = one(comment -> Callouts.read(comment, cut), spec -> cut.drill().isEmpty() ? cut.suitsLead(spec) : cut.suitsHole(spec) || cut.suitsMilled(spec));
+		if (suiting.isPresent() || !cut.isMilled()) {
+			return suiting;
+		}
+		return one(Callouts::chased, spec -> cut.suitsLead(spec) && (cut.drill().isEmpty() || cut.suitsHole(spec) || cut.suitsMilled(spec)))
+				.or(() -> one(Callouts::chased, any -> true).filter(titled -> titled.callout().certain() && cut.reaches(titled.callout().spec())));
+	}
+
+	/** The one thread of those that the comments name which will do. */
+	private Optional<Titled> one(Function<LineComment, List<Callout>> named, Predicate<ThreadSpec> wanted) {
 		Map<String, Titled> suiting = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
-			for (Callout callout : Callouts.read(comment, cut)) {
-				if (cut.drill().isEmpty() ? cut.suitsLead(callout.spec()) : cut.suitsHole(callout.spec()) || cut.suitsMilled(callout.spec())) {
-					suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout));
-				}
-			}
+			named.apply(comment).stream().filter(callout -> wanted.test(callout.spec()))
+					.forEach(callout -> suiting.putIfAbsent(callout.spec().withoutClass().designation(), titled(comment, callout)));
 		}
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
 	}

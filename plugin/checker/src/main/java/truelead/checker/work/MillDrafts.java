@@ -44,6 +44,8 @@ final class MillDrafts {
 
 	/** How far the lead of a thread may be off the one cut, a part of it, as by a slip (common practice, no source). */
 	private static final double NEAR = 0.3;
+	/** How far it may be off where one circle alone goes up, a part of it: the rounding of its words. */
+	private static final double AS_CALLED = 0.02;
 
 	private final Commentary commentary;
 	private final Stays stays;
@@ -142,11 +144,15 @@ final class MillDrafts {
 		return named && (compensated || run.advance() > 0 || tool.facts().thread().isPresent());
 	}
 
-	/** Whether a helix goes up more than once round, as no ramp into a pocket does, with the lead of a thread of the title or one not far off. */
+	/**
+	 * Whether a helix goes up, as no ramp into a pocket does, with the lead of a thread of the title: or one not far off, where it goes more than once round or beside
+	 * its path.
+	 */
 	private boolean titled(ArcRun run) {
 		double lead = run.advance() / run.sweep() * 2 * Math.PI;
-		return lead > 0 && run.sweep() > ONCE && titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part))
-				.suiting(thread -> Math.abs(thread.lead() - lead) <= NEAR * thread.lead()).isPresent();
+		double near = run.sweep() > ONCE || run.arcs().get(0).modal().compensation() != Compensation.OFF ? NEAR : AS_CALLED;
+		return lead > 0 && run.sweep() > ArcRuns.CIRCLE && titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part))
+				.suiting(thread -> Math.abs(thread.lead() - lead) <= near * thread.lead()).isPresent();
 	}
 
 	/** The line of the first comment of a stay that names a thread for certain; the largest number where none does. */

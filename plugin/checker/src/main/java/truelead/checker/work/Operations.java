@@ -32,6 +32,8 @@ final class Operations {
 
 	/** How much wider than a cutter the wall of its thread at least is: cutters are up to 0.84 of the diameter (common practice, no source). */
 	private static final double WALL = 1.15;
+	/** Part of the hole's depth that a seat goes down at most (common practice, no source). */
+	private static final double SEAT = 0.5;
 
 	/** @param stay number of the tool's stay in the spindle */
 	private record Group(int stay, Optional<Location> governing) {
@@ -100,8 +102,8 @@ final class Operations {
 	ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before, Strokes strokes, PassStretches stretches) {
 		MillPasses passes = stretches.all();
 		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty() : Optional.of(passes.typical().get(0).hole());
-		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder())));
 		Fact<Double> surface = surface(strokes, passes);
+		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder()), surface.value()));
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
 		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
@@ -115,11 +117,12 @@ final class Operations {
 				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}
 
-	/** The largest of the known diameters of cuts, mm. */
-	private static Optional<Double> widest(List<Cut> cuts) {
+	/** The largest of the known diameters of cuts that go down half as far as the deepest, mm: less is a seat or an edge that a mill breaks. */
+	private static Optional<Double> widest(List<Cut> cuts, double surface) {
 		Optional<Double> widest = Optional.empty();
+		double deepest = cuts.stream().mapToDouble(cut -> Math.abs(cut.tip() - surface)).max().orElse(0);
 		for (Cut cut : cuts) {
-			if (cut.diameter().isPresent() && (widest.isEmpty() || Double.compare(cut.diameter().get().value(), widest.get()) > 0)) {
+			if (cut.diameter().isPresent() && !(Math.abs(cut.tip() - surface) < SEAT * deepest) && (widest.isEmpty() || Double.compare(cut.diameter().get().value(), widest.get()) > 0)) {
 				widest = Optional.of(cut.diameter().get().value());
 			}
 		}

@@ -43,6 +43,8 @@ public final class WorkReader {
 
 	/** As many of a tool's own comments as are read for the thread of an idle point. */
 	private static final int OWN_COMMENTS = 20;
+	/** Times the taper that an arc of a taper thread changes its radius and is closed yet: more is another number (common practice, no source). */
+	private static final double MOST_TAPER = 2.5;
 
 	private WorkReader() {
 	}
@@ -187,14 +189,17 @@ public final class WorkReader {
 			return new Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(recorder.openArcs, operations));
 		}
 
-		/** A tapered helix changes its radius on purpose: under a callout that says so, or by 1/32 of its advance, the taper of pipe threads. */
+		/** A tapered helix changes its radius on purpose: under a callout that says so by a few times its taper at most, or by 1/32 of its advance, the taper of pipe threads. */
 		static List<Step.Arc> openArcs(List<Step.Arc> arcs, List<ThreadingOperation> operations) {
 			List<ThreadMilling> millings = operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
 			return arcs.stream().filter(arc -> millings.stream().noneMatch(milling -> tapered(milling, arc))).toList();
 		}
 
 		private static boolean tapered(ThreadMilling milling, Step.Arc arc) {
-			boolean called = milling.wanted().thread().filter(t -> t.value().taperOnDiameter() > 0).isPresent();
+			double taper = milling.wanted().thread().map(t -> t.value().taperOnDiameter() / 2).orElse(0.0);
+			int axis = arc.modal().plane().axis();
+			double most = MOST_TAPER * taper * Math.abs(arc.to().along(axis) - arc.from().along(axis)) + 3 * Math.min(arc.resolution(), 0.005);
+			boolean called = taper > 0 && Math.abs(arc.endRadius() - arc.startRadius()) <= most;
 			return milling.around(arc).stream().anyMatch(pass -> (called || pass.tapered()) && pass.helix().stream().anyMatch(one -> one == arc));
 		}
 

@@ -240,9 +240,18 @@ class FlowTest {
 
 	@Test
 	void framesOfRicherLanguagesAreFramesOfTheirOwn() {
-		Followed run = Followed.milling("G0 X1. Y1. Z1.", "TRANS X100 Y0", "G0 X1. Y1.", "TRANS", "G0 X2. Y2.", "TRANS X100 Y0", "G0 X1.");
+		Followed run = Followed.milling("G0 X1. Y1. Z1.", "ROT RPL=30", "G0 X1. Y1.", "ROT", "G0 X2. Y2.", "ROT RPL=30", "G0 X1.");
 		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.get(1)).isNotZero().isEqualTo(frames.get(3)));
 		assertThat(run.moves().get(2).modal().frame()).isZero();
+	}
+
+	/** TRANS shifts the zero as G52 does, ATRANS further; what is turned besides is a frame of its own. */
+	@Test
+	void aShiftByNameLeadsToThePlacesThatItMoves() {
+		Followed run = Followed.milling("G0 X1. Y1. Z1.", "TRANS X100 Y=20*2", "G0 X1. Y1.", "ATRANS X5", "G0 X1.", "TRANS", "G0 X2. Y2.", "TRANS X100", "AROT RPL=30", "G0 X1.");
+		assertThat(run.ends().subList(0, 4)).containsExactly("1,1,1", "101,41,1", "106,41,1", "2,2,1");
+		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.subList(0, 4)).allMatch(frame -> frame == 0))
+				.satisfies(frames -> assertThat(frames.get(4)).isNotZero());
 	}
 
 	@Test

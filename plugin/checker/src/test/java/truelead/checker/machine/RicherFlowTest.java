@@ -31,10 +31,10 @@ class RicherFlowTest {
 		assertThat(run.ends()).endsWith("?,5,?");
 	}
 
-	/** A frame is told by its values: in a loop the same words shift elsewhere each time, and for the next tool to the same places again. */
+	/** A frame is told by its values: in a loop the same words turn elsewhere each time, and for the next tool to the same places again. */
 	@Test
 	void aFrameIsToldByItsValues() {
-		Followed run = Followed.milling("R1=0", "FOR R1=0 TO 2", "TRANS X=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR", "TRANS", "FOR R1=0 TO 2", "TRANS X=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR");
+		Followed run = Followed.milling("R1=0", "FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR", "ROT", "FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR");
 		List<Integer> frames = run.strokes().stream().map(stroke -> stroke.modal().frame()).toList();
 		assertThat(frames.subList(0, 3)).doesNotHaveDuplicates();
 		assertThat(frames.subList(3, 6)).isEqualTo(frames.subList(0, 3));

@@ -33,7 +33,10 @@ final class BoltExit {
 		double major = thread.value().diameter();
 		double path = 2 * form.fromAxis(ExitScarsThread.leaves(pass));
 		double reach = last.modal().compensation() == pass.compensation() && form.onContour(BoltRoot.usual(thread.value()), -cutter) ? path : path - cutter;
-		if (!(below > 0) || !up(pass) || !(reach < major - form.diameterRounding()) || MillFacts.cutOff(work, pass)) {
+		// a taper thread is as thick as its bolt at one level alone: there the cutter must have come off the wall at least
+		boolean taper = thread.value().taperOnDiameter() > 0;
+		boolean off = taper && form.fromAxis(ExitScarsThread.leaves(pass)) > form.fromAxis(pass.last().to()) + ExitScarsThread.OFF_THE_WALL;
+		if (off || !(below > 0) || !up(pass) || !(reach < major - form.diameterRounding()) || MillFacts.cutOff(work, pass)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(work.shop().unit().value());

@@ -50,7 +50,7 @@ public final class CompMissing implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND);
+		return Set.of(Slip.UNIT_WORD, Slip.TURNED_ROUND, Slip.NO_CENTRE);
 	}
 
 	@Override

@@ -39,18 +39,18 @@ public final class CutterHitsBottom implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		Map<Place, Deep> deepest = new LinkedHashMap<>();
 		for (ThreadMilling operation : work.threadMillings()) {
-			Map<Place, Deep> deepest = new LinkedHashMap<>();
 			MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external() && !MillFacts.cutOff(work, pass))
 					.ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
 						wrong.accept(deep.finding());
 						deepest.merge(pass.place(), deep, (one, other) -> other.below() > one.below() ? other : one);
 					})), any -> { });
-			deepest.values().forEach(deep -> found.accept(deep.finding()));
 		}
+		deepest.values().forEach(deep -> found.accept(deep.finding()));
 	}
 
-	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole the deepest says it. */
+	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole, by several tools too, the deepest says it. */
 	private record Deep(double below, Finding finding) {
 	}
 
@@ -84,6 +84,9 @@ public final class CutterHitsBottom implements Rule {
 		double surface = operation.wanted().surface().value();
 		if (bore.isEmpty() && operation.wanted().through().map(Fact::value).orElse(false)) {
 			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures).ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
+			return;
+		}
+		if (bore.isEmpty() && OpenedHole.mayGoOn(operation, pass, below)) {
 			return;
 		}
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),

@@ -32,7 +32,7 @@ public final class EntryOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD, Slip.OTHER_CIRCLE, Slip.BESIDE_HOLE, Slip.NO_COMPENSATION, Slip.ABOVE_WORK);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD, Slip.OTHER_CIRCLE, Slip.BESIDE_HOLE, Slip.NO_COMPENSATION, Slip.ABOVE_WORK, Slip.AT_AN_ANGLE);
 	}
 
 	@Override

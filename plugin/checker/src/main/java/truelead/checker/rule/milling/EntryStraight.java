@@ -132,7 +132,8 @@ public final class EntryStraight implements Rule {
 		String message = arc ? "the lead-in arc meets the wall at " + degrees + " degrees; end it along the helix, at 0 degrees"
 				: "the cutter plunges straight into the wall, at " + degrees + " degrees to the helix; lead in on an arc of half a turn that climbs with the thread";
 		boolean meant = light(operation, pass) || computed(last.get()) && straightOut(pass);
-		found.accept(Draft.of(this, meant ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
-				.programmed("angle of entry", degrees + " degrees", last.get().block()).finding());
+		Draft draft = Draft.of(this, meant ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(last.get().block(), "XYZ"), message).on(operation)
+				.programmed("angle of entry", degrees + " degrees", last.get().block());
+		found.accept((arc ? draft.tells(Slip.AT_AN_ANGLE) : draft).finding());
 	}
 }

@@ -25,7 +25,7 @@ import truelead.checker.work.Work;
 public final class ExitScarsThread implements Rule {
 
 	/** How far from the wall a cutter at least goes to be off it, mm: less than any thread is deep. */
-	private static final double OFF_THE_WALL = 0.05;
+	static final double OFF_THE_WALL = 0.05;
 
 	@Override
 	public String name() {
@@ -48,7 +48,7 @@ public final class ExitScarsThread implements Rule {
 				MillFacts.look(inside, (pass, wrong) -> fromTheWall(work, operation, pass, wrong), found);
 			} else if (thread.isPresent() && cutter.isPresent()) {
 				MillFacts.look(inside, (pass, wrong) -> look(work, operation, pass, thread.get(), cutter.getAsDouble(), wrong), found);
-				MillFacts.look(operation.passes().where(pass -> pass.external() && !goesOn(pass) && thread.get().value().taperOnDiameter() == 0),
+				MillFacts.look(operation.passes().where(pass -> pass.external() && !goesOn(pass)),
 						(pass, wrong) -> BoltExit.of(this, work, operation, pass, thread.get(), cutter.getAsDouble()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}

@@ -58,7 +58,7 @@ public final class HelixOffPitch implements Rule {
 		HelixForm form = HelixForm.of(pass);
 		double lead = form.lead();
 		double error = lead - thread.lead();
-		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding()) {
+		if (Double.isNaN(error) || form.turns() < 0.4 || Math.abs(error) <= form.leadRounding() || MillFacts.cutOff(work, pass)) {
 			return;
 		}
 		boolean ring = MillFacts.ring(pass);

@@ -78,6 +78,9 @@ public final class HelixUneven implements Rule {
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, double wanted, Consumer<Finding> found) {
+		if (MillFacts.cutOff(work, pass)) {
+			return;
+		}
 		HelixForm form = HelixForm.of(pass);
 		// a helix that is even at the wrong lead is off pitch, not uneven: judge by the lead wanted only where some arc keeps it
 		double tells = pass.helix().stream().mapToDouble(form::angle).max().orElse(0) / TELLS;

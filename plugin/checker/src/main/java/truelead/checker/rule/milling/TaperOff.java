@@ -37,7 +37,7 @@ public final class TaperOff implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD);
+		return Set.of(Slip.UNIT_WORD, Slip.NO_CENTRE);
 	}
 
 	@Override

@@ -24,20 +24,26 @@ final class TaperSize {
 	private static final double WHITWORTH = 0.640327;
 	/** Part of the pitch that the size may be off: some eight turns of the gauge, more than any shop leaves to the last cut (common practice, no source). */
 	private static final double ALLOWED = 0.5;
+	/** A cutter that goes round less often has several rows. */
+	private static final int ROWS = 2;
+	/** Part of a turn that closes a circle. */
+	private static final double ONCE = 0.9;
 	/** How far from the face the helix may end, pitches, for the face to be told. */
 	private static final double NEAR = 3;
 
 	private TaperSize() {
 	}
 
-	/** The finding of a helix of another size; empty where it is right, by a cutter with several rows, and where the face is not near its end. */
+	/** The finding of a helix of another size; empty where it is right, and where the face is not near its end. */
 	static Optional<Draft> of(Rule rule, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
 		ThreadSpec spec = thread.value();
 		OptionalDouble gauge = ThreadTable.standard().limits(spec).map(Limits::pitchMinMm).orElse(OptionalDouble.empty());
 		Optional<Fact<Double>> cutter = operation.tool().facts().diameter();
 		HelixForm form = HelixForm.of(pass);
 		double surface = operation.wanted().surface().value();
-		if (gauge.isEmpty() || cutter.isEmpty() || MillFacts.comb(operation) || form.turns() < 2 || Math.abs(form.highest(surface)) > NEAR * spec.pitch()) {
+		boolean comb = MillFacts.comb(operation) || form.turns() < ROWS;
+		boolean told = comb ? !pass.external() && form.turns() > ONCE && form.deepest(surface) > 0 : Math.abs(form.highest(surface)) <= NEAR * spec.pitch();
+		if (gauge.isEmpty() || cutter.isEmpty() || !told) {
 			return Optional.empty();
 		}
 		boolean american = spec.system().hasFlanksOf(60);
@@ -48,11 +54,14 @@ final class TaperSize {
 		double taken = out * middle * ThreadSpec.PIPE_TAPER;
 		boolean contour = form.onContour(wanted - taken, out * cutter.get().value());
 		double cut = 2 * pass.radius() + (contour ? 0 : out * cutter.get().value()) + taken;
-		double error = cut - wanted;
+		// a comb goes its own length along the cone at once: whether its diameter is that of its tip or of its last row, nobody says
+		double cone = comb ? form.deepest(surface) * ThreadSpec.PIPE_TAPER : 0;
+		double error = comb ? Math.max(0, cut - taken - wanted) + Math.min(0, cut - taken - wanted + cone) : cut - wanted;
 		if (Double.isNaN(error) || Math.abs(error) <= ALLOWED * spec.pitch() + form.diameterRounding()) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(pass.modal().unit());
+		cut = wanted + error;
 		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), "helix and cutter of " + figures.fine(cutter.get().value()) + " cut " + figures.fine(cut) + " at the face, " + MillFacts.name(operation) + " has about "
 				+ figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller")).on(operation)
 				.programmed("mean radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)

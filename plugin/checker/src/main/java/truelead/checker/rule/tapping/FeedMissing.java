@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Modal;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
@@ -51,9 +52,13 @@ public final class FeedMissing extends TappingRule {
 		}
 	}
 
-	/** A thread mill that is fed by an F of the tool before: written above the block that changes to it, and none behind. */
+	/** A thread mill that no F feeds, or one of the tool before: written above the block that changes to it, and none behind. */
 	private Optional<Draft> leftOver(ThreadMilling milling) {
 		BlockRef pass = milling.block();
+		Modal modal = milling.passes().get(0).modal();
+		if (!modal.feed().isSet() && modal.feedMode() == FeedMode.PER_MINUTE) {
+			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), "no F is in force where " + milling.tool().name() + " mills the thread: the control stops there; F in this block"));
+		}
 		Optional<WordRef> feed = milling.passes().get(0).modal().feed().word();
 		Optional<BlockRef> change = milling.passes().get(0).modal().toolChange();
 		boolean old = feed.isPresent() && change.isPresent() && feed.get().block().above(change.get()) && change.get().above(pass);
