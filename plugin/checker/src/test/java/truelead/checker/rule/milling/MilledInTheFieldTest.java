@@ -31,8 +31,8 @@ class MilledInTheFieldTest {
 	@Test
 	void oneWrongCutterIsOneFinding() {
 		String two = HOLES + MILL + helix(0, 3) + "(M18X1.5-6H)\n" + helix(40, 4);
-		assertThat(heard(two.replace("X40.\n", "T5 M6 (DRILL 16.5)\nX40. S900 M3\nG43 H5 Z20.\nG81 Z-32. R3. F120\n") + "M30\n")).isEmpty();
-		assertThat(heard(two.replace("X40.\n", "T5 M6 (DRILL 16.5)\nX40. S900 M3\nG43 H5 Z20.\nG81 Z-32. R3. F120\n").replace("D10", "D8") + "M30\n")).singleElement().asString()
+		assertThat(heard(two.replace("X40.\n", "G80\nT5 M6 (DRILL 16.5)\nX40. S900 M3\nG43 H5 Z20.\nG81 Z-32. R3. F120\n") + "M30\n")).isEmpty();
+		assertThat(heard(two.replace("X40.\n", "G80\nT5 M6 (DRILL 16.5)\nX40. S900 M3\nG43 H5 Z20.\nG81 Z-32. R3. F120\n").replace("D10", "D8") + "M30\n")).singleElement().asString()
 				.endsWith("or the cutter is another: 10 mm suits all 2 threads of this tool");
 	}
 
