@@ -1,10 +1,13 @@
 package truelead.checker.rule.hole;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
+import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
@@ -13,7 +16,9 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.work.Work;
 
 /** Signs lost in the heights of cycles along Z: a drill whose R lies as far in the stock as others start above it, and a tool that stands below its R when its cycle begins. */
 final class DrillHeights {
@@ -24,16 +29,21 @@ final class DrillHeights {
 	/** Levels that differ by no more are one, mm. */
 	private static final double SAME = 1e-3;
 
-	private final Rule rule;
+	/** Tools that open no pocket in which a drill may start. */
+	private static final Set<ToolKind> ON_AXIS = EnumSet.of(ToolKind.DRILL, ToolKind.CENTRE_DRILL, ToolKind.SPOT_DRILL, ToolKind.REAMER, ToolKind.BORING, ToolKind.COUNTERSINK);
 
-	DrillHeights(Rule rule) {
+	private final Rule rule;
+	private final Work work;
+
+	DrillHeights(Rule rule, Work work) {
 		this.rule = rule;
+		this.work = work;
 	}
 
 	/**
 	 * What is wrong with the drills of a hole.
 	 *
-	 * @param starts where the tool starts that threads it, mm; empty for a thread mill
+	 * @param starts where the tool starts that threads it, of a thread mill the upper end of its helix, mm
 	 */
 	Optional<Draft> wrong(Visit visit, OptionalDouble starts) {
 		for (Cut cut : visit.hole().cuts()) {
@@ -63,17 +73,23 @@ final class DrillHeights {
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
 		double r = drill.rLevel();
-		boolean lost = r < -SAME && DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (!lost || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME)) {
+		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= 0).toArray() : new double[0];
+		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
+		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());
 		Setting word = drill.cycle().word('R').orElse(Setting.NONE);
-		Draft draft = Draft.of(rule, Severity.ERROR, word, drill.block(), "R is at Z" + level(r, figures) + ", and nothing is open there before " + cut.tool().name()
-				+ ", while the hole's other tools start at Z" + level(-r, figures) + ": the drill is driven into the stock in rapid; R" + level(-r, figures))
+		Draft draft = Draft.of(rule, mirrored ? Severity.ERROR : Severity.WARNING, word, drill.block(), "R is at Z" + level(r, figures) + ", and nothing is open there before " + cut.tool().name()
+				+ ", while another tool of the hole starts at Z" + level(mirrored ? -r : above[0], figures) + ": the drill is driven into the stock in rapid; R" + level(-r, figures))
 				.programmed("level of R", figures.length(r), word);
 		LevelFix.start(drill, -r, false, "see that nothing has opened the stock down to there").ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** Whether a tool may open a pocket: an end mill, or one of which nothing is known. */
+	private static boolean mayPocket(ToolUse tool) {
+		return tool.change().isPresent() && tool.facts().kind().map(Fact::value).filter(kind -> ON_AXIS.contains(kind) || kind.threading()).isEmpty();
 	}
 
 	private static Stream<Cut> others(Cut cut, Visit visit) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -20,6 +21,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -59,7 +61,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (!work.shop().profile().isLathe()) {
-			signs(operation, visits).ifPresent(found);
+			signs(operation, visits, work).ifPresent(found);
 		}
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
@@ -74,11 +76,13 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	/** A sign lost in the heights of the drills, or above the tap's cycle. */
-	private Optional<Draft> signs(ThreadingOperation operation, Visits visits) {
-		DrillHeights heights = new DrillHeights(this);
+	private Optional<Draft> signs(ThreadingOperation operation, Visits visits, Work work) {
+		DrillHeights heights = new DrillHeights(this, work);
 		for (Visit visit : visits.typical()) {
 			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
-			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
+			DoubleStream mill = operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order())
+					.mapToDouble(pass -> Math.max(pass.startLevel(), pass.endLevel())) : DoubleStream.empty();
+			Optional<Draft> draft = heights.wrong(visit, DoubleStream.concat(tap.stream().mapToDouble(TapStroke::start), mill).findFirst())
 					.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
 			if (draft.isPresent()) {
 				return draft;

@@ -28,6 +28,10 @@ public final class ThreadTooShort extends HoleRule {
 	/** Turns that hold no screw, and that no tap but its lead makes, whatever is wanted (common practice, no source). */
 	private static final double NO_THREAD = 2;
 
+	/** Full thread of so small a part of its diameter holds no screw, at the mouth of a hole so many times as deep as the tap goes (common practice, no source). */
+	private static final double HARDLY_ANY = 0.3;
+	private static final double DEEP_HOLE = 2.5;
+
 	/** What the decimals of a depth in a comment leave open, mm: .55 DEEP is 13.97, and the tap goes 14. */
 	private static final double SAID = 0.1;
 
@@ -56,8 +60,13 @@ public final class ThreadTooShort extends HoleRule {
 		});
 		// of a wall that is to be threaded through not-through says how deep
 		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
-		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown() && d.tip() <= Math.min(NO_THREAD * d.pitch(), d.lead().length(d.pitch())) + 1e-6)
-				.ifPresent(depth -> found.accept(leadAlone(depth)));
+		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown()).ifPresent(depth -> {
+			if (depth.tip() <= Math.min(NO_THREAD * depth.pitch(), depth.lead().length(depth.pitch())) + 1e-6) {
+				found.accept(leadAlone(depth));
+			} else if (hardlyAny(depth)) {
+				found.accept(hardly(depth));
+			}
+		});
 		tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).flatMap(depth -> belowSeat(depth).stream()).findFirst().ifPresent(found);
 	}
 
@@ -79,6 +88,20 @@ public final class ThreadTooShort extends HoleRule {
 
 	private static double end(Cut cut) {
 		return Double.isNaN(cut.shoulder()) ? cut.tip() : cut.shoulder();
+	}
+
+	/** Whether a tap makes hardly a turn or two of thread in a hole that is drilled for much more, as where a digit of its depth is lost. */
+	private static boolean hardlyAny(TapDepth depth) {
+		double diameter = depth.tapping().wanted().statedThread().map(thread -> thread.value().diameter()).orElse(Double.NaN);
+		return depth.tip() - depth.lead().length(depth.pitch()) < HARDLY_ANY * diameter
+				&& depth.stroke().hole().fullBefore(depth.stroke().order()).filter(drill -> depth.below(drill.shoulder()) >= DEEP_HOLE * depth.tip()).isPresent();
+	}
+
+	private Draft hardly(TapDepth depth) {
+		Figures figures = depth.figures();
+		return depth.evidence(Draft.of(this, Severity.WARNING, depth.depthWord(), depth.stroke().block(), "the tap goes " + figures.length(depth.tip()) + " deep, less its " + depth.lead().said() + " that is "
+				+ figures.length(Math.max(0, depth.tip() - depth.lead().length(depth.pitch()))) + " of full thread in a hole drilled " + figures.length(depth.below(depth.stroke().hole().fullBefore(depth.stroke().order()).orElseThrow().shoulder()))
+				+ " deep: no screw holds in it; see the depth"));
 	}
 
 	private Draft leadAlone(TapDepth depth) {

@@ -91,7 +91,7 @@ class DrillsOfThreadsTest {
 	void aDrillWhoseRLostItsSignIsDrivenIntoTheStock() {
 		String plain = TAPPED.replace("R5. F500.", "R2.5 F500.").replace("G98 G81 Z-3.5 R2.5 F200.\nX30.\n", "");
 		assertThat(heard(plain)).isEmpty();
-		one(plain.replace("R2.5 Q4.", "R-2.5 Q4."), "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while the hole's other tools start at Z2.5");
+		one(plain.replace("R2.5 Q4.", "R-2.5 Q4."), "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z2.5: the drill is driven into the stock in rapid");
 	}
 
 	@ParameterizedTest
@@ -104,6 +104,22 @@ class DrillsOfThreadsTest {
 	void aSlipAtTheDrillOfAMilledThread(String right, String wrong, String rule, String message) {
 		assertThat(MILLED).contains(right);
 		one(MILLED.replace(right, wrong), rule, message);
+	}
+
+	/** The tap starts higher than the drill, the thread mill's helix ends above level 0; an end mill may have opened a pocket. */
+	@Test
+	void aDrillStartsInStockWhateverTheOtherToolsHeight() {
+		String plain = TAPPED.replace("G98 G81 Z-3.5 R2.5 F200.\nX30.\n", "").replace("R2.5 Q4.", "R-2.5 Q4.");
+		one(plain, "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z5");
+		one(MILLED.replace("R2. F140.", "R-2. F140."), "plane-heights-wrong", "R is at Z-2, and nothing is open there before T2, while another tool of the hole starts at Z0.75");
+		assertThat(heard(plain.replace("SPOT 90 DEG", "END MILL 20"))).isEmpty();
+	}
+
+	/** Z-14 without its 1: the drill's hole tells that more was meant. */
+	@Test
+	void aTapThatHardlyGoesInHoldsNoScrew() {
+		one(TAPPED.replace("G84 Z-17.", "G84 Z-5."), "thread-too-short", "the tap goes 5 mm deep, less its lead of 2.5 turns that is 1.88 mm of full thread in a hole drilled 22.46 mm deep");
+		assertThat(heard(TAPPED.replace("G84 Z-17.", "G84 Z-5.").replace("G83 Z-24.5", "G83 Z-10."))).isEmpty();
 	}
 
 	@ParameterizedTest
