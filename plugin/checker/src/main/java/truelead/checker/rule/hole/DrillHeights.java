@@ -20,7 +20,7 @@ import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Work;
 
-/** Signs lost in the heights of cycles along Z: a drill whose R lies as far in the stock as others start above it, and a tool that stands below its R when its cycle begins. */
+/** Signs lost in the heights of cycles along Z: a drill whose R lies as far in the stock as others start above it, or less far, and a tool that stands below its R when its cycle begins. */
 final class DrillHeights {
 
 	/** A tool that stands so far below R and below level 0 when its cycle begins has gone there by mistake, mm (common practice, no source). */
@@ -43,7 +43,7 @@ final class DrillHeights {
 	/**
 	 * What is wrong with the drills of a hole.
 	 *
-	 * @param starts where the tool starts that threads it, of a thread mill the upper end of its helix, mm
+	 * @param starts where the tap starts, mm; empty for a thread mill
 	 */
 	Optional<Draft> wrong(Visit visit, OptionalDouble starts) {
 		for (Cut cut : visit.hole().cuts()) {
@@ -73,7 +73,7 @@ final class DrillHeights {
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
 		double r = drill.rLevel();
-		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= 0).toArray() : new double[0];
+		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= -r - SAME).toArray() : new double[0];
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
 		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();

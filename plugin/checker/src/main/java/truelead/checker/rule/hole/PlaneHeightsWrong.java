@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.DoubleStream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -21,7 +20,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
-import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -80,9 +78,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		DrillHeights heights = new DrillHeights(this, work);
 		for (Visit visit : visits.typical()) {
 			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
-			DoubleStream mill = operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order())
-					.mapToDouble(pass -> Math.max(pass.startLevel(), pass.endLevel())) : DoubleStream.empty();
-			Optional<Draft> draft = heights.wrong(visit, DoubleStream.concat(tap.stream().mapToDouble(TapStroke::start), mill).findFirst())
+			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
 					.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
 			if (draft.isPresent()) {
 				return draft;

@@ -15,6 +15,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -92,7 +93,7 @@ public final class ThreadTooShort extends HoleRule {
 
 	/** Whether a tap makes hardly a turn or two of thread in a hole that is drilled for much more, as where a digit of its depth is lost. */
 	private static boolean hardlyAny(TapDepth depth) {
-		double diameter = depth.tapping().wanted().statedThread().map(thread -> thread.value().diameter()).orElse(Double.NaN);
+		double diameter = depth.tapping().wanted().statedThread().map(Fact::value).filter(thread -> thread.taperOnDiameter() == 0).map(ThreadSpec::diameter).orElse(Double.NaN);
 		return depth.tip() - depth.lead().length(depth.pitch()) < HARDLY_ANY * diameter
 				&& depth.stroke().hole().fullBefore(depth.stroke().order()).filter(drill -> depth.below(drill.shoulder()) >= DEEP_HOLE * depth.tip()).isPresent();
 	}
