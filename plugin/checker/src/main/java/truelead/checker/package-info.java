@@ -17,7 +17,7 @@
  * <li>where more of a stay differs, and numbers alone were edited, the stays followed and all that are at their holes or beside them, now or
  *     before ({@code Sections}, {@code HoleStays}), are sorted by themselves and their operations judged as a {@code Work.part}: that makes one
  *     of any number of operations cheap. Of the others the findings stay ({@code FoundByPart}), and so do those about no operation of a rule that
- *     says that they are of one stay ({@code Rule.isOfAStay});
+ *     says that they are of one stay ({@code Rule.isOfAStay}) and tells of those alone that {@code Work.judges};
  * <li>in all other cases, in programs that jump, call, set variables or are a lathe's, and where edits of the second and third kind follow each
  *     other (each makes the other's state void), all is checked anew.
  * </ul>
