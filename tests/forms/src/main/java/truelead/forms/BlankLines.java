@@ -1,15 +1,9 @@
 package truelead.forms;
 
 import java.util.List;
-import java.util.Optional;
 
 /** Lines with nothing in them say nothing. */
 final class BlankLines implements Form {
-
-	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
 
 	@Override
 	public List<String> rewrite(Program program) {

@@ -1,22 +1,13 @@
 package truelead.forms;
 
 import java.util.Locale;
-import java.util.Optional;
 import truelead.grammar.Block;
 
 /** G01 is G1 and M03 is M3. */
-final class CodesOfTwoDigits extends BlockByBlock {
+final class CodesOfTwoDigits extends PlainBlocks {
 
 	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
-
-	@Override
-	String rewrite(Program program, Block block, Course.State before) {
-		if (!Words.plain(block)) {
-			return block.text();
-		}
+	String plain(Program program, Block block, Course.State before) {
 		return Words.each(block, word -> "GM".indexOf(word.address()) >= 0 && Words.value(word) < 10 && Words.value(word) == Math.rint(Words.value(word))
 				? String.format(Locale.ROOT, "%c%02.0f", word.address(), Words.value(word)) : null);
 	}

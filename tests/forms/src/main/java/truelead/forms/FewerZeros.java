@@ -1,21 +1,12 @@
 package truelead.forms;
 
-import java.util.Optional;
 import truelead.grammar.Block;
 
 /** A zero before the point, zeros behind the last decimal and leading zeros of codes say nothing. */
-final class FewerZeros extends BlockByBlock {
+final class FewerZeros extends PlainBlocks {
 
 	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
-
-	@Override
-	String rewrite(Program program, Block block, Course.State before) {
-		if (!Words.plain(block)) {
-			return block.text();
-		}
+	String plain(Program program, Block block, Course.State before) {
 		return Words.each(block, word -> {
 			String number = Words.written(block, word).substring(1).strip();
 			if ("GM".indexOf(word.address()) >= 0) {

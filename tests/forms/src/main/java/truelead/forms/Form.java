@@ -18,7 +18,9 @@ interface Form {
 	}
 
 	/** Why this program cannot be written in this form with certainty; empty where it can. */
-	Optional<String> declines(Program program);
+	default Optional<String> declines(Program program) {
+		return Optional.empty();
+	}
 
 	/** The program's lines in this form, each of one or more lines; as they were where nothing of it has another form. */
 	List<String> rewrite(Program program);

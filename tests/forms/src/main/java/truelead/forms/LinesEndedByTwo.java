@@ -1,15 +1,9 @@
 package truelead.forms;
 
 import java.util.List;
-import java.util.Optional;
 
 /** A line ends by a line feed, with a carriage return before it or without. */
 final class LinesEndedByTwo implements Form {
-
-	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
 
 	@Override
 	public List<String> rewrite(Program program) {

@@ -1,11 +1,10 @@
 package truelead.forms;
 
-import java.util.Optional;
 import java.util.Set;
 import truelead.grammar.Block;
 
 /** Zeros behind the last decimal, a zero before the point and a plus sign change no number. */
-final class MoreDecimals extends BlockByBlock {
+final class MoreDecimals extends PlainBlocks {
 
 	/** What is off by the rounding of F is told by its last decimal: more decimals written are more promised. */
 	@Override
@@ -14,15 +13,7 @@ final class MoreDecimals extends BlockByBlock {
 	}
 
 	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
-
-	@Override
-	String rewrite(Program program, Block block, Course.State before) {
-		if (!Words.plain(block)) {
-			return block.text();
-		}
+	String plain(Program program, Block block, Course.State before) {
 		return Words.each(block, word -> {
 			if ("XYZRIJKQFUW".indexOf(word.address()) < 0 || !Words.pointed(word)) {
 				return null;

@@ -1,22 +1,13 @@
 package truelead.forms;
 
-import java.util.Optional;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 
 /** Words need no space between them. */
-final class Packed extends BlockByBlock {
+final class Packed extends PlainBlocks {
 
 	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
-
-	@Override
-	String rewrite(Program program, Block block, Course.State before) {
-		if (!Words.plain(block)) {
-			return block.text();
-		}
+	String plain(Program program, Block block, Course.State before) {
 		if (Words.head(block)) {
 			return block.text();
 		}

@@ -1,6 +1,7 @@
 package truelead.forms;
 
 import java.util.List;
+import java.util.Objects;
 import truelead.grammar.Block;
 
 /** A form that writes the canned cycles of a program anew, each with the places behind it; only rows whose places are known and whose end is told. */
@@ -8,11 +9,6 @@ abstract class RowByRow implements Form {
 
 	/** Writes a row into the program's lines; lines that are no longer needed become null. */
 	abstract void rewrite(Program program, Row row, Course.State before, List<String> lines);
-
-	/** What stands behind the program's own blocks afterwards: subprograms. */
-	List<String> behind() {
-		return List.of();
-	}
 
 	@Override
 	public List<String> rewrite(Program program) {
@@ -23,7 +19,7 @@ abstract class RowByRow implements Form {
 				rewrite(program, row, states.get(row.head()), lines);
 			}
 		}
-		lines.removeIf(java.util.Objects::isNull);
+		lines.removeIf(Objects::isNull);
 		return lines;
 	}
 

@@ -2,16 +2,10 @@ package truelead.forms;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
 /** What people write means the same in small letters. */
 final class SmallComments implements Form {
-
-	@Override
-	public Optional<String> declines(Program program) {
-		return Optional.empty();
-	}
 
 	@Override
 	public List<String> rewrite(Program program) {

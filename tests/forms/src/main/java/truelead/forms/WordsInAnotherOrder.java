@@ -9,7 +9,7 @@ import truelead.grammar.Block;
 import truelead.grammar.Element;
 
 /** A control takes the words of a block together, whatever their order. */
-final class WordsInAnotherOrder extends BlockByBlock {
+final class WordsInAnotherOrder extends PlainBlocks {
 
 	@Override
 	public Optional<String> declines(Program program) {
@@ -17,10 +17,7 @@ final class WordsInAnotherOrder extends BlockByBlock {
 	}
 
 	@Override
-	String rewrite(Program program, Block block, Course.State before) {
-		if (!Words.plain(block)) {
-			return block.text();
-		}
+	String plain(Program program, Block block, Course.State before) {
 		boolean kept = Words.head(block) || Words.end(block) || Words.call(block) || Words.says(block, 'G', 52, 92) || block.elements().size() != block.words().size() && !ends(block);
 		if (kept) {
 			return block.text();
