@@ -1,12 +1,11 @@
 package truelead.checker.rule;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Modal;
+import truelead.checker.pass.MillPass;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -26,22 +25,30 @@ public final class HoleMakers {
 
 	private final List<Maker> all = new ArrayList<>();
 	/** By the stay of a tool, the state that it was last seen in. */
-	private final Map<Integer, Modal> seen = new HashMap<>();
+	private final Modal[] seen;
 
 	private HoleMakers(Work work) {
+		seen = new Modal[work.tools().size()];
 		for (ThreadingOperation operation : work.operations()) {
 			if (operation instanceof Tapping tapping) {
 				tapping.strokes().typical().forEach(stroke -> add(stroke.hole(), stroke.order(), operation));
 			} else if (operation instanceof ThreadMilling milling) {
-				milling.firstPasses().typical().stream().filter(pass -> !pass.external()).forEach(pass -> add(pass.hole(), pass.order(), operation));
+				for (MillPass pass : milling.firstPasses().typical()) {
+					if (!pass.external()) {
+						add(pass.hole(), pass.order(), operation);
+					}
+				}
 			}
 		}
 	}
 
 	private void add(Hole hole, int order, ThreadingOperation operation) {
 		for (Cut cut : hole.makingBefore(order)) {
-			boolean other = cut.tool().index() != operation.tool().index() && (cut.kind().drills() || cut.kind() == Cut.Kind.REAM);
-			if (other && seen.put(cut.tool().index(), cut.step().modal()) != cut.step().modal()) {
+			int stay = cut.tool().index();
+			Modal modal = cut.step().modal();
+			boolean makes = cut.kind().drills() || cut.kind() == Cut.Kind.REAM;
+			if (makes && stay != operation.tool().index() && seen[stay] != modal) {
+				seen[stay] = modal;
 				all.add(new Maker(cut, operation));
 			}
 		}

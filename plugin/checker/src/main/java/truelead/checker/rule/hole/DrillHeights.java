@@ -2,7 +2,6 @@ package truelead.checker.rule.hole;
 
 import java.util.EnumSet;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -40,15 +39,12 @@ final class DrillHeights {
 		this.work = work;
 	}
 
-	/**
-	 * What is wrong with the drills of a hole.
-	 *
-	 * @param starts where the tap starts, mm; empty for a thread mill
-	 */
-	Optional<Draft> wrong(Visit visit, OptionalDouble starts) {
+	/** What is wrong with the drills of a hole. */
+	Optional<Draft> wrong(Visit visit) {
 		for (Cut cut : visit.hole().cuts()) {
 			if (cut.order() < visit.order() && cut.kind().drills() && cut.step() instanceof Step.Stroke drill && cut.place().plane().axis() == 2) {
-				Optional<Draft> draft = inStock(cut, drill, visit, starts).or(() -> below(drill, cut.tool()));
+				Optional<Draft> inStock = drill.rLevel() < -SAME ? inStock(cut, drill, visit) : Optional.empty();
+				Optional<Draft> draft = inStock.isPresent() ? inStock : below(drill, cut.tool());
 				if (draft.isPresent()) {
 					return draft;
 				}
@@ -71,9 +67,9 @@ final class DrillHeights {
 	}
 
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
-	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
+	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit) {
 		double r = drill.rLevel();
-		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= -r - SAME).toArray() : new double[0];
+		double[] above = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), DoubleStream.of(visit.start())).filter(start -> start >= -r - SAME).toArray();
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
 		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();

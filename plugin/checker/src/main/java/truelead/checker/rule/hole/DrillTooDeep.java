@@ -1,7 +1,6 @@
 package truelead.checker.rule.hole;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.machine.Step;
@@ -12,9 +11,6 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
-import truelead.checker.stroke.TapStroke;
-import truelead.checker.work.Tapping;
-import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -37,23 +33,14 @@ public final class DrillTooDeep extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		for (Visit visit : visits.typical()) {
-			OptionalDouble bottom = bottom(operation, visit);
-			Optional<Draft> draft = bottom.isEmpty() ? Optional.empty() : visit.hole().makingBefore(visit.order()).stream()
-					.filter(cut -> cut.kind().drills()).flatMap(cut -> tooDeep(cut, bottom.getAsDouble()).stream()).findFirst();
-			if (draft.isPresent()) {
-				found.accept(draft.get());
-				return;
+			for (Cut cut : visit.hole().makingBefore(visit.order())) {
+				Optional<Draft> draft = cut.kind().drills() ? tooDeep(cut, visit.bottom()) : Optional.empty();
+				if (draft.isPresent()) {
+					found.accept(draft.get());
+					return;
+				}
 			}
 		}
-	}
-
-	/** The level that the threading tool goes down to, mm. */
-	private static OptionalDouble bottom(ThreadingOperation operation, Visit visit) {
-		if (operation instanceof Tapping tapping) {
-			return tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).mapToDouble(TapStroke::bottom).findFirst();
-		}
-		return operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order())
-				.mapToDouble(pass -> Math.min(pass.startLevel(), pass.endLevel())).findFirst() : OptionalDouble.empty();
 	}
 
 	private Optional<Draft> tooDeep(Cut cut, double bottom) {

@@ -76,15 +76,14 @@ public final class PlaneHeightsWrong extends HoleRule {
 	/** A sign lost in the heights of the drills, or above the tap's cycle. */
 	private Optional<Draft> signs(ThreadingOperation operation, Visits visits, Work work) {
 		DrillHeights heights = new DrillHeights(this, work);
+		Optional<Draft> draft = Optional.empty();
 		for (Visit visit : visits.typical()) {
-			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
-			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
-					.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
-			if (draft.isPresent()) {
-				return draft;
-			}
+			draft = draft.isPresent() ? draft : heights.wrong(visit);
 		}
-		return Optional.empty();
+		for (TapStroke stroke : operation instanceof Tapping tapping && draft.isEmpty() ? tapping.strokes().typical() : List.<TapStroke>of()) {
+			draft = draft.isEmpty() && stroke.step() instanceof Step.Stroke step ? heights.below(step, operation.tool()) : draft;
+		}
+		return draft;
 	}
 
 	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */

@@ -1,6 +1,7 @@
 package truelead.checker.rule.tapping;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -73,12 +74,14 @@ public final class LengthOffsetMissing implements Rule {
 				boolean bare = tool.summary().movedWithoutOffset();
 				if (tool.change().isPresent() && (!none || bare)) {
 					count += tool.number() < 0 || numbers.add(tool.number()) ? 1 : 0;
+					boolean itsOwn = ownNumber(tool);
+					boolean withoutH = !none && withoutH(tool).isPresent();
 					addUpToTwo(first, tool, true);
 					addUpToTwo(without, tool, none || bare);
-					addUpToTwo(otherwise, tool, !ownNumber(tool));
-					addUpToTwo(unsaid, tool, withoutH(tool).isPresent());
-					addUpToTwo(said, tool, !none && withoutH(tool).isEmpty());
-					if (ownNumber(tool)) {
+					addUpToTwo(otherwise, tool, !itsOwn);
+					addUpToTwo(unsaid, tool, withoutH);
+					addUpToTwo(said, tool, !none && !withoutH);
+					if (itsOwn) {
 						own.add(tool.number());
 					}
 				}
@@ -96,10 +99,11 @@ public final class LengthOffsetMissing implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		Offsets offsets = work.ofTools(Offsets.class, Offsets::of);
-		Set<Integer> checked = new HashSet<>();
+		BitSet checked = new BitSet();
 		for (ThreadingOperation operation : work.operations()) {
 			ToolUse tool = operation.tool();
-			boolean first = checked.add(tool.index());
+			boolean first = !checked.get(tool.index());
+			checked.set(tool.index());
 			if (first && tool.change().isPresent()) {
 				Optional<Draft> draft = noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets);
 				draft.ifPresent(said -> found.accept(said.on(underOther(operation, work)).finding()));
@@ -116,12 +120,12 @@ public final class LengthOffsetMissing implements Rule {
 	}
 
 	/** The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool may be the one that the others are measured by. */
-	private void drills(Work work, Offsets offsets, Set<Integer> checked, Consumer<Finding> found) {
+	private void drills(Work work, Offsets offsets, BitSet checked, Consumer<Finding> found) {
 		Set<Integer> suspects = new HashSet<>();
 		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
 		offsets.unsaid().forEach(stay -> suspects.add(stay.index()));
 		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
-		suspects.removeAll(checked);
+		suspects.removeIf(checked::get);
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
 			if (suspects.remove(tool.index()) && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
@@ -145,7 +149,8 @@ public final class LengthOffsetMissing implements Rule {
 		if (tool.summary().lengthOffsets().isEmpty()) {
 			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
 		}
-		Optional<Setting> subtracted = tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
+		boolean own = ownNumber(tool);
+		Optional<Setting> subtracted = own ? Optional.empty() : tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
 		if (subtracted.isPresent()) {
 			return subtracted.filter(h -> noOther(offsets.otherwise(), tool)).map(h -> subtracted(tool, h));
 		}
@@ -153,7 +158,7 @@ public final class LengthOffsetMissing implements Rule {
 		if (unsaid.isPresent()) {
 			return unsaid.map(g -> unsaid(tool, g));
 		}
-		if (ownNumber(tool)) {
+		if (own) {
 			return Optional.empty();
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool);
@@ -185,7 +190,12 @@ public final class LengthOffsetMissing implements Rule {
 
 	/** An offset that G43 takes without H. */
 	private static Optional<Setting> withoutH(ToolUse tool) {
-		return tool.summary().lengthOffsets().stream().filter(h -> h.word().filter(word -> word.address() == 'G').isPresent()).findFirst();
+		for (Setting h : tool.summary().lengthOffsets()) {
+			if (h.word().isPresent() && h.word().get().address() == 'G') {
+				return Optional.of(h);
+			}
+		}
+		return Optional.empty();
 	}
 
 	private Draft unsaid(ToolUse tool, Setting g) {
