@@ -43,12 +43,13 @@ final class DrillHeights {
 	/**
 	 * What is wrong with the drills of a hole.
 	 *
-	 * @param starts where the tap starts, mm; empty for a thread mill
+	 * @param top   where the tap starts, or the helix of the thread mill is highest, mm
+	 * @param stops levels that a thread mill stops at on its way down, mm: how far above the hole they are says little
 	 */
-	Optional<Draft> wrong(Visit visit, OptionalDouble starts) {
+	Optional<Draft> wrong(Visit visit, OptionalDouble top, double... stops) {
 		for (Cut cut : visit.hole().cuts()) {
 			if (cut.order() < visit.order() && cut.kind().drills() && cut.step() instanceof Step.Stroke drill && cut.place().plane().axis() == 2) {
-				Optional<Draft> draft = inStock(cut, drill, visit, starts).or(() -> below(drill, cut.tool()));
+				Optional<Draft> draft = inStock(cut, drill, visit, top, stops).or(() -> below(drill, cut.tool()));
 				if (draft.isPresent()) {
 					return draft;
 				}
@@ -71,11 +72,12 @@ final class DrillHeights {
 	}
 
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
-	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
+	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble top, double[] stops) {
 		double r = drill.rLevel();
-		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= -r - SAME).toArray() : new double[0];
+		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), top.stream()).filter(start -> start >= -r - SAME);
+		double[] above = r < -SAME ? DoubleStream.concat(starts, DoubleStream.of(stops).filter(stop -> Math.abs(stop + r) <= SAME)).toArray() : new double[0];
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
+		if (above.length == 0 || drill.relative() || opened(cut, r, visit) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());
@@ -85,6 +87,13 @@ final class DrillHeights {
 				.programmed("level of R", figures.length(r), word);
 		LevelFix.start(drill, -r, false, "see that nothing has opened the stock down to there").ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** Whether something before a drill has opened the stock down to a level, as wide as the drill; a spot has where its own width is not known to be smaller. */
+	private static boolean opened(Cut drill, double level, Visit visit) {
+		double wide = drill.diameter().map(Fact::value).orElse(0.0);
+		return visit.hole().cuts().stream().anyMatch(made -> made.order() < drill.order() && made.tip() <= level + SAME
+				&& (!made.kind().atEdge() || made.widthAt(level).map(Fact::value).filter(width -> width < wide - SAME).isEmpty()));
 	}
 
 	/** Whether a tool may open a pocket: an end mill, or one of which nothing is known. */

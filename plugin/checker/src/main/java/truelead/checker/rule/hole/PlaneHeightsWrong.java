@@ -6,10 +6,12 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.rule.Draft;
@@ -20,6 +22,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -78,13 +81,21 @@ public final class PlaneHeightsWrong extends HoleRule {
 		DrillHeights heights = new DrillHeights(this, work);
 		for (Visit visit : visits.typical()) {
 			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
-			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
-					.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
+			Optional<MillPass> mill = operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order()).findFirst() : Optional.empty();
+			Optional<Draft> draft = tap.isPresent() ? heights.wrong(visit, OptionalDouble.of(tap.get().start()))
+					: heights.wrong(visit, mill.stream().mapToDouble(pass -> Math.max(pass.startLevel(), pass.endLevel())).findFirst(), stops(mill));
+			draft = draft.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
 			if (draft.isPresent()) {
 				return draft;
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** The levels that a thread mill comes to in rapid, and feeds down from, before its helix, mm. */
+	private static double[] stops(Optional<MillPass> mill) {
+		return mill.stream().flatMap(pass -> Stream.concat(pass.rapidIn().stream(), pass.entry().stream())).filter(Step.Move.class::isInstance).map(Step.Move.class::cast)
+				.mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z()).toArray();
 	}
 
 	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */
