@@ -26,6 +26,9 @@ final class DrillHeights {
 	/** A tool that stands so far below R and below level 0 when its cycle begins has gone there by mistake, mm (common practice, no source). */
 	private static final double STANDS_BELOW = 1;
 
+	/** No drill is fed so much farther above the hole than another tool starts, mm (common practice, no source). */
+	private static final double FAR_ABOVE = 10;
+
 	/** Levels that differ by no more are one, mm. */
 	private static final double SAME = 1e-3;
 
@@ -40,16 +43,11 @@ final class DrillHeights {
 		this.work = work;
 	}
 
-	/**
-	 * What is wrong with the drills of a hole.
-	 *
-	 * @param top   where the tap starts, or the helix of the thread mill is highest, mm
-	 * @param stops levels that a thread mill stops at on its way down, mm: how far above the hole they are says little
-	 */
-	Optional<Draft> wrong(Visit visit, OptionalDouble top, double... stops) {
+	/** What is wrong with the drills of a hole that is threaded from there. */
+	Optional<Draft> wrong(Visit visit, ThreadStart thread) {
 		for (Cut cut : visit.hole().cuts()) {
 			if (cut.order() < visit.order() && cut.kind().drills() && cut.step() instanceof Step.Stroke drill && cut.place().plane().axis() == 2) {
-				Optional<Draft> draft = inStock(cut, drill, visit, top, stops).or(() -> below(drill, cut.tool()));
+				Optional<Draft> draft = inStock(cut, drill, visit, thread).or(() -> below(drill, cut.tool())).or(() -> withoutR(cut, drill, visit, thread));
 				if (draft.isPresent()) {
 					return draft;
 				}
@@ -71,11 +69,25 @@ final class DrillHeights {
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE)));
 	}
 
+	/** A cycle that says no R, and begins where the tool stands, far above where another cycle at the hole starts. */
+	private Optional<Draft> withoutR(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
+		boolean unsaid = !drill.relative() && drill.cycle().gWord().address() == 'G' && drill.cycle().word('R').isEmpty() && Math.abs(drill.rLevel() - drill.initial()) <= SAME;
+		DoubleStream cycles = others(cut, visit).filter(other -> other.step() instanceof Step.Stroke stroke && stroke.cycle().word('R').isPresent()).mapToDouble(Cut::start);
+		OptionalDouble other = unsaid ? DoubleStream.concat(cycles, thread.said().stream()).filter(start -> drill.rLevel() - start > FAR_ABOVE).findFirst() : OptionalDouble.empty();
+		if (other.isEmpty()) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(drill.modal().unit());
+		return Optional.of(Draft.of(rule, Severity.WARNING, Location.of(drill.cycle().gWord()), "no R in the cycle: " + cut.tool().name() + " is fed from Z" + level(drill.rLevel(), figures)
+				+ " on, where it stands, or the control stops or takes another R; another tool of the hole starts at Z" + level(other.getAsDouble(), figures))
+				.programmed("level before the cycle", figures.length(drill.initial()), drill.block()));
+	}
+
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
-	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble top, double[] stops) {
+	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
 		double r = drill.rLevel();
-		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), top.stream()).filter(start -> start >= -r - SAME);
-		double[] above = r < -SAME ? DoubleStream.concat(starts, DoubleStream.of(stops).filter(stop -> Math.abs(stop + r) <= SAME)).toArray() : new double[0];
+		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), thread.top().stream()).filter(start -> start >= -r - SAME);
+		double[] above = r < -SAME ? DoubleStream.concat(starts, DoubleStream.of(thread.stops()).filter(stop -> Math.abs(stop + r) <= SAME)).toArray() : new double[0];
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
 		if (above.length == 0 || drill.relative() || opened(cut, r, visit) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -82,20 +81,13 @@ public final class PlaneHeightsWrong extends HoleRule {
 		for (Visit visit : visits.typical()) {
 			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
 			Optional<MillPass> mill = operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order()).findFirst() : Optional.empty();
-			Optional<Draft> draft = tap.isPresent() ? heights.wrong(visit, OptionalDouble.of(tap.get().start()))
-					: heights.wrong(visit, mill.stream().mapToDouble(pass -> Math.max(pass.startLevel(), pass.endLevel())).findFirst(), stops(mill));
+			Optional<Draft> draft = heights.wrong(visit, tap.map(ThreadStart::of).or(() -> mill.map(ThreadStart::of)).orElse(ThreadStart.UNKNOWN));
 			draft = draft.or(() -> tap.filter(stroke -> stroke.step() instanceof Step.Stroke).flatMap(stroke -> heights.below((Step.Stroke) stroke.step(), operation.tool())));
 			if (draft.isPresent()) {
 				return draft;
 			}
 		}
 		return Optional.empty();
-	}
-
-	/** The levels that a thread mill comes to in rapid, and feeds down from, before its helix, mm. */
-	private static double[] stops(Optional<MillPass> mill) {
-		return mill.stream().flatMap(pass -> Stream.concat(pass.rapidIn().stream(), pass.entry().stream())).filter(Step.Move.class::isInstance).map(Step.Move.class::cast)
-				.mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z()).toArray();
 	}
 
 	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */

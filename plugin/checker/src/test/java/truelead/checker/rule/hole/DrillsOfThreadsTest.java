@@ -80,6 +80,7 @@ class DrillsOfThreadsTest {
 			G43 H2 Z25.       | G44 H2 Z25.      | length-offset-missing | G44 subtracts the length of T2
 			G83 Z-24.5 R2.5   | G83 R2.5         | not-followed          | the drilling cycle has no depth
 			G83 Z-24.5 R2.5   | G83 Z-24.5 R-2.5 | plane-heights-wrong   | R is at Z-2.5, and nothing is open there before T2
+			G83 Z-24.5 R2.5   | G83 Z-24.5       | plane-heights-wrong   | no R in the cycle: T2 is fed from Z25 on, where it stands, or the control stops or takes another R
 			T1 M6             | T1               | tool-not-changed      | T1 calls a tool and nothing changes to it before it cuts
 			T1 M6             | M6               | tool-not-changed      | no T says which tool M6 changes to, as for T2
 			G83 Z-24.5        | G83 Z-245        | drill-too-deep        | Z-245 has no decimal point, R has one: T2 goes 245 mm deep, the thread 17 mm
@@ -136,6 +137,12 @@ class DrillsOfThreadsTest {
 			G0 X200. Z200.
 			M30
 			""";
+
+	/** Who writes no R at all begins where the tool stands. */
+	@Test
+	void aProgramWithoutRIsWrittenSo() {
+		assertThat(heard(TAPPED.replace("Z25. M8", "Z25. M8\nZ3.").replace(" R2.5", "").replace(" R5.", ""))).isEmpty();
+	}
 
 	/** On a lathe the tap of the hole tells how the work turns; another turret's program may have started it. */
 	@Test
