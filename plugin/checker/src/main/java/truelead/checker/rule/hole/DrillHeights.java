@@ -101,11 +101,11 @@ final class DrillHeights {
 		return Optional.of(draft);
 	}
 
-	/** Whether something before a drill has opened the stock down to a level, as wide as the drill; a spot has where its own width is not known to be smaller. */
+	/** Whether something before a drill has opened the stock down to a level, as wide as the drill, or a spot was set from as low: then the surface lies below it. */
 	private static boolean opened(Cut drill, double level, Visit visit) {
 		double wide = drill.diameter().map(Fact::value).orElse(0.0);
 		return visit.hole().cuts().stream().anyMatch(made -> made.order() < drill.order() && made.tip() <= level + SAME
-				&& (!made.kind().atEdge() || made.widthAt(level).map(Fact::value).filter(width -> width < wide - SAME).isEmpty()));
+				&& (!made.kind().atEdge() || made.start() <= level + SAME || made.widthAt(level).map(Fact::value).filter(width -> width < wide - SAME).isEmpty()));
 	}
 
 	/** Whether a tool may open a pocket: an end mill, or one of which nothing is known. */

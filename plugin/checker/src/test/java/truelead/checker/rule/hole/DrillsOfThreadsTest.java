@@ -115,6 +115,7 @@ class DrillsOfThreadsTest {
 	@Test
 	void aSpotIsNoPocketForTheDrill() {
 		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-8. R2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5"))).isEmpty();
+		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-7.5 R-2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5").replace("R5.", "R2.5"))).isEmpty();
 		String milled = MILLED.replace("Z-28. R2.", "Z-28. R-2.");
 		assertThat(heard(milled)).isEmpty();
 		one(milled.replace("G1 Z-16.5", "G0 Z2.\nG1 Z-16.5"), "plane-heights-wrong", "R is at Z-2, and nothing is open there before T2, while another tool of the hole starts at Z2");
