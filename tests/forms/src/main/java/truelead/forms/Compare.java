@@ -6,13 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import truelead.checker.profile.MachineProfile;
 
 /**
@@ -22,7 +19,6 @@ import truelead.checker.profile.MachineProfile;
  */
 public final class Compare {
 
-	private static final List<String> ENDINGS = List.of(".nc", ".tap", ".ngc", ".cnc", ".mpf");
 	private static final int LARGEST = 40_000;
 
 	private Compare() {
@@ -75,18 +71,10 @@ public final class Compare {
 	}
 
 	private static List<Sample> samples(int count, List<String> folders) throws IOException {
-		List<Path> files = new ArrayList<>();
-		for (String folder : folders) {
-			try (Stream<Path> all = Files.walk(Path.of(folder))) {
-				all.filter(file -> ENDINGS.stream().anyMatch(file.toString().toLowerCase(Locale.ROOT)::endsWith)).sorted().forEach(files::add);
-			}
-		}
-		Collections.shuffle(files, new Random(5));
 		List<Sample> samples = new ArrayList<>();
-		for (Path file : files) {
+		for (Path file : ProgramFiles.by(folders)) {
 			if (samples.size() < count && Files.size(file) < LARGEST) {
-				String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-				samples.add(Sample.of(file.toString(), text.replace("\r\n", "\n"), MachineProfile.generic()));
+				samples.add(Sample.of(file.toString(), ProgramFiles.text(file), MachineProfile.generic()));
 			}
 		}
 		return samples;

@@ -10,7 +10,7 @@ final class FewerZeros extends PlainBlocks {
 		return Words.each(block, word -> {
 			String number = Words.written(block, word).substring(1).strip();
 			if ("GM".indexOf(word.address()) >= 0) {
-				return word.address() + Figures.code(Words.value(word));
+				return word.address() + Words.code(word);
 			}
 			if ("XYZRIJQ".indexOf(word.address()) < 0 || !Words.pointed(word)) {
 				return null;

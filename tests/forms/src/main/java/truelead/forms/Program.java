@@ -97,7 +97,7 @@ record Program(List<Block> blocks, boolean turning, boolean inch, boolean asWrit
 
 	/** The numbers of all tools called, as written without zeros before them. */
 	private List<String> tools() {
-		return blocks.stream().flatMap(block -> block.words().stream()).filter(word -> word.address() == 'T' && word.literal()).map(word -> Figures.code(Words.value(word))).toList();
+		return blocks.stream().flatMap(block -> block.words().stream()).filter(word -> word.address() == 'T' && word.literal()).map(Words::code).toList();
 	}
 
 	/** Lengths without a decimal point on a machine that counts them in smallest steps. */

@@ -4,16 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.CheckResult;
-import truelead.checker.Checker;
-import truelead.checker.job.Job;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.LengthUnit;
-import truelead.checker.program.ProgramFile;
-import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.RuleSettings;
-import truelead.grammar.ProgramText;
 
 /**
  * A program that forms are tried on, on the machine it is for, and what is found in it.
@@ -41,7 +35,7 @@ record Sample(String name, MachineProfile machine, Program program, List<String>
 	}
 
 	static Sample of(String name, String text, MachineProfile machine) {
-		CheckResult result = check(text, machine);
+		CheckResult result = Checked.text(text, machine);
 		boolean inch = result.work().shop().unit().value() == LengthUnit.INCH;
 		MachineProfile taken = result.work().shop().profile();
 		return new Sample(name, machine, Program.of(text, taken.isLathe(), inch, taken.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written")), said(result));
@@ -55,7 +49,7 @@ record Sample(String name, MachineProfile machine, Program program, List<String>
 			return new Tried(declined, "", List.of(), List.of());
 		}
 		String text = String.join("\n", lines);
-		List<String> now = said(check(text, machine));
+		List<String> now = said(Checked.text(text, machine));
 		List<String> gone = without(form, found, now);
 		gone.removeIf(said -> form.mayFallSilent().contains(rule(said)));
 		return new Tried(Optional.empty(), text, gone, without(form, now, found));
@@ -75,10 +69,6 @@ record Sample(String name, MachineProfile machine, Program program, List<String>
 
 	private static String rule(String said) {
 		return said.substring(0, said.indexOf(' '));
-	}
-
-	private static CheckResult check(String text, MachineProfile machine) {
-		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT);
 	}
 
 	private static List<String> said(CheckResult result) {

@@ -14,6 +14,6 @@ final class ToolWordsShort extends BlockByBlock {
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
 		return Words.each(block, word -> word.address() == 'T' && Words.written(block, word).startsWith("T0") && Words.value(word) >= 101
-				? "T" + Figures.code(Words.value(word)) : null);
+				? "T" + Words.code(word) : null);
 	}
 }

@@ -10,7 +10,7 @@ import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /** Asks a block for its words, and writes it anew with some of them changed; all else of it stays as it was written. */
-final class Words {
+public final class Words {
 
 	private static final double SAME_CODE = 1e-6;
 
@@ -29,7 +29,7 @@ final class Words {
 	}
 
 	/** Whether any word stands in it. */
-	static boolean any(Block block) {
+	public static boolean any(Block block) {
 		return !block.words().isEmpty();
 	}
 
@@ -88,12 +88,17 @@ final class Words {
 		return word.value() instanceof Expression.Number number ? number.value() : Double.NaN;
 	}
 
+	/** The number of a code without zeros before it. */
+	public static String code(Element.Word word) {
+		return Figures.code(value(word));
+	}
+
 	static boolean pointed(Element.Word word) {
 		return !(word.value() instanceof Expression.Number number) || number.point();
 	}
 
 	/** The code of a canned cycle that works at holes, 0 where the block begins none. */
-	static int cycle(Block block) {
+	public static int cycle(Block block) {
 		if (says(block, 'G', 84.2, 84.3)) {
 			return 84;
 		}
@@ -119,7 +124,8 @@ final class Words {
 		return says(block, 'G', 4, 28, 30, 53, 10, 65, 66) || says(block, 'M', 97, 98, 99, 198);
 	}
 
-	static String written(Block block, Element element) {
+	/** An element as it stands in its block. */
+	public static String written(Block block, Element element) {
 		return block.text().substring(element.span().start(), element.span().end());
 	}
 
@@ -129,7 +135,7 @@ final class Words {
 	}
 
 	/** The block with each word as the function writes it: as it was where it gives null, left out where it gives an empty text. */
-	static String each(Block block, Function<Element.Word, String> function) {
+	public static String each(Block block, Function<Element.Word, String> function) {
 		return rewritten(block, element -> element instanceof Element.Word word ? function.apply(word) : null);
 	}
 

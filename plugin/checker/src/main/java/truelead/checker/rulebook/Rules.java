@@ -42,9 +42,11 @@ import truelead.checker.rule.method.CountDiffers;
 import truelead.checker.rule.method.MethodWrongForStock;
 import truelead.checker.rule.method.NoCheckStop;
 import truelead.checker.rule.method.PitchNotStandard;
+import truelead.checker.rule.method.RapidIntoPart;
 import truelead.checker.rule.method.ReachTooShort;
 import truelead.checker.rule.method.TapLimitAgainstClass;
 import truelead.checker.rule.method.TapWrongForHole;
+import truelead.checker.rule.method.ToolNotChanged;
 import truelead.checker.rule.method.TorqueHigh;
 import truelead.checker.rule.milling.ClimbOrConventional;
 import truelead.checker.rule.milling.CompLeftOn;
@@ -143,6 +145,8 @@ public final class Rules {
 			new ReachTooShort(),
 			new CountDiffers(),
 			new CoolantOff(),
+			new ToolNotChanged(),
+			new RapidIntoPart(),
 			new NoCheckStop(),
 			new CalloutConflict(),
 			new CalloutMissing(),

@@ -40,18 +40,20 @@ public final class ToolLog {
 	/** Where the feeds of a mode word stand, where there are many. */
 	private final Map<Optional<WordRef>, Integer> feedsOf = new HashMap<>(0);
 	private Modal seen;
+	private final Plunges plunges;
 
 	/** What is in the spindle when a program begins. */
 	public static ToolLog unknown(int index, int part, Optional<BlockRef> behind, int order) {
-		return new ToolLog(index, part, Setting.NONE, Optional.empty(), behind, Setting.NONE, order);
+		return new ToolLog(index, part, Setting.NONE, Optional.empty(), behind, Setting.NONE, order, new Plunges());
 	}
 
 	/** A tool that a block changes to. */
 	public static ToolLog changed(int index, int part, Setting tool, BlockRef change, Setting feedAtChange, int order) {
-		return new ToolLog(index, part, tool, Optional.of(change), Optional.empty(), feedAtChange, order);
+		return new ToolLog(index, part, tool, Optional.of(change), Optional.empty(), feedAtChange, order, new Plunges());
 	}
 
-	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange, int order) {
+	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange, int order, Plunges plunges) {
+		this.plunges = plunges;
 		this.behind = behind;
 		this.index = index;
 		this.part = part;
@@ -64,7 +66,7 @@ public final class ToolLog {
 
 	/** The same stay as far as it has gone, which goes on by itself from now on. */
 	public ToolLog(ToolLog other) {
-		this(other.index, other.part, other.tool, other.change, other.behind, other.feedAtChange, other.firstOrder);
+		this(other.index, other.part, other.tool, other.change, other.behind, other.feedAtChange, other.firstOrder, new Plunges(other.plunges));
 		lastOrder = other.lastOrder;
 		lastMotion = other.lastMotion;
 		motionBefore = other.motionBefore;
@@ -134,6 +136,7 @@ public final class ToolLog {
 	/** Any motion, of which {@code order} is the number. */
 	public void motion(Step step, int order) {
 		lastOrder = order;
+		plunges.motion(step, !lengthOffsets.isEmpty());
 		if (step instanceof Step.Move move && home(move)) {
 			lastMotion = lastMotion == step.block() ? motionBefore : lastMotion;
 			return;
@@ -263,7 +266,7 @@ public final class ToolLog {
 
 	/** Whether two stays that have come as far go on alike. */
 	public boolean goesOnAs(ToolLog other) {
-		return same(other) && Objects.equals(motionBefore, other.motionBefore);
+		return same(other) && Objects.equals(motionBefore, other.motionBefore) && plunges.same(other.plunges);
 	}
 
 	/** Whether the comments behind it begin where they did in another text of the program. */
@@ -273,6 +276,6 @@ public final class ToolLog {
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, rigid, feeds);
+		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, rigid, feeds, plunges.first());
 	}
 }

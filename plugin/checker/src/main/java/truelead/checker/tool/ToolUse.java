@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.checker.job.ProgramComment;
 import truelead.checker.job.ToolFacts;
+import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -51,12 +52,13 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 	 * @param movedWithoutOffset whether a cycle or feed move along the tool's axis ran without a length offset in force
 	 * @param rigid          the rigid-tap code in force when it first cut under one
 	 * @param feeds          the feeds it used, one entry for each feed mode word
+	 * @param plunge         its first rapid down along Z, below what it had cut last, that nothing was fed behind before it went up again
 	 */
 	public record Summary(boolean moved, boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops, List<Setting> lengthOffsets, boolean movedWithoutOffset,
-			Optional<WordRef> rigid, List<FeedUse> feeds) {
+			Optional<WordRef> rigid, List<FeedUse> feeds, Optional<Step.Move> plunge) {
 
 		/** A tool that did nothing. */
-		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, Optional.empty(), List.of());
+		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, Optional.empty(), List.of(), Optional.empty());
 
 		public Summary {
 			lengthOffsets = List.copyOf(lengthOffsets);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The stays of tools of a program, with what rules have gathered of all of them. */
 public final class ToolUses {
@@ -38,6 +39,11 @@ public final class ToolUses {
 	/** Whether a stay is among those that are judged. */
 	public boolean judges(int stay) {
 		return judged.get(stay);
+	}
+
+	/** Those that are judged. */
+	public Stream<ToolUse> judged() {
+		return judged.stream().mapToObj(all::get);
 	}
 
 	private static BitSet every(List<ToolUse> all) {

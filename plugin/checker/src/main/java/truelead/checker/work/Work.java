@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
@@ -140,6 +141,11 @@ public final class Work {
 	/** Whether what is found of a stay is told here: of every stay, or in a part of the work of its own ones. */
 	public boolean judges(int stay) {
 		return tools.judges(stay);
+	}
+
+	/** The stays of which what is found is told here. */
+	public Stream<ToolUse> judgedTools() {
+		return tools.judged();
 	}
 
 	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets, coolant and kinds of cycles; made once, also for a text that is edited elsewhere. */

@@ -2,7 +2,9 @@ package truelead.checker.rule.hole;
 
 import java.util.EnumSet;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
@@ -25,6 +27,9 @@ final class DrillHeights {
 	/** A tool that stands so far below R and below level 0 when its cycle begins has gone there by mistake, mm (common practice, no source). */
 	private static final double STANDS_BELOW = 1;
 
+	/** No drill is fed so much farther above the hole than another tool starts, mm (common practice, no source). */
+	private static final double FAR_ABOVE = 10;
+
 	/** Levels that differ by no more are one, mm. */
 	private static final double SAME = 1e-3;
 
@@ -39,12 +44,13 @@ final class DrillHeights {
 		this.work = work;
 	}
 
-	/** What is wrong with the drills of a hole. */
-	Optional<Draft> wrong(Visit visit) {
+	/** What is wrong with the drills of a hole that is threaded from there, which is asked for where a drill is suspect. */
+	Optional<Draft> wrong(Visit visit, Supplier<ThreadStart> thread) {
 		for (Cut cut : visit.hole().cuts()) {
 			if (cut.order() < visit.order() && cut.kind().drills() && cut.step() instanceof Step.Stroke drill && cut.place().plane().axis() == 2) {
-				Optional<Draft> inStock = drill.rLevel() < -SAME ? inStock(cut, drill, visit) : Optional.empty();
-				Optional<Draft> draft = inStock.isPresent() ? inStock : below(drill, cut.tool());
+				Optional<Draft> draft = drill.rLevel() < -SAME ? inStock(cut, drill, visit, thread.get()) : Optional.empty();
+				draft = draft.isEmpty() ? below(drill, cut.tool()) : draft;
+				draft = draft.isEmpty() && saysNoR(drill) ? withoutR(cut, drill, visit, thread.get()) : draft;
 				if (draft.isPresent()) {
 					return draft;
 				}
@@ -66,12 +72,31 @@ final class DrillHeights {
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE)));
 	}
 
+	/** Whether a cycle says no R and begins where the tool stands. */
+	private static boolean saysNoR(Step.Stroke drill) {
+		return !drill.relative() && drill.cycle().gWord().address() == 'G' && Math.abs(drill.rLevel() - drill.initial()) <= SAME && drill.cycle().word('R').isEmpty();
+	}
+
+	/** A cycle without R far above where another cycle at the hole starts. */
+	private Optional<Draft> withoutR(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
+		DoubleStream cycles = others(cut, visit).filter(other -> other.step() instanceof Step.Stroke stroke && stroke.cycle().word('R').isPresent()).mapToDouble(Cut::start);
+		OptionalDouble other = DoubleStream.concat(cycles, thread.said().stream()).filter(start -> drill.rLevel() - start > FAR_ABOVE).findFirst();
+		if (other.isEmpty()) {
+			return Optional.empty();
+		}
+		Figures figures = new Figures(drill.modal().unit());
+		return Optional.of(Draft.of(rule, Severity.WARNING, Location.of(drill.cycle().gWord()), "no R in the cycle: " + cut.tool().name() + " is fed from Z" + level(drill.rLevel(), figures)
+				+ " on, where it stands, or the control stops or takes another R; another tool of the hole starts at Z" + level(other.getAsDouble(), figures))
+				.programmed("level before the cycle", figures.length(drill.initial()), drill.block()));
+	}
+
 	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
-	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit) {
+	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
 		double r = drill.rLevel();
-		double[] above = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), DoubleStream.of(visit.start())).filter(start -> start >= -r - SAME).toArray();
+		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), thread.top().stream()).filter(start -> start >= -r - SAME);
+		double[] above = DoubleStream.concat(starts, DoubleStream.of(thread.stops()).filter(stop -> Math.abs(stop + r) <= SAME)).toArray();
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
+		if (above.length == 0 || drill.relative() || opened(cut, r, visit) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());
@@ -81,6 +106,13 @@ final class DrillHeights {
 				.programmed("level of R", figures.length(r), word);
 		LevelFix.start(drill, -r, false, "see that nothing has opened the stock down to there").ifPresent(draft::fix);
 		return Optional.of(draft);
+	}
+
+	/** Whether something before a drill has opened the stock down to a level, as wide as the drill, or a spot was set from as low: then the surface lies below it. */
+	private static boolean opened(Cut drill, double level, Visit visit) {
+		double wide = drill.diameter().map(Fact::value).orElse(0.0);
+		return visit.hole().cuts().stream().anyMatch(made -> made.order() < drill.order() && made.tip() <= level + SAME
+				&& (!made.kind().atEdge() || made.start() <= level + SAME || made.widthAt(level).map(Fact::value).filter(width -> width < wide - SAME).isEmpty()));
 	}
 
 	/** Whether a tool may open a pocket: an end mill, or one of which nothing is known. */

@@ -78,7 +78,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		DrillHeights heights = new DrillHeights(this, work);
 		Optional<Draft> draft = Optional.empty();
 		for (Visit visit : visits.typical()) {
-			draft = draft.isPresent() ? draft : heights.wrong(visit);
+			draft = draft.isPresent() ? draft : heights.wrong(visit, () -> ThreadStart.of(operation, visit));
 		}
 		for (TapStroke stroke : operation instanceof Tapping tapping && draft.isEmpty() ? tapping.strokes().typical() : List.<TapStroke>of()) {
 			draft = draft.isEmpty() && stroke.step() instanceof Step.Stroke step ? heights.below(step, operation.tool()) : draft;

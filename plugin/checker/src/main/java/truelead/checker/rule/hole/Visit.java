@@ -9,23 +9,22 @@ import truelead.checker.stroke.TapStroke;
 /**
  * A threading tool in a hole, a tap or a thread mill.
  *
- * @param hole  the hole, with all that was done there
- * @param order number of the step in the order of execution
- * @param block the block that goes in
- * @param modal state in force
- * @param off   distance of the tool's centre from the hole's, mm, where it is more than rounding; else 0
- * @param start  level that a tap's feed starts from, mm; NaN for a thread mill and where it is not known
+ * @param hole   the hole, with all that was done there
+ * @param order  number of the step in the order of execution
+ * @param block  the block that goes in
+ * @param modal  state in force
+ * @param off    distance of the tool's centre from the hole's, mm, where it is more than rounding; else 0
  * @param bottom lowest level that the tool goes to, mm; NaN where it is not known
  */
-record Visit(Hole hole, int order, BlockRef block, Modal modal, double off, double start, double bottom) {
+record Visit(Hole hole, int order, BlockRef block, Modal modal, double off, double bottom) {
 
 	/** A tap in a hole. */
 	static Visit of(TapStroke stroke) {
-		return new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0, stroke.start(), stroke.bottom());
+		return new Visit(stroke.hole(), stroke.order(), stroke.block(), stroke.modal(), 0, stroke.bottom());
 	}
 
 	/** A thread mill in a hole, on its first pass there. */
 	static Visit of(MillPass first) {
-		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole(), Double.NaN, Math.min(first.startLevel(), first.endLevel()));
+		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole(), Math.min(first.startLevel(), first.endLevel()));
 	}
 }

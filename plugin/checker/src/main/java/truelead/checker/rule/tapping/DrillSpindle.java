@@ -19,31 +19,50 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ToolKind;
+import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * How the drills of threaded holes turn: one that stands still or turns backwards breaks, and no hole is there for the tap. On a lathe the work or a driven
- * tool turns, either way, and nothing is said.
+ * How the drills of threaded holes turn: one that stands still or turns backwards breaks, and no hole is there for the tap. On a lathe, where the work or a driven
+ * tool turns, by codes that may not be known, the tap of the hole must say by its own how it turns, and tells how the drill has to: in the middle of the work, and the same way.
  */
 final class DrillSpindle {
+
+	/** A hole so near to the axis of the work is in its middle, mm. */
+	private static final double MIDDLE = 1e-3;
 
 	private DrillSpindle() {
 	}
 
 	/** Those that go in while the spindle stands, in a program that starts it for others, or gives them a speed. */
 	static List<Draft> still(Rule rule, Work work) {
-		if (work.course().subprogramAlone() || work.shop().profile().isLathe()) {
+		if (work.course().subprogramAlone()) {
 			return List.of();
 		}
+		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && (!lathe || stopped(maker.cut()) && tapTurns(maker)) && told.add(maker.cut().tool().index()))
 				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
 	}
 
 	private static boolean stands(Modal modal) {
 		return modal.spindle() == SpindleTurn.STOPPED;
+	}
+
+	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work: before the first start another turret's program may have started it. */
+	private static boolean stopped(Cut cut) {
+		return cut.step().modal().spindleWord().isPresent() && Math.abs(cut.place().u()) < MIDDLE && Math.abs(cut.place().v()) < MIDDLE;
+	}
+
+	/** Whether a code in the stay of the tap starts the spindle, as it is known here. */
+	private static boolean tapTurns(HoleMakers.Maker maker) {
+		return maker.operation() instanceof Tapping tapping && tapping.strokes().typical().stream().anyMatch(stroke -> !stands(stroke.modal()) && saidFor(tapping.tool(), stroke.modal()));
+	}
+
+	private static boolean saidFor(ToolUse tool, Modal modal) {
+		return modal.spindleWord().filter(word -> tool.change().filter(change -> !word.block().above(change)).isPresent()).isPresent();
 	}
 
 	private static boolean everStarted(Work work) {
@@ -64,11 +83,9 @@ final class DrillSpindle {
 
 	/** Those that turn counter-clockwise along Z, and are not said to be ground so. */
 	static List<Draft> backwards(Rule rule, Work work) {
-		if (work.shop().profile().isLathe()) {
-			return List.of();
-		}
+		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || otherWay(maker) && tapTurns(maker) && saidFor(maker.cut().tool(), maker.cut().step().modal())) && told.add(maker.cut().tool().index()))
 				.map(maker -> backwards(rule, maker).on(maker.operation())).toList();
 	}
 

@@ -79,6 +79,10 @@ class DrillsOfThreadsTest {
 			G43 H3 Z25.       | G43 H3 Z-25.     | plane-heights-wrong   | T3 stands at Z-25 when its cycle begins, and R is at Z5
 			G43 H2 Z25.       | G44 H2 Z25.      | length-offset-missing | G44 subtracts the length of T2
 			G83 Z-24.5 R2.5   | G83 R2.5         | not-followed          | the drilling cycle has no depth
+			G83 Z-24.5 R2.5   | G83 Z-24.5 R-2.5 | plane-heights-wrong   | R is at Z-2.5, and nothing is open there before T2
+			G83 Z-24.5 R2.5   | G83 Z-24.5       | plane-heights-wrong   | no R in the cycle: T2 is fed from Z25 on, where it stands, or the control stops or takes another R
+			T1 M6             | T1               | tool-not-changed      | T1 calls a tool and nothing changes to it before it cuts
+			T1 M6             | M6               | tool-not-changed      | no T says which tool M6 changes to, as for T2
 			G83 Z-24.5        | G83 Z-245        | drill-too-deep        | Z-245 has no decimal point, R has one: T2 goes 245 mm deep, the thread 17 mm
 			""")
 	void aSlipAtTheTapDrill(String right, String wrong, String rule, String message) {
@@ -96,6 +100,7 @@ class DrillsOfThreadsTest {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
+			T2 M6       | T2           | tool-not-changed      | T2 calls a tool and nothing changes to it before it cuts, as M6 does for T4
 			S900 M3     | S900         | spindle-not-turning   | M6 stopped the spindle before T2 drills
 			S900 M3     | S900 M4      | spindle-wrong-way     | M4 turns T2 counter-clockwise
 			G81 Z-28. R | G81 R        | not-followed          | the drilling cycle has no depth
@@ -104,6 +109,50 @@ class DrillsOfThreadsTest {
 	void aSlipAtTheDrillOfAMilledThread(String right, String wrong, String rule, String message) {
 		assertThat(MILLED).contains(right);
 		one(MILLED.replace(right, wrong), rule, message);
+	}
+
+	/** A spot is open where it is as wide as the drill; the thread mill's way down tells where the hole begins. */
+	@Test
+	void aSpotIsNoPocketForTheDrill() {
+		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-8. R2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5"))).isEmpty();
+		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-7.5 R-2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5").replace("R5.", "R2.5"))).isEmpty();
+		String milled = MILLED.replace("Z-28. R2.", "Z-28. R-2.");
+		assertThat(heard(milled)).isEmpty();
+		one(milled.replace("G1 Z-16.5", "G0 Z2.\nG1 Z-16.5"), "plane-heights-wrong", "R is at Z-2, and nothing is open there before T2, while another tool of the hole starts at Z2");
+	}
+
+	private static final String TURNED = """
+			(MACHINE PROFILE: turning)
+			G21 G18 G99
+			T0101 (DRILL 6.8)
+			G97 S1800 M3
+			G0 X0 Z5.
+			G1 Z-26. F0.12
+			G0 Z5.
+			G0 X200. Z200.
+			T0202 (TAP M8)
+			G97 S300 M3
+			G0 X0 Z6.
+			G84 Z-16. R4. F1.25
+			G80
+			G0 X200. Z200.
+			M30
+			""";
+
+	/** Who writes no R at all begins where the tool stands. */
+	@Test
+	void aProgramWithoutRIsWrittenSo() {
+		assertThat(heard(TAPPED.replace("Z25. M8", "Z25. M8\nZ3.").replace(" R2.5", "").replace(" R5.", ""))).isEmpty();
+	}
+
+	/** On a lathe the tap of the hole tells how the work turns; another turret's program may have started it. */
+	@Test
+	void theDrillOfALatheTurnsAsItsTapDoes() {
+		assertThat(heard(TURNED)).isEmpty();
+		one(TURNED.replace("S1800 M3", "S1800 M4"), "spindle-wrong-way", "M4 turns T1 counter-clockwise, a drill cuts turning clockwise");
+		one(TURNED.replace("S1800 M3", "S1800 M5"), "spindle-not-turning", "M5 stopped the spindle before T1 drills");
+		assertThat(heard(TURNED.replace("S1800 M3", "S1800"))).isEmpty();
+		assertThat(heard(TURNED.replace("TAP M8)", "TAP M8 LH)").replace("S1800 M3", "S1800 M4").replace("S300 M3", "S300 M4"))).noneMatch(said -> said.contains("T1 counter"));
 	}
 
 	/** The tap starts higher than the drill was to; an end mill may have opened a pocket. */

@@ -1,0 +1,47 @@
+package truelead.checker.rule.hole;
+
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import truelead.checker.machine.Step;
+import truelead.checker.pass.MillPass;
+import truelead.checker.stroke.TapStroke;
+import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
+
+/**
+ * Where the threading tool of a hole starts, which tells where the hole begins.
+ *
+ * @param top   the level that a tap starts from, or the highest of a thread mill's helix, mm; empty where none is known
+ * @param saysR whether a cycle with R starts there
+ * @param stops levels that a thread mill stops at on its way down, mm: how far above the hole they are says little
+ */
+record ThreadStart(OptionalDouble top, boolean saysR, double... stops) {
+
+	private static final ThreadStart UNKNOWN = new ThreadStart(OptionalDouble.empty(), false);
+
+	/** At one of the typical visits of an operation. */
+	static ThreadStart of(ThreadingOperation operation, Visit visit) {
+		if (operation instanceof Tapping tapping) {
+			return tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst().map(ThreadStart::of).orElse(UNKNOWN);
+		}
+		return operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order()).findFirst().map(ThreadStart::of).orElse(UNKNOWN) : UNKNOWN;
+	}
+
+	private static ThreadStart of(TapStroke tap) {
+		return new ThreadStart(OptionalDouble.of(tap.start()), tap.step() instanceof Step.Stroke cycle && cycle.cycle().word('R').isPresent());
+	}
+
+	/** Of the first pass of a thread mill: it comes in rapid, or feeds down. */
+	private static ThreadStart of(MillPass first) {
+		DoubleStream stops = Stream.concat(first.rapidIn().stream(), first.entry().stream()).filter(Step.Move.class::isInstance).map(Step.Move.class::cast)
+				.mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z());
+		return new ThreadStart(OptionalDouble.of(Math.max(first.startLevel(), first.endLevel())), false, stops.toArray());
+	}
+
+	/** The level of a cycle with R, mm. */
+	OptionalDouble said() {
+		return saysR ? top : OptionalDouble.empty();
+	}
+}
