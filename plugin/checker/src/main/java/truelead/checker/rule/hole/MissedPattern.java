@@ -105,6 +105,9 @@ final class MissedPattern {
 		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
 		Optional<Double> diameter = hole.threadedBefore(Integer.MAX_VALUE, thread.map(ThreadSpec::diameter).orElse(Double.NaN)).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind().drills() || cut.kind() == Cut.Kind.PLUNGE);
+		if (operation.wanted().wireInsert()) {
+			return drilled && thread.isPresent() && diameter.filter(d -> InsertHole.fits(thread.get(), d)).isPresent();
+		}
 		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 
