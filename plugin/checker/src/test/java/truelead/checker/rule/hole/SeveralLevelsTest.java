@@ -58,4 +58,22 @@ class SeveralLevelsTest {
 		assertThat(heard(plate)).isEmpty();
 		assertThat(heard(plate.replace("Z-28 R2", "Z-24 R2"))).as("its point ends in the plate").singleElement().asString().startsWith("drill-too-shallow");
 	}
+
+	@Test
+	void drillAndTapComeOutBelowAPlateWhoseUndersideIsLevel0() {
+		String plate = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z60\nG83 Z-3 R22 Q6 F200\nX30\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z60\nG84 Z-4 R25 F475\nX30\nG80\nM30\n";
+		assertThat(heard(plate)).isEmpty();
+		assertThat(heard(plate.replace("Z-3 R22", "Z3 R22"))).as("the drill ends in the plate").singleElement().asString().startsWith("drill-too-shallow");
+		assertThat(heard(plate.replace("G21 G90", "G21 G90\n(PLACA 20 GROS)").replace("Z-4 R25", "Z-6 R25"))).isEmpty();
+	}
+
+	private static final String COLUMN = "G21 G90\nT1 M6 (END MILL D16)\nS2000 M3\nG0 X0 Y80 Z50\nM98 P10\nG0 X90 Y80\nM98 P10\nT2 M6 (M24 TAP)\nS100 M3\nG0 X0 Y80 Z50\nG84 Z-40 R10 F300\nX90\nG80\nM30\n"
+			+ "O10\nG0 Z1\nG91 G1 X2.5 F300\nG3 I-2.5 Z-26\nG3 I-2.5 Z-26\nG3 I-2.5\nG1 X-2.5\nG90 G0 Z50\nM99\n";
+
+	@Test
+	void tapsBesideAsManyBoresMilledForThem() {
+		assertThat(heard(COLUMN)).isEmpty();
+		assertThat(heard(COLUMN.replace("G0 X0 Y80 Z50\nG84", "G0 X0 Y60 Z50\nG84"))).singleElement().asString().startsWith("hole-missing nothing in this program makes a hole at X0 Y60 before T2 goes in, nor at its 1 other place; 2 holes");
+		assertThat(heard(COLUMN.replace("G0 X0 Y80 Z50\nG84", "G0 X0 Y60 Z50\nG84").replace("D16", "D20"))).as("bores for something else").isEmpty();
+	}
 }
