@@ -85,7 +85,7 @@ final class CalloutJudge {
 		if (foreign(i - 1) || foreign(i + 1) || !metric && row.is(i - 1, Meaning.DATE) && chained(i) || atAnotherTime(i) || !metric && glued(i, Meaning.MM)) {
 			return false;
 		}
-		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && !row.is(i + 1, Meaning.THROUGH) && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
 		if (draft.guessed() && !threadWords && !CalledHole.deep(row, i, draft) || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {

@@ -9,6 +9,8 @@ public final class CalloutReader {
 	private static final int LONGEST = 4000;
 	/** Comments up to this length are read once; people write the same ones again and again. */
 	private static final int SHORT = 200;
+	/** A size alone and the words beside it are no longer. */
+	private static final int LONGEST_SIZE = 24;
 	private static final Remembered<String, CommentReading> READ = new Remembered<>(4000, CalloutReader::readFresh);
 	private static final Remembered<String, Boolean> LOOKED_AT = new Remembered<>(4000, Pretest::passes);
 
@@ -51,6 +53,20 @@ public final class CalloutReader {
 	/** The same beside one word that nobody knows, {@code BORER 6.8}. */
 	public static Optional<Dimension> sizeOfUnknown(String commentText) {
 		return BareSize.of(CommentParts.of(shortened(commentText)), true);
+	}
+
+	/** Whether a comment is a size with decimals and nothing else, {@code D3.3} or {@code Ø 8,5}: no more than that is said of many a drill where it is changed to. */
+	public static boolean sizeAlone(String commentText) {
+		return decimals(commentText) && bareSize(commentText).isPresent();
+	}
+
+	/** The same of the name of a tool, {@code SPB 5.0}: a word that nobody knows may stand beside the size. */
+	public static boolean sizeInName(String name) {
+		return decimals(name) && sizeOfUnknown(name).isPresent();
+	}
+
+	private static boolean decimals(String text) {
+		return text.length() <= LONGEST_SIZE && (text.indexOf('.') >= 0 || text.indexOf(',') >= 0);
 	}
 
 	private static String shortened(String text) {

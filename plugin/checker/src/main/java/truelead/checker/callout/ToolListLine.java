@@ -165,7 +165,7 @@ public record ToolListLine(int number, String text) {
 	}
 
 	/**
-	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
+	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8}, {@code 1 / 1 / DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
 	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}, or with a word that is not known, {@code KNIFE3 = M8 TAP}: it may as well
 	 * number steps, or be a size, which the program has to tell.
 	 */
@@ -181,18 +181,35 @@ public record ToolListLine(int number, String text) {
 		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
 			end++;
 		}
-		int sign = end;
-		while (sign < comment.length() && Character.isWhitespace(comment.charAt(sign))) {
-			sign++;
-		}
+		int sign = behindBlanks(comment, end);
 		if (end == start || !whole(comment.substring(start, end)) || sign == comment.length()) {
 			return Optional.empty();
 		}
-		boolean marked = (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0 || unknown < 0 && comment.charAt(sign) == '-' && sign > end;
+		boolean stroke = unknown < 0 && comment.charAt(sign) == '/' && sign > end;
+		boolean marked = stroke || (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0 || unknown < 0 && comment.charAt(sign) == '-' && sign > end;
 		boolean column = unknown < 0 && (sign > end + 1 || comment.charAt(end) == '\t');
-		String text = comment.substring(marked ? sign + 1 : sign);
+		String text = comment.substring(marked ? stroke ? behindOffset(comment, sign + 1) : sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
+	}
+
+	/** In 3 / 3 / DRILL 6.8 the second number is that of the tool's offset; where the next column begins. */
+	private static int behindOffset(String comment, int from) {
+		int start = behindBlanks(comment, from);
+		int end = start;
+		while (end < comment.length() && comment.charAt(end) >= '0' && comment.charAt(end) <= '9') {
+			end++;
+		}
+		int sign = behindBlanks(comment, end);
+		return end > start && sign > end && sign < comment.length() && comment.charAt(sign) == '/' ? sign + 1 : from;
+	}
+
+	private static int behindBlanks(String comment, int from) {
+		int at = from;
+		while (at < comment.length() && Character.isWhitespace(comment.charAt(at))) {
+			at++;
+		}
+		return at;
 	}
 
 	/** The same for a table whose lines are numbered before their tools are: {@code 1  4  DRILL 6.8}. */

@@ -40,10 +40,12 @@ public final class ToolListParts {
 		for (int i = 0; i < numbered.size(); i++) {
 			Span at = new Span(numbered.get(i).start(), i + 1 < numbered.size() ? numbered.get(i + 1).start() : comment.length());
 			String part = comment.substring(at.start(), at.end());
-			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() ? 1 : 0;
-			if (!ToolListLine.read(part).filter(line -> tools.add(line.number())).isPresent()) {
+			Optional<ToolListLine> line = ToolListLine.read(part).filter(one -> tools.add(one.number()));
+			if (line.isEmpty()) {
 				return whole;
 			}
+			// T2 M2.5 THREAD: with its number it looks like code
+			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() || CalloutReader.read(line.get().text()).stream().anyMatch(Callout::certain) ? 1 : 0;
 			parts.add(at);
 		}
 		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here, and of T1 = TURN, T4 = THREAD M18 one

@@ -31,6 +31,7 @@ final class ChunkScan {
 	}
 
 	private static final String MESSAGE = "MSG";
+	private static final int TOOL_CHANGE = 6;
 
 	final List<Remark> remarks = new ArrayList<>();
 	final List<Unread> unread = new ArrayList<>();
@@ -96,7 +97,7 @@ final class ChunkScan {
 		// GEWINDE_M8 names no tool, and a thread without doubt
 		boolean threading = reading.tool().map(tool -> tool.kind().threading()).orElseGet(() -> reading.callouts().stream().anyMatch(Callout::certain));
 		said = threading ? said : withoutBareNumbers(said);
-		if (threading || CalloutReader.readComment(said).tool().isPresent()) {
+		if (threading || CalloutReader.readComment(said).tool().isPresent() || CalloutReader.sizeInName(said)) {
 			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true, true));
 		}
 	}
@@ -147,9 +148,11 @@ final class ChunkScan {
 
 	private void read(int line, Block block) {
 		boolean code = false;
+		boolean change = false;
 		int tool = -1;
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
+				change |= word.address() == 'T' || word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == TOOL_CHANGE;
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
 					tool = tool < 0 ? (int) number.value() : tool;
@@ -171,7 +174,7 @@ final class ChunkScan {
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {
-			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()))) {
+			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()) || change && CalloutReader.sizeAlone(comment.text()))) {
 				remark(line, comment, tool, code);
 			}
 		}

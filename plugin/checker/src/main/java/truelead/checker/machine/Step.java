@@ -225,6 +225,11 @@ public sealed interface Step {
 		private static final int TAP_IN = 3310;
 		private static final int TAP_OUT = 3320;
 
+		/** Whether it takes a tap into its hole, whichever way it goes: G331, and G33.1 which comes back too. */
+		public boolean goesIn() {
+			return returns || code == TAP_IN;
+		}
+
 		/** Whether it turns the spindle of a tap by itself, G331 and G332, or comes back by itself, G33.1: no single point does. */
 		public boolean drivesTap() {
 			return returns || code == TAP_IN || code == TAP_OUT;

@@ -142,7 +142,7 @@ public final class ToolBook {
 					.reduce(facts, ToolFacts::or);
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty() && log.drillsAlone()) {
-			facts = Stream.concat(own.stream().filter(c -> c.line() == stretch.change() || c.ofTool(log.number())), listed(log).stream())
+			facts = Stream.concat(own.stream().filter(c -> c.line() == stretch.change() || c.name() || c.ofTool(log.number())), listed(log).stream())
 					.map(c -> FreeText.sizeOfUnknown(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit())).reduce(facts, ToolFacts::or);
 		}
 		List<ProgramComment> around = new ArrayList<>(1);

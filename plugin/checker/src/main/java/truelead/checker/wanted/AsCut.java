@@ -1,6 +1,7 @@
 package truelead.checker.wanted;
 
 import java.util.Optional;
+import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
 
@@ -12,9 +13,10 @@ import truelead.checker.tool.ToolUse;
  * @param drilledBy the tool that made the hole deepest before it is threaded, where there is one
  * @param milled diameter that a thread mill's edge reaches, mm, where it is known
  * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
+ * @param tip   how deep the drill's point goes, mm; NaN where it is not known
  * @param tapped how deep the tap goes, mm; NaN where none does
  */
-public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tapped) {
+public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tip, double tapped) {
 
 	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
 	private static final double BEHIND = 3;
@@ -34,6 +36,11 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 	boolean comesOut(double thick) {
 		boolean drilled = full >= thick && full <= thick + BEHIND + 2 * drill.orElse(0.0);
 		return drilled || tapped >= thick && tapped <= thick + BEHIND + LEADS_BEHIND * lead;
+	}
+
+	/** How deep the hole has its full diameter, mm: where nobody says the drill's, with the point of the drill that the thread needs; NaN where that is not known either. */
+	double full(Optional<ThreadSpec> thread) {
+		return Double.isNaN(full) && drill.isEmpty() ? tip - thread.map(spec -> DrillPoint.length(spec.diameter() - spec.pitch(), DrillPoint.ORDINARY)).orElse(Double.NaN) : full;
 	}
 
 	/** Whether a thread mill cuts it, and no tap. */

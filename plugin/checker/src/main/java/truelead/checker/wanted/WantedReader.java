@@ -129,7 +129,7 @@ public final class WantedReader {
 		Optional<Fact<Double>> depth = noted.flatMap(Note.OfThread::depth)
 				.or(() -> NotesOf.item(sized, c -> c.depth(commentary.unit())));
 		Optional<Fact<Boolean>> through = noted.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
-				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut, depth));
+				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut.full(wanted.map(Fact::value)), depth));
 		Optional<Fact<Double>> wall = noted.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
 				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(thick -> c.fact(c.callout().mm(thick, commentary.unit())))))
 				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(at.log().part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
@@ -158,8 +158,8 @@ public final class WantedReader {
 	}
 
 	/** A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in the part. */
-	private Optional<Fact<Boolean>> throughPart(Whereabouts at, AsCut cut, Optional<Fact<Double>> depth) {
-		return Double.isNaN(cut.full()) ? Optional.empty() : callouts.title(at.log().part()).thickness(commentary.unit()).filter(thick -> cut.full() >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
+	private Optional<Fact<Boolean>> throughPart(Whereabouts at, double full, Optional<Fact<Double>> depth) {
+		return Double.isNaN(full) ? Optional.empty() : callouts.title(at.log().part()).thickness(commentary.unit()).filter(thick -> full >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
 				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
 	}
 

@@ -106,8 +106,9 @@ final class Operations {
 		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder()), surface.value()));
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
+		double tip = deepest.map(c -> c.direction() * (c.tip() - surface.value())).orElse(Double.NaN);
 		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
-		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tapped), surface);
+		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tip, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());

@@ -51,6 +51,10 @@ class ToolListSpellingsTest {
 			"(UT4 = PUNTA D.8,5)~(UT5 = MASCHIO M10)",
 			"(KNIV 4 : DRILL 8.5)~(KNIV 5 : TAP M10)",
 			"(T4 BORER 8.5)~(T5 TAP M10)",
+			"(TL 4 - 8.5 DRILL)~(TL 5 - M10 TAP)",
+			"(T4 BOHRER 8.5 / T5 M10 GEWINDE)",
+			"( TOOL / OFFSET / DESCRIPTION )~( 4 / 4 / 8.5 DRILL )~( 5 / 5 / M10 TAP )",
+			"( 4 / 8.5 DRILL )~( 5 / M10 TAP )",
 			"(NO   DESCRIPTION     DIA    H)~( 4   DRILL           8.5    4)~( 5   TAP M10X1.5     10.0   5)",
 			"(NO  DIA    DESCRIPTION)~( 4  8.5    DRILL)~( 5  10.0   TAP M10)"})
 	void aListAtTheHead(String head) {
@@ -79,6 +83,20 @@ class ToolListSpellingsTest {
 			"(T5 M10 TAP, FOR T4)"})
 	void anotherToolNamedInPassing(String head) {
 		assertThat(kinds(work(head))).containsExactly(5);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"T4 M6 (D8.5)", "T4 M6 (Ø 8,5)", "T4~M6 ; D8.5", "T=\"SPB_8.5\"~M6", "T=\"SPX_8.5_LANG\" M6"})
+	void aSizeWithDecimalsIsAllThatIsSaidOfADrillWhereItIsChangedTo(String change) {
+		Work work = Samples.work(("G21 G90~" + change + "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30").split("~"));
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value)).contains(8.5));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"T4 M6 (D8)", "T4 M6 (OVERHANG 8.5)", "T=\"DRILL_85\" M6", "T4 M6 (8.5 9.5)"})
+	void aNumberThatMayBeAnythingIsNoSize(String change) {
+		Work work = Samples.work(("G21 G90~" + change + "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30").split("~"));
+		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter)).isEmpty());
 	}
 
 	@Test

@@ -36,7 +36,7 @@ public final class HoleMissing extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE, Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE, Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

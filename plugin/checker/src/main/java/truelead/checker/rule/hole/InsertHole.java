@@ -54,17 +54,30 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		return new InsertHole(cut, drill, thread, DrilledSize.name(right.name(), right.unit(), right.diameter(), unit), milled);
 	}
 
+	/** Whether a drill, mm, makes a hole for a wire insert of a thread. */
+	static boolean fits(ThreadSpec thread, double drill) {
+		return drill >= least(thread) && drill <= most(thread);
+	}
+
 	private double least() {
-		return thread.value().diameter() + INSERT_LEAST * thread.value().pitch() - 2 * DrilledSize.WRITTEN;
+		return least(thread.value());
+	}
+
+	private static double least(ThreadSpec thread) {
+		return thread.diameter() + INSERT_LEAST * thread.pitch() - 2 * DrilledSize.WRITTEN;
+	}
+
+	private double most() {
+		return most(thread.value());
 	}
 
 	/** What the widest class lets pass, and decimals that were left out. */
-	private double most() {
-		return InsertThread.largestMinor(thread.value()).orElse(far()) + 2 * DrilledSize.WRITTEN;
+	private static double most(ThreadSpec thread) {
+		return InsertThread.largestMinor(thread).orElse(far(thread)) + 2 * DrilledSize.WRITTEN;
 	}
 
-	private double far() {
-		return thread.value().diameter() + INSERT_MOST * thread.value().pitch();
+	private static double far(ThreadSpec thread) {
+		return thread.diameter() + INSERT_MOST * thread.pitch();
 	}
 
 	boolean tooSmall() {
@@ -79,7 +92,7 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big") + " for a wire insert " + thread.value().withoutClass().designation() + ": "
 				+ (tooSmall() ? milled ? "the cutter cuts far more than its thread" : "the tap cuts far more than its thread and may break" : (milled ? "the cutter" : "the tap") + " finds too little to cut, the thread is shallow") + "; drill "
 				+ right;
-		boolean little = !tooSmall() && drill.value() <= far();
+		boolean little = !tooSmall() && drill.value() <= far(thread.value());
 		return Draft.of(rule, little ? Severity.WARNING : Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
 				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread)
 				.from(tooSmall() ? "smallest hole let pass" : "largest hole let pass", figures.fine(tooSmall() ? least() : most()), "ASME B18.29.1, from memory");

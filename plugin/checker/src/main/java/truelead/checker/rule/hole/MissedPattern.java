@@ -58,7 +58,7 @@ final class MissedPattern {
 			return atZero;
 		}
 		// one hole alone may be for a dowel, where nothing but its size speaks for it
-		List<Hole> fitting = idle.stream().filter(hole -> fits(operation, hole) && (places.size() > 1 || inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
+		List<Hole> fitting = idle.stream().filter(hole -> (places.size() > 1 ? fits(operation, hole) || bored(operation, hole) : fits(operation, hole) && inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
 	}
 
@@ -100,11 +100,21 @@ final class MissedPattern {
 		}
 	}
 
+	/** Whether a hole is milled or bored to a size that the thread is cut in: one alone may be for anything, several in just the number of its places are for it. */
+	private static boolean bored(ThreadingOperation operation, Hole hole) {
+		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value).filter(any -> !operation.wanted().wireInsert() && !ToolName.forms(operation.tool().facts()));
+		Optional<Cut> size = thread.flatMap(spec -> hole.threadedBefore(Integer.MAX_VALUE, spec.diameter())).filter(cut -> cut.kind() == Cut.Kind.MILL || cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM);
+		return size.flatMap(Cut::diameter).filter(Fact::stated).filter(diameter -> fits(thread.get(), diameter.value(), false)).isPresent();
+	}
+
 	/** Whether a drill, and nothing else, made the hole in a size that the thread of the operation is made in. */
 	private static boolean fits(ThreadingOperation operation, Hole hole) {
 		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
 		Optional<Double> diameter = hole.threadedBefore(Integer.MAX_VALUE, thread.map(ThreadSpec::diameter).orElse(Double.NaN)).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind().drills() || cut.kind() == Cut.Kind.PLUNGE);
+		if (operation.wanted().wireInsert()) {
+			return drilled && thread.isPresent() && diameter.filter(d -> InsertHole.fits(thread.get(), d)).isPresent();
+		}
 		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 

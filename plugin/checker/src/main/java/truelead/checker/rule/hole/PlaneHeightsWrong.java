@@ -64,7 +64,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
 				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
-						: stroke.step() instanceof Step.Synchronised move && move.returns() ? away(stroke, move) : Optional.empty();
+						: stroke.step() instanceof Step.Synchronised move && move.goesIn() ? away(stroke, move) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
 					return;
@@ -86,7 +86,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return draft;
 	}
 
-	/** A move that goes in and comes back by itself, as G33.1, and leaves the hole or ends above it. */
+	/** A move that takes the tap in, as G33.1 and G331, and leaves the hole or ends above it. */
 	private Optional<Draft> away(TapStroke stroke, Step.Synchronised move) {
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order()).filter(made -> made.direction() * (stroke.bottom() - stroke.start()) < 0 || above(stroke.bottom(), made));
 		Figures figures = new Figures(stroke.modal().unit());
@@ -152,9 +152,15 @@ public final class PlaneHeightsWrong extends HoleRule {
 	private static boolean belowTheDrill(TapStroke stroke, Step.Stroke step, int into) {
 		// a spot drill that ends above level 0 has met a surface there
 		boolean raised = stroke.hole().edgeBefore(stroke.order()).stream().anyMatch(edge -> into * edge.tip() < 0);
+		boolean onPad = into * step.bottom() <= 0;
 		// a counterbore that ends above the tap's R has opened nothing there
-		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || raised || farAbove(made, into))
+		return stroke.hole().makingBefore(stroke.order()).stream().filter(made -> !endsAbove(made, step.rLevel(), into)).allMatch(made -> (into * step.rLevel() > 0 && into * made.start() > 0 || raised || onPad && farBelow(step, made, into) || farAbove(made, into))
 				&& into * (step.rLevel() - made.start()) > BELOW_DRILL && made.kind() != Cut.Kind.MILL && made.kind() != Cut.Kind.BORE);
+	}
+
+	/** Whether a tap starts farther below the drill's R than it is fed: no room over clamps, which a drill alone jumps, explains it where the thread ends above level 0 (common practice, no source). */
+	private static boolean farBelow(Step.Stroke step, Cut made, int into) {
+		return into * (step.rLevel() - made.start()) > into * (step.bottom() - step.rLevel());
 	}
 
 	/** Whether a cycle says no R where that of the drill does, and begins far above it. */
@@ -164,7 +170,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	/** Whether level 0 is the underside of the part: a drill starts far above it and ends right below it. */
-	private static boolean farAbove(Cut made, int into) {
+	static boolean farAbove(Cut made, int into) {
 		double above = -into * made.start();
 		return above > FAR && above > OUT_OF_PROPORTION * into * made.tip();
 	}

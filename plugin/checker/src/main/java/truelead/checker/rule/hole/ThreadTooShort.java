@@ -53,22 +53,42 @@ public final class ThreadTooShort extends HoleRule {
 		Optional<Fact<Double>> wanted = tapping.wanted().depth().filter(Fact::stated);
 		wanted.ifPresent(depth -> tapping.strokes().typical().stream().filter(s -> Double.isNaN(s.bottom()) && s.travel() > 1e-6 && s.travel() < depth.value() - Written.open(s.resolution()) - 1e-6)
 				.findFirst().ifPresent(stroke -> found.accept(fed(stroke, depth))));
-		TapDepth.shallowest(tapping).filter(d -> wanted.isPresent() && d.surfaceKnown()).ifPresent(depth -> {
-			double full = depth.tip() - depth.lead().atLeast(depth.pitch());
-			if (full < wanted.get().value() - Written.open(depth.stroke().resolution()) - 1e-6) {
-				found.accept(draft(depth, wanted.get()));
-			}
-		});
+		Optional<Draft> called = wanted.flatMap(depth -> TapDepth.shallowest(tapping).filter(d -> d.surfaceKnown() && tooShort(d, d.tip(), depth) && !CutDeeperLater.is(tapping, d.stroke(), work)).map(d -> draft(d, depth))
+				.or(() -> fromR(tapping, depth, work)));
+		called.ifPresent(found);
 		// of a wall that is to be threaded through not-through says how deep
 		boolean wall = tapping.wanted().wall().filter(Fact::stated).isPresent() && tapping.wanted().through().filter(said -> said.stated() && said.value()).isPresent();
 		TapDepth.shallowest(tapping).filter(d -> wanted.isEmpty() && !wall && d.surfaceKnown()).ifPresent(depth -> {
-			if (depth.tip() <= Math.min(NO_THREAD * depth.pitch(), depth.lead().length(depth.pitch())) + 1e-6) {
-				found.accept(leadAlone(depth));
-			} else if (hardlyAny(depth)) {
-				found.accept(hardly(depth));
+			boolean lead = depth.tip() <= Math.min(NO_THREAD * depth.pitch(), depth.lead().length(depth.pitch())) + 1e-6;
+			if ((lead || hardlyAny(depth)) && !CutDeeperLater.is(tapping, depth.stroke(), work)) {
+				found.accept(lead ? leadAlone(depth) : hardly(depth));
 			}
 		});
 		tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).flatMap(depth -> belowSeat(depth).stream()).findFirst().ifPresent(found);
+	}
+
+	/** Whether a tap that goes so far below the top of a hole, mm, leaves less of full thread than is called out. */
+	private static boolean tooShort(TapDepth depth, double tip, Fact<Double> wanted) {
+		return tip - depth.lead().atLeast(depth.pitch()) < wanted.value() - Written.open(depth.stroke().resolution()) - 1e-6;
+	}
+
+	/** A hole that opens nobody knows where, on a lug or in a pocket, whose thread would be too short even if it began at the R of its cycle. */
+	private Optional<Draft> fromR(Tapping tapping, Fact<Double> wanted, Work work) {
+		return tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream())
+				.filter(depth -> !depth.surfaceKnown() && depth.stroke().step() instanceof Step.Stroke && tooShort(depth, way(depth), wanted))
+				.min((one, other) -> Double.compare(way(one), way(other))).filter(depth -> !CutDeeperLater.is(tapping, depth.stroke(), work)).map(depth -> {
+					Figures figures = depth.figures();
+					double full = Math.max(0, way(depth) - depth.lead().length(depth.pitch()));
+					return depth.evidence(Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), "the tap is fed " + figures.length(way(depth)) + " from R, less its " + depth.lead().said() + " that is "
+							+ figures.length(full) + " of full thread at most, called out are " + figures.length(wanted.value()) + "; see R and depth").known("depth called out", figures.length(wanted.value()), wanted));
+				});
+	}
+
+	/** How far the tap goes below its R, or that of its drill where that is higher, mm: no hole opens above both. */
+	private static double way(TapDepth depth) {
+		int into = depth.stroke().direction();
+		double drill = depth.stroke().hole().deepestBefore(depth.stroke().order()).map(cut -> into * cut.start()).orElse(Double.POSITIVE_INFINITY);
+		return into * depth.stroke().bottom() - Math.min(into * depth.stroke().start(), drill);
 	}
 
 	/** A hole that is opened wider than the thread so far down, as by a counterbore with a digit wrong, that the tap's lead alone goes on below. */

@@ -57,8 +57,9 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param said      the first two whose offset an H word says
 	 * @param unsaid    the first two whose G43 has no H
 	 * @param own       the numbers of tools that have run with their own alone
+	 * @param shared    the one H word that all those share who run with another one, as in a subprogram that several tools run; empty where there are several words, or more such tools than others
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own, Optional<WordRef> shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -68,6 +69,8 @@ public final class LengthOffsetMissing implements Rule {
 			List<Stay> unsaid = new ArrayList<>();
 			Set<Integer> numbers = new HashSet<>();
 			Set<Integer> own = new HashSet<>();
+			Set<Integer> others = new HashSet<>();
+			List<Setting> words = new ArrayList<>();
 			int count = 0;
 			for (ToolUse tool : all) {
 				boolean none = tool.summary().lengthOffsets().isEmpty();
@@ -83,10 +86,27 @@ public final class LengthOffsetMissing implements Rule {
 					addUpToTwo(said, tool, !none && !withoutH);
 					if (itsOwn) {
 						own.add(tool.number());
+					} else {
+						others.add(tool.number());
+						words.addAll(tool.summary().lengthOffsets());
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, own);
+			return new Offsets(count, first, without, otherwise, said, unsaid, own, others.size() <= own.size() ? shared(words) : Optional.empty());
+		}
+
+		private static Optional<WordRef> shared(List<Setting> offsets) {
+			Optional<WordRef> first = offsets.stream().findFirst().flatMap(Setting::word).filter(WordRef::literal);
+			return first.filter(word -> offsets.stream().allMatch(h -> h.word().filter(other -> sameWord(other, word)).isPresent()));
+		}
+
+		private static boolean sameWord(WordRef one, WordRef other) {
+			return one.block().sameBlock(other.block()) && one.span().equals(other.span());
+		}
+
+		/** Whether the tools that run with another offset share one word, and this is the first of them, where it is said. */
+		private boolean sharedFrom(ToolUse tool) {
+			return shared.isPresent() && otherwise.get(0).index() == tool.index();
 		}
 
 		private static void addUpToTwo(List<Stay> tools, ToolUse tool, boolean one) {
@@ -161,7 +181,7 @@ public final class LengthOffsetMissing implements Rule {
 		if (own) {
 			return Optional.empty();
 		}
-		boolean numbered = noOther(offsets.otherwise(), tool);
+		boolean numbered = noOther(offsets.otherwise(), tool) || offsets.sharedFrom(tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
 				.findFirst().map(h -> wrong(tool, h));
 	}

@@ -40,6 +40,14 @@ class DrilledAndTappedTest {
 	}
 
 	@Test
+	void severalTapsRunASubprogramThatNamesTheOffsetOfTheFirstTool() {
+		String three = "G21 G90 G17~T1 M6 (SPOT DRILL)~G0 X0 Y0 S1500 M3~G43 H1 Z20~G81 Z-2 R2 F100~X20~G80~T2 M6 (DRILL 3.3)~G0 X0 Y0 S2500 M3~G43 H2 Z20~G83 Z-17 R2 Q4 F200~G80~T3 M6 (DRILL 5.0)~G0 X20 Y0 S2000 M3~G43 H3 Z20~G83 Z-20 R2 Q4 F200~G80~"
+				+ "T4 M6 (TAP M4)~#1=0 #2=500 #3=350~M98 P100~T5 M6 (TAP M6)~#1=20 #2=400 #3=400~M98 P100~M30~O100~G0 X#1 Y0 S#2 M3~G43 H1 Z20~G84 Z-10 R5 F#3~G80~M99";
+		assertThat(said(three)).singleElement().asString().startsWith("27 length-offset-missing: H1 is not T4's").endsWith("H4");
+		assertThat(said(three.replace("T1 M6 (SPOT DRILL)~G0 X0 Y0 S1500 M3~G43 H1 Z20~G81 Z-2 R2 F100~X20~G80~", "").replace("T2 M6 (DRILL 3.3)~G0 X0 Y0 S2500 M3~G43 H2", "T2 M6 (DRILL 3.3)~G0 X0 Y0 S2500 M3~G43 H1"))).as("one offset for most tools").isEmpty();
+	}
+
+	@Test
 	void aSingleHoleUnderAnotherWorkOffset() {
 		String one = PLATE.replace("X20.~", "").replace("X0 Y0", "X10. Y0");
 		assertThat(said(one)).isEmpty();

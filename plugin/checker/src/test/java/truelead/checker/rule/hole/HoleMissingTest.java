@@ -92,4 +92,11 @@ class HoleMissingTest {
 	void whatAnotherProgramOfTheFileDrillsIsMadeElsewhere() {
 		assertThat(missing("G81 X10 Y10 Z-20 R3 F200;X30", "M30;O2;G21 G90", "G84 X10 Y10 Z-12 R5 F500;X30").severity()).isEqualTo(Severity.INFORMATION);
 	}
+
+	@Test
+	void placesInTheUnitThatIsLeftOutAreOneSlipWithIt() {
+		String mixed = "G21 G90\nT1 M6 (5.5 DRILL)\nS2000 M3\nG0 X25.4 Y25.4 Z25\nG81 Z-22 R2 F200\nX76.2\nG80\nT2 M6 (1/4-28 UNF TAP)\nG20\nS500 M3\nG0 X1. Y1. Z1.\nG84 Z-.6 R.2 F17.857\nX3.\nG80\nM30\n";
+		assertThat(Samples.heard(mixed)).isEmpty();
+		assertThat(Samples.heard(mixed.replace("G20\n", ""))).singleElement().asString().startsWith("inch-metric-mixup");
+	}
 }

@@ -1,0 +1,79 @@
+package truelead.checker.rule.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.heard;
+
+import org.junit.jupiter.api.Test;
+
+/** Holes that open on lugs and bosses, holes that two taps cut, and heights that a sign or a number turns round. */
+class SeveralLevelsTest {
+
+	private static final String LUGS = "G21 G90\n(M8 TAP 14 DEEP)\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z50\nG81 X0 Z-22 R2 F200\nX40 Z-47 R-23\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z50\nG84 X0 Z-17.5 R5 F475\nX40 Z-42.5 R-20\nG80\nM30\n";
+
+	@Test
+	void aThreadOnALowerLugIsTooShortWhereverTheLugOpens() {
+		assertThat(heard(LUGS)).isEmpty();
+		assertThat(heard(LUGS.replace("Z-42.5", "Z-35"))).singleElement().asString().isEqualTo("thread-too-short the tap is fed 15 mm from R, less its lead of 2.5 turns that is 11.88 mm of full thread at most, called out are 14 mm; see R and depth");
+		assertThat(heard(LUGS.replace("Z-42.5 R-20", "Z-42.5 R-30"))).as("the hole opens above that R").singleElement().asString().startsWith("plane-heights-wrong");
+	}
+
+	private static final String BOSS = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z50\nG81 X0 Z-22 R3 F200\nX40 Z-8 R23\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z50\nG84 X0 Z-16 R5 F475\nX40 Z0 R25\nG80\nM30\n";
+
+	@Test
+	void theTapIsDrivenIntoABossWhoseThreadEndsAboveLevel0() {
+		assertThat(heard(BOSS)).isEmpty();
+		assertThat(heard(BOSS.replace("Z0 R25", "Z0 R5"))).singleElement().asString().startsWith("plane-heights-wrong R is at Z5 and the bottom at Z0: R is 18 mm below Z23, where the drill starts");
+		assertThat(heard(BOSS.replace("Z-8 R23", "Z-20 R40"))).as("a drill that jumps clamps").isEmpty();
+	}
+
+	private static final String TWO_TAPS = "G21 G90\n(M10X1.5 BLIND 20 DEEP)\nT1 M6 (DRILL 8.5)\nS1200 M3\nG0 X0 Y0 Z50\nG83 X0 Z-32 R2 Q6 F170\nX40\nG80\nT2 M6 (M10 PLUG TAP)\nS250 M3\nG0 X0 Y0 Z50\nG84 X0 Z-20 R6 F375\nX40\nG80\nM0\n"
+			+ "T3 M6 (M10 BOTTOMING TAP)\nS200 M3\nG0 X0 Y0 Z50\nG84 X0 Z-24.5 R6 F300\nX40\nG80\nM30\n";
+
+	@Test
+	void howDeepAThreadIsTheTapSaysThatFinishesIt() {
+		assertThat(heard(TWO_TAPS)).isEmpty();
+		assertThat(heard(TWO_TAPS.replace("Z-24.5", "Z-21"))).singleElement().asString().startsWith("thread-too-short the tap goes 21 mm deep");
+		assertThat(heard(TWO_TAPS.replace("Z-24.5", "Z-20"))).as("no deeper than the first").isNotEmpty().allMatch(said -> said.startsWith("thread-too-short"));
+		assertThat(heard(TWO_TAPS.replace("G84 X0 Z-24.5 R6 F300\nX40", "G84 X0 Z-24.5 R6 F300\nX45"))).singleElement().asString().startsWith("hole-off-position");
+	}
+
+	@Test
+	void aMoveThatTakesTheTapInGoesUp() {
+		String rail = "G71 G90 G94\nT1 M6 ; DRILL 3.3\nS3000 F200 M3\nG0 X10 Y10 Z2\nG1 Z-14\nG0 Z2\nT2 M6 ; M4 TAP\nS600 M3\nG0 X10 Y10 Z3\nG331 Z-9 K0.7\nG332 Z3 K0.7\nM30\n";
+		assertThat(heard(rail)).isEmpty();
+		assertThat(heard(rail.replace("G331 Z-9", "G331 Z9"))).singleElement().asString().startsWith("plane-heights-wrong the move goes from Z3 to Z9, the hole is drilled from Z2 to Z-14");
+	}
+
+	@Test
+	void wireInsertsAreTappedBesideTheHolesDrilledForThem() {
+		String cover = "G21 G90\nT1 M6 (DRILL 8.4)\nS1600 M3\nG0 X0 Y10 Z50\nG83 X0 Y10 Z-30 R2 Q5 F200\nX60\nG80\nT2 M6 (M8 STI TAP)\nS380 M3\nG0 X0 Y10 Z50\nG84 X0 Y10 Z-20 R5 F475\nX60\nG80\nM30\n";
+		assertThat(heard(cover)).isEmpty();
+		assertThat(heard(cover.replace("G84 X0 Y10", "G84 X0 Y40"))).singleElement().asString().startsWith("hole-missing nothing in this program makes a hole at X0 Y40 before T2 goes in, nor at its 1 other place; 2 holes");
+		assertThat(heard(cover.replace("G84 X0 Y10", "G84 X0 Y40").replace("DRILL 8.4", "DRILL 6.8"))).as("not drilled for an insert: made elsewhere?").isEmpty();
+	}
+
+	@Test
+	void aDrillWithoutASizeGoesThroughThePartThatTheTitleSays() {
+		String plate = "G21 G90\n(PLATE M16 22 THICK)\nT1 M6\nS800 M3\nG0 X0 Y0 Z50\nG81 Z-28 R2 F140\nG80\nT2 M6 (M16 TAP)\nS200 M3\nG0 X0 Y0 Z50\nG84 Z-28 R8 F400\nG80\nM30\n";
+		assertThat(heard(plate)).isEmpty();
+		assertThat(heard(plate.replace("Z-28 R2", "Z-24 R2"))).as("its point ends in the plate").singleElement().asString().startsWith("drill-too-shallow");
+	}
+
+	@Test
+	void drillAndTapComeOutBelowAPlateWhoseUndersideIsLevel0() {
+		String plate = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z60\nG83 Z-3 R22 Q6 F200\nX30\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z60\nG84 Z-4 R25 F475\nX30\nG80\nM30\n";
+		assertThat(heard(plate)).isEmpty();
+		assertThat(heard(plate.replace("Z-3 R22", "Z3 R22"))).as("the drill ends in the plate").singleElement().asString().startsWith("drill-too-shallow");
+		assertThat(heard(plate.replace("G21 G90", "G21 G90\n(PLACA 20 GROS)").replace("Z-4 R25", "Z-6 R25"))).isEmpty();
+	}
+
+	private static final String COLUMN = "G21 G90\nT1 M6 (END MILL D16)\nS2000 M3\nG0 X0 Y80 Z50\nM98 P10\nG0 X90 Y80\nM98 P10\nT2 M6 (M24 TAP)\nS100 M3\nG0 X0 Y80 Z50\nG84 Z-40 R10 F300\nX90\nG80\nM30\n"
+			+ "O10\nG0 Z1\nG91 G1 X2.5 F300\nG3 I-2.5 Z-26\nG3 I-2.5 Z-26\nG3 I-2.5\nG1 X-2.5\nG90 G0 Z50\nM99\n";
+
+	@Test
+	void tapsBesideAsManyBoresMilledForThem() {
+		assertThat(heard(COLUMN)).isEmpty();
+		assertThat(heard(COLUMN.replace("G0 X0 Y80 Z50\nG84", "G0 X0 Y60 Z50\nG84"))).singleElement().asString().startsWith("hole-missing nothing in this program makes a hole at X0 Y60 before T2 goes in, nor at its 1 other place; 2 holes");
+		assertThat(heard(COLUMN.replace("G0 X0 Y80 Z50\nG84", "G0 X0 Y60 Z50\nG84").replace("D16", "D20"))).as("bores for something else").isEmpty();
+	}
+}
