@@ -34,10 +34,13 @@ final class DrillHeights {
 
 	private final Rule rule;
 	private final Work work;
+	private final Fact<Double> surface;
 
-	DrillHeights(Rule rule, Work work) {
+	/** @param surface level of the top of the holes, mm */
+	DrillHeights(Rule rule, Work work, Fact<Double> surface) {
 		this.rule = rule;
 		this.work = work;
+		this.surface = surface;
 	}
 
 	/**
@@ -70,12 +73,13 @@ final class DrillHeights {
 				.programmed("level of R", figures.length(step.rLevel()), step.cycle().word('R').orElse(Setting.NONE)));
 	}
 
-	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
+	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock and nobody says that its top is lower. */
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, OptionalDouble starts) {
 		double r = drill.rLevel();
 		double[] above = r < -SAME ? DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), starts.stream()).filter(start -> start >= -r - SAME).toArray() : new double[0];
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (above.length == 0 || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
+		boolean inAir = surface.stated() && r >= surface.value() - SAME;
+		if (above.length == 0 || inAir || drill.relative() || visit.hole().cuts().stream().anyMatch(made -> made.order() < cut.order() && made.tip() <= r + SAME) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());

@@ -75,7 +75,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	/** A sign lost in the heights of the drills, or above the tap's cycle. */
 	private Optional<Draft> signs(ThreadingOperation operation, Visits visits, Work work) {
-		DrillHeights heights = new DrillHeights(this, work);
+		DrillHeights heights = new DrillHeights(this, work, operation.wanted().surface());
 		for (Visit visit : visits.typical()) {
 			Optional<TapStroke> tap = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst() : Optional.empty();
 			Optional<Draft> draft = heights.wrong(visit, tap.stream().mapToDouble(TapStroke::start).findFirst())
