@@ -67,10 +67,20 @@ final class Sectioned {
 				&& before.summary().tapping() == now.summary().tapping() && before.summary().drilling() == now.summary().drilling()
 				&& before.summary().rigid().isPresent() == now.summary().rigid().isPresent()
 				&& before.summary().movedWithoutOffset() == now.summary().movedWithoutOffset()
-				&& values(before.summary().lengthOffsets()).equals(values(now.summary().lengthOffsets()));
+				&& offsets(before).equals(offsets(now));
 	}
 
-	private static List<Double> values(List<Setting> settings) {
-		return settings.stream().map(Setting::value).toList();
+	/**
+	 * A length offset of a stay, as other tools are measured by it.
+	 *
+	 * @param address  of the word that says it, G where G43 has no H; 0 where none does
+	 * @param leftOver whether that word stands above the change of the tool
+	 */
+	private record Offset(double value, char address, boolean leftOver) {
+	}
+
+	private static List<Offset> offsets(ToolUse tool) {
+		return tool.summary().lengthOffsets().stream().map(offset -> new Offset(offset.value(), offset.word().map(WordRef::address).orElse((char) 0),
+				offset.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isPresent())).toList();
 	}
 }

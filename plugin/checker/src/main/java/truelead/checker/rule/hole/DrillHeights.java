@@ -38,10 +38,13 @@ final class DrillHeights {
 
 	private final Rule rule;
 	private final Work work;
+	private final Fact<Double> surface;
 
-	DrillHeights(Rule rule, Work work) {
+	/** @param surface level of the top of the holes, mm */
+	DrillHeights(Rule rule, Work work, Fact<Double> surface) {
 		this.rule = rule;
 		this.work = work;
+		this.surface = surface;
 	}
 
 	/** What is wrong with the drills of a hole that is threaded from there, which is asked for where a drill is suspect. */
@@ -90,13 +93,14 @@ final class DrillHeights {
 				.programmed("level before the cycle", figures.length(drill.initial()), drill.block()));
 	}
 
-	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock. */
+	/** R as far below level 0 as another tool at the hole starts above it, where nothing has opened the stock and nobody says that its top is lower. */
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
 		double r = drill.rLevel();
 		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), thread.top().stream()).filter(start -> start >= -r - SAME);
 		double[] above = DoubleStream.concat(starts, DoubleStream.of(thread.stops()).filter(stop -> Math.abs(stop + r) <= SAME)).toArray();
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
-		if (above.length == 0 || drill.relative() || opened(cut, r, visit) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
+		boolean inAir = surface.stated() && r >= surface.value() - SAME;
+		if (above.length == 0 || inAir || drill.relative() || opened(cut, r, visit) || !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());

@@ -75,7 +75,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 
 	/** A sign lost in the heights of the drills, or above the tap's cycle. */
 	private Optional<Draft> signs(ThreadingOperation operation, Visits visits, Work work) {
-		DrillHeights heights = new DrillHeights(this, work);
+		DrillHeights heights = new DrillHeights(this, work, operation.wanted().surface());
 		Optional<Draft> draft = Optional.empty();
 		for (Visit visit : visits.typical()) {
 			draft = draft.isPresent() ? draft : heights.wrong(visit, () -> ThreadStart.of(operation, visit));

@@ -57,9 +57,9 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param said      the first two whose offset an H word says
 	 * @param unsaid    the first two whose G43 has no H
 	 * @param own       the numbers of tools that have run with their own alone
-	 * @param shared    the one H word that all those share who run with another one, as in a subprogram that several tools run; empty where there are several words, or more such tools than others
+	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are no more than the others
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own, Optional<WordRef> shared) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own, boolean shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -92,12 +92,12 @@ public final class LengthOffsetMissing implements Rule {
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, own, others.size() <= own.size() ? shared(words) : Optional.empty());
+			return new Offsets(count, first, without, otherwise, said, unsaid, own, others.size() <= own.size() && areOneWord(words));
 		}
 
-		private static Optional<WordRef> shared(List<Setting> offsets) {
+		private static boolean areOneWord(List<Setting> offsets) {
 			Optional<WordRef> first = offsets.stream().findFirst().flatMap(Setting::word).filter(WordRef::literal);
-			return first.filter(word -> offsets.stream().allMatch(h -> h.word().filter(other -> sameWord(other, word)).isPresent()));
+			return first.isPresent() && offsets.stream().allMatch(h -> h.word().filter(other -> sameWord(other, first.get())).isPresent());
 		}
 
 		private static boolean sameWord(WordRef one, WordRef other) {
@@ -106,7 +106,7 @@ public final class LengthOffsetMissing implements Rule {
 
 		/** Whether the tools that run with another offset share one word, and this is the first of them, where it is said. */
 		private boolean sharedFrom(ToolUse tool) {
-			return shared.isPresent() && otherwise.get(0).index() == tool.index();
+			return shared && otherwise.get(0).index() == tool.index();
 		}
 
 		private static void addUpToTwo(List<Stay> tools, ToolUse tool, boolean one) {

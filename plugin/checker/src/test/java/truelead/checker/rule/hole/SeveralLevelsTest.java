@@ -30,6 +30,13 @@ class SeveralLevelsTest {
 			+ "T3 M6 (M10 BOTTOMING TAP)\nS200 M3\nG0 X0 Y0 Z50\nG84 X0 Z-24.5 R6 F300\nX40\nG80\nM30\n";
 
 	@Test
+	void aDrillsRAboveTheSurfaceThatIsStated() {
+		String cover = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z20\nG83 Z-28 R-3 Q5 F200\nX30\nG80\nT2 M6 (M8 TAP)\n(SURFACE: Z-5)\nS380 M3\nG0 X0 Y0 Z20\nG84 Z-20 R3 F475\nX30\nG80\nM30\n";
+		assertThat(heard(cover)).isEmpty();
+		assertThat(heard(cover.replace("Z-5)", "Z-1)"))).singleElement().asString().startsWith("plane-heights-wrong R is at Z-3, and nothing is open there before T1");
+	}
+
+	@Test
 	void howDeepAThreadIsTheTapSaysThatFinishesIt() {
 		assertThat(heard(TWO_TAPS)).isEmpty();
 		assertThat(heard(TWO_TAPS.replace("Z-24.5", "Z-21"))).singleElement().asString().startsWith("thread-too-short the tap goes 21 mm deep");
