@@ -24,7 +24,7 @@ import truelead.grammar.ProgramText;
 
 /**
  * Puts slips into good programs and counts what is told of them: {@code SlipSurvey OUT PROGRAMS SLIPS FROM...} takes so many programs and of each so many slips by chance, prints the table
- * and keeps in the folder OUT what nothing tells of. FROM is a folder of programs, or {@code bench:SEED}, the good programs of the fault bench from a seed on.
+ * and keeps in the new folder OUT what nothing tells of. FROM is a folder of programs, or {@code bench:SEED}, the good programs of the fault bench from a seed on.
  */
 public final class SlipSurvey {
 
@@ -51,8 +51,8 @@ public final class SlipSurvey {
 
 	/** Prints the table. */
 	public static void main(String[] args) throws IOException {
-		if (args.length < 4) {
-			System.err.println("SlipSurvey OUT PROGRAMS SLIPS FROM...");
+		if (args.length < 4 || Files.exists(Path.of(args[0]))) {
+			System.err.println("SlipSurvey OUT PROGRAMS SLIPS FROM..., where OUT is a folder that is not there yet");
 			System.exit(2);
 		}
 		SlipSurvey survey = new SlipSurvey(Integer.parseInt(args[2]), Optional.of(new SilentSlips(Path.of(args[0]))));
