@@ -1,10 +1,13 @@
 package truelead.checker;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.NoLead;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -26,34 +29,49 @@ final class AssumedUnit {
 	private AssumedUnit() {
 	}
 
-	/** The profile with the other unit, where the program is to be read again with it; empty where the profile's unit stands. */
-	static Optional<MachineProfile> better(Work work) {
-		if (work.shop().unit().stated()) {
-			return Optional.empty();
-		}
-		LengthUnit assumed = work.shop().unit().value();
-		double factor = assumed == LengthUnit.MM ? LengthUnit.INCH.mm() : 1 / LengthUnit.INCH.mm();
-		int fits = 0;
-		int fitsOtherwise = 0;
-		int deep = 0;
-		int deepOtherwise = 0;
-		int absurd = 0;
-		for (ThreadingOperation operation : work.operations()) {
+	/**
+	 * What a tapping or thread milling operation says of the two units.
+	 *
+	 * @param fits          whether its advance fits its thread in the unit assumed
+	 * @param fitsOtherwise the same in the other one
+	 * @param deep          whether its depth is usual in the unit assumed
+	 * @param deepOtherwise the same in the other one
+	 * @param absurd        whether nobody taps so shallow, whatever the advance says
+	 */
+	private record Said(boolean fits, boolean fitsOtherwise, boolean deep, boolean deepOtherwise, boolean absurd) {
+
+		static Said of(ThreadingOperation operation, double factor) {
 			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : operation instanceof ThreadMilling milling ? leadOverPitch(milling) : Double.NaN;
 			double depth = operation instanceof Tapping tapping ? depthOverDiameter(tapping) : Double.NaN;
-			deep += usual(depth) ? 1 : 0;
-			absurd += depth < ABSURD ? 1 : 0;
-			deepOtherwise += usual(depth * factor) ? 1 : 0;
-			fits += Math.abs(share - 1) < NEAR ? 1 : 0;
-			fitsOtherwise += Math.abs(share * factor - 1) < NEAR || operation instanceof Tapping tapping && leadOnlyOtherwise(tapping, factor) ? 1 : 0;
+			boolean otherwise = Math.abs(share * factor - 1) < NEAR || operation instanceof Tapping tapping && leadOnlyOtherwise(tapping, factor);
+			return new Said(Math.abs(share - 1) < NEAR, otherwise, usual(depth), usual(depth * factor), depth < ABSURD);
 		}
-		String other = assumed == LengthUnit.MM ? "inch" : "mm";
-		boolean depth = (deep == 0) != (deepOtherwise == 0);
-		return depth ? other(deep == 0, fits == 0 || absurd > 0, work, other) : other(fitsOtherwise > 0, fits == 0, work, other);
 	}
 
-	private static Optional<MachineProfile> other(boolean meant, boolean noneFits, Work work, String other) {
-		return meant && noneFits ? Optional.of(read(work.shop().profile(), other)) : Optional.empty();
+	/** Whether the other unit is meant. */
+	private static final Survey<Said, Boolean> OTHER = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Said> said) {
+			double factor = work.shop().unit().value() == LengthUnit.MM ? LengthUnit.INCH.mm() : 1 / LengthUnit.INCH.mm();
+			work.operations().forEach(operation -> said.accept(operation.tool().index(), Said.of(operation, factor)));
+		}
+
+		@Override
+		public Boolean all(List<Said> said) {
+			boolean fits = said.stream().anyMatch(Said::fits);
+			boolean deep = said.stream().anyMatch(Said::deep);
+			boolean byDepth = deep != said.stream().anyMatch(Said::deepOtherwise);
+			return byDepth ? !deep && (!fits || said.stream().anyMatch(Said::absurd)) : !fits && said.stream().anyMatch(Said::fitsOtherwise);
+		}
+	};
+
+	/** The profile with the other unit, where the program is to be read again with it; empty where the profile's unit stands. */
+	static Optional<MachineProfile> better(Work work) {
+		if (work.shop().unit().stated() || !work.survey(OTHER)) {
+			return Optional.empty();
+		}
+		return Optional.of(read(work.shop().profile(), work.shop().unit().value() == LengthUnit.MM ? "inch" : "mm"));
 	}
 
 	private static MachineProfile read(MachineProfile profile, String unit) {

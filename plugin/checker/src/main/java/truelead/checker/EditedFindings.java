@@ -46,15 +46,15 @@ final class EditedFindings {
 		for (ThreadingOperation operation : part.work().operations()) {
 			judged.set(operation.index());
 		}
-		List<Finding> anew = Rules.found(part.work(), settings);
+		List<Finding> anew = found.butForAll(Rules.found(part.work(), settings));
 		boolean own = !part.work().isWhole() && anew.stream().allMatch(finding -> FoundByPart.isIn(finding, judged, part.lines()));
-		found.remove(judged, part.lines());
+		List<Finding> gone = found.remove(judged, part.lines());
 		if (!own || found.failed() || found.pointsAt(lines)) {
 			return Optional.empty();
 		}
-		boolean apart = !found.reachesAll() && !found.isAt(part.lines());
+		boolean apart = !found.reachesAll() && !found.isAt(part.lines()) && FoundByPart.areApart(gone, part.lines()) && FoundByPart.areApart(anew, part.lines());
 		found.add(anew);
-		if (!apart || found.reachesAll() || !anew.stream().allMatch(finding -> part.lines().get(finding.at().line()))) {
+		if (!apart) {
 			return Optional.of(new EditedFindings(settings, found, told(found.all(), whole, settings)));
 		}
 		return Optional.of(new EditedFindings(settings, found, joined(judged, part.lines(), told(anew, whole, settings))));

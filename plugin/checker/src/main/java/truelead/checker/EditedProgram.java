@@ -61,6 +61,9 @@ public final class EditedProgram {
 			List<Finding> findings = moved ? new MovedFindings(program, known.found().told()) : known.result().findings();
 			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved, known.result().with(findings, work)));
 		}
+		if (AssumedUnit.better(changed.part().get().work()).isPresent()) {
+			return Optional.empty();
+		}
 		return known.found().with(changed.part().get(), changed.lines(), work).map(found -> {
 			CheckResult there = Checker.result(work, work, found.told(), known.setup().machine());
 			boolean elsewhere = known.moved() || moved;

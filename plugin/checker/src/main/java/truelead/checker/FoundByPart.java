@@ -23,6 +23,8 @@ final class FoundByPart {
 	/** How many are at a line, and how often they name it. */
 	private final NavigableMap<Integer, Integer> at = new TreeMap<>();
 	private final NavigableMap<Integer, Integer> named = new TreeMap<>();
+	/** How many may be told together with others of a place in common in a line. */
+	private final NavigableMap<Integer, Integer> inCommon = new TreeMap<>();
 	private int reachAll;
 	private int failed;
 
@@ -32,7 +34,12 @@ final class FoundByPart {
 
 	/** Whether a finding is about one of some operations, or about a line of some that belongs to a stay. */
 	static boolean isIn(Finding finding, BitSet operations, BitSet lines) {
-		return finding.operation() >= 0 ? operations.get(finding.operation()) : Rules.isOfAStay(finding.rule()) && lines.get(finding.at().line());
+		return finding.operation() >= 0 ? operations.get(finding.operation()) : !isOfAll(finding) && lines.get(finding.at().line());
+	}
+
+	/** Whether a finding is about the whole program. */
+	private static boolean isOfAll(Finding finding) {
+		return finding.operation() < 0 && !Rules.isOfAStay(finding.rule());
 	}
 
 	void add(List<Finding> found) {
@@ -44,29 +51,38 @@ final class FoundByPart {
 
 	private List<Finding> group(Finding finding) {
 		return finding.operation() >= 0 ? ofOperations.computeIfAbsent(finding.operation(), operation -> new ArrayList<>())
-				: Rules.isOfAStay(finding.rule()) ? ofLines.computeIfAbsent(finding.at().line(), line -> new ArrayList<>()) : ofAll;
+				: isOfAll(finding) ? ofAll : ofLines.computeIfAbsent(finding.at().line(), line -> new ArrayList<>());
 	}
 
-	/** Takes out what is about some operations, and about some lines that belong to stays. */
-	void remove(BitSet operations, BitSet lines) {
+	/** What was found in a part but for what is about the whole program, and is known. */
+	List<Finding> butForAll(List<Finding> part) {
+		return part.stream().filter(finding -> !isOfAll(finding) || !ofAll.contains(finding)).toList();
+	}
+
+	/** Takes out what is about some operations, and about some lines that belong to stays; what it takes out. */
+	List<Finding> remove(BitSet operations, BitSet lines) {
+		List<Finding> all = new ArrayList<>();
 		for (int operation = operations.nextSetBit(0); operation >= 0; operation = operations.nextSetBit(operation + 1)) {
 			List<Finding> gone = ofOperations.remove(operation);
 			if (gone != null) {
-				gone.forEach(finding -> count(finding, -1));
+				all.addAll(gone);
 			}
 		}
 		ofLines.entrySet().removeIf(entry -> {
 			boolean gone = lines.get(entry.getKey());
 			if (gone) {
-				entry.getValue().forEach(finding -> count(finding, -1));
+				all.addAll(entry.getValue());
 			}
 			return gone;
 		});
+		all.forEach(finding -> count(finding, -1));
+		return all;
 	}
 
 	private void count(Finding finding, int times) {
 		at.merge(finding.at().line(), times, FoundByPart::sum);
 		places(finding).forEach(place -> named.merge(place.line(), times, FoundByPart::sum));
+		Rules.inCommon(finding).forEach(place -> inCommon.merge(place.line(), times, FoundByPart::sum));
 		reachAll += finding.reachesAll() ? times : 0;
 		failed += Rules.failed(finding) ? times : 0;
 	}
@@ -91,14 +107,19 @@ final class FoundByPart {
 		return lines.first() <= lines.last() && !named.subMap(lines.first(), true, lines.last(), true).isEmpty();
 	}
 
-	/** Whether one of them is at one of some lines. */
+	/** Whether one of them is at one of some lines, or may be told together with others of a place there. */
 	boolean isAt(BitSet lines) {
 		for (int from = lines.nextSetBit(0); from >= 0; from = lines.nextSetBit(lines.nextClearBit(from))) {
-			if (!at.subMap(from, lines.nextClearBit(from)).isEmpty()) {
+			if (!at.subMap(from, lines.nextClearBit(from)).isEmpty() || !inCommon.subMap(from, lines.nextClearBit(from)).isEmpty()) {
 				return true;
 			}
 		}
 		return false;
+	}
+
+	/** Whether findings are at some lines, are told together with others of places there at most, and explain none elsewhere. */
+	static boolean areApart(List<Finding> some, BitSet lines) {
+		return some.stream().allMatch(finding -> !finding.reachesAll() && lines.get(finding.at().line()) && Rules.inCommon(finding).allMatch(place -> lines.get(place.line())));
 	}
 
 	/** All of them, by rules and operations. */

@@ -25,11 +25,15 @@
  * <p>What was followed after an edit holds the text as it was then. A part of 500 edits ago is followed once more ({@code EditedPlaces}), a few
  * at each edit, so that old texts are let go and no edit pays for all.
  *
- * <p>Whatever a finding may depend on beyond that is asked for before ({@code Sectioned}: unit, feed modes, coolant, offsets, ...), or the rule
- * says so when it looks further ({@code Work.dependsOnAll}; what it gathers of all tools outlives an edit, {@code Work.ofTools}): <b>a new rule
- * that looks at other tools, operations or holes than those at and beside its own operation's holes does either.</b> Whoever gives
+ * <p>Whatever a finding may depend on beyond that is asked for before: {@code Sectioned} (places, coolant, offsets, ...), and {@code Ties}, by which a
+ * stay is judged together with the one that its feed, speed or mode is left over from. A rule that looks further says what for. What it asks of the whole
+ * program it asks by {@code Work.survey}: each stay says by itself what matters, which is compared before and after an edit, and who is told something
+ * else now is judged with the part. What it gathers of all tools outlives an edit ({@code Work.ofTools}). Where neither will do, {@code Work.dependsOnAll} has
+ * all judged anew, at each key while the finding stands: <b>a new rule that looks at other tools, operations or holes than those at and beside its own
+ * operation's holes does one of these.</b> Whoever gives
  * {@code MachineState}, {@code Place} or an executor a field that later blocks depend on copies it, or has {@code atRest} ask for it.
  * {@code EditedProgramTest} holds the answers to those of a check from scratch ({@code -Dedits.programs=1000} for as many programs of 25 edits
- * each, {@code -Dedits.long=100} for long ones of few tools, {@code -Dedits.milled=100} for those of milled threads).
+ * each, {@code -Dedits.long=100} for long ones of few tools, {@code -Dedits.milled=100} for those of
+ * milled threads, {@code -Dedits.faulty=300} for those whose slips stand while other parts are edited); {@code EditCostTest} what an edit may cost.
  */
 package truelead.checker;

@@ -17,6 +17,7 @@ import truelead.checker.machine.Budget;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.grammar.ProgramText;
 
@@ -36,12 +37,17 @@ class EditCostTest {
 
 	private enum Kind {
 		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled),
-		THREADS(EditCostTest::threads), TAP_NEVER_TAPS(EditCostTest::tapNeverTaps);
+		THREADS(EditCostTest::threads), TAP_NEVER_TAPS(EditCostTest::tapNeverTaps, "no-thread-made"), DRILL_TOO_BIG(EditCostTest::drillTooBig, "drill-too-big"), DRILL_TOO_SHALLOW(EditCostTest::drillTooShallow, "drill-too-shallow"),
+		FEED_LEFT_OVER(EditCostTest::feedLeftOver, "feed-missing"), SPINDLE_STANDS(EditCostTest::spindleStands, "spindle-not-turning"), CYCLE_LEFT_ON(EditCostTest::cycleLeftOn, "cycle-left-on"), HOLES_MISSING(EditCostTest::holesMissing, "hole-missing"),
+		HOLE_SKIPPED(EditCostTest::holeSkipped, "hole-skipped"), COUNT_DIFFERS(EditCostTest::countDiffers, "count-differs"), TAP_FED_OUT(EditCostTest::tapFedOut, "tap-in-drilling-cycle"), UNIT_UNSTATED(EditCostTest::unitUnstated, "unit-unstated");
 
 		private final IntFunction<String> program;
+		/** What is found in it and stands through the edits. */
+		private final List<String> stands;
 
-		Kind(IntFunction<String> program) {
+		Kind(IntFunction<String> program, String... stands) {
 			this.program = program;
+			this.stands = List.of(stands);
 		}
 	}
 
@@ -60,8 +66,9 @@ class EditCostTest {
 		EditedProgram open = new EditedProgram();
 		ProgramText text = ProgramText.of(kind.program.apply(MANY));
 		long begun = allocated();
-		check(open, text);
+		CheckResult found = check(open, text);
 		long all = allocated() - begun;
+		assertThat(found.findings()).extracting(Finding::rule).containsAll(kind.stands);
 		Random random = new Random(11);
 		check(open, typed(text, random, EditCostTest::anyNumber));
 		check(open, text);
@@ -95,9 +102,9 @@ class EditCostTest {
 		return costs[EDITS * 9 / 10];
 	}
 
-	private static void check(EditedProgram open, ProgramText text) {
+	private static CheckResult check(EditedProgram open, ProgramText text) {
 		MachineProfile machine = MachineProfile.generic();
-		open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT, Budget.of(machine));
+		return open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT, Budget.of(machine));
 	}
 
 	private static long allocated() {
@@ -185,7 +192,66 @@ class EditCostTest {
 
 	/** Rows, and a tap among them that goes to its hole and does not tap: what is found of its stay stands through all edits. */
 	private static String tapNeverTaps(int holes) {
-		return rows(holes).replace("M30\n", "T9 M6 (M8 TAP)\nS500 M3\nG43 H9 Z25.\nG0 X10. Y10.\nZ2.\nM30\n");
+		return rows(holes, "T9 M6 (M8 TAP)\nS500 M3\nG43 H9 Z25.\nG0 X10. Y10.\nZ2.\n");
+	}
+
+	/** Rows, and behind them three holes for M8 with the drill of M10. */
+	private static String drillTooBig(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 8.5)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30));
+	}
+
+	private static String drillTooShallow(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-12. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30));
+	}
+
+	/** The tap's F is left out, that of the drill is in force. */
+	private static String feedLeftOver(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4.", 0, 15, 30));
+	}
+
+	private static String spindleStands(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nM5 S400", "G84 Z-14. R4. F500.", 0, 15, 30));
+	}
+
+	private static String cycleLeftOn(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30).replace("G80\n", ""));
+	}
+
+	/** Three threads where nothing is drilled, of the size that all others have too. */
+	private static String holesMissing(int holes) {
+		return rows(holes, three("T3 M6 (M6X1 TAP)\nS500 M3", "G84 Z-12. R4. F500.", 0, 15, 30));
+	}
+
+	/** Three holes are drilled, and two of them threaded. */
+	private static String holeSkipped(int holes) {
+		return rows(holes, three("T2 M6 (DRILL 5.0)\nS2000 M3", "G81 Z-18. R2. F400.", 0, 15, 30) + three("T3 M6 (M6X1 TAP)\nS500 M3", "G84 Z-12. R4. F500.", 0, 15));
+	}
+
+	/** The title counts the threads of another size, which are three. */
+	private static String countDiffers(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30))
+				.replace("(COVER)", "(COVER 4X M8)");
+	}
+
+	/** A tap in a boring cycle that feeds out: for a self-reversing head where no other tap has a tapping cycle. */
+	private static String tapFedOut(int holes) {
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G85 Z-14. R4. F490.", 0, 15, 30));
+	}
+
+	private static String unitUnstated(int holes) {
+		return rows(holes).replace("G21 ", "");
+	}
+
+	/** Rows, and what comes behind them. */
+	private static String rows(int holes, String behind) {
+		return rows(holes).replace("M30\n", behind + "M30\n");
+	}
+
+	/** A cycle at some places aside of the rows. */
+	private static String three(String tool, String cycle, int... places) {
+		StringBuilder text = new StringBuilder(tool).append("\nG43 H").append(tool.charAt(1)).append(" Z25.\n").append(cycle).append(" L0\n");
+		IntStream.of(places).forEach(x -> text.append("X").append(x).append(". Y-90.\n"));
+		return text.append("G80\n").toString();
 	}
 
 	private static void mill(StringBuilder text, int first, int threads) {

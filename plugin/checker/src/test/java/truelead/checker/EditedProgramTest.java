@@ -3,9 +3,11 @@ package truelead.checker;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import net.jqwik.api.ForAll;
@@ -80,8 +82,7 @@ class EditedProgramTest {
 			String right = ShopPrograms.ofManyParts(random);
 			ProgramText text = ProgramText.of(right);
 			for (int edit = 0; edit < 700; edit++) {
-				CheckResult known = open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT,
-						Budget.of(MachineProfile.generic()));
+				CheckResult known = check(open, text);
 				if (random.nextInt(20) == 0) {
 					assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
 				}
@@ -98,6 +99,26 @@ class EditedProgramTest {
 				(text, random) -> random.nextInt(25) == 0 ? ShopPrograms.edited(text, random) : ShopPrograms.retyped(text, random));
 	}
 
+	/** The same of programs with slips whose findings stand while other parts are edited: {@code -Dedits.faulty=300} takes some minutes. */
+	@Test
+	void anOpenProgramWithSlipsIsAnsweredAsOneNeverSeenBefore() {
+		Set<String> found = new HashSet<>();
+		long first = Long.getLong("edits.first", 1);
+		for (long seed = first; seed < first + Integer.getInteger("edits.faulty", 60); seed++) {
+			Random random = new Random(seed);
+			EditedProgram open = new EditedProgram();
+			String right = FaultyPrograms.of(random);
+			ProgramText text = ProgramText.of(right);
+			for (int edit = 0; edit < 30; edit++) {
+				CheckResult known = check(open, text);
+				known.findings().forEach(finding -> found.add(finding.rule()));
+				assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
+				text = text.changedTo(FaultyPrograms.edited(text.toString(), right, random));
+			}
+		}
+		assertThat(found).containsAll(FaultyPrograms.rules());
+	}
+
 	private static void open(int programs, Function<Random, String> maker, BiFunction<String, Random, String> edited) {
 		long first = Long.getLong("edits.first", 1);
 		for (long seed = first; seed < first + programs; seed++) {
@@ -106,8 +127,7 @@ class EditedProgramTest {
 			ProgramText text = ProgramText.of(maker.apply(random));
 			for (int edit = 0; edit < 25; edit++) {
 				ProgramText now = text;
-				CheckResult known = open.check(new ProgramFile("A.NC", now), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT,
-						Budget.of(MachineProfile.generic()));
+				CheckResult known = check(open, now);
 				assertThat(differences(answer(known), answer(ProgramText.of(now.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
 				text = text.changedTo(edited.apply(text.toString(), random));
 			}
@@ -125,6 +145,11 @@ class EditedProgramTest {
 		List<String> said = known.lines().toList();
 		all.stream().filter(line -> !said.contains(line)).forEach(line -> differences.add("+ " + line));
 		return differences.isEmpty() ? List.of("in another order") : differences;
+	}
+
+	private static CheckResult check(EditedProgram open, ProgramText text) {
+		MachineProfile machine = MachineProfile.generic();
+		return open.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT, Budget.of(machine));
 	}
 
 	/** What a check from scratch says, written out. */

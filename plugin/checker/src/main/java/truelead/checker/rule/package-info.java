@@ -12,7 +12,8 @@
  * of those kinds that are at fault with {@code where}; what depends on the place itself (a hole beside, a place threaded twice) it asks of each.
  * Whoever gives a stroke or a cut a new property that rules judge by puts it into the kind. What a rule gathers of the whole work, so as not to
  * go through it for each operation, it keeps with {@code Work.derived}: a class of the rule's own made of the work when first asked for, the same
- * for the same work, and let go with it.
+ * for the same work, and let go with it. What it asks of operations or holes anywhere in the program it asks with {@code Work.survey}, so that a digit typed
+ * elsewhere has it asked again and not all judged anew.
  *
  * <p>What a program writes a hundred thousand times costs each time the same. What belongs to a line, a group, a loop or a place is looked up
  * there and not looked for in a list: {@code ByLine}, {@code Groups}, {@code OpenLoops} and {@code LoopEnds}, {@code PlaceTree} (the nearest hole

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Edit;
 import truelead.checker.rule.Evidence;
@@ -61,6 +62,16 @@ final class OneACause {
 		return mendedTogether(folded);
 	}
 
+	/** The places in common of which a finding may be told together with those of other tools: what its first change mends elsewhere, or what it is about. */
+	static Stream<Location> common(Finding finding) {
+		return mendsElsewhere(finding) ? finding.fixes().get(0).edits().stream().map(Edit::at) : OF_ONE_PLACE.contains(finding.rule()) ? about(finding).stream() : Stream.empty();
+	}
+
+	private static boolean mendsElsewhere(Finding finding) {
+		return finding.operation() >= 0 && !finding.fixes().isEmpty()
+				&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
+	}
+
 	/**
 	 * What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps; or in the same words of
 	 * the same drill, one that is too small for both, or of the same word for the feed mode.
@@ -68,9 +79,7 @@ final class OneACause {
 	private static List<Finding> mendedTogether(List<Finding> found) {
 		Map<Object, List<Finding>> changes = new LinkedHashMap<>();
 		for (Finding finding : found) {
-			boolean elsewhere = finding.operation() >= 0 && !finding.fixes().isEmpty()
-					&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
-			Object cause = elsewhere ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits())
+			Object cause = mendsElsewhere(finding) ? new Change(finding.rule(), finding.severity(), finding.fixes().get(0).edits())
 					: OF_ONE_PLACE.contains(finding.rule()) ? said(finding) : new Object();
 			changes.computeIfAbsent(cause, change -> new ArrayList<>()).add(finding);
 		}
@@ -78,10 +87,13 @@ final class OneACause {
 	}
 
 	/** The place that a finding is about: where the size of the drill is said, else what drills, or the word for the feed mode. */
-	private static Object said(Finding finding) {
+	private static Optional<Location> about(Finding finding) {
 		Optional<Location> size = finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at).flatMap(Optional::stream).findFirst();
-		return size.or(() -> finding.related().stream().filter(related -> NAMED.contains(related.what())).map(Related::at).findFirst())
-				.<Object>map(place -> new Said(finding.rule(), finding.message(), place)).orElseGet(Object::new);
+		return size.or(() -> finding.related().stream().filter(related -> NAMED.contains(related.what())).map(Related::at).findFirst());
+	}
+
+	private static Object said(Finding finding) {
+		return about(finding).<Object>map(place -> new Said(finding.rule(), finding.message(), place)).orElseGet(Object::new);
 	}
 
 	private static Finding first(List<Finding> same, String of) {

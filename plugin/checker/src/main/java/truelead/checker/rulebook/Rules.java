@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
@@ -258,6 +259,11 @@ public final class Rules {
 		}
 		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);
+	}
+
+	/** The places in common of which a finding may be told together with those of other tools. */
+	public static Stream<Location> inCommon(Finding finding) {
+		return OneACause.common(finding);
 	}
 
 	/** The order of findings: by place, then severity, then name. */

@@ -58,7 +58,7 @@ final class EditedHoles {
 	/** Whether the operations of a work are few, known and one behind the other. */
 	static boolean suits(Work work) {
 		List<ThreadingOperation> operations = work.operations();
-		boolean suits = !operations.isEmpty() && operations.size() <= MOST && work.shop().unit().stated() && work.evaluated();
+		boolean suits = !operations.isEmpty() && operations.size() <= MOST && work.evaluated();
 		for (int i = 0; suits && i < operations.size(); i++) {
 			suits = sorted(operations.get(i)) && (i == 0 || operations.get(i - 1).lastOrder() < operations.get(i).firstOrder());
 		}

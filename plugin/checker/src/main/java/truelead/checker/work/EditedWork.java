@@ -2,19 +2,15 @@ package truelead.checker.work;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import truelead.checker.comment.ChangedLines;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.job.Job;
 import truelead.checker.machine.Budget;
 import truelead.checker.machine.Interpreter;
-import truelead.checker.machine.Step;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.program.InOrder;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 import truelead.checker.tool.CompensationLog;
@@ -24,8 +20,6 @@ import truelead.checker.tool.ToolUse;
 /** The work of a program that is being edited: after an edit only those stays of tools are followed again that it can change. Not for several threads at once. */
 public final class EditedWork {
 
-	/** More holes and turns than these are not sorted by themselves. */
-	private static final int MOST = 10_000;
 	/** A stay that is this part of the program is followed again and again at the cost of all: once from the beginning, and edits are short again. */
 	private static final double MUCH = 0.25;
 	/** Where a tool's stay has fewer, it is sorted again as a whole, with others that have to do with it. */
@@ -130,7 +124,7 @@ public final class EditedWork {
 			places.followed(again.get().fromLine(), false);
 			return taken(program, changed);
 		}
-		boolean apart = numbersAlone && again.get().recorded().size() <= MOST;
+		boolean apart = numbersAlone && again.get().recorded().size() <= StaySorting.MOST;
 		return apart ? part(program, again.get()).map(part -> new Changed(changed, Optional.of(part))) : Optional.empty();
 	}
 
@@ -216,7 +210,9 @@ public final class EditedWork {
 		byStays = true;
 		trace.take(again);
 		places.followed(again.fromLine(), true);
-		return sort(program, again, stays, uses);
+		Optional<StaySorting.Sorted> sorted = new StaySorting(trace, reading, sections.get(), uses).sort(work, program, again, stays);
+		sorted.ifPresent(now -> work = now.work());
+		return sorted.map(now -> new Part(now.part(), now.lines(), false));
 	}
 
 	/** Whether the program has sections. */
@@ -224,87 +220,8 @@ public final class EditedWork {
 		if (sections.isEmpty() && sectioned) {
 			Holes holes = work.everyHole();
 			sectioned = !work.isWhole() && Sectioned.is(work, holes);
-			sections = Optional.of(holes).filter(any -> sectioned).map(all -> new Sections(new HoleStays(all, work.operations(), work.tools().size())));
+			sections = Optional.of(holes).filter(any -> sectioned).map(all -> new Sections(new HoleStays(all, work.operations(), work.tools().size()), Ties.of(work)));
 		}
 		return sectioned;
-	}
-
-	private Optional<Part> sort(ProgramFile program, Trace again, BitSet stays, List<ToolUse> uses) {
-		int before = -1;
-		Sorting sorting = null;
-		HoleStays at = null;
-		Optional<List<ThreadingOperation>> made = Optional.empty();
-		while (stays.cardinality() != before) {
-			whole(stays);
-			before = stays.cardinality();
-			Recorded some = trace.recorded().of(stays);
-			if (some.size() > MOST) {
-				return Optional.empty();
-			}
-			sorting = reading.sorted(some, uses);
-			made = reading.operations(sorting).insteadOf(operations(stays));
-			if (made.isEmpty()) {
-				return Optional.empty();
-			}
-			at = new HoleStays(sorting.holes(), made.get(), uses.size());
-			sections.get().widen(stays, at);
-			sections.get().widen(stays);
-		}
-		if (!Sectioned.is(work, made.get(), sorting.holes())) {
-			return Optional.empty();
-		}
-		sections.get().take(stays, at);
-		List<ThreadingOperation> operations = new ArrayList<>(work.operations());
-		made.get().forEach(operation -> operations.set(operation.index(), operation));
-		Recorded all = trace.recorded();
-		Supplier<Holes> holes = new Later<>(() -> reading.sorted(all, uses).holes());
-		BitSet lines = all.lines(stays);
-		List<Step.Arc> open = WorkReader.Reading.openArcs(trace.recorded().of(stays).openArcs(), made.get());
-		Optional<List<Step.Arc>> everyOpen = openArcs(lines, open);
-		if (everyOpen.isEmpty()) {
-			return Optional.empty();
-		}
-		work = work.by(program, uses, holes, List.copyOf(operations), course(again, uses), sorting.holes().planes(), everyOpen.get());
-		return Optional.of(new Part(work.part(stays, made.get(), sorting.holes(), open), lines, false));
-	}
-
-	/** The operations of some stays, as they were. */
-	private List<ThreadingOperation> operations(BitSet stays) {
-		List<ThreadingOperation> all = work.operations();
-		List<ThreadingOperation> some = new ArrayList<>();
-		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
-			int first = InOrder.before(all, operation -> operation.tool().index(), from);
-			some.addAll(all.subList(first, Math.max(first, InOrder.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
-		}
-		return some;
-	}
-
-	/** The open arcs of the program, those in some lines being these; empty where there may be more of them, or of events or compensation, than are kept. */
-	private Optional<List<Step.Arc>> openArcs(BitSet lines, List<Step.Arc> here) {
-		List<Step.Arc> all = new ArrayList<>(here);
-		work.trouble().openArcs().stream().filter(arc -> !lines.get(arc.block().line())).forEach(all::add);
-		all.sort(Comparator.comparingInt(arc -> arc.block().line()));
-		Recorded now = trace.recorded();
-		boolean counted = now.openArcs().size() < OpenArcs.MOST && now.compensation().size() < CompensationLog.MOST && now.events().size() < Recorder.MOST_EVENTS;
-		return counted ? Optional.of(all) : Optional.empty();
-	}
-
-	/** The course with the events of the stays that were followed again. */
-	private Course course(Trace again, List<ToolUse> uses) {
-		List<TimedEvent> events = new ArrayList<>(work.course().events());
-		List<TimedEvent> place = events.subList(InOrder.before(events, event -> event.tool().index(), again.firstStay()),
-				InOrder.before(events, event -> event.tool().index(), again.behind()));
-		place.clear();
-		List<TimedEvent> now = new ArrayList<>();
-		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));
-		place.addAll(now);
-		return new Course(events, CompensationLog.with(trace.recorded().compensation(), uses), work.course().subprogramAlone(), work.course().toItsEnd(), List.of(), List.of());
-	}
-
-	/** Takes all stays that are followed together. */
-	private void whole(BitSet stays) {
-		for (int stay = stays.nextSetBit(0); stay >= 0; stay = stays.nextSetBit(trace.to(stay))) {
-			stays.set(trace.from(stay), trace.to(stay));
-		}
 	}
 }

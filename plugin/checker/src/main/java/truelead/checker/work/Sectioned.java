@@ -1,11 +1,8 @@
 package truelead.checker.work;
 
 import java.util.List;
-import java.util.Optional;
 import truelead.checker.hole.Holes;
-import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
-import truelead.checker.program.WordRef;
 import truelead.checker.tool.ToolUse;
 
 /** Tells whether sections of a program may be judged by themselves: whether no finding of one depends on more of the others than on what an edit leaves alone. */
@@ -16,48 +13,18 @@ final class Sectioned {
 
 	/** Of a whole program. */
 	static boolean is(Work work, Holes holes) {
-		int firstChange = work.tools().stream().flatMap(tool -> tool.change().stream()).mapToInt(BlockRef::line).findFirst().orElse(Integer.MAX_VALUE);
-		return work.shop().unit().stated() && work.evaluated() && is(work.operations(), holes, firstChange)
-				&& work.tools().stream().allMatch(tool -> modesAreOwn(tool, firstChange));
+		return work.evaluated() && is(work.operations(), holes);
 	}
 
 	/** Of a section of it. */
-	static boolean is(Work whole, List<ThreadingOperation> operations, Holes holes) {
-		int firstChange = whole.tools().stream().flatMap(tool -> tool.change().stream()).mapToInt(BlockRef::line).findFirst().orElse(Integer.MAX_VALUE);
-		return is(operations, holes, firstChange);
-	}
-
-	private static boolean is(List<ThreadingOperation> operations, Holes holes, int firstChange) {
-		return !holes.unknownPlaces() && !holes.crowded() && operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty() && placed(operation)
-				&& (operation instanceof Tapping tapping ? is(tapping, firstChange) : true));
+	static boolean is(List<ThreadingOperation> operations, Holes holes) {
+		return !holes.unknownPlaces() && !holes.crowded() && operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty() && placed(operation));
 	}
 
 	private static boolean placed(ThreadingOperation operation) {
 		boolean[] known = {true};
 		HoleStays.numbers(operation, number -> known[0] &= number >= 0);
 		return known[0];
-	}
-
-	/** The cycle is ended in its tool's stay, and what feeds it was said there. */
-	private static boolean is(Tapping tapping, int firstChange) {
-		int change = tapping.tool().change().map(BlockRef::line).orElse(-1);
-		return tapping.leftOn().isEmpty() && tapping.strays().isEmpty() && tapping.strokes().typical().stream()
-				.allMatch(stroke -> saidFrom(change, stroke.feed()) && saidFrom(change, stroke.lead()) && saidFrom(change, stroke.feedOut())
-						&& own(stroke.modal().feedModeStated(), change, firstChange));
-	}
-
-	private static boolean saidFrom(int line, Setting setting) {
-		return setting.word().map(word -> word.block().line() >= line).orElse(true);
-	}
-
-	/** Each feed mode that a tool feeds in was said in its stay, or above all tools. */
-	static boolean modesAreOwn(ToolUse tool, int firstChange) {
-		int change = tool.change().map(BlockRef::line).orElse(-1);
-		return tool.summary().feeds().stream().allMatch(feed -> own(feed.modeWord(), change, firstChange));
-	}
-
-	private static boolean own(Optional<WordRef> mode, int change, int firstChange) {
-		return mode.map(word -> word.block().line() >= change || word.block().line() < firstChange).orElse(true);
 	}
 
 	/** Whether the rules of other tools know the same of a stay before and after an edit. */

@@ -36,15 +36,20 @@ final class Sections {
 	}
 
 	private final HoleStays first;
+	private final Ties ties;
 	/** The later sections by their stays, and by the squares that they have holes in. */
 	private final Map<Integer, Section> later = new HashMap<>();
 	private final Map<Long, Set<Section>> squares = new HashMap<>();
 	/** How far the rules of any thread of a later section look, mm. */
 	private double widest = HoleBook.FARTHEST;
 
-	/** @param first the holes of the whole program */
-	Sections(HoleStays first) {
+	/**
+	 * @param first the holes of the whole program
+	 * @param ties  its stays that are judged together whatever their holes
+	 */
+	Sections(HoleStays first, Ties ties) {
 		this.first = first;
+		this.ties = ties;
 	}
 
 	/** Adds to some stays those that were at their holes or beside them before, and theirs, and so on. */
@@ -52,6 +57,7 @@ final class Sections {
 		BitSet done = new BitSet();
 		for (int stay = stays.nextSetBit(0); stay >= 0; stay = next(stays, done)) {
 			done.set(stay);
+			ties.widen(stay, stays);
 			Section section = later.get(stay);
 			if (section != null) {
 				stays.or(section.stays);
@@ -67,8 +73,9 @@ final class Sections {
 		return open.nextSetBit(0);
 	}
 
-	/** Adds to some stays, whose holes are known anew, those that are at one of these or beside it. */
-	void widen(BitSet stays, HoleStays anew) {
+	/** Adds to some stays, whose holes and ties are known anew, those that are at one of these or beside it, or tied to one of them. */
+	void widen(BitSet stays, HoleStays anew, Ties tied) {
+		((BitSet) stays.clone()).stream().forEach(stay -> tied.widen(stay, stays));
 		for (int hole = 0; hole < anew.holes().count(); hole++) {
 			near(anew.holes().place(hole), anew.reach(hole), stays);
 		}
@@ -92,9 +99,10 @@ final class Sections {
 	/** Takes stays that were sorted by themselves in place of what is known of them. */
 	void take(BitSet stays, HoleStays holes) {
 		Section now = new Section((BitSet) stays.clone(), holes);
+		Set<Section> gone = new HashSet<>();
 		for (int stay = stays.nextSetBit(0); stay >= 0; stay = stays.nextSetBit(stay + 1)) {
 			Section before = later.put(stay, now);
-			if (before != null && before != now) {
+			if (before != null && gone.add(before)) {
 				squares(before, square -> squares.computeIfPresent(square, (key, here) -> without(here, before)));
 			}
 		}

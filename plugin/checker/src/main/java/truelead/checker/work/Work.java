@@ -27,10 +27,6 @@ import truelead.checker.tool.ToolUses;
 /** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
 public final class Work {
 
-	/** More blocks and operations than these make a program long: at each edit of one that is not all of it may be judged anew, in some milliseconds. */
-	private static final int SHORT = 20_000;
-	private static final int FEW = 50;
-
 	/** How far a hole may lie from the point over against a centre, mm. */
 	private static final double OVER_AGAINST = 0.1;
 
@@ -52,15 +48,16 @@ public final class Work {
 	private final Supplier<Set<Plane>> planes;
 	private final boolean evaluated;
 	private final Groups groups;
+	private final Surveys surveys;
 	private volatile boolean dependsOnAll;
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
 		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course, new Later<>(holes::planes),
-				Unthreaded.of(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations));
+				Unthreaded.of(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations), Optional.empty());
 	}
 
 	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
-			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Groups groups) {
+			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Groups groups, Optional<Surveys> surveys) {
 		this.shop = shop;
 		this.tools = tools;
 		this.holes = holes;
@@ -72,6 +69,7 @@ public final class Work {
 		this.planes = planes;
 		this.evaluated = evaluated;
 		this.groups = groups;
+		this.surveys = surveys.orElseGet(() -> new Surveys(this));
 		this.unthreaded = unthreaded;
 		this.tappings = new Later<>(() -> operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList());
 		this.threadMillings = new Later<>(() -> operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList());
@@ -79,7 +77,7 @@ public final class Work {
 
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		Work same = new Work(shop.by(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups);
+		Work same = new Work(shop.by(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups, Optional.of(surveys));
 		same.dependsOnAll = dependsOnAll;
 		return same;
 	}
@@ -94,23 +92,23 @@ public final class Work {
 		Set<Plane> either = EnumSet.copyOf(edited);
 		either.addAll(planes.get());
 		Trouble now = trouble.with(open);
-		return new Work(shop.by(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), Unthreaded.byPlace(places, made), evaluated, groups);
+		return new Work(shop.by(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), Unthreaded.byPlace(places, made), evaluated, groups, Optional.of(surveys));
 	}
 
 	/** The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and compensation. */
 	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
 		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : trouble.with(openArcs);
-		return new Work(shop.by(text), tools, places, made, made, now, now, course.with(compensation), planes, Unthreaded.byPlace(places, made), evaluated, groups);
+		return new Work(shop.by(text), tools, places, made, made, now, now, course.with(compensation), planes, Unthreaded.byPlace(places, made), evaluated, groups, Optional.empty());
 	}
 
 	/** The same work with its holes as edits have left them, and those of these that are never threaded. */
 	Work at(Holes places, Supplier<List<Hole>> open) {
-		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups);
+		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups, Optional.empty());
 	}
 
 	/** A part of the work: some stays and their operations with the holes that they are at, all those beside them, and its open arcs. */
 	Work part(BitSet stays, List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
-		return new Work(shop, tools.judging(stays), Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups);
+		return new Work(shop, tools.judging(stays), Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups, Optional.of(surveys));
 	}
 
 	/** Program, job, profile and unit. */
@@ -234,9 +232,24 @@ public final class Work {
 		dependsOnAll = true;
 	}
 
-	/** Whether the program is so long, with so many operations, that it should not be judged as a whole at each edit. */
-	public boolean isLong() {
-		return shop.blocks() > SHORT && all.size() > FEW;
+	/**
+	 * What an operation's rule asks of all of the program, and is told. An edit elsewhere that changes what it is told has the operation judged anew, and no other does.
+	 *
+	 * @param question keeps nothing of the work; its answer is a value, equal where the same is found
+	 */
+	public <S, A, Q> Q survey(ThreadingOperation by, Survey<S, A> survey, Function<A, Q> question) {
+		dependsOnAll |= !surveys.knows(survey);
+		return surveys.tell(by, survey, question);
+	}
+
+	/** What follows from a survey for the program itself: an edit that changes it has all judged anew. */
+	public <S, A> A survey(Survey<S, A> survey) {
+		return surveys.tell(survey);
+	}
+
+	/** Those of the whole program. */
+	Surveys surveys() {
+		return surveys;
 	}
 
 	/** Whether a rule has said so. */

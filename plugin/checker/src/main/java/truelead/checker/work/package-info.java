@@ -2,7 +2,7 @@
  * What a program does to the part: threading operations and their holes.
  *
  * <p>Rules see {@link truelead.checker.work.Work} alone and never the program's text. After an edit {@link truelead.checker.work.EditedWork} does as little
- * again as it asks for.
+ * again as it asks for: stays of tools by themselves ({@code StaySorting}), what rules have asked of all of them ({@code Surveys}) as far as it differs.
  *
  * <p>{@code WorkReader} runs the machine with a {@code Recorder}, which keeps cycles, {@code AxisRun}s, {@code ArcRun}s, changes of compensation
  * and a {@code ToolLog} for each stay of a tool in the spindle, and nothing of a plain contour. Of a lathe {@code LatheMotions} (package

@@ -89,7 +89,7 @@ public final class HoleSkipped extends HoleRule {
 			return;
 		}
 		List<Cut> perhaps = List.of();
-		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count) && !(skipped.size() <= like && othersLeaveNone(operation, left, work))) {
+		if (skipped.isEmpty() || (like == 1 || skipped.size() >= like) && !meant(operation, skipped, count) && !(skipped.size() <= like && othersLeaveNone(operation, work))) {
 			perhaps = List.copyOf(skipped);
 			skipped.clear();
 			List<Hole> twins = twins(operation, elsewhere, work);
@@ -112,9 +112,8 @@ public final class HoleSkipped extends HoleRule {
 
 	/** How many holes made in some ways all the tools of the program thread, as where taps of both hands share a drill. */
 	private static int alike(Set<String> ways, Work work) {
-		work.dependsOnAll();
 		Set<Place> places = new HashSet<>();
-		for (ThreadingOperation one : work.operationsOfProgram()) {
+		for (ThreadingOperation one : work.operations()) {
 			Visits.of(one, work).where(visit -> ways.contains(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).forEach(visit -> places.add(visit.hole().place()));
 		}
 		return places.size();
@@ -122,7 +121,7 @@ public final class HoleSkipped extends HoleRule {
 
 	/** Whether an earlier operation threads holes made in these ways: it tells of those that are left. */
 	private static boolean other(ThreadingOperation operation, Set<String> ways, Work work) {
-		return work.operationsOfProgram().stream().anyMatch(one -> one.index() < operation.index() && one.group() != operation.group()
+		return work.operations().stream().anyMatch(one -> one.index() < operation.index() && one.group() != operation.group()
 				&& Visits.of(one, work).typical().stream().anyMatch(visit -> ways.contains(LeftHoles.making(visit.hole().cuts(), visit.order(), true))));
 	}
 
@@ -133,23 +132,13 @@ public final class HoleSkipped extends HoleRule {
 	}
 
 	/** Whether the other taps of the program, several holes of them, thread all that their drills make: a shop that leaves none for other things. */
-	private static boolean othersLeaveNone(ThreadingOperation operation, LeftHoles left, Work work) {
+	private static boolean othersLeaveNone(ThreadingOperation operation, Work work) {
 		if (work.operationsOfProgram().size() > FEW) {
 			return false;
 		}
-		work.dependsOnAll();
-		int threaded = 0;
-		for (ThreadingOperation one : work.operationsOfProgram()) {
-			if (one.group() != operation.group()) {
-				Visits visits = Visits.of(one, work);
-				List<Visit> made = visits.where(visit -> visit.hole().madeBefore(visit.order()));
-				if (made.stream().anyMatch(visit -> !left.made(Set.of(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).isEmpty())) {
-					return false;
-				}
-				threaded += made.size();
-			}
-		}
-		return threaded > 1;
+		int group = operation.group();
+		return work.survey(operation, OtherHoles.THREADED, all -> all.stream().filter(one -> one.group() != group).noneMatch(OtherHoles.Threaded::leaves)
+				&& all.stream().filter(one -> one.group() != group).mapToInt(OtherHoles.Threaded::holes).sum() > 1);
 	}
 
 	private static boolean even(double diameter, double step) {
@@ -162,9 +151,9 @@ public final class HoleSkipped extends HoleRule {
 			// answered by the group alone, so that an edit of one hole of many asks no more
 			return false;
 		}
-		work.dependsOnAll();
 		double size = diameter(operation);
-		return skipped > missed(work.operationsOfProgram().stream().filter(one -> one.group() == operation.group() || Math.abs(diameter(one) - size) < SAME).toList(), work);
+		int group = operation.group();
+		return work.survey(operation, OtherHoles.MISSED, all -> skipped > all.stream().filter(one -> one.group() == group || Math.abs(one.diameter() - size) < SAME).mapToInt(OtherHoles.Missed::places).sum());
 	}
 
 	private static long missed(List<ThreadingOperation> operations, Work work) {
@@ -213,12 +202,11 @@ public final class HoleSkipped extends HoleRule {
 		if (work.operationsOfProgram().size() > FEW) {
 			return 0;
 		}
-		List<Tapping> others = work.operationsOfProgram().stream().filter(one -> one.tool().index() != operation.tool().index() && Math.abs(diameter(one) - diameter(operation)) < SAME)
+		List<Tapping> others = work.operations().stream().filter(one -> one.tool().index() != operation.tool().index() && Math.abs(diameter(one) - diameter(operation)) < SAME)
 				.filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(tapping -> tapping.strokes().size() <= MANY).toList();
 		if (others.isEmpty()) {
 			return 0;
 		}
-		work.dependsOnAll();
 		List<Visits> own = work.group(operation).stream().map(one -> Visits.of(one, work)).toList();
 		return others.stream().mapToInt(tapping -> (int) tapping.strokes().stream().filter(stroke -> own.stream().anyMatch(visits -> visits.at(stroke.place()))).count()).sum();
 	}

@@ -27,7 +27,6 @@ final class IdleDrill {
 		for (int index = operation.tool().index() - 1; index >= 0 && tools.get(index + 1).change().isPresent(); index--) {
 			ToolUse tool = tools.get(index);
 			if (tool.summary().idle() && fits(tool.facts(), thread.get(), ToolName.forms(operation.tool().facts())) && followed(tool, work)) {
-				work.dependsOnAll();
 				return Optional.of(tool);
 			}
 		}

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
@@ -15,6 +16,7 @@ import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -31,6 +33,20 @@ final class MissedPattern {
 	/** Operations of a program in which the hole meant for a single place is looked for (a choice of ours). */
 	private static final int FEW = 50;
 
+	/** The holes that are made and never threaded. */
+	private static final Survey<Hole, List<Hole>> UNTHREADED = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Hole> said) {
+			work.unthreaded().forEach(hole -> said.accept(Survey.stay(hole), hole));
+		}
+
+		@Override
+		public List<Hole> all(List<Hole> said) {
+			return said;
+		}
+	};
+
 	private MissedPattern() {
 	}
 
@@ -39,12 +55,15 @@ final class MissedPattern {
 		Set<Place> places = new HashSet<>();
 		missing.forEach(visit -> places.add(visit.hole().place()));
 		if (places.size() == 1 && (work.operationsOfProgram().size() > FEW || !work.troubleOfProgram().notFollowed().isEmpty())) {
-			// its hole may be made in what is not followed; to look for it in all holes of a long program would make each edit there a long one
+			// its hole may be made in what is not followed; in a long program too many holes would fit
 			return List.of();
 		}
-		work.dependsOnAll();
 		Place first = missing.get(0).hole().place();
-		List<Hole> idle = work.unthreaded().stream().filter(hole -> hole.place().sameProgram(first)).toList();
+		return work.survey(operation, UNTHREADED, unthreaded -> of(operation, places, first, unthreaded));
+	}
+
+	private static List<Hole> of(ThreadingOperation operation, Set<Place> places, Place first, List<Hole> unthreaded) {
+		List<Hole> idle = unthreaded.stream().filter(hole -> hole.place().sameProgram(first)).toList();
 		Set<Numbers> wanted = new HashSet<>();
 		places.forEach(place -> wanted.add(new Numbers(place)));
 		Set<Numbers> met = new HashSet<>();

@@ -3,12 +3,14 @@ package truelead.checker.rule.hole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.program.BlockRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.ToolName;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Survey;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -21,9 +23,12 @@ final class SwappedDrills {
 	/**
 	 * A thread whose hole has a stated diameter that is none for it.
 	 *
-	 * @param drill the diameter, mm
+	 * @param operation number of the operation, of which {@code block} is the first
+	 * @param drill     the diameter, mm
+	 * @param name      the drill's name
+	 * @param drills    the block that drills
 	 */
-	private record Wrong(ThreadingOperation operation, ThreadSpec thread, boolean forming, Cut cut, double drill) {
+	private record Wrong(int operation, BlockRef block, ThreadSpec thread, boolean forming, double drill, String name, BlockRef drills) {
 
 		static Optional<Wrong> of(ThreadingOperation operation, Work work) {
 			Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value).filter(t -> !operation.wanted().wireInsert());
@@ -35,26 +40,44 @@ final class SwappedDrills {
 			Visit first = visits.typical().get(0);
 			return first.hole().threadedBefore(first.order(), thread.get().diameter())
 					.flatMap(cut -> cut.diameter().filter(Fact::stated).filter(d -> !MissedPattern.fits(thread.get(), d.value(), forming))
-							.map(d -> new Wrong(operation, thread.get(), forming, cut, d.value())));
+							.map(d -> new Wrong(operation.index(), operation.block(), thread.get(), forming, d.value(), cut.tool().name(), cut.block())));
 		}
 
 		boolean like(Wrong other) {
 			return thread.equals(other.thread) && forming == other.forming && Math.abs(drill - other.drill) < DrilledSize.WRITTEN;
 		}
 
-		boolean takes(double diameter) {
+		/** Whether the drill of each is one for the thread of the other. */
+		boolean swappedWith(Wrong other) {
+			return takes(other.drill) && other.takes(drill);
+		}
+
+		private boolean takes(double diameter) {
 			return MissedPattern.fits(thread, diameter, forming);
 		}
 	}
 
 	/** The first of each kind, in the order of the program. */
-	private final List<Wrong> kinds = new ArrayList<>();
+	private static final Survey<Wrong, List<Wrong>> KINDS = new Survey<>() {
 
-	private SwappedDrills(Work work) {
-		for (ThreadingOperation operation : work.operationsOfProgram()) {
-			Optional<Wrong> wrong = kinds.size() < MOST ? Wrong.of(operation, work) : Optional.empty();
-			wrong.filter(one -> kinds.stream().noneMatch(one::like)).ifPresent(kinds::add);
+		@Override
+		public void of(Work work, BiConsumer<Integer, Wrong> said) {
+			work.operations().forEach(operation -> Wrong.of(operation, work).ifPresent(wrong -> said.accept(operation.tool().index(), wrong)));
 		}
+
+		@Override
+		public List<Wrong> all(List<Wrong> said) {
+			List<Wrong> kinds = new ArrayList<>();
+			for (Wrong wrong : said) {
+				if (kinds.size() < MOST && kinds.stream().noneMatch(wrong::like)) {
+					kinds.add(wrong);
+				}
+			}
+			return kinds;
+		}
+	};
+
+	private SwappedDrills() {
 	}
 
 	/**
@@ -65,18 +88,13 @@ final class SwappedDrills {
 	static void told(ThreadingOperation operation, Draft draft, Work work, Consumer<Draft> found) {
 		Optional<Wrong> own = Wrong.of(operation, work);
 		if (own.isPresent() && work.operationsOfProgram().size() > 1) {
-			work.dependsOnAll();
-			Optional<Wrong> other = work.derived(SwappedDrills.class, SwappedDrills::new).other(own.get());
-			if (other.isPresent() && other.get().operation().index() < operation.index()) {
+			Optional<Wrong> other = work.survey(operation, KINDS, kinds -> kinds.stream().filter(one -> one.swappedWith(own.get())).findFirst());
+			if (other.isPresent() && other.get().operation() < operation.index()) {
 				return;
 			}
-			other.ifPresent(swapped -> draft.adds(", which is " + swapped.cut().tool().name() + ", used for " + swapped.thread().withoutClass().designation() + " in line "
-					+ (swapped.operation().block().line() + 1) + ": the two drills are swapped").related(swapped.cut().block(), "the other drill block"));
+			other.ifPresent(swapped -> draft.adds(", which is " + swapped.name() + ", used for " + swapped.thread().withoutClass().designation() + " in line "
+					+ (swapped.block().line() + 1) + ": the two drills are swapped").related(swapped.drills(), "the other drill block"));
 		}
 		found.accept(draft);
-	}
-
-	private Optional<Wrong> other(Wrong own) {
-		return kinds.stream().filter(one -> one.takes(own.drill()) && own.takes(one.drill())).findFirst();
 	}
 }

@@ -1,13 +1,15 @@
 package truelead.checker.rule.hole;
 
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.ToolName;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -17,10 +19,9 @@ import truelead.checker.work.Work;
  */
 final class ThroughSigns {
 
-	/** Levels of one plate, and drills that are another size, mm; holes that are looked through, so that a field of thousands costs nothing. */
+	/** Levels of one plate, and drills that are another size, mm. */
 	private static final double SAME_LEVEL = 0.02;
 	private static final double OTHER_DIAMETER = 1;
-	private static final int MOST_HOLES = 5_000;
 
 	private final Tapping tapping;
 	private final Work work;
@@ -59,37 +60,39 @@ final class ThroughSigns {
 
 	/** The sign that holes of another diameter end where a cut does. */
 	Optional<String> level(Cut sized) {
-		if (work.isLong()) {
-			// to look for them in all holes would make each edit there a long one
-			return Optional.empty();
-		}
-		work.dependsOnAll();
-		boolean same = coned(sized) && work.derived(Others.class, Others::new).cuts.stream().anyMatch(cut -> alike(cut, sized));
+		boolean same = coned(sized) && work.survey(tapping, LEVELS, levels -> levels.stream().anyMatch(level -> level.isAt(sized)));
 		return same ? Optional.of("holes of another diameter end at the same full depth") : Optional.empty();
 	}
 
-	/** The cuts that go deepest in holes without a thread, one of each level and diameter. */
-	private static final class Others {
+	/** Where the cuts end that go deepest in holes without a thread. */
+	private static final Survey<Level, Set<Level>> LEVELS = new Survey<>() {
 
-		private record Kind(double shoulder, double direction, double diameter) {
+		@Override
+		public void of(Work work, BiConsumer<Integer, Level> said) {
+			work.unthreaded().forEach(hole -> hole.deepestBefore(Integer.MAX_VALUE).filter(ThroughSigns::coned).ifPresent(cut -> said.accept(Survey.stay(hole), Level.of(cut))));
 		}
 
-		private final Collection<Cut> cuts;
+		@Override
+		public Set<Level> all(List<Level> said) {
+			return new HashSet<>(said);
+		}
+	};
 
-		Others(Work work) {
-			Map<Kind, Cut> kinds = new HashMap<>();
-			work.unthreaded().stream().limit(MOST_HOLES).flatMap(hole -> hole.deepestBefore(Integer.MAX_VALUE).stream()).filter(ThroughSigns::coned)
-					.forEach(cut -> kinds.putIfAbsent(new Kind(cut.shoulder(), cut.direction(), cut.diameter().orElseThrow().value()), cut));
-			cuts = kinds.values();
+	/** The level down to which a drill has its full diameter, which way it goes, and the diameter, mm. */
+	private record Level(double shoulder, double direction, double diameter) {
+
+		static Level of(Cut cut) {
+			return new Level(cut.shoulder(), cut.direction(), cut.diameter().orElseThrow().value());
+		}
+
+		/** Whether a drill of another diameter ends at the level. */
+		boolean isAt(Cut cut) {
+			Level other = of(cut);
+			return Math.abs(shoulder - other.shoulder) < SAME_LEVEL && direction == other.direction && Math.abs(diameter - other.diameter) >= OTHER_DIAMETER;
 		}
 	}
 
 	private static boolean coned(Cut cut) {
 		return cut.kind().drills() && cut.diameter().isPresent() && Math.abs(cut.tip() - cut.shoulder()) > SAME_LEVEL;
-	}
-
-	private static boolean alike(Cut one, Cut other) {
-		return Math.abs(one.shoulder() - other.shoulder()) < SAME_LEVEL && one.direction() == other.direction()
-				&& Math.abs(one.diameter().orElseThrow().value() - other.diameter().orElseThrow().value()) >= OTHER_DIAMETER;
 	}
 }

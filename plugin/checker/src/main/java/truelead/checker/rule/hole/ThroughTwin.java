@@ -2,14 +2,21 @@ package truelead.checker.rule.hole;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Rotary;
 import truelead.checker.program.Plane;
+import truelead.checker.tool.ToolUse;
+import truelead.checker.work.Survey;
+import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** Tells a place on the far side of a part that is turned over, where a hole comes out that was drilled all the way from the near side. */
@@ -23,10 +30,30 @@ final class ThroughTwin {
 	private ThroughTwin() {
 	}
 
-	/** Whether a long hole was made before whose numbers are those of the visit mirrored, half a turn of one rotary axis away. */
-	static boolean is(Work work, Visit visit) {
+	/** Where the rotary axes may stand when holes are made. */
+	private static final Survey<Rotary, Set<Rotary>> TURNED = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Rotary> said) {
+			if (work.inOneFrame()) {
+				work.holes().stream().limit(1).forEach(hole -> work.tools().stream().map(ToolUse::index).filter(work::judges).forEach(stay -> said.accept(stay, hole.place().rotary())));
+				return;
+			}
+			Map<Integer, Set<Rotary>> stays = new HashMap<>();
+			work.holes().stream().filter(Hole::made).forEach(hole -> stays.computeIfAbsent(Survey.stay(hole), stay -> new HashSet<>(1)).add(hole.place().rotary()));
+			stays.forEach((stay, all) -> all.forEach(one -> said.accept(stay, one)));
+		}
+
+		@Override
+		public Set<Rotary> all(List<Rotary> said) {
+			return new HashSet<>(said);
+		}
+	};
+
+	/** Whether a long hole was made before whose numbers are those of an operation's visit mirrored, half a turn of one rotary axis away. */
+	static boolean is(Work work, ThreadingOperation operation, Visit visit) {
 		Place place = visit.hole().place();
-		if (work.inOneFrame()) {
+		if (!work.survey(operation, TURNED, all -> all.stream().anyMatch(other -> halfTurn(other, place)))) {
 			return false;
 		}
 		work.dependsOnAll();
@@ -37,7 +64,7 @@ final class ThroughTwin {
 		}
 		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
 				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream())
-				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place(), place) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
+				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place().rotary(), place) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
 	}
 
 	private static boolean isLong(Cut cut) {
@@ -45,11 +72,11 @@ final class ThroughTwin {
 	}
 
 	/** Half a turn of one axis that is not the hole's own: about that a part is turned on, and not over. */
-	private static boolean halfTurn(Place one, Place other) {
+	private static boolean halfTurn(Rotary one, Place other) {
 		double turned = 0;
 		for (int axis = 0; axis < 3; axis++) {
-			double by = Math.abs(one.rotary().along(axis) - other.rotary().along(axis));
-			turned += axis == one.plane().axis() ? HALF_TURN * 2 * by : by;
+			double by = Math.abs(one.along(axis) - other.rotary().along(axis));
+			turned += axis == other.plane().axis() ? HALF_TURN * 2 * by : by;
 		}
 		return Math.abs(turned - HALF_TURN) < SAME;
 	}

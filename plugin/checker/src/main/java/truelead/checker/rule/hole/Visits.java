@@ -87,6 +87,11 @@ final class Visits extends AbstractList<Visit> {
 		};
 	}
 
+	/** The operation that makes them. */
+	ThreadingOperation operation() {
+		return operation;
+	}
+
 	@Override
 	public Visit get(int index) {
 		return all.get(index);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import truelead.checker.hole.Hole;
@@ -16,6 +17,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Survey;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -42,50 +44,68 @@ public final class CountDiffers extends OperationRule {
 			return;
 		}
 		Fact<Integer> count = operation.wanted().count().get();
-		List<ThreadingOperation> counted = count.source() == FactSource.TITLE ? work.derived(ByThread.class, ByThread::of).with(operation) : work.group(operation);
-		if (counted.get(0).index() != operation.index()) {
+		boolean title = count.source() == FactSource.TITLE;
+		double reach = operation.wanted().thread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
+		Optional<Integer> counted = title ? work.survey(operation, Threads.OF_A_KIND, kinds -> threaded(kinds.get(Threads.kind(operation)), operation, count.value(), reach))
+				: threaded(work.group(operation).stream().map(Threads::of).toList(), operation, count.value(), reach);
+		if (counted.isEmpty() || counted.get().intValue() == count.value() || counted.get() == 0 || title && mayBePart(counted.get(), count.value())) {
 			return;
 		}
-		boolean open = counted.stream().anyMatch(o -> !o.notEvaluated().isEmpty() || o.holes().stream().anyMatch(hole -> !hole.place().known()));
-		long threaded = counted.stream().flatMap(o -> o.holes().stream()).map(hole -> position(hole.place())).distinct().count();
-		if (!open && threaded != count.value() && threaded <= MOST_COMPARED) {
-			threaded = apart(operation, counted);
-		}
-		if (open || threaded == count.value() || threaded == 0 || count.source() == FactSource.TITLE && mayBePart(threaded, count.value())) {
-			return;
-		}
-		boolean elsewhere = count.source() == FactSource.TITLE && 2 * threaded < count.value();
+		int threaded = counted.get();
+		boolean elsewhere = title && 2 * threaded < count.value();
 		found.accept(Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
-				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the " + (count.source() == FactSource.TITLE ? "title" : "callout")
+				threaded + (threaded == 1 ? " hole is" : " holes are") + " threaded, the " + (title ? "title" : "callout")
 						+ " says " + count.value() + ": "
 						+ Math.abs(threaded - count.value()) + (threaded < count.value() ? " missing" : " too many")
 						+ (elsewhere ? ": made in another setting?" : "; compare the positions with the drawing, or mend the callout"))
 				.known("holes called out", count.value().toString(), count)
-				.programmed("holes threaded", Long.toString(threaded), operation.block()));
+				.programmed("holes threaded", Integer.toString(threaded), operation.block()));
 	}
 
-	/** All that a title's count is for: what makes the same thread, by whatever tool. */
-	private record ByThread(Map<Optional<ThreadSpec>, List<ThreadingOperation>> operations) {
+	/**
+	 * What an operation threads, told once for all that make the same thread under one count.
+	 *
+	 * @param open whether a place is not known, or something was not evaluated
+	 */
+	private record Threads(int operation, Optional<ThreadSpec> kind, boolean open, List<Place> places) {
 
-		static ByThread of(Work work) {
-			work.dependsOnAll();
-			return new ByThread(work.operations().stream().collect(Collectors.groupingBy(ByThread::thread)));
+		/** All that a title's count is for: what makes the same thread, by whatever tool. */
+		static final Survey<Threads, Map<Optional<ThreadSpec>, List<Threads>>> OF_A_KIND = new Survey<>() {
+
+			@Override
+			public void of(Work work, BiConsumer<Integer, Threads> said) {
+				work.operations().forEach(operation -> said.accept(operation.tool().index(), Threads.of(operation)));
+			}
+
+			@Override
+			public Map<Optional<ThreadSpec>, List<Threads>> all(List<Threads> said) {
+				return said.stream().collect(Collectors.groupingBy(Threads::kind));
+			}
+		};
+
+		static Threads of(ThreadingOperation operation) {
+			List<Place> places = operation.holes().stream().map(Hole::place).toList();
+			return new Threads(operation.index(), kind(operation), !operation.notEvaluated().isEmpty() || !places.stream().allMatch(Place::known), places);
 		}
 
-		List<ThreadingOperation> with(ThreadingOperation operation) {
-			return operations.get(thread(operation));
-		}
-
-		private static Optional<ThreadSpec> thread(ThreadingOperation operation) {
+		static Optional<ThreadSpec> kind(ThreadingOperation operation) {
 			return operation.wanted().thread().map(fact -> fact.value().withoutClass());
 		}
 	}
 
+	/** How many holes some operations thread, of which one is to tell; empty where another one tells it, or nobody can. */
+	private static Optional<Integer> threaded(List<Threads> counted, ThreadingOperation operation, int count, double reach) {
+		if (counted.get(0).operation() != operation.index() || counted.stream().anyMatch(Threads::open)) {
+			return Optional.empty();
+		}
+		int threaded = (int) counted.stream().flatMap(one -> one.places().stream()).map(CountDiffers::position).distinct().count();
+		return Optional.of(threaded != count && threaded <= MOST_COMPARED ? apart(counted, reach) : threaded);
+	}
+
 	/** How many places lie farther from each other than half the thread's diameter: a turn about another centre makes no other hole. */
-	private static long apart(ThreadingOperation operation, List<ThreadingOperation> counted) {
-		double reach = operation.wanted().thread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
+	private static int apart(List<Threads> counted, double reach) {
 		List<Place> places = new ArrayList<>();
-		counted.stream().flatMap(one -> one.holes().stream()).map(Hole::place).forEach(place -> {
+		counted.stream().flatMap(one -> one.places().stream()).forEach(place -> {
 			if (places.stream().noneMatch(other -> other.comparable(place) && other.distance(place) < Math.max(reach, SAME))) {
 				places.add(place);
 			}
@@ -94,7 +114,7 @@ public final class CountDiffers extends OperationRule {
 	}
 
 	/** A title counts the holes of the part: several parts have more of them, and one side of it, or one of its faces, a whole share. */
-	private static boolean mayBePart(long threaded, int count) {
+	private static boolean mayBePart(int threaded, int count) {
 		return threaded > count || count % threaded == 0;
 	}
 

@@ -1,6 +1,5 @@
 package truelead.checker.rule.tapping;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,7 +23,6 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Hand;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
-import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** No speed, a speed of zero, or a spindle that stands still before the tap or the thread mill goes in. */
@@ -100,8 +98,7 @@ public final class SpindleNotTurning extends TappingRule {
 		if (cycle && starts.equals("yes") || synchronised && !starts.equals("no")) {
 			return Optional.empty();
 		}
-		work.dependsOnAll();
-		boolean everyTap = cycle && work.once(name(), () -> everyTapStands(work));
+		boolean everyTap = cycle && work.survey(tapping, StandingTaps.SURVEY, every -> every);
 		boolean own = cycle && ownSpeed(stroke);
 		Optional<MeantSpeed> old = everyTap || own ? Optional.empty() : leftOver(tapping, stroke);
 		Severity severity = !cycle || starts.equals("no") || old.isPresent() ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
@@ -138,19 +135,5 @@ public final class SpindleNotTurning extends TappingRule {
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
 	private static boolean ownSpeed(TapStroke stroke) {
 		return stroke.step() instanceof Step.Stroke step && stroke.speed().word().filter(word -> word.block().sameBlock(step.cycle().start())).isPresent();
-	}
-
-	/** Several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
-	private static boolean everyTapStands(Work work) {
-		Set<Integer> tools = new HashSet<>();
-		for (ThreadingOperation operation : work.operationsOfProgram()) {
-			if (operation instanceof Tapping tapping && tapping.cycle().isPresent() && tapping.method().taps()) {
-				tools.add(tapping.tool().index());
-				if (tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() != SpindleTurn.STOPPED)) {
-					return false;
-				}
-			}
-		}
-		return tools.size() > 1;
 	}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Cycle;
@@ -21,6 +22,7 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.rule.WordText;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Hand;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -32,6 +34,21 @@ public final class TapInDrillingCycle extends TappingRule {
 	private static final double MOST = 1.01;
 	/** G74, times ten. */
 	private static final int LEFT = 740;
+
+	/** Whether another tap of the program runs in a tapping cycle. */
+	private static final Survey<Boolean, Boolean> TAPPING_CYCLES = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Boolean> said) {
+			work.tappings().stream().filter(one -> one.method() == Tapping.Method.CYCLE && one.cycle().filter(cycle -> cycle.kind().taps()).isPresent())
+					.forEach(one -> said.accept(one.tool().index(), true));
+		}
+
+		@Override
+		public Boolean all(List<Boolean> said) {
+			return !said.isEmpty();
+		}
+	};
 
 	public TapInDrillingCycle() {
 		super("tap-in-drilling-cycle");
@@ -52,7 +69,7 @@ public final class TapInDrillingCycle extends TappingRule {
 		String known = tapping.tool().facts().kind().isPresent() ? " is called a " + ToolName.of(tapping.tool().facts())
 				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
 		// a program with another tap in a tapping cycle, or with a rigid-tap code, is written for no self-reversing head
-		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke) && stroke.modal().rigid().isEmpty() && !work.once(name(), () -> tappingCycle(work));
+		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke) && stroke.modal().rigid().isEmpty() && !work.survey(tapping, TAPPING_CYCLES, others -> others);
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
@@ -70,11 +87,6 @@ public final class TapInDrillingCycle extends TappingRule {
 			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
-	}
-
-	private static boolean tappingCycle(Work work) {
-		work.dependsOnAll();
-		return work.tappings().stream().anyMatch(one -> one.method() == Tapping.Method.CYCLE && one.cycle().filter(cycle -> cycle.kind().taps()).isPresent());
 	}
 
 	private static boolean nearPitch(Tapping tapping, TapStroke stroke) {
