@@ -62,8 +62,8 @@ class EditedWorkTest {
 	}
 
 	@Test
-	void underAnAssumedUnitAllIsJudged() {
-		assertThat(judged(rows(""), "X15. Y100.", "X17. Y100.")).isEmpty();
+	void underAnAssumedUnitAHoleHasItsOwnTapJudgedAloneToo() {
+		assertThat(judged(rows(""), "X15. Y100.", "X17. Y100.")).hasValue(1);
 	}
 
 	@Test
