@@ -170,7 +170,7 @@ public final class PlaneHeightsWrong extends HoleRule {
 	}
 
 	/** Whether level 0 is the underside of the part: a drill starts far above it and ends right below it. */
-	static boolean farAbove(Cut made, int into) {
+	private static boolean farAbove(Cut made, int into) {
 		double above = -into * made.start();
 		return above > FAR && above > OUT_OF_PROPORTION * into * made.tip();
 	}

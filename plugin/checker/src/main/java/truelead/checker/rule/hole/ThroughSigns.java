@@ -14,8 +14,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, drill and tap that pass level 0 where that is
- * the underside, or holes without a thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
+ * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, or holes without a
+ * thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
  */
 final class ThroughSigns {
 
@@ -38,18 +38,11 @@ final class ThroughSigns {
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst();
+		return Stream.of(point(), passesAxis(sized), level(sized)).flatMap(Optional::stream).findFirst();
 	}
 
 	private Optional<String> point() {
 		return ToolName.spiralPoint(tapping.tool().facts()) ? Optional.of("a spiral point sends its chips ahead") : Optional.empty();
-	}
-
-	/** Where level 0 is the underside of a plate, drill and tap come out there. */
-	private Optional<String> underside(Cut sized) {
-		int into = sized.direction();
-		boolean out = PlaneHeightsWrong.farAbove(sized, into) && into * sized.tip() > 0 && tapping.strokes().typical().stream().allMatch(stroke -> into * stroke.bottom() > 0);
-		return out ? Optional.of("level 0 is the underside, and it passes that") : Optional.empty();
 	}
 
 	/** In the side of a turned part. */
