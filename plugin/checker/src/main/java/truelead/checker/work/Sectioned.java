@@ -2,7 +2,7 @@ package truelead.checker.work;
 
 import java.util.List;
 import truelead.checker.hole.Holes;
-import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.checker.tool.ToolUse;
 
 /** Tells whether sections of a program may be judged by themselves: whether no finding of one depends on more of the others than on what an edit leaves alone. */

@@ -81,10 +81,10 @@ final class Surveys {
 		}
 	}
 
-	/** As many parts are kept for surveys that nobody has asked for yet: each keeps the lists of the program of its time. */
+	/** As many parts are kept for surveys that nobody has asked for yet: each keeps the lists of the program of its time, but nothing that rules have gathered of them. */
 	private static final int MOST_PARTS = 100;
 
-	private final Work first;
+	private Work first;
 	/** The work of each stay that has been sorted by itself since. */
 	private final Map<Integer, Work> later = new HashMap<>();
 	private final Map<Survey<?, ?>, Taken<?, ?>> taken = new HashMap<>();
@@ -130,8 +130,12 @@ final class Surveys {
 	 * now; empty where the program itself would be.
 	 */
 	synchronized Optional<BitSet> take(BitSet stays, Work part) {
+		if (later.isEmpty()) {
+			first = first.withoutAnswers();
+		}
 		if (later.values().stream().distinct().limit(MOST_PARTS + 1L).count() <= MOST_PARTS) {
-			stays.stream().forEach(stay -> later.put(stay, part));
+			Work kept = part.withoutAnswers();
+			stays.stream().forEach(stay -> later.put(stay, kept));
 		}
 		List<Integer> others = new ArrayList<>();
 		taken.values().forEach(known -> known.take(stays, part).forEach(others::add));

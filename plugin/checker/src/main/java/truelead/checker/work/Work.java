@@ -82,6 +82,11 @@ public final class Work {
 		return same;
 	}
 
+	/** The same work, of which no rule has asked anything. */
+	Work withoutAnswers() {
+		return by(shop.program());
+	}
+
 	/**
 	 * The work as it is after an edit that leaves as many stays and operations, each of the latter in its group.
 	 *

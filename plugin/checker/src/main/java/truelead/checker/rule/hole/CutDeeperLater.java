@@ -4,6 +4,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
+import truelead.checker.machine.Step;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
@@ -26,7 +27,12 @@ final class CutDeeperLater {
 	static boolean is(Tapping tapping, TapStroke stroke, Work work) {
 		work.dependsOnAll();
 		return work.operationsOfProgram().stream().filter(later -> later.firstOrder() > stroke.order()).limit(SOON).filter(later -> later instanceof Tapping && same(tapping, later))
-				.anyMatch(later -> deeper((Tapping) later, tapping, stroke));
+				.filter(later -> later.tool().index() != tapping.tool().index() || !stops(stroke.order(), later.firstOrder(), work)).anyMatch(later -> deeper((Tapping) later, tapping, stroke));
+	}
+
+	/** Whether the program stops between two steps: where the same tap goes on behind it, the part may have been turned over. */
+	private static boolean stops(int from, int to, Work work) {
+		return work.course().eventsAfter(from).stream().takeWhile(event -> event.order() <= to).anyMatch(event -> event.event().kind() == Step.EventKind.STOP);
 	}
 
 	private static boolean deeper(Tapping later, Tapping tapping, TapStroke stroke) {

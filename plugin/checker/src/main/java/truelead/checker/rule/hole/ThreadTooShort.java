@@ -1,5 +1,6 @@
 package truelead.checker.rule.hole;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -72,9 +73,16 @@ public final class ThreadTooShort extends HoleRule {
 		return tip - depth.lead().atLeast(depth.pitch()) < wanted.value() - Written.open(depth.stroke().resolution()) - 1e-6;
 	}
 
-	/** A hole that opens nobody knows where, on a lug or in a pocket, whose thread would be too short even if it began at the R of its cycle. */
+	/**
+	 * A hole that opens nobody knows where, on a lug or in a pocket, whose thread would be too short even if it began at the R of its cycle, beside one that opens at a
+	 * known level and is as deep as is called out: 30 DEEP in a title may as well be how deep the seat is that all of them open in.
+	 */
 	private Optional<Draft> fromR(Tapping tapping, Fact<Double> wanted, Work work) {
-		return tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream())
+		List<TapDepth> depths = tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).toList();
+		if (depths.stream().noneMatch(depth -> depth.surfaceKnown() && !tooShort(depth, depth.tip(), wanted))) {
+			return Optional.empty();
+		}
+		return depths.stream()
 				.filter(depth -> !depth.surfaceKnown() && depth.stroke().step() instanceof Step.Stroke && tooShort(depth, way(depth), wanted))
 				.min((one, other) -> Double.compare(way(one), way(other))).filter(depth -> !CutDeeperLater.is(tapping, depth.stroke(), work)).map(depth -> {
 					Figures figures = depth.figures();

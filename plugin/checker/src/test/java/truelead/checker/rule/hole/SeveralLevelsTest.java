@@ -30,6 +30,20 @@ class SeveralLevelsTest {
 			+ "T3 M6 (M10 BOTTOMING TAP)\nS200 M3\nG0 X0 Y0 Z50\nG84 X0 Z-24.5 R6 F300\nX40\nG80\nM30\n";
 
 	@Test
+	void howDeepTheSeatIsTellsNothingOfTheThreadBelowIt() {
+		String seats = "G21 G90\n(SEAT 16 DIA 30 DEEP THEN M10 BELOW)\nT1 M6 (16.0 DRILL)\nS500 M3\nG43 H1 Z40\nG83 X25 Y25 Z-30 R3 Q6 F75\nX75\nG80\nT2 M6 (16 END MILL)\nS600 M3\nG43 H2 Z40\nG82 X25 Y25 Z-30 R3 P500 F60\nX75\nG80\n"
+				+ "T3 M6 (8.5 DRILL)\nS1100 M3\nG43 H3 Z40\nG83 X25 Y25 Z-60 R-28 Q5 F160\nX75\nG80\nT4 M6 (M10 TAP)\nS250 M3\nG43 H4 Z40\nG84 X25 Y25 Z-52 R-25 F375\nX75\nG80\nM30\n";
+		assertThat(heard(seats)).isEmpty();
+	}
+
+	@Test
+	void behindAStopTheSameTapMayBeAtThePartsOtherEnd() {
+		String spacer = "G21 G17 G90\n(SPACER 60 LG, M12 X 25 DEEP BOTH ENDS)\nT1 M6 (10.2 DRILL)\nG54 G0 X0 Y0 S1500 M3\nG43 H1 Z100\nG83 X0 Y0 Z-64 R3 Q8 F250\nG80\nT2 M6 (M12 TAP)\nG54 G0 X0 Y0 S220 M3\nG43 H2 Z100\nG84 X0 Y0 Z-22 R8 F385\nG80\nM0 (TURN PART OVER)\nG84 X0 Y0 Z-30 R8 F385\nG80\nM30\n";
+		assertThat(heard(spacer)).singleElement().asString().startsWith("thread-too-short the tap goes 22 mm deep");
+		assertThat(heard(spacer.replace("Z-22", "Z-30"))).isEmpty();
+	}
+
+	@Test
 	void aDrillsRAboveTheSurfaceThatIsStated() {
 		String cover = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z20\nG83 Z-28 R-3 Q5 F200\nX30\nG80\nT2 M6 (M8 TAP)\n(SURFACE: Z-5)\nS380 M3\nG0 X0 Y0 Z20\nG84 Z-20 R3 F475\nX30\nG80\nM30\n";
 		assertThat(heard(cover)).isEmpty();
