@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import truelead.checker.machine.Rotary;
 import truelead.checker.program.Plane;
 
 /**
@@ -77,6 +79,11 @@ final class HoleGrid {
 		Set<Plane> planes = EnumSet.noneOf(Plane.class);
 		frames.forEach(frame -> planes.add(frame.plane()));
 		return planes;
+	}
+
+	/** Where the rotary axes stand in the frames that holes are in. */
+	Set<Rotary> rotaries() {
+		return frames.stream().map(Place::rotary).collect(Collectors.toUnmodifiableSet());
 	}
 
 	/** The place of a hole. */

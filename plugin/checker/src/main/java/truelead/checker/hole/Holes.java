@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
@@ -29,6 +32,7 @@ public final class Holes {
 	/** One more than the largest number. */
 	private final int end;
 	private final boolean oneFrame;
+	private final Set<Rotary> rotaries;
 
 	Holes(HoleGrid grid, CutChains chains, CutKinds kinds, double tolerance, boolean unknownPlaces, boolean crowded) {
 		this.grid = grid;
@@ -42,10 +46,12 @@ public final class Holes {
 		this.spots = Spots.NONE;
 		this.end = grid.count();
 		this.oneFrame = grid.inOneFrame();
+		this.rotaries = grid.rotaries();
 	}
 
-	private Holes(Holes other, Spots spots, int end, boolean oneFrame) {
-		this.oneFrame = oneFrame;
+	private Holes(Holes other, Spots spots, int end, Place added) {
+		this.oneFrame = other.oneFrame && other.grid.place(0).comparable(added);
+		this.rotaries = other.rotaries.contains(added.rotary()) ? other.rotaries : Stream.concat(other.rotaries.stream(), Stream.of(added.rotary())).collect(Collectors.toUnmodifiableSet());
 		this.grid = other.grid;
 		this.chains = other.chains;
 		this.kinds = other.kinds;
@@ -60,7 +66,7 @@ public final class Holes {
 
 	/** The same with another hole of a number, which may be the next one, {@link #count()}. */
 	public Holes with(int number, Spot spot) {
-		return new Holes(this, spots.with(number, spot), Math.max(end, number + 1), oneFrame && grid.place(0).comparable(spot.place()));
+		return new Holes(this, spots.with(number, spot), Math.max(end, number + 1), spot.place());
 	}
 
 	/** One more than the largest number; each has a hole unless an edit has changed it. */
@@ -182,6 +188,11 @@ public final class Holes {
 	/** Whether all are in one frame. */
 	public boolean inOneFrame() {
 		return oneFrame;
+	}
+
+	/** Where the rotary axes stand at holes, those that edits have changed since among them. */
+	public Set<Rotary> rotaries() {
+		return rotaries;
 	}
 
 	/** The planes that holes are in. */

@@ -16,6 +16,7 @@ import truelead.checker.hole.Hole;
 import truelead.checker.hole.Holes;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Allowance;
+import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
 import truelead.checker.program.Plane;
@@ -230,6 +231,11 @@ public final class Work {
 	/** Whether all places of the program are in one frame, so that each can be compared with each. */
 	public boolean inOneFrame() {
 		return holes.get().inOneFrame();
+	}
+
+	/** Where the rotary axes may stand at holes. */
+	public Set<Rotary> rotaries() {
+		return holes.get().rotaries();
 	}
 
 	/** Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit has all judged anew. */

@@ -14,7 +14,6 @@ import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Rotary;
 import truelead.checker.program.Plane;
-import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Survey;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -30,18 +29,12 @@ final class ThroughTwin {
 	private ThroughTwin() {
 	}
 
-	/** Where the rotary axes may stand when holes are made. */
+	/** Where the rotary axes may stand when holes are made: of a stay, at its own holes or those of others that are at hand. */
 	private static final Survey<Rotary, Set<Rotary>> TURNED = new Survey<>() {
 
 		@Override
 		public void of(Work work, BiConsumer<Integer, Rotary> said) {
-			if (work.inOneFrame()) {
-				work.holes().stream().limit(1).forEach(hole -> work.tools().stream().map(ToolUse::index).filter(work::judges).forEach(stay -> said.accept(stay, hole.place().rotary())));
-				return;
-			}
-			Map<Integer, Set<Rotary>> stays = new HashMap<>();
-			work.holes().stream().filter(Hole::made).forEach(hole -> stays.computeIfAbsent(Survey.stay(hole), stay -> new HashSet<>(1)).add(hole.place().rotary()));
-			stays.forEach((stay, all) -> all.forEach(one -> said.accept(stay, one)));
+			work.judgedTools().forEach(tool -> work.rotaries().forEach(one -> said.accept(tool.index(), one)));
 		}
 
 		@Override
