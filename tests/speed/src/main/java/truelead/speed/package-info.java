@@ -23,5 +23,8 @@
  * before a step is worked out for the first that asks ({@code MillPass.derived}, {@code HelixMeasures}, {@code Hole.before}), the limits of a
  * handful of threads by turns are known by the very object ({@code Lately}), and what was recorded kind by kind is merged in the order of
  * execution without an object each ({@code Sorting.Kind}).
+ *
+ * <p>Faster, and not done: a second thread that takes half of the chunks' facts and every second rule. It spares a fifth to a quarter of mixed by the clock, no time of
+ * the processor, and the checker would have threads.
  */
 package truelead.speed;
