@@ -1,11 +1,13 @@
 package truelead.checker.chunk;
 
+import java.util.Arrays;
 import truelead.grammar.BlockCursor;
 import truelead.grammar.MotionWords;
 
 /**
  * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at another
- * place. Taken from an arc on, up to a block that no refrain has in it; a chunk without an arc has none.
+ * place. Taken from an arc on, up to a block that no refrain has in it; that one is the last of a stretch. The blocks taken are numbered from 0, without those
+ * between stretches.
  */
 final class BlockPrints {
 
@@ -23,22 +25,25 @@ final class BlockPrints {
 	private static final long WITH_X = 0x51L;
 	private static final long WITH_Y = 0x1F3L;
 
-	private final int lines;
+	private static final int FIRST_ROOM = 32;
+
 	private boolean going;
+	private int count;
+	private int[] lines = {};
 	private long[] prints = {};
 	private byte[] flags = {};
 	private byte[] decimals = {};
 	private double[] x = {};
 	private double[] y = {};
 
-	/** @param lines how many the chunk has */
-	BlockPrints(int lines) {
-		this.lines = lines;
+	/** Number of blocks taken; 0 where there is no arc. */
+	int count() {
+		return count;
 	}
 
-	/** Number of lines; 0 where there is no arc. */
-	int lines() {
-		return prints.length;
+	/** The line of a block in the chunk. */
+	int line(int block) {
+		return lines[block];
 	}
 
 	/** Whether the next block is taken although it is no arc. */
@@ -47,38 +52,38 @@ final class BlockPrints {
 	}
 
 	/** The print of a block. */
-	long print(int line) {
-		return prints[line];
+	long print(int block) {
+		return prints[block];
 	}
 
 	/** Whether a block has X or Y, and nothing else but a rapid and the absolute distance mode, so that a refrain may begin with it. */
-	boolean placing(int line) {
-		return (flags[line] & PLACING) != 0;
+	boolean placing(int block) {
+		return (flags[block] & PLACING) != 0;
 	}
 
 	/** Whether a block says G90. */
-	boolean absolute(int line) {
-		return (flags[line] & ABSOLUTE) != 0;
+	boolean absolute(int block) {
+		return (flags[block] & ABSOLUTE) != 0;
 	}
 
 	/** Whether a block says G91. */
-	boolean incremental(int line) {
-		return (flags[line] & INCREMENTAL) != 0;
+	boolean incremental(int block) {
+		return (flags[block] & INCREMENTAL) != 0;
 	}
 
 	/** Whether a block says G2 or G3. */
-	boolean arc(int line) {
-		return (flags[line] & ARC) != 0;
+	boolean arc(int block) {
+		return (flags[block] & ARC) != 0;
 	}
 
 	/** X, or Y, as written; NaN where it is not. */
-	double word(int line, boolean first) {
-		return first ? x[line] : y[line];
+	double word(int block, boolean first) {
+		return first ? x[block] : y[block];
 	}
 
 	/** The most decimals that a word of the path is written with. */
-	int decimals(int line) {
-		return decimals[line];
+	int decimals(int block) {
+		return decimals[block];
 	}
 
 	/**
@@ -91,23 +96,30 @@ final class BlockPrints {
 		if (!going && !arc) {
 			return;
 		}
-		if (prints.length == 0) {
-			prints = new long[lines];
-			flags = new byte[lines];
-			decimals = new byte[lines];
-			x = new double[lines];
-			y = new double[lines];
+		if (count == prints.length) {
+			resize(Math.max(FIRST_ROOM, count * 2));
 		}
+		lines[count] = block.line();
 		if (motion) {
-			motion(block.words(), block.line());
+			motion(block.words());
 		} else if (block.plain()) {
-			plain(block, block.line());
+			plain(block);
 		}
-		going = prints[block.line()] != NONE;
+		going = prints[count] != NONE;
+		count++;
+	}
+
+	private void resize(int room) {
+		lines = Arrays.copyOf(lines, room);
+		prints = Arrays.copyOf(prints, room);
+		flags = Arrays.copyOf(flags, room);
+		decimals = Arrays.copyOf(decimals, room);
+		x = Arrays.copyOf(x, room);
+		y = Arrays.copyOf(y, room);
 	}
 
 	/** The words in an order of its own: a block that is more than a motion has them in that of the text, and its print is another one. */
-	private void motion(MotionWords words, int line) {
+	private void motion(MotionWords words) {
 		long print = EMPTY;
 		print = with(print, 'Z', words.z());
 		print = with(print, 'I', words.i());
@@ -122,14 +134,14 @@ final class BlockPrints {
 			print = mixed(print, 'G', words.code());
 			flag = code(words.code(), flag);
 		}
-		take(line, print, flag, words.x(), words.y(), words.decimals());
+		take(print, flag, words.x(), words.y(), words.decimals());
 	}
 
 	private static long with(long print, char mark, double value) {
 		return PlainLines.said(value) ? mixed(print, mark, value) : print;
 	}
 
-	private void plain(BlockCursor block, int line) {
+	private void plain(BlockCursor block) {
 		double wordX = Double.NaN;
 		double wordY = Double.NaN;
 		long print = EMPTY;
@@ -171,17 +183,17 @@ final class BlockPrints {
 				}
 			}
 		}
-		take(line, print, flag, wordX, wordY, most);
+		take(print, flag, wordX, wordY, most);
 	}
 
-	private void take(int line, long others, int flag, double wordX, double wordY, int most) {
-		x[line] = wordX;
-		y[line] = wordY;
-		decimals[line] = (byte) most;
+	private void take(long others, int flag, double wordX, double wordY, int most) {
+		x[count] = wordX;
+		y[count] = wordY;
+		decimals[count] = (byte) most;
 		boolean anywhere = (flag & PLACING) != 0 && (PlainLines.said(wordX) || PlainLines.said(wordY));
-		flags[line] = (byte) (anywhere ? flag : flag & ~PLACING);
+		flags[count] = (byte) (anywhere ? flag : flag & ~PLACING);
 		long print = anywhere ? others : mixed(others, (PlainLines.said(wordX) ? WITH_X : 0) + (PlainLines.said(wordY) ? WITH_Y : 0));
-		prints[line] = print == NONE ? 1 : print;
+		prints[count] = print == NONE ? 1 : print;
 	}
 
 	/** The flags with those of a G code; below 0 where the code is none of a path. */

@@ -38,7 +38,7 @@ public final class ChunkFacts {
 		this.chunk = chunk;
 		PlainLines lines = new PlainLines(chunk.lineEnds() + 1);
 		PlainReader reader = new PlainReader(lines);
-		BlockPrints prints = new BlockPrints(chunk.lineEnds() + 1);
+		BlockPrints prints = new BlockPrints();
 		CycleBlocks cycles = new CycleBlocks();
 		for (BlockCursor block = chunk.cursor(); block.next();) {
 			reader.read(block);
