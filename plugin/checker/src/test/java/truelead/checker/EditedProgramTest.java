@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -63,13 +62,13 @@ class EditedProgramTest {
 	/** Seeds that have been tried: {@code -Dedits.programs=3000} takes some minutes. */
 	@Test
 	void anOpenProgramIsAnsweredAsOneNeverSeenBefore() {
-		open(Integer.getInteger("edits.programs", 12), ShopPrograms::of, ShopPrograms::edited);
+		open(Integer.getInteger("edits.programs", 12), ShopPrograms::of, (now, right, random) -> ShopPrograms.edited(now, random));
 	}
 
 	/** The same of long programs: {@code -Dedits.long=100} takes some minutes. */
 	@Test
 	void anOpenProgramOfFewToolsIsAnsweredAsOneNeverSeenBefore() {
-		open(Integer.getInteger("edits.long", 1), ShopPrograms::ofFewTools, ShopPrograms::edited);
+		open(Integer.getInteger("edits.long", 1), ShopPrograms::ofFewTools, (now, right, random) -> ShopPrograms.edited(now, random));
 	}
 
 	/** More edits than texts are kept for; {@code -Dedits.many=100} takes some minutes. */
@@ -96,42 +95,37 @@ class EditedProgramTest {
 	@Test
 	void anOpenProgramOfMilledThreadsIsAnsweredAsOneNeverSeenBefore() {
 		open(Integer.getInteger("edits.milled", 1), ShopPrograms::ofMilledThreads,
-				(text, random) -> random.nextInt(25) == 0 ? ShopPrograms.edited(text, random) : ShopPrograms.retyped(text, random));
+				(now, right, random) -> random.nextInt(25) == 0 ? ShopPrograms.edited(now, random) : ShopPrograms.retyped(now, random));
 	}
 
 	/** The same of programs with slips whose findings stand while other parts are edited: {@code -Dedits.faulty=300} takes some minutes. */
 	@Test
 	void anOpenProgramWithSlipsIsAnsweredAsOneNeverSeenBefore() {
-		Set<String> found = new HashSet<>();
-		long first = Long.getLong("edits.first", 1);
-		for (long seed = first; seed < first + Integer.getInteger("edits.faulty", 60); seed++) {
-			Random random = new Random(seed);
-			EditedProgram open = new EditedProgram();
-			String right = FaultyPrograms.of(random);
-			ProgramText text = ProgramText.of(right);
-			for (int edit = 0; edit < 30; edit++) {
-				CheckResult known = check(open, text);
-				known.findings().forEach(finding -> found.add(finding.rule()));
-				assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
-				text = text.changedTo(FaultyPrograms.edited(text.toString(), right, random));
-			}
-		}
-		assertThat(found).containsAll(FaultyPrograms.rules());
+		assertThat(open(Integer.getInteger("edits.faulty", 60), FaultyPrograms::of, FaultyPrograms::edited)).containsAll(FaultyPrograms.rules());
 	}
 
-	private static void open(int programs, Function<Random, String> maker, BiFunction<String, Random, String> edited) {
+	/** How a text is edited next, that of the program as it was first being at hand. */
+	private interface Typing {
+		String edited(String now, String right, Random random);
+	}
+
+	/** Opens programs and edits each; the rules that have found something. */
+	private static Set<String> open(int programs, Function<Random, String> maker, Typing typing) {
+		Set<String> found = new HashSet<>();
 		long first = Long.getLong("edits.first", 1);
 		for (long seed = first; seed < first + programs; seed++) {
 			Random random = new Random(seed);
 			EditedProgram open = new EditedProgram();
-			ProgramText text = ProgramText.of(maker.apply(random));
+			String right = maker.apply(random);
+			ProgramText text = ProgramText.of(right);
 			for (int edit = 0; edit < 25; edit++) {
-				ProgramText now = text;
-				CheckResult known = check(open, now);
-				assertThat(differences(answer(known), answer(ProgramText.of(now.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
-				text = text.changedTo(edited.apply(text.toString(), random));
+				CheckResult known = check(open, text);
+				known.findings().forEach(finding -> found.add(finding.rule()));
+				assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
+				text = text.changedTo(typing.edited(text.toString(), right, random));
 			}
 		}
+		return found;
 	}
 
 	/** The lines that stand in one answer alone. */

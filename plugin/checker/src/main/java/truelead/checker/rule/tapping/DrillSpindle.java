@@ -43,7 +43,7 @@ final class DrillSpindle {
 		}
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && (!lathe || stopped(maker.cut()) && tapTurns(maker)) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && (!lathe || isStopped(maker)) && told.add(maker.cut().tool().index()))
 				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
 	}
 
@@ -51,9 +51,11 @@ final class DrillSpindle {
 		return modal.spindle() == SpindleTurn.STOPPED;
 	}
 
-	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work: before the first start another turret's program may have started it. */
-	private static boolean stopped(Cut cut) {
-		return cut.step().modal().spindleWord().isPresent() && Math.abs(cut.place().u()) < MIDDLE && Math.abs(cut.place().v()) < MIDDLE;
+	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work, whose tap turns: before the first start another turret's program may have started it. */
+	private static boolean isStopped(HoleMakers.Maker maker) {
+		Cut cut = maker.cut();
+		boolean middle = Math.abs(cut.place().u()) < MIDDLE && Math.abs(cut.place().v()) < MIDDLE;
+		return middle && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
 	}
 
 	/** Whether a code in the stay of the tap starts the spindle, as it is known here. */
@@ -85,8 +87,13 @@ final class DrillSpindle {
 	static List<Draft> backwards(Rule rule, Work work) {
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || otherWay(maker) && tapTurns(maker) && saidFor(maker.cut().tool(), maker.cut().step().modal())) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || isAgainstTap(maker)) && told.add(maker.cut().tool().index()))
 				.map(maker -> backwards(rule, maker).on(maker.operation())).toList();
+	}
+
+	/** Whether drill and tap of a lathe's hole turn against each other, both by codes of their own. */
+	private static boolean isAgainstTap(HoleMakers.Maker maker) {
+		return otherWay(maker) && tapTurns(maker) && saidFor(maker.cut().tool(), maker.cut().step().modal());
 	}
 
 	private static boolean isBackwards(Cut cut) {
