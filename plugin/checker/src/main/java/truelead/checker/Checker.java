@@ -14,7 +14,7 @@ import truelead.checker.rulebook.Rules;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 
-/** The checker as a function: same program, job, profile and settings, same findings in the same order. Uses no clock, file, screen or thread. */
+/** The checker as a function: same program, job, profile and settings, same findings in the same order. Uses no clock, file, screen or thread of its own. */
 public final class Checker {
 
 	private Checker() {

@@ -9,6 +9,7 @@ import truelead.grammar.ChannelHeader;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
+import truelead.grammar.ProgramText;
 
 /**
  * What the text of a chunk tells by itself, read once: which lines need a look by those who go through a program for something other than its
@@ -71,6 +72,11 @@ public final class ChunkFacts {
 	/** The facts of a chunk. */
 	public static ChunkFacts of(Chunk chunk) {
 		return chunk.derived(ChunkFacts.class, ChunkFacts::new);
+	}
+
+	/** Reads the facts of all chunks on as many cores as there are: each depends on the text of its chunk alone, so the order makes no difference. */
+	public static void readAll(ProgramText text) {
+		text.chunks().parallelStream().forEach(ChunkFacts::of);
 	}
 
 	/** A plain block; whether it says G2 or G3. */

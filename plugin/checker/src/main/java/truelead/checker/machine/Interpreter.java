@@ -3,6 +3,7 @@ package truelead.checker.machine;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
@@ -25,6 +26,7 @@ public final class Interpreter {
 
 	/** The same, and says how it goes on from tool change to tool change. */
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink, Restarts restarts) {
+		ChunkFacts.readAll(program.text());
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
 		Meter meter = new Meter(budget, source.lines());
