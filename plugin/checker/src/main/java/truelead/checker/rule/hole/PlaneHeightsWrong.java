@@ -169,8 +169,8 @@ public final class PlaneHeightsWrong extends HoleRule {
 		return !said && drill.cycle().word('R').isPresent() && Math.abs(step.rLevel() - step.initial()) < 1e-6 && into * (drill.rLevel() - step.rLevel()) > FAR_FROM_DRILL;
 	}
 
-	/** Whether level 0 is the underside of the part: a drill starts far above it and ends right below it. */
-	private static boolean farAbove(Cut made, int into) {
+	/** Whether level 0 seems to be the underside of the part: a drill starts far above it, and ends above it or right below. */
+	static boolean farAbove(Cut made, int into) {
 		double above = -into * made.start();
 		return above > FAR && above > OUT_OF_PROPORTION * into * made.tip();
 	}

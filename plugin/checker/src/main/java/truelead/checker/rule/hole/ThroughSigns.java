@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.ToolName;
 import truelead.checker.work.Survey;
@@ -14,8 +15,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, or holes without a
- * thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
+ * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, a drill that comes out at level 0 where no hole of the program opens
+ * there, or holes without a thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
  */
 final class ThroughSigns {
 
@@ -38,7 +39,7 @@ final class ThroughSigns {
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), passesAxis(sized), level(sized)).flatMap(Optional::stream).findFirst();
+		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst();
 	}
 
 	private Optional<String> point() {
@@ -50,6 +51,30 @@ final class ThroughSigns {
 		boolean side = work.shop().profile().isLathe() && sized.place().plane() == Plane.YZ;
 		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
+
+	/** Where level 0 is the underside of a plate, the drill comes out there with its full diameter; a boss on a thicker part is drilled so too, and other holes open at level 0 beside it. */
+	private Optional<String> underside(Cut sized) {
+		boolean out = PlaneHeightsWrong.farAbove(sized, sized.direction()) && sized.direction() * sized.shoulder() >= 0;
+		return out && !work.survey(tapping, OPEN_LOW, open -> open) ? Optional.of("no hole opens at level 0, and the drill comes out there") : Optional.empty();
+	}
+
+	/** Whether a tool goes into a hole from level 0 or not far above. */
+	private static final Survey<Boolean, Boolean> OPEN_LOW = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Boolean> said) {
+			for (Hole hole : work.holes()) {
+				if (hole.cuts().stream().anyMatch(cut -> !PlaneHeightsWrong.farAbove(cut, cut.direction()))) {
+					said.accept(Survey.stay(hole), true);
+				}
+			}
+		}
+
+		@Override
+		public Boolean all(List<Boolean> said) {
+			return !said.isEmpty();
+		}
+	};
 
 	/** The sign that holes of another diameter end where a cut does. */
 	Optional<String> level(Cut sized) {

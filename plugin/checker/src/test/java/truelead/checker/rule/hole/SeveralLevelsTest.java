@@ -1,6 +1,7 @@
 package truelead.checker.rule.hole;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static truelead.checker.Samples.findings;
 import static truelead.checker.Samples.heard;
 
 import org.junit.jupiter.api.Test;
@@ -80,11 +81,20 @@ class SeveralLevelsTest {
 		assertThat(heard(plate.replace("Z-28 R2", "Z-24 R2"))).as("its point ends in the plate").singleElement().asString().startsWith("drill-too-shallow");
 	}
 
+	private static final String ON_TABLE = "G21 G90\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z60\nG83 Z-3 R22 Q6 F200\nX30\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z60\nG84 Z-4 R25 F475\nX30\nG80\nM30\n";
+
+	@Test
+	void whatIsDrilledOutAtLevel0GoesThroughWhereNothingOpensThere() {
+		assertThat(heard(ON_TABLE)).isEmpty();
+		assertThat(findings(ON_TABLE.split("\n"))).filteredOn(finding -> finding.rule().equals("drill-too-shallow")).singleElement().asString().contains("it is taken to go through, for no hole opens at level 0, and the drill comes out there");
+		assertThat(heard(ON_TABLE.replace("Z-3 R22", "Z-1 R22"))).as("its point alone comes out").singleElement().asString().startsWith("drill-too-shallow");
+		assertThat(heard(ON_TABLE.replace("X30\nG80\nT2", "X30\nG81 X60 Z-15 R2 F200\nG80\nT2"))).as("a boss on a part whose face is level 0").singleElement().asString().startsWith("drill-too-shallow");
+	}
+
 	@Test
 	void aPlateOnTheTableOfWhichTheTitleSaysTheThicknessIsDrilledThrough() {
-		String plate = "G21 G90\n(PLACA 20 GROS)\nT1 M6 (DRILL 6.8)\nS1600 M3\nG0 X0 Y0 Z60\nG83 Z-3 R22 Q6 F200\nX30\nG80\nT2 M6 (M8 TAP)\nS380 M3\nG0 X0 Y0 Z60\nG84 Z-4 R25 F475\nX30\nG80\nM30\n";
-		assertThat(heard(plate)).isEmpty();
-		assertThat(heard(plate.replace("(PLACA 20 GROS)\n", ""))).as("on a boss it is blind").singleElement().asString().startsWith("drill-too-shallow");
+		String beside = ON_TABLE.replace("X30\nG80\nT2", "X30\nG81 X60 Z-15 R2 F200\nG80\nT2");
+		assertThat(heard(beside.replace("G21 G90\n", "G21 G90\n(PLACA 20 GROS)\n"))).isEmpty();
 	}
 
 	private static final String COLUMN = "G21 G90\nT1 M6 (END MILL D16)\nS2000 M3\nG0 X0 Y80 Z50\nM98 P10\nG0 X90 Y80\nM98 P10\nT2 M6 (M24 TAP)\nS100 M3\nG0 X0 Y80 Z50\nG84 Z-40 R10 F300\nX90\nG80\nM30\n"
