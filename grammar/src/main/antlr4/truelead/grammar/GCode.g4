@@ -10,7 +10,8 @@ grammar GCode;
 
 options { caseInsensitive = true; }
 
-/* MISSING stands where a value is expected and none begins, put in by Gaps; R_PLANE is the ER by which some controls say the R plane of a cycle. */
+/* MISSING stands where a value is expected and none begins, put in by Gaps; R_PLANE is what some controls write for the R of a cycle: ER, and R0
+   before a number with a sign, R0+.1 (both from memory). */
 tokens { MISSING, R_PLANE }
 
 @lexer::header {
@@ -57,6 +58,13 @@ import org.antlr.v4.runtime.misc.Interval;
 		if (_tokenStartCharIndex > 0 && line.indexOf('#') < 0 && line.indexOf('[') < 0 && line.substring(_input.index()).isBlank()) {
 			setType(REMARK);
 		}
+	}
+
+	/** Whether a number with a sign follows right behind an address and a number that are not part of a computation. */
+	private boolean signFollows() {
+		int behind = _input.LA(2);
+		return !assigned && (before == null || before.getType() == NUMBER) && (_input.LA(1) == '+' || _input.LA(1) == '-')
+				&& (behind == '.' || Character.isDigit(behind));
 	}
 
 	private void comment() {
@@ -248,6 +256,8 @@ EXPONENT      : DIGIT* '.' DIGIT* 'E' [+\-] DIGIT DIGIT+ ;
 O             : 'O' ;
 LETTER        : [A-Z] ;
 NAME          : ( [A-Z] (NAME_START | [A-Z]) | NAME_START ) (NAME_START | [A-Z] | DIGIT)* { name(); } ;
+
+R_REGISTER    : 'R0' { signFollows() }? { setType(GCodeParser.R_PLANE); } ;
 
 /* Variables of some controls have points in their names: V.P.COUNT, P.HOLES. */
 DOTTED        : ( 'V' '.' [A-Z] | 'P' ) '.' [A-Z_] [A-Z_0-9.]* -> type(NAME) ;
