@@ -21,6 +21,16 @@ class ForeignLanguageTest {
 	}
 
 	@Test
+	void cyclesThatAreDefinedByParametersAndCalledByM99GetOneSentence() {
+		String[] cover = { "%COVER G71 *", "N10 T2 G17 S400*", "N20 G00 G40 G90 Z+50 M3*", "N30 G207 TAPPING Q200=4 Q201=-15 Q239=+1.25*", "N40 X+20 Y+20 M99*", "N50 Z+100 M2*" };
+		Followed run = Followed.milling(cover);
+		assertThat(run.steps()).hasSize(1);
+		assertThat(run.lost()).singleElement().asString().startsWith("the cycles of this program are defined by parameters and called by M99 behind a place");
+		cover[0] = "%";
+		assertThat(Followed.milling(cover).steps()).as("a subprogram may end behind a place").hasSizeGreaterThan(1);
+	}
+
+	@Test
 	void aDamagedProgramOfWordsIsFollowed() {
 		assertThat(Followed.milling("G0 X Y5", "GO X5", "X- Y2", "G1 Z-5 F100", "L X5").steps()).hasSizeGreaterThan(1);
 	}
