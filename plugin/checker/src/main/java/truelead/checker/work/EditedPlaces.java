@@ -8,6 +8,8 @@ final class EditedPlaces {
 
 	/** Texts that are kept at most; of each there is one chunk that no other has. */
 	private static final int MOST = 500;
+	/** Edits behind which all is followed from the beginning: what tells kinds of cuts and strokes apart keeps something of each edit's text. */
+	static final int EDITS = 1_000;
 
 	/** The edit that it was followed for, and whether more was taken of it than where it may be followed from. */
 	private record Followed(int edit, boolean part) {
@@ -20,6 +22,11 @@ final class EditedPlaces {
 	/** There is another text. */
 	void edited() {
 		edits++;
+	}
+
+	/** Whether there have been so many texts that all that is kept of them is to be let go. */
+	boolean worn() {
+		return edits >= EDITS;
 	}
 
 	/** The text was followed anew from a line on. */

@@ -73,8 +73,11 @@ public final class EditedWork {
 		return work;
 	}
 
-	/** Takes another text of the program; empty where it may be another work in all, and has to be followed from its beginning. */
+	/** Takes another text of the program; empty where it may be another work in all, or after many edits, and has to be followed from its beginning. */
 	public Optional<Changed> follow(ProgramFile program, ProgramFolder folder, Budget budget) {
+		if (places.worn()) {
+			return Optional.empty();
+		}
 		Optional<ChangedLines> changed = ChangedLines.between(work.shop().program().text(), program.text());
 		if (changed.isEmpty()) {
 			return Optional.empty();

@@ -72,6 +72,15 @@ class EditedWorkTest {
 	}
 
 	@Test
+	void afterManyEditsAllIsFollowedAnewSoThatOldTextsAreLetGo() {
+		EditedWork work = EditedWork.of(file(rows("G21 ")), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
+		for (int edit = 0; edit < EditedPlaces.EDITS; edit++) {
+			assertThat(edited(work, rows("G21 "), "X15. Y100.", edit % 2 == 0 ? "X17. Y100." : "X15. Y100.")).as("edit " + edit).isPresent();
+		}
+		assertThat(work.follow(file(rows("G21 ")), ProgramFolder.EMPTY, Budget.of(MILL))).isEmpty();
+	}
+
+	@Test
 	void noRuleFailsOnAPart() {
 		EditedWork work = EditedWork.of(file(rows("G21 ")), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
 		Work part = edited(work, rows("G21 "), "X15. Y200.", "X17. Y200.").orElseThrow().work();
