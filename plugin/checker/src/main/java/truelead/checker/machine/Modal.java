@@ -5,6 +5,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -44,6 +45,9 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset, boolean coolant,
 		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
 		int frame, Rotary rotary) {
+
+	/** Said of an H that stands alone, under the G43 of the tool before. */
+	public static final Reason CODE_OF_TOOL_BEFORE = Reason.of("H alone, under the code of the tool before");
 
 	/** The same with another F. */
 	public Modal fed(Setting other) {

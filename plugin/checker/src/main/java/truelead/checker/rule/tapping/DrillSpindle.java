@@ -43,8 +43,18 @@ final class DrillSpindle {
 		}
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && (!lathe || isStopped(maker)) && told.add(maker.cut().tool().index()))
-				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+		return HoleMakers.of(work).stream().filter(maker -> (lathe ? stands(maker.cut().step().modal()) && isStopped(maker) : stands(maker.cut().step().modal()) || lacksSpeed(maker))
+				&& told.add(maker.cut().tool().index())).flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+	}
+
+	/** Whether no S is in force, or S0, and the thread of the hole is cut under one. */
+	private static boolean lacksSpeed(HoleMakers.Maker maker) {
+		return lacksSpeed(maker.cut().step().modal()) && (maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
+				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().speed().value() > 0));
+	}
+
+	private static boolean lacksSpeed(Modal modal) {
+		return !modal.speed().isSet() || modal.speed().known() && modal.speed().value() <= 0;
 	}
 
 	private static boolean stands(Modal modal) {
@@ -72,12 +82,15 @@ final class DrillSpindle {
 	}
 
 	private static Optional<Draft> still(Rule rule, Cut cut, Work work) {
+		Modal modal = cut.step().modal();
 		boolean others = everStarted(work);
-		if (!others && !cut.step().modal().speed().isSet()) {
+		if (!others && lacksSpeed(modal)) {
 			return Optional.empty();
 		}
-		Optional<WordRef> stop = cut.step().modal().spindleWord();
-		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle")
+		Optional<WordRef> stop = stands(modal) ? modal.spindleWord() : Optional.empty();
+		String why = !stands(modal) ? modal.speed().word().map(word -> Figures.written(word) + " does not turn the spindle").orElse("no S is in force")
+				: stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle");
+		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), why
 				+ " before " + cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
 		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
 		return Optional.of(draft);

@@ -7,6 +7,8 @@ import static truelead.checker.Samples.one;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import truelead.checker.Samples;
+import truelead.checker.profile.MachineProfile;
 
 /** The drill of a threaded hole goes wrong before the tap comes: its spindle, its length, its heights. Invented programs, one slip each. */
 class DrillsOfThreadsTest {
@@ -77,6 +79,10 @@ class DrillsOfThreadsTest {
 			S2300 M3          | S2300 M4         | spindle-wrong-way     | M4 turns T2 counter-clockwise, a drill cuts turning clockwise
 			G43 H2 Z25.       | G43 H2 Z-25.     | plane-heights-wrong   | T2 stands at Z-25 when its cycle begins, and R is at Z2.5
 			G43 H3 Z25.       | G43 H3 Z-25.     | plane-heights-wrong   | T3 stands at Z-25 when its cycle begins, and R is at Z5
+			F260.             | F2600.           | drill-feed-high       | F2600. at S2300 feeds T2 1.130 mm a turn, 0.17 of its diameter of 6.8 mm, drills take up to 0.04
+			S2300 M3          | S230 M3          | drill-feed-high       | F260. at S230 feeds T2 1.130 mm a turn
+			G43 H2 Z25.       | H2 Z25.          | length-offset-missing | H2 stands without G43, the other tools have it
+			G43 H3 Z25.       | H3 Z25.          | length-offset-missing | H3 stands without G43, the other tools have it
 			G43 H2 Z25.       | G44 H2 Z25.      | length-offset-missing | G44 subtracts the length of T2
 			G83 Z-24.5 R2.5   | G83 R2.5         | not-followed          | the drilling cycle has no depth
 			G83 Z-24.5 R2.5   | G83 Z-24.5 R-2.5 | plane-heights-wrong   | R is at Z-2.5, and nothing is open there before T2
@@ -88,6 +94,24 @@ class DrillsOfThreadsTest {
 	void aSlipAtTheTapDrill(String right, String wrong, String rule, String message) {
 		assertThat(TAPPED).contains(right);
 		one(TAPPED.replace(right, wrong), rule, message);
+	}
+
+	/** Who says G43 once and H alone from then on has a control that keeps it; and a machine profile may say so. */
+	@Test
+	void oneG43MayBeMeantForAllTools() {
+		assertThat(heard(TAPPED.replace("G43 H2", "H2").replace("G43 H3", "H3"))).isEmpty();
+		String milled = MILLED.replace("G43 H4", "H4");
+		assertThat(heard(milled)).isEmpty();
+		MachineProfile keeps = MachineProfile.read("base = milling-metric\ntool-change-cancels-length-offset = no\n", "bay 2").profile();
+		assertThat(Samples.findings(keeps, TAPPED.replace("G43 H3", "H3").split("\n"))).noneMatch(found -> found.rule().equals("length-offset-missing"));
+	}
+
+	/** Small drills take more for their size, a drill with three edges in aluminium 0.08 and more; a feed per minute read per revolution because of the tap before is said of the tap. */
+	@Test
+	void aDrillMayBeFedFar() {
+		assertThat(heard(TAPPED.replace("F260.", "F1300."))).isEmpty();
+		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(DRILL)"))).isEmpty();
+		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(REAMER 6.8)"))).noneMatch(said -> said.contains("a turn"));
 	}
 
 	/** Without a spot nothing is open where R lies: R is the other tools' with its sign lost. */
@@ -103,6 +127,10 @@ class DrillsOfThreadsTest {
 			T2 M6       | T2           | tool-not-changed      | T2 calls a tool and nothing changes to it before it cuts, as M6 does for T4
 			S900 M3     | S900         | spindle-not-turning   | M6 stopped the spindle before T2 drills
 			S900 M3     | S900 M4      | spindle-wrong-way     | M4 turns T2 counter-clockwise
+			S900 M3     | M3           | spindle-not-turning   | no S is in force before T2 drills
+			S900 M3     | S0 M3        | spindle-not-turning   | S0 does not turn the spindle before T2 drills
+			R2. F140.   | R2.          | feed-missing          | no F is in force where T2 drills: the control stops there
+			F140.       | F1400.       | drill-feed-high       | F1400. at S900 feeds T2 1.556 mm a turn
 			G81 Z-28. R | G81 R        | not-followed          | the drilling cycle has no depth
 			G81 Z-28. R | G81 Z-280 R  | drill-too-deep        | Z-280 has no decimal point, R has one: T2 goes 280 mm deep
 			""")
