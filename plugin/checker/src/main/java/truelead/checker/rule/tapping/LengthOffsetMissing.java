@@ -157,9 +157,9 @@ public final class LengthOffsetMissing implements Rule {
 		suspects.removeIf(checked::get);
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
-			if (suspects.remove(tool.index()) && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
+			if (suspects.remove(tool.index()) && tool.change().isPresent()) {
 				work.dependsOnAll();
-				check(tool, work, offsets).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
+				(noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets)).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
 			}
 		}
 	}

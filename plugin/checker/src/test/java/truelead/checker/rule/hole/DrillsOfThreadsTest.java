@@ -183,6 +183,45 @@ class DrillsOfThreadsTest {
 		assertThat(heard(TURNED.replace("TAP M8)", "TAP M8 LH)").replace("S1800 M3", "S1800 M4").replace("S300 M3", "S300 M4"))).noneMatch(said -> said.contains("T1 counter"));
 	}
 
+	private static final String CHASED = """
+			O5566 (NUT M20X2.5)
+			G21 G99
+			T0202 (DRILL 16.5)
+			G97 S700 M3
+			G0 X0 Z4.
+			G1 Z-32. F.2
+			G0 Z80.
+			T0404 (BORING BAR)
+			G97 S1200 M3
+			G0 X17.5 Z2.
+			G1 Z-32. F.15
+			G0 X16. Z2.
+			G0 Z80.
+			T0808 (THREAD BAR, M20X2.5)
+			G97 S600 M3
+			G0 X17. Z8.
+			G92 X18. Z-29. F2.5
+			X18.5
+			X18.9
+			X19.25
+			X19.55
+			X19.8
+			X20.
+			X20.
+			G0 Z80.
+			M30
+			""";
+
+	/** The point that cuts a right-hand thread under M3 says what M3 is: a drill goes in as a tap would. */
+	@Test
+	void theDrillOfAChasedThreadTurnsAsATapWould() {
+		assertThat(heard(CHASED)).isEmpty();
+		one(CHASED.replace("S700 M3", "S700 M4"), "spindle-wrong-way", "M4 turns T2 counter-clockwise, a drill cuts turning clockwise");
+		assertThat(heard(CHASED.replace("(DRILL 16.5)", "(DRILL 16.5 LH)").replace("S700 M3", "S700 M4"))).isEmpty();
+		// a spindle of which M4 is the usual way
+		assertThat(heard(CHASED.replace("M3\n", "M4\n").replace(", M20X2.5)", ")").replace("NUT M20X2.5", "NUT"))).isEmpty();
+	}
+
 	/** The tap starts higher than the drill was to; an end mill may have opened a pocket. */
 	@Test
 	void aDrillStartsInStockWhateverTheOtherToolsHeight() {
@@ -202,6 +241,29 @@ class DrillsOfThreadsTest {
 	@CsvSource({"DRILL 6.8 LH", "DRILL 6.8 LEFT HAND CUTTING", "BOHRER 6.8 LINKS"})
 	void aLeftHandDrillTurnsLeft(String named) {
 		assertThat(heard(TAPPED.replace("DRILL 6.8", named).replace("S2300 M3", "S2300 M4"))).isEmpty();
+	}
+
+	/** In one stroke no drill goes down 36 times its diameter, but behind a shorter one. */
+	@Test
+	void aDeepHoleIsPeckedOrGuided() {
+		String plunged = TAPPED.replace("G83 Z-24.5", "G81 Z-24.5").replace(" Q4.", "");
+		one(plunged.replace("Z-24.5", "Z-245."), "drill-too-deep", "T2 goes down 247.5 mm in one stroke, 36 times its diameter, and the thread is 17 mm deep: the drill jams in its chips");
+		String guided = plunged.replace("T3 M6 (M8 TAP)", "T4 M6 (GUN DRILL 6.8)\nG0 X10. Y10. S2300 M3\nG43 H4 Z25. M8\nG98 G81 Z-245. R2.5 F60.\nX30.\nG80\nT3 M6 (M8 TAP)");
+		assertThat(heard(guided)).isEmpty();
+	}
+
+	/** A post that writes the cycle at each hole: 3 for 2 in one of them. */
+	@Test
+	void oneHoleOfManyIsDeeper() {
+		String row = TAPPED.replace("X30.\n", "X30.\nX50.\nX70.\nX90.\n");
+		assertThat(heard(row)).isEmpty();
+		String odd = row.replaceFirst("Q4. F260.\nX30.\nX50.\nX70.\nX90.", "Q4. F260.\nX30.\nX50. Z-34.5\nX70. Z-24.5\nX90.");
+		one(odd, "drill-too-deep", "T2 goes to Z-34.5 at this hole, at the other 4 to Z-24.5, and all are threaded to the same depth");
+		assertThat(heard(odd.replace("Z-34.5", "Z-34.5 (OIL WAY)"))).isEmpty();
+		assertThat(heard(odd.replace("X70. Z-24.5", "X70."))).isEmpty();
+		String less = row.replaceFirst("R5. F500.\nX30.\nX50.\nX70.\nX90.", "R5. F500.\nX30.\nX50. Z-12.\nX70. Z-17.\nX90.");
+		one(less, "thread-too-short", "the tap goes to Z-12 at this hole, at the other 4 to Z-17, and all are drilled alike: its thread is 5 mm shorter");
+		assertThat(heard(less.replace("Z-12.", "Z-12. (SHORT STUD)"))).isEmpty();
 	}
 
 	/** An oil way with a thread at its mouth, written as all lengths of the program are. */
