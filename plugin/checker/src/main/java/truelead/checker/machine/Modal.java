@@ -55,6 +55,12 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 				compensationOffset, workOffset, coolant, rigid, rigidWord, returnToInitial, mirrored, scaled, overridesLocked, frame, rotary);
 	}
 
+	/** What a tool advances a turn of the spindle when it is fed, mm; NaN where feed or speed is not known, and under a constant surface speed by feed per minute. */
+	public double advance() {
+		double length = feed.value() * unit.mm();
+		return feedMode == FeedMode.PER_REVOLUTION ? length : feedMode == FeedMode.PER_MINUTE && !constantSurface && speed.value() > 0 ? length / speed.value() : Double.NaN;
+	}
+
 	/** Whether the tool is that of whoever calls a subprogram that stands by itself. */
 	public boolean ofCaller() {
 		return toolChange.isEmpty() && tool.isSet() && !tool.known();

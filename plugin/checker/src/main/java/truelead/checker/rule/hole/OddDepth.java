@@ -63,8 +63,11 @@ record OddDepth(Visit visit, Cut drill, Levels odd, Levels usual, int others) {
 	private record Alike(Visit first, Cut drill, int count) {
 	}
 
-	/** The odd one among the holes of an operation. */
+	/** The odd one among the holes of an operation; none where the drawing's wall or bottom is said, by which each is judged. */
 	static Optional<OddDepth> of(Visits visits) {
+		if (visits.operation().wanted().wall().isPresent() || visits.operation().wanted().holeBottom().isPresent()) {
+			return Optional.empty();
+		}
 		Map<Levels, Alike> kinds = new HashMap<>();
 		for (int kind = 0; kind < visits.typical().size() && kinds.size() < 3; kind++) {
 			Visit visit = visits.typical().get(kind);

@@ -49,8 +49,8 @@ final class DrillSpindle {
 		}
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> (lathe ? stands(maker.cut().step().modal()) && isStopped(maker) : stands(maker.cut().step().modal()) || lacksSpeed(maker))
-				&& told.add(maker.cut().tool().index())).flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+		return HoleMakers.of(work).stream().filter(maker -> lathe ? isStopped(maker) : stands(maker.cut().step().modal()) || lacksSpeed(maker)).filter(maker -> told.add(maker.cut().tool().index()))
+				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
 	}
 
 	/** Whether no S is in force, or S0, and the thread of the hole is cut under one. */
@@ -70,7 +70,7 @@ final class DrillSpindle {
 	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work, whose tap turns: before the first start another turret's program may have started it. */
 	private static boolean isStopped(HoleMakers.Maker maker) {
 		Cut cut = maker.cut();
-		return inMiddle(cut.place()) && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
+		return stands(cut.step().modal()) && inMiddle(cut.place()) && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
 	}
 
 	/** Whether a code in the stay of the tap starts the spindle, as it is known here. */

@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -59,7 +60,8 @@ public final class FeedMissing extends TappingRule {
 
 	/** The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may have a feed of its own. */
 	private Stream<Finding> drills(Work work) {
-		return HoleMakers.of(work).stream().filter(maker -> !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()))
+		Set<Integer> told = new HashSet<>();
+		return HoleMakers.of(work).stream().filter(maker -> !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()) && told.add(maker.cut().tool().index()))
 				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where " + maker.cut().tool().name()
 						+ " drills: the control stops there; F in this block").on(maker.operation()).finding());
 	}

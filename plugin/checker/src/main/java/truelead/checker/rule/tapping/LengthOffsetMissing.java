@@ -152,14 +152,15 @@ public final class LengthOffsetMissing implements Rule {
 		Set<Integer> suspects = new HashSet<>();
 		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
 		offsets.unsaid().forEach(stay -> suspects.add(stay.index()));
-		offsets.uncoded().forEach(stay -> suspects.add(stay.index()));
+		offsets.uncoded().stream().filter(stay -> offsets.uncoded().size() == 1).forEach(stay -> suspects.add(stay.index()));
 		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
 		suspects.removeIf(checked::get);
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
-			if (suspects.remove(tool.index()) && tool.change().isPresent()) {
+			boolean alone = noOther(offsets.first(), tool);
+			if (suspects.remove(tool.index()) && tool.change().isPresent() && (!alone || offsets.own().contains(tool.number()))) {
 				work.dependsOnAll();
-				(noOther(offsets.first(), tool) ? anotherTools(tool, offsets) : check(tool, work, offsets)).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
+				(alone ? anotherTools(tool, offsets) : check(tool, work, offsets)).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
 			}
 		}
 	}
