@@ -35,6 +35,17 @@ final class ModeFaults {
 			});
 			return length(op);
 		})));
+		all.add(Fault.of("length offset without its code", "length-offset-missing", Aim.at(Op.class, o -> threads(o), (job, op, dice) -> {
+			// the first tool would have none at all; two others show that each tool has its own
+			if (job.ops.indexOf(op) < 1 || job.ops.size() < 3) {
+				return List.of();
+			}
+			Aim.edit(job, op, "length", (tape, block) -> {
+				block.drop('G', 43);
+				block.words.add(0, Word.g(0));
+			});
+			return length(op);
+		})));
 		all.add(Fault.of("length offset of another tool", "length-offset-missing", Aim.at(Op.class, o -> threads(o), (job, op, dice) -> {
 			int other = job.drilling(op.features.get(0)).tool.number;
 			op.tool.h = other;

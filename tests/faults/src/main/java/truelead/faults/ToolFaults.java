@@ -79,6 +79,15 @@ final class ToolFaults {
 				job.ops.forEach(o -> o.stop = false);
 				return Aim.join(Aim.numbers(op), op instanceof ThreadMilling mill ? MillingFaults.helix(mill) : List.of());
 			})).beside("count-differs"));
+		all.add(Fault.of("drill fed far too fast", "drill-feed-high", Aim.at(HoleMaking.class, h -> h.tool.kind == Tool.Kind.DRILL && h.tool.diameter >= 3.2 && h.style != HoleMaking.Style.HELIX
+			&& h.features.get(0).named, (job, hole, dice) -> {
+			hole.feed = Math.rint(hole.speed * hole.tool.diameter * dice.between(0.2, 0.4));
+			return Aim.numbers(hole);
+		})));
+		all.add(Fault.of("no speed for the drill", "spindle-not-turning", Aim.at(HoleMaking.class, h -> h.tool.kind == Tool.Kind.DRILL && h.features.get(0).named, (job, hole, dice) -> {
+			Aim.edit(job, hole, "start", (tape, block) -> block.swap('S', Word.whole('S', 0)));
+			return Aim.numbers(hole);
+		})));
 		all.add(Fault.of("drill in the tapping cycle", "drill-in-tapping-cycle", Aim.at(HoleMaking.class, h -> h.tool.kind == Tool.Kind.DRILL && h.style == HoleMaking.Style.CYCLE
 			&& h.features.get(0).named, (job, hole, dice) -> {
 			hole.code = 84;

@@ -5,6 +5,7 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 
@@ -45,10 +46,19 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
 		int frame, Rotary rotary) {
 
+	/** Said of an H that stands alone, under the G43 of the tool before. */
+	public static final Reason CODE_OF_TOOL_BEFORE = Reason.of("H alone, under the code of the tool before");
+
 	/** The same with another F. */
 	public Modal fed(Setting other) {
 		return new Modal(unit, unitStated, plane, absolute, feedMode, feedModeStated, other, speed, constantSurface, spindle, spindleWord, tool, toolChange, lengthOffset, compensation,
 				compensationOffset, workOffset, coolant, rigid, rigidWord, returnToInitial, mirrored, scaled, overridesLocked, frame, rotary);
+	}
+
+	/** What a tool advances a turn of the spindle when it is fed, mm; NaN where feed or speed is not known, and under a constant surface speed by feed per minute. */
+	public double advance() {
+		double length = feed.value() * unit.mm();
+		return feedMode == FeedMode.PER_REVOLUTION ? length : feedMode == FeedMode.PER_MINUTE && !constantSurface && speed.value() > 0 ? length / speed.value() : Double.NaN;
 	}
 
 	/** Whether the tool is that of whoever calls a subprogram that stands by itself. */

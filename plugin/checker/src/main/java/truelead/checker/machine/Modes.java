@@ -144,9 +144,15 @@ final class Modes {
 		}
 		boolean milling = !state.profile.is(ProfileKey.TOOL_WORD, "turret");
 		if (words.has('H') && milling && state.lengthOffset.isSet()) {
-			lengthOffset(state.lengthOffset.value() < 0 ? negative(words.setting('H')) : words.setting('H'));
+			Setting said = state.lengthOffset.value() < 0 ? negative(words.setting('H')) : words.setting('H');
+			lengthOffset(said.known() && ofToolBefore(state.lengthOffset) ? new Setting(said.value(), said.word(), Modal.CODE_OF_TOOL_BEFORE) : said);
 			state.changed();
 		}
+	}
+
+	/** Whether a word that stands above the tool change set it. */
+	private boolean ofToolBefore(Setting offset) {
+		return state.toolChange.isPresent() && offset.word().filter(word -> word.block().above(state.toolChange.get())).isPresent();
 	}
 
 	/** H under G44, told from the same number under G43 by its sign. */

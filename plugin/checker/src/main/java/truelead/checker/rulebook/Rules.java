@@ -40,6 +40,7 @@ import truelead.checker.rule.method.CalloutMissing;
 import truelead.checker.rule.method.ClassOutOfReach;
 import truelead.checker.rule.method.CoolantOff;
 import truelead.checker.rule.method.CountDiffers;
+import truelead.checker.rule.method.DrillFeedHigh;
 import truelead.checker.rule.method.MethodWrongForStock;
 import truelead.checker.rule.method.NoCheckStop;
 import truelead.checker.rule.method.PitchNotStandard;
@@ -147,6 +148,7 @@ public final class Rules {
 			new CountDiffers(),
 			new CoolantOff(),
 			new ToolNotChanged(),
+			new DrillFeedHigh(),
 			new RapidIntoPart(),
 			new NoCheckStop(),
 			new CalloutConflict(),

@@ -2,6 +2,7 @@ package truelead.checker.work;
 
 import java.util.List;
 import truelead.checker.hole.Holes;
+import truelead.checker.machine.Modal;
 import truelead.checker.program.WordRef;
 import truelead.checker.tool.ToolUse;
 
@@ -42,12 +43,13 @@ final class Sectioned {
 	 *
 	 * @param address  of the word that says it, G where G43 has no H; 0 where none does
 	 * @param leftOver whether that word stands above the change of the tool
+	 * @param codeOfToolBefore whether it stands without a G43 of this tool's
 	 */
-	private record Offset(double value, char address, boolean leftOver) {
+	private record Offset(double value, char address, boolean leftOver, boolean codeOfToolBefore) {
 	}
 
 	private static List<Offset> offsets(ToolUse tool) {
 		return tool.summary().lengthOffsets().stream().map(offset -> new Offset(offset.value(), offset.word().map(WordRef::address).orElse((char) 0),
-				offset.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isPresent())).toList();
+				offset.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isPresent(), offset.why().equals(Modal.CODE_OF_TOOL_BEFORE))).toList();
 	}
 }

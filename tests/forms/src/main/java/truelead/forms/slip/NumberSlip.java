@@ -1,5 +1,6 @@
 package truelead.forms.slip;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -13,7 +14,9 @@ enum NumberSlip {
 	DIGIT_LOWER("first digit one down", number -> digit(number, -1)),
 	DIGITS_SWAPPED("first digits swapped", NumberSlip::swapped),
 	DIGIT_LOST("first digit lost", NumberSlip::shorter),
-	DIGIT_TWICE("first digit twice", NumberSlip::longer);
+	DIGIT_TWICE("first digit twice", NumberSlip::longer),
+	TEN_TIMES("ten times", number -> moved(number, 1)),
+	A_TENTH("a tenth", number -> moved(number, -1));
 
 	private final String written;
 	private final UnaryOperator<String> slip;
@@ -67,6 +70,18 @@ enum NumberSlip {
 		int at = first(number);
 		String rest = at < 0 ? number : number.substring(0, at) + number.substring(at + 1);
 		return rest.chars().anyMatch(Character::isDigit) ? rest : number;
+	}
+
+	/** Ten times or a tenth of it, written as the number is: the point stands a place off, or a nought is too many or lacks. */
+	private static String moved(String number, int places) {
+		if (zero(number)) {
+			return number;
+		}
+		// S1=1200 and X = 5. have their sign of equality before them
+		int from = number.lastIndexOf('=') + 1;
+		BigDecimal moved = new BigDecimal(number.substring(from).strip()).movePointRight(places).stripTrailingZeros();
+		String typed = number.substring(0, from) + moved.toPlainString();
+		return number.indexOf('.') >= 0 && moved.scale() <= 0 ? typed + "." : typed;
 	}
 
 	private static String longer(String number) {

@@ -66,6 +66,26 @@ public final class ThreadTooShort extends HoleRule {
 			}
 		});
 		tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).flatMap(depth -> belowSeat(depth).stream()).findFirst().ifPresent(found);
+		if (called.isEmpty()) {
+			OddDepth.of(visits).filter(OddDepth::threadedLess).flatMap(odd -> odd(odd, tapping, work)).ifPresent(found);
+		}
+	}
+
+	/** The one hole of many that is threaded less deep, where no later tap finishes it. */
+	private Optional<Draft> odd(OddDepth odd, Tapping tapping, Work work) {
+		Optional<TapStroke> stroke = tapping.strokes().typical().stream().filter(one -> one.order() == odd.visit().order() && !CutDeeperLater.is(tapping, one, work)).findFirst();
+		return stroke.map(one -> {
+			Figures figures = new Figures(one.modal().unit());
+			String axis = String.valueOf("XYZ".charAt(one.place().plane().axis()));
+			String usual = axis + figures.coordinate(odd.usual().bottomLevel());
+			Draft draft = Draft.of(this, Severity.WARNING, OddDepth.at(one.step(), one.block()), "the tap goes to " + axis + figures.coordinate(one.bottom()) + " at this hole, at the other " + odd.others() + " to "
+					+ usual + ", and all are drilled alike: its thread is " + figures.length(Math.abs(one.bottom() - odd.usual().bottomLevel())) + " shorter; " + usual)
+					.programmed("level of the tap's tip", figures.length(one.bottom()), one.block()).from("level at the other holes", figures.length(odd.usual().bottomLevel()), "programmed");
+			if (one.step() instanceof Step.Stroke cycle) {
+				LevelFix.depth(cycle, odd.usual().bottomLevel(), false, "see that the hole is to be threaded as deep as the others").ifPresent(draft::fix);
+			}
+			return draft;
+		});
 	}
 
 	/** Whether a tap that goes so far below the top of a hole, mm, leaves less of full thread than is called out. */

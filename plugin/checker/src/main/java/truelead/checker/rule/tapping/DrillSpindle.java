@@ -1,11 +1,16 @@
 package truelead.checker.rule.tapping;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import truelead.checker.callout.CutterHand;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.Hole;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.SpindleTurn;
@@ -20,6 +25,7 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ToolKind;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
@@ -43,8 +49,18 @@ final class DrillSpindle {
 		}
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> stands(maker.cut().step().modal()) && (!lathe || isStopped(maker)) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> lathe ? isStopped(maker) : stands(maker.cut().step().modal()) || lacksSpeed(maker)).filter(maker -> told.add(maker.cut().tool().index()))
 				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+	}
+
+	/** Whether no S is in force, or S0, and the thread of the hole is cut under one. */
+	private static boolean lacksSpeed(HoleMakers.Maker maker) {
+		return lacksSpeed(maker.cut().step().modal()) && (maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
+				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().speed().value() > 0));
+	}
+
+	private static boolean lacksSpeed(Modal modal) {
+		return !modal.speed().isSet() || modal.speed().known() && modal.speed().value() <= 0;
 	}
 
 	private static boolean stands(Modal modal) {
@@ -54,8 +70,7 @@ final class DrillSpindle {
 	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work, whose tap turns: before the first start another turret's program may have started it. */
 	private static boolean isStopped(HoleMakers.Maker maker) {
 		Cut cut = maker.cut();
-		boolean middle = Math.abs(cut.place().u()) < MIDDLE && Math.abs(cut.place().v()) < MIDDLE;
-		return middle && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
+		return stands(cut.step().modal()) && inMiddle(cut.place()) && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
 	}
 
 	/** Whether a code in the stay of the tap starts the spindle, as it is known here. */
@@ -72,12 +87,15 @@ final class DrillSpindle {
 	}
 
 	private static Optional<Draft> still(Rule rule, Cut cut, Work work) {
+		Modal modal = cut.step().modal();
 		boolean others = everStarted(work);
-		if (!others && !cut.step().modal().speed().isSet()) {
+		if (!others && lacksSpeed(modal)) {
 			return Optional.empty();
 		}
-		Optional<WordRef> stop = cut.step().modal().spindleWord();
-		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle")
+		Optional<WordRef> stop = stands(modal) ? modal.spindleWord() : Optional.empty();
+		String why = !stands(modal) ? modal.speed().word().map(word -> Figures.written(word) + " does not turn the spindle").orElse("no S is in force")
+				: stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle");
+		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), why
 				+ " before " + cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
 		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
 		return Optional.of(draft);
@@ -88,7 +106,33 @@ final class DrillSpindle {
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
 		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || isAgainstTap(maker)) && told.add(maker.cut().tool().index()))
-				.map(maker -> backwards(rule, maker).on(maker.operation())).toList();
+				.map(maker -> backwards(rule, maker.cut(), otherWay(maker) ? Severity.ERROR : Severity.WARNING).on(maker.operation())).toList();
+	}
+
+	/**
+	 * Those of bores that a point threads, on a lathe: where its passes under M3 or M4 cut the hand that is called out, the codes turn the work as they are taken here, and a drill has to turn as a tap goes in
+	 * (geometry).
+	 */
+	static List<Draft> againstPoint(Rule rule, Work work) {
+		Map<Place, Integer> bores = new HashMap<>();
+		for (SinglePoint turned : work.course().singlePoints()) {
+			Optional<Hand> named = turned.thread().filter(Fact::stated).map(thread -> thread.value().hand());
+			if (named.isPresent() && turned.hand().equals(named)) {
+				turned.bore().map(SinglePoint.Bore::cut).ifPresent(cut -> bores.merge(cut.place().at(0, 0), cut.order(), Math::max));
+			}
+		}
+		Set<Integer> told = new HashSet<>();
+		List<Draft> drafts = new ArrayList<>();
+		for (Hole hole : bores.isEmpty() ? List.<Hole>of() : work.holes()) {
+			int bored = inMiddle(hole.place()) ? bores.getOrDefault(hole.place().at(0, 0), -1) : -1;
+			hole.cuts().stream().filter(cut -> cut.order() <= bored && cut.kind().drills() && isBackwards(cut) && saidFor(cut.tool(), cut.step().modal()) && told.add(cut.tool().index()))
+					.forEach(cut -> drafts.add(backwards(rule, cut, Severity.ERROR)));
+		}
+		return drafts;
+	}
+
+	private static boolean inMiddle(Place place) {
+		return Math.abs(place.u()) < MIDDLE && Math.abs(place.v()) < MIDDLE;
 	}
 
 	/** Whether drill and tap of a lathe's hole turn against each other, both by codes of their own. */
@@ -102,10 +146,9 @@ final class DrillSpindle {
 				&& cut.tool().comments().stream().noneMatch(comment -> CutterHand.left(comment.text()));
 	}
 
-	private static Draft backwards(Rule rule, HoleMakers.Maker maker) {
-		Cut cut = maker.cut();
+	private static Draft backwards(Rule rule, Cut cut, Severity severity) {
 		Optional<WordRef> word = cut.step().modal().spindleWord();
-		Draft draft = Draft.of(rule, otherWay(maker) ? Severity.ERROR : Severity.WARNING, word.map(Location::of).orElseGet(() -> Location.of(cut.block())),
+		Draft draft = Draft.of(rule, severity, word.map(Location::of).orElseGet(() -> Location.of(cut.block())),
 				word.map(Figures::written).orElse("the spindle") + " turns " + cut.tool().name() + " counter-clockwise, a drill cuts turning clockwise: it rubs, burns and breaks; M3, or say that it is ground LEFT HAND CUTTING")
 				.from("direction", "counter-clockwise", "programmed");
 		word.flatMap(at -> SpindleWrongWay.turned(at, Hand.RIGHT)).ifPresent(draft::fix);

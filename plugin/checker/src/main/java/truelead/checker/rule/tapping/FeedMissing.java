@@ -1,10 +1,13 @@
 package truelead.checker.rule.tapping;
 
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.LengthUnit;
@@ -15,6 +18,7 @@ import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.HoleMakers;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
@@ -24,6 +28,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
+import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** No F is in force in the tapping block, F0 is, or the F of another tool is: written before this tool's change, for the drill or the mill. */
@@ -47,9 +52,27 @@ public final class FeedMissing extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		if (!work.course().subprogramAlone()) {
+			drills(work).forEach(found);
 			work.threadMillings().forEach(milling -> leftOver(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
 			work.course().singlePoints().forEach(turned -> turned(turned).map(Draft::finding).ifPresent(found));
 		}
+	}
+
+	/** The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may have a feed of its own. */
+	private Stream<Finding> drills(Work work) {
+		Set<Integer> told = new HashSet<>();
+		return HoleMakers.of(work).stream().filter(maker -> !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()) && told.add(maker.cut().tool().index()))
+				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where " + maker.cut().tool().name()
+						+ " drills: the control stops there; F in this block").on(maker.operation()).finding());
+	}
+
+	private static boolean byName(Step step) {
+		return step instanceof Step.Stroke stroke && stroke.cycle().gWord().address() != 'G';
+	}
+
+	private static boolean isFed(ThreadingOperation operation) {
+		return operation instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.feed().isSet())
+				: operation instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().feed().isSet());
 	}
 
 	/** A thread mill that no F feeds, or one of the tool before: written above the block that changes to it, and none behind. */

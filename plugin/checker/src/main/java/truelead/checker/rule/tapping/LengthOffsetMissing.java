@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.machine.Modal;
+import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -56,10 +58,12 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param otherwise the first two that run with another one than their own
 	 * @param said      the first two whose offset an H word says
 	 * @param unsaid    the first two whose G43 has no H
+	 * @param coded     the first two whose H stands under a code of their own
+	 * @param uncoded   the first two whose H stands under the G43 of the tool before
 	 * @param own       the numbers of tools that have run with their own alone
 	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are no more than the others
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, Set<Integer> own, boolean shared) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, List<Stay> coded, List<Stay> uncoded, Set<Integer> own, boolean shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -67,6 +71,8 @@ public final class LengthOffsetMissing implements Rule {
 			List<Stay> otherwise = new ArrayList<>();
 			List<Stay> said = new ArrayList<>();
 			List<Stay> unsaid = new ArrayList<>();
+			List<Stay> coded = new ArrayList<>();
+			List<Stay> uncoded = new ArrayList<>();
 			Set<Integer> numbers = new HashSet<>();
 			Set<Integer> own = new HashSet<>();
 			Set<Integer> others = new HashSet<>();
@@ -84,6 +90,8 @@ public final class LengthOffsetMissing implements Rule {
 					addUpToTwo(otherwise, tool, !itsOwn);
 					addUpToTwo(unsaid, tool, withoutH);
 					addUpToTwo(said, tool, !none && !withoutH);
+					addUpToTwo(coded, tool, !none && withoutCode(tool).isEmpty());
+					addUpToTwo(uncoded, tool, withoutCode(tool).isPresent());
 					if (itsOwn) {
 						own.add(tool.number());
 					} else {
@@ -92,7 +100,7 @@ public final class LengthOffsetMissing implements Rule {
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, own, others.size() <= own.size() && areOneWord(words));
+			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, others.size() <= own.size() && areOneWord(words));
 		}
 
 		private static boolean areOneWord(List<Setting> offsets) {
@@ -144,13 +152,15 @@ public final class LengthOffsetMissing implements Rule {
 		Set<Integer> suspects = new HashSet<>();
 		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
 		offsets.unsaid().forEach(stay -> suspects.add(stay.index()));
+		offsets.uncoded().stream().filter(stay -> offsets.uncoded().size() == 1).forEach(stay -> suspects.add(stay.index()));
 		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
 		suspects.removeIf(checked::get);
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
-			if (suspects.remove(tool.index()) && tool.change().isPresent() && !noOther(offsets.first(), tool)) {
+			boolean alone = noOther(offsets.first(), tool);
+			if (suspects.remove(tool.index()) && tool.change().isPresent() && (!alone || offsets.own().contains(tool.number()))) {
 				work.dependsOnAll();
-				check(tool, work, offsets).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
+				(alone ? anotherTools(tool, offsets) : check(tool, work, offsets)).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
 			}
 		}
 	}
@@ -179,7 +189,8 @@ public final class LengthOffsetMissing implements Rule {
 			return unsaid.map(g -> unsaid(tool, g));
 		}
 		if (own) {
-			return Optional.empty();
+			boolean alone = noOther(offsets.uncoded(), tool) && !offsets.coded().isEmpty() && work.shop().profile().text(ProfileKey.TOOL_CHANGE_CANCELS_LENGTH_OFFSET.key()).filter("no"::equals).isEmpty();
+			return alone ? withoutCode(tool).map(h -> uncoded(tool, h, offsets.coded().size())) : Optional.empty();
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool) || offsets.sharedFrom(tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
@@ -216,6 +227,24 @@ public final class LengthOffsetMissing implements Rule {
 			}
 		}
 		return Optional.empty();
+	}
+
+	/** An H that stands under the G43 of the tool before. */
+	private static Optional<Setting> withoutCode(ToolUse tool) {
+		for (Setting h : tool.summary().lengthOffsets()) {
+			if (h.why().equals(Modal.CODE_OF_TOOL_BEFORE)) {
+				return Optional.of(h);
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** @param others how many tools have a code of their own, 2 for more: one alone may say it for all that follow */
+	private Draft uncoded(ToolUse tool, Setting h, int others) {
+		String said = h.word().map(Figures::written).orElse("H");
+		return Draft.of(this, others > 1 ? Severity.WARNING : Severity.INFORMATION, h, tool.change().orElseThrow(), said + " stands without G43, the other "
+				+ (others > 1 ? "tools have" : "tool has") + " it: a control that cancels G43 at a tool change or on the way home runs "
+				+ tool.name() + " without its length; G43 " + said).programmed("length offset", said, h);
 	}
 
 	private Draft unsaid(ToolUse tool, Setting g) {

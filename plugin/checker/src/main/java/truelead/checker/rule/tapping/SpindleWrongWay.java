@@ -50,6 +50,7 @@ public final class SpindleWrongWay extends TappingRule {
 		super.check(work, found);
 		work.threadMillings().forEach(milling -> backwards(work, milling).or(() -> groundLeft(work, milling)).map(draft -> draft.on(milling).finding()).ifPresent(found));
 		DrillSpindle.backwards(this, work).forEach(draft -> found.accept(draft.finding()));
+		DrillSpindle.againstPoint(this, work).forEach(draft -> found.accept(draft.finding()));
 		work.course().singlePoints().forEach(turned -> TurnedSpindle.hand(this, turned).map(Draft::finding).ifPresent(found));
 	}
 

@@ -7,6 +7,8 @@ import static truelead.checker.Samples.one;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import truelead.checker.Samples;
+import truelead.checker.profile.MachineProfile;
 
 /** The drill of a threaded hole goes wrong before the tap comes: its spindle, its length, its heights. Invented programs, one slip each. */
 class DrillsOfThreadsTest {
@@ -77,6 +79,10 @@ class DrillsOfThreadsTest {
 			S2300 M3          | S2300 M4         | spindle-wrong-way     | M4 turns T2 counter-clockwise, a drill cuts turning clockwise
 			G43 H2 Z25.       | G43 H2 Z-25.     | plane-heights-wrong   | T2 stands at Z-25 when its cycle begins, and R is at Z2.5
 			G43 H3 Z25.       | G43 H3 Z-25.     | plane-heights-wrong   | T3 stands at Z-25 when its cycle begins, and R is at Z5
+			F260.             | F2600.           | drill-feed-high       | F2600. at S2300 feeds T2 1.130 mm a turn, 0.17 of its diameter of 6.8 mm, drills take up to 0.04
+			S2300 M3          | S230 M3          | drill-feed-high       | F260. at S230 feeds T2 1.130 mm a turn
+			G43 H2 Z25.       | H2 Z25.          | length-offset-missing | H2 stands without G43, the other tools have it
+			G43 H3 Z25.       | H3 Z25.          | length-offset-missing | H3 stands without G43, the other tools have it
 			G43 H2 Z25.       | G44 H2 Z25.      | length-offset-missing | G44 subtracts the length of T2
 			G83 Z-24.5 R2.5   | G83 R2.5         | not-followed          | the drilling cycle has no depth
 			G83 Z-24.5 R2.5   | G83 Z-24.5 R-2.5 | plane-heights-wrong   | R is at Z-2.5, and nothing is open there before T2
@@ -88,6 +94,24 @@ class DrillsOfThreadsTest {
 	void aSlipAtTheTapDrill(String right, String wrong, String rule, String message) {
 		assertThat(TAPPED).contains(right);
 		one(TAPPED.replace(right, wrong), rule, message);
+	}
+
+	/** Who says G43 once and H alone from then on has a control that keeps it; and a machine profile may say so. */
+	@Test
+	void oneG43MayBeMeantForAllTools() {
+		assertThat(heard(TAPPED.replace("G43 H2", "H2").replace("G43 H3", "H3"))).isEmpty();
+		String milled = MILLED.replace("G43 H4", "H4");
+		assertThat(heard(milled)).isEmpty();
+		MachineProfile keeps = MachineProfile.read("base = milling-metric\ntool-change-cancels-length-offset = no\n", "bay 2").profile();
+		assertThat(Samples.findings(keeps, TAPPED.replace("G43 H3", "H3").split("\n"))).noneMatch(found -> found.rule().equals("length-offset-missing"));
+	}
+
+	/** Small drills take more for their size, a drill with three edges in aluminium 0.08 and more; a feed per minute read per revolution because of the tap before is said of the tap. */
+	@Test
+	void aDrillMayBeFedFar() {
+		assertThat(heard(TAPPED.replace("F260.", "F1300."))).isEmpty();
+		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(DRILL)"))).isEmpty();
+		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(REAMER 6.8)"))).noneMatch(said -> said.contains("a turn"));
 	}
 
 	/** Without a spot nothing is open where R lies: R is the other tools' with its sign lost. */
@@ -103,6 +127,10 @@ class DrillsOfThreadsTest {
 			T2 M6       | T2           | tool-not-changed      | T2 calls a tool and nothing changes to it before it cuts, as M6 does for T4
 			S900 M3     | S900         | spindle-not-turning   | M6 stopped the spindle before T2 drills
 			S900 M3     | S900 M4      | spindle-wrong-way     | M4 turns T2 counter-clockwise
+			S900 M3     | M3           | spindle-not-turning   | no S is in force before T2 drills
+			S900 M3     | S0 M3        | spindle-not-turning   | S0 does not turn the spindle before T2 drills
+			R2. F140.   | R2.          | feed-missing          | no F is in force where T2 drills: the control stops there
+			F140.       | F1400.       | drill-feed-high       | F1400. at S900 feeds T2 1.556 mm a turn
 			G81 Z-28. R | G81 R        | not-followed          | the drilling cycle has no depth
 			G81 Z-28. R | G81 Z-280 R  | drill-too-deep        | Z-280 has no decimal point, R has one: T2 goes 280 mm deep
 			""")
@@ -155,6 +183,45 @@ class DrillsOfThreadsTest {
 		assertThat(heard(TURNED.replace("TAP M8)", "TAP M8 LH)").replace("S1800 M3", "S1800 M4").replace("S300 M3", "S300 M4"))).noneMatch(said -> said.contains("T1 counter"));
 	}
 
+	private static final String CHASED = """
+			O5566 (NUT M20X2.5)
+			G21 G99
+			T0202 (DRILL 16.5)
+			G97 S700 M3
+			G0 X0 Z4.
+			G1 Z-32. F.2
+			G0 Z80.
+			T0404 (BORING BAR)
+			G97 S1200 M3
+			G0 X17.5 Z2.
+			G1 Z-32. F.15
+			G0 X16. Z2.
+			G0 Z80.
+			T0808 (THREAD BAR, M20X2.5)
+			G97 S600 M3
+			G0 X17. Z8.
+			G92 X18. Z-29. F2.5
+			X18.5
+			X18.9
+			X19.25
+			X19.55
+			X19.8
+			X20.
+			X20.
+			G0 Z80.
+			M30
+			""";
+
+	/** The point that cuts a right-hand thread under M3 says what M3 is: a drill goes in as a tap would. */
+	@Test
+	void theDrillOfAChasedThreadTurnsAsATapWould() {
+		assertThat(heard(CHASED)).isEmpty();
+		one(CHASED.replace("S700 M3", "S700 M4"), "spindle-wrong-way", "M4 turns T2 counter-clockwise, a drill cuts turning clockwise");
+		assertThat(heard(CHASED.replace("(DRILL 16.5)", "(DRILL 16.5 LH)").replace("S700 M3", "S700 M4"))).isEmpty();
+		// a spindle of which M4 is the usual way
+		assertThat(heard(CHASED.replace("M3\n", "M4\n").replace(", M20X2.5)", ")").replace("NUT M20X2.5", "NUT"))).isEmpty();
+	}
+
 	/** The tap starts higher than the drill was to; an end mill may have opened a pocket. */
 	@Test
 	void aDrillStartsInStockWhateverTheOtherToolsHeight() {
@@ -174,6 +241,29 @@ class DrillsOfThreadsTest {
 	@CsvSource({"DRILL 6.8 LH", "DRILL 6.8 LEFT HAND CUTTING", "BOHRER 6.8 LINKS"})
 	void aLeftHandDrillTurnsLeft(String named) {
 		assertThat(heard(TAPPED.replace("DRILL 6.8", named).replace("S2300 M3", "S2300 M4"))).isEmpty();
+	}
+
+	/** In one stroke no drill goes down 36 times its diameter, but behind a shorter one. */
+	@Test
+	void aDeepHoleIsPeckedOrGuided() {
+		String plunged = TAPPED.replace("G83 Z-24.5", "G81 Z-24.5").replace(" Q4.", "");
+		one(plunged.replace("Z-24.5", "Z-245."), "drill-too-deep", "T2 goes down 247.5 mm in one stroke, 36 times its diameter, and the thread is 17 mm deep: the drill jams in its chips");
+		String guided = plunged.replace("T3 M6 (M8 TAP)", "T4 M6 (GUN DRILL 6.8)\nG0 X10. Y10. S2300 M3\nG43 H4 Z25. M8\nG98 G81 Z-245. R2.5 F60.\nX30.\nG80\nT3 M6 (M8 TAP)");
+		assertThat(heard(guided)).isEmpty();
+	}
+
+	/** A post that writes the cycle at each hole: 3 for 2 in one of them. */
+	@Test
+	void oneHoleOfManyIsDeeper() {
+		String row = TAPPED.replace("X30.\n", "X30.\nX50.\nX70.\nX90.\n");
+		assertThat(heard(row)).isEmpty();
+		String odd = row.replaceFirst("Q4. F260.\nX30.\nX50.\nX70.\nX90.", "Q4. F260.\nX30.\nX50. Z-34.5\nX70. Z-24.5\nX90.");
+		one(odd, "drill-too-deep", "T2 goes to Z-34.5 at this hole, at the other 4 to Z-24.5, and all are threaded to the same depth");
+		assertThat(heard(odd.replace("Z-34.5", "Z-34.5 (OIL WAY)"))).isEmpty();
+		assertThat(heard(odd.replace("X70. Z-24.5", "X70."))).isEmpty();
+		String less = row.replaceFirst("R5. F500.\nX30.\nX50.\nX70.\nX90.", "R5. F500.\nX30.\nX50. Z-12.\nX70. Z-17.\nX90.");
+		one(less, "thread-too-short", "the tap goes to Z-12 at this hole, at the other 4 to Z-17, and all are drilled alike: its thread is 5 mm shorter");
+		assertThat(heard(less.replace("Z-12.", "Z-12. (SHORT STUD)"))).isEmpty();
 	}
 
 	/** An oil way with a thread at its mouth, written as all lengths of the program are. */
