@@ -29,7 +29,7 @@ final class BareSize {
 				size = Optional.of(amount.dimension());
 			} else if (!name && unknown(part)) {
 				name = true;
-			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
+			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.TENSION_COMPRESSION || word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
 					&& !(part instanceof Part.Code code && code.letter().equalsIgnoreCase("T"))
 					&& !(part instanceof Part.Other other && other.text().length() == 1 && !Character.isLetterOrDigit(other.text().charAt(0)))) {
 				return Optional.empty();

@@ -143,7 +143,7 @@ final class CommentPhrases {
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || fractionOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -192,6 +192,13 @@ final class CommentPhrases {
 	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
 		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && DepthWords.noun(TradeWords.fold(phrase.get(to - 1).getText()));
 		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
+	}
+
+	/** DRILL .2130 - 1/4-28: a dash between blanks parts a size from the thread behind it, whose fraction is not cut in two. */
+	private static boolean fractionOfTheNext(List<Token> phrase, int from, int to) {
+		boolean cut = to - 2 > from && to < phrase.size() && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to).getType() == CalloutParser.SLASH;
+		return cut && phrase.get(to - 2).getType() == CalloutParser.DASH && phrase.get(to - 3).getStopIndex() + 1 < phrase.get(to - 2).getStartIndex()
+				&& phrase.get(to - 2).getStopIndex() + 1 < phrase.get(to - 1).getStartIndex();
 	}
 
 	/** LEN. - 1 DIA. - 6.8: the first number is that of the length, and the diameter the one behind its sign. */

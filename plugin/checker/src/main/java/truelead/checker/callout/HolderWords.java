@@ -25,7 +25,7 @@ final class HolderWords {
 		if (says(parts, Meaning.SYNCHRO) && holder) {
 			return Optional.of(HolderKind.SYNCHRO);
 		}
-		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.FLOATING) && (tap || holder || glued(parts));
+		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.TENSION_COMPRESSION) && holder || says(parts, Meaning.FLOATING) && (tap || holder || glued(parts));
 		return floats ? Optional.of(HolderKind.FLOATING) : Optional.empty();
 	}
 

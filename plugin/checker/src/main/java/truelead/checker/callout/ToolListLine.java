@@ -17,6 +17,8 @@ import truelead.checker.thread.Remembered;
 public record ToolListLine(int number, String text) {
 
 	private static final int LONGEST = 200;
+	/** The letter of a Russian keyboard, which looks like the T of a block. */
+	private static final String CYRILLIC_T = "\u0422";
 	private static final int MOST_DIGITS = 6;
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
@@ -268,7 +270,7 @@ public record ToolListLine(int number, String text) {
 	}
 
 	static boolean isTool(String word) {
-		return word.equalsIgnoreCase("T") || TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
+		return word.equalsIgnoreCase("T") || word.equalsIgnoreCase(CYRILLIC_T) || TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
 	}
 
 	static boolean isMark(Token token) {

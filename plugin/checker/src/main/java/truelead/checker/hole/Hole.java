@@ -126,7 +126,7 @@ public final class Hole {
 
 	/**
 	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or the
-	 * diameter of one of them is not known, unless the largest one bores what that one has drilled.
+	 * diameter of one of them is not known, unless the largest one bores or reams what that one has drilled.
 	 *
 	 * @param level mm along the axis
 	 */
@@ -173,8 +173,13 @@ public final class Hole {
 				widest = widest == null || cut.diameter().get().value() > widest.diameter().orElseThrow().value() ? cut : widest;
 			}
 		}
-		boolean bored = widest != null && widest.kind() == Cut.Kind.BORE && unknown != null && widest.order() > unknown.order() && unknown.kind() != Cut.Kind.BORE;
+		boolean bored = widest != null && opens(widest) && unknown != null && widest.order() > unknown.order() && !opens(unknown);
 		return unknown == null || bored ? widest : null;
+	}
+
+	/** Whether a cut opens a hole that is there, so that nobody need know how wide that was. */
+	private static boolean opens(Cut cut) {
+		return cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM;
 	}
 
 	/** The cut that went deepest before a step; empty where none did or a depth is not known. */

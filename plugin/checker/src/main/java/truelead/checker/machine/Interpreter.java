@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.profile.MachineProfile;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.program.ProgramFolder;
 
@@ -40,9 +41,15 @@ public final class Interpreter {
 		if (!straight(parts, source)) {
 			restarts.winds();
 		}
+		Optional<LengthUnit> unit = Optional.empty();
 		for (MainPrograms.Part part : parts) {
 			MachineState state = new MachineState(profile, part.alone());
+			if (part.alone()) {
+				// what nothing calls any more was written for the programs beside it
+				unit.ifPresent(state::unitSaidBefore);
+			}
 			new Flow(source, folder, state, new Output(sink, state, said), meter, restarts).run(part.from(), part.to());
+			unit = state.unitStated ? Optional.of(state.unit) : unit;
 			if (meter.spent()) {
 				return;
 			}

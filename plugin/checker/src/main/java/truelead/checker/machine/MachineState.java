@@ -79,6 +79,12 @@ final class MachineState {
 		}
 	}
 
+	/** Takes the unit that a program before this one in the file says. */
+	void unitSaidBefore(LengthUnit said) {
+		unit = said;
+		unitStated = true;
+	}
+
 	/** The same state, which changes by itself from now on. */
 	MachineState(MachineState other) {
 		profile = other.profile;

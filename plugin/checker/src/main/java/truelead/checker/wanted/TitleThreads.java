@@ -15,6 +15,7 @@ import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
+import truelead.checker.job.Holder;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.Stays;
@@ -34,6 +35,8 @@ public final class TitleThreads {
 	private Map<ThreadSpec, List<Titled>> named;
 	/** Read when first asked for. */
 	private Optional<Fact<Double>> thickness;
+	/** Read when first asked for. */
+	private Optional<Fact<Holder>> holder;
 
 	/** The title of a program of the file, counted from 0. */
 	public TitleThreads(Commentary commentary, Stays stays, int part) {
@@ -78,10 +81,10 @@ public final class TitleThreads {
 		return only().filter(one -> one.callout().count().orElse(0) == holes);
 	}
 
-	/** The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the title speaks of a tap. */
-	Optional<Titled> ofOnlyTap(AsCut cut) {
+	/** The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the title speaks of a tap or of what its hole is to be. */
+	Optional<Titled> ofOnlyTap(AsCut cut, int holes) {
 		return only().filter(one -> cut.suitsLead(one.thread().value())
-				|| cut.drill().isEmpty() && CalloutReader.readComment(one.comment().said()).tool().filter(tool -> tool.kind().tap()).isPresent());
+				|| cut.drill().isEmpty() && (one.tells() && one.callout().count().orElse(holes) == holes || CalloutReader.readComment(one.comment().said()).tool().filter(tool -> tool.kind().tap()).isPresent()));
 	}
 
 	private Optional<Titled> only() {
@@ -136,6 +139,15 @@ public final class TitleThreads {
 			}
 		}
 		return thickness;
+	}
+
+	/** How the title says that all taps are held, the first comment that does; one that names a thread says it of that thread's tap. */
+	Optional<Fact<Holder>> holder() {
+		if (holder == null) {
+			holder = comments.stream().filter(comment -> CalloutReader.read(comment.text()).isEmpty()).flatMap(comment -> CalloutReader.readComment(comment.text()).holder()
+					.map(kind -> Fact.of(Holder.usual(kind), FactSource.TITLE, comment.comment().at(), comment.text().strip())).stream()).findFirst();
+		}
+		return holder;
 	}
 
 	private static Titled titled(LineComment comment, Callout callout) {

@@ -106,7 +106,7 @@ public final class WantedReader {
 	private Optional<TitleThreads.Titled> titled(Whereabouts at, AsCut cut) {
 		TitleThreads title = callouts.title(at.log().part());
 		return title.of(cut).or(() -> at.tool().facts().thread().isPresent() ? Optional.empty()
-				: (cut.drill().isEmpty() ? title.only(at.strokes()) : Optional.<TitleThreads.Titled>empty()).or(() -> stays.onlyTap(at.log()) ? title.ofOnlyTap(cut) : Optional.empty()));
+				: (cut.drill().isEmpty() ? title.only(at.strokes()) : Optional.<TitleThreads.Titled>empty()).or(() -> stays.onlyTap(at.log()) ? title.ofOnlyTap(cut, at.strokes()) : Optional.empty()));
 	}
 
 	private Result result(Whereabouts at, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
@@ -143,7 +143,7 @@ public final class WantedReader {
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
 		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, NotesOf.item(hole, Note.OfHole::bottom), wall, top,
-				count, stock, at.tool().facts().holder().orElse(holder), insert, allowances), governing);
+				count, stock, at.tool().facts().holder().or(() -> callouts.title(at.log().part()).holder()).orElse(holder), insert, allowances), governing);
 	}
 
 	/** What is said of the hole where it is drilled. */

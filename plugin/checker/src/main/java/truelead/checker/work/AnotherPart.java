@@ -54,6 +54,13 @@ public final class AnotherPart {
 		return behind.isEmpty() ? making : behind;
 	}
 
+	/** A hole as it is before a step: without what was cut there in another part, or another end of it, before the last stop at which the part is said to be turned. */
+	public static Hole inPart(Work work, Hole hole, int before) {
+		List<Cut> all = hole.makingBefore(before);
+		List<Cut> making = making(work, hole, before);
+		return making.size() == all.size() ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() >= making.get(0).order()).toList());
+	}
+
 	/** Whether a lathe cuts one of two threads on another part, or another end of it, than the other one, by the stops between their tools. */
 	public static boolean between(Work work, SinglePoint one, SinglePoint other) {
 		int earlier = Math.min(one.tool().firstOrder(), other.tool().firstOrder());

@@ -175,7 +175,7 @@ public final class DrillTooShallow extends HoleRule {
 			return Optional.empty();
 		}
 		double thread = depth.tapping().wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
-		Optional<Cut> size = depth.stroke().hole().threadedBefore(depth.stroke().order(), thread);
+		Optional<Cut> size = AnotherPart.inPart(work, depth.stroke().hole(), depth.stroke().order()).threadedBefore(depth.stroke().order(), thread);
 		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
 		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
 				.max((one, other) -> Double.compare(end(one, depth), end(other, depth)));
@@ -212,7 +212,7 @@ public final class DrillTooShallow extends HoleRule {
 		String what = open ? figures.length(-clearance) + " above the tap's end, more than a tap's lead and the way that is left free below a wall" : meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
 				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
 						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
-		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut());
+		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut(), room.depth(), room.full());
 		boolean slip = tapping.wanted().thread().filter(t -> room.depth().tip() > DEEPEST * t.value().diameter()).isPresent();
 		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed) + " if it does not")
 				.orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed) + (open ? ", or see the depth of the tap" : "")));

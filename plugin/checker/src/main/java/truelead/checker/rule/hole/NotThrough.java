@@ -50,7 +50,7 @@ public final class NotThrough extends HoleRule {
 		// a through hole may be threaded only so deep: thread-too-short looks at that
 		boolean allTheWay = tapping.wanted().depth().filter(d -> wall.isPresent() && d.value() < wall.get().value() - tapping.wanted().statedThread().map(t -> t.value().pitch()).orElse(0.0))
 				.isEmpty();
-		TapDepth.shallowest(tapping).filter(d -> wall.isPresent() && through && allTheWay && d.surfaceKnown()).ifPresent(depth -> {
+		TapDepth.shallowest(tapping).filter(d -> wall.isPresent() && through && allTheWay).map(d -> d.surfaceKnown() ? d : d.fromLowestStart()).ifPresent(depth -> {
 			double past = depth.tip() - wall.get().value();
 			if (past < depth.lead().atLeast(depth.pitch()) - Written.open(depth.stroke().resolution()) - 1e-6) {
 				found.accept(draft(depth, wall.get(), past));
@@ -114,7 +114,7 @@ public final class NotThrough extends HoleRule {
 		Figures figures = depth.figures();
 		double lead = depth.lead().length(depth.pitch());
 		double right = Math.ceil((wall.value() + lead + depth.pitch() / 2) * 10) / 10;
-		String message = "the tap goes " + figures.length(depth.tip()) + " deep in a wall of " + figures.length(wall.value()) + ": "
+		String message = "the tap goes " + (depth.surfaceKnown() ? "" : "at most ") + figures.length(depth.tip()) + " deep in a wall of " + figures.length(wall.value()) + ": "
 				+ (past < 0 ? "it ends " + figures.length(-past) + " before the far face" : "it passes the far face by " + figures.length(past)) + ", its "
 				+ depth.lead().said() + " needs " + figures.length(lead) + ", so the last turns are not full; " + figures.length(right) + " deep";
 		Draft draft = depth.evidence(Draft.of(this, Severity.ERROR, depth.depthWord(), depth.stroke().block(), message))

@@ -1,6 +1,11 @@
 package truelead.checker.rule.hole;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.machine.Step;
@@ -36,17 +41,23 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	/** The deepest stroke of an operation. */
 	static Optional<TapDepth> deepest(Tapping tapping) {
-		return farthest(tapping, 1);
+		return farthest(tapping, tapping.strokes().typical(), 1);
 	}
 
-	/** The shallowest stroke of an operation. */
+	/** The shallowest stroke of an operation; of a hole that is tapped in several bites the deepest one counts. */
 	static Optional<TapDepth> shallowest(Tapping tapping) {
-		return farthest(tapping, -1);
+		return farthest(tapping, lastBites(tapping.strokes().typical()), -1);
 	}
 
-	private static Optional<TapDepth> farthest(Tapping tapping, int way) {
+	private static Collection<TapStroke> lastBites(List<TapStroke> strokes) {
+		Map<Place, TapStroke> last = new LinkedHashMap<>();
+		strokes.forEach(stroke -> last.merge(stroke.place(), stroke, (one, other) -> one.direction() * (one.bottom() - other.bottom()) >= 0 ? one : other));
+		return last.values();
+	}
+
+	private static Optional<TapDepth> farthest(Tapping tapping, Collection<TapStroke> strokes, int way) {
 		Optional<TapDepth> farthest = Optional.empty();
-		for (TapStroke stroke : tapping.strokes().typical()) {
+		for (TapStroke stroke : strokes) {
 			Optional<TapDepth> depth = of(tapping, stroke);
 			if (depth.isPresent() && (farthest.isEmpty() || way * Double.compare(depth.get().tip(), farthest.get().tip()) > 0)) {
 				farthest = depth;
@@ -73,6 +84,14 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	/** Whether the surface was said, or is the level 0 that stands above the tip; a guess from the R plane proves nothing. */
 	boolean surfaceKnown() {
 		return surface.stated() || surface.source() == FactSource.DEFAULT && tip() > 0 && below(stroke.start()) < pitch / 2;
+	}
+
+	/** The same from the lower one of the R levels of tap and drill, above which no hole opens: the tap goes no deeper than that says. */
+	TapDepth fromLowestStart() {
+		int into = stroke.direction();
+		double drill = stroke.hole().deepestBefore(stroke.order()).map(cut -> into * cut.start()).filter(start -> !Double.isNaN(start)).orElse(Double.NEGATIVE_INFINITY);
+		double lowest = into * Math.max(into * stroke.start(), drill);
+		return new TapDepth(tapping, stroke, Fact.of(lowest, FactSource.IMPLIED, "the lowest R"), pitch, lead);
 	}
 
 	Figures figures() {

@@ -3,6 +3,7 @@ package truelead.checker.rule.hole;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -16,7 +17,8 @@ import truelead.checker.work.Work;
 
 /**
  * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, a drill that comes out at level 0 where no hole of the program opens
- * there, or holes without a thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate (common practice, no source).
+ * there, holes without a thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate, or an outline that is milled
+ * no deeper than the tap comes out (common practice, no source).
  */
 final class ThroughSigns {
 
@@ -32,18 +34,23 @@ final class ThroughSigns {
 		this.work = work;
 	}
 
-	/** The first sign, as the end of a sentence, for a hole of which a cut goes deepest with its full diameter. */
-	Optional<String> of(Cut sized) {
+	/** The first sign, as the end of a sentence, for a hole of which a cut goes deepest with its full diameter, so many mm below its surface. */
+	Optional<String> of(Cut sized, TapDepth depth, double full) {
 		boolean said = tapping.wanted().through().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().holeBottom().isPresent()
 				|| tapping.wanted().wall().isPresent();
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst();
+		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst().or(() -> outline(depth, full));
 	}
 
 	private Optional<String> point() {
 		return ToolName.spiralPoint(tapping.tool().facts()) ? Optional.of("a spiral point sends its chips ahead") : Optional.empty();
+	}
+
+	private Optional<String> outline(TapDepth depth, double full) {
+		OptionalDouble deep = Outlines.passed(depth, full, work);
+		return deep.isPresent() ? Optional.of("an outline is milled down to " + depth.figures().length(deep.getAsDouble())) : Optional.empty();
 	}
 
 	/** In the side of a turned part. */

@@ -27,4 +27,9 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off, doub
 	static Visit of(MillPass first) {
 		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole(), Math.min(first.startLevel(), first.endLevel()));
 	}
+
+	/** The same in the hole as it is in the part that is clamped then. */
+	Visit in(Hole part) {
+		return part == hole ? this : new Visit(part, order, block, modal, off, bottom);
+	}
 }

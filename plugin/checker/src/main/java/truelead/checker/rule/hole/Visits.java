@@ -12,6 +12,7 @@ import truelead.checker.hole.Place;
 import truelead.checker.pass.MillPasses;
 import truelead.checker.rule.DrillsThatTap;
 import truelead.checker.stroke.Strokes;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -63,6 +64,7 @@ final class Visits extends AbstractList<Visit> {
 		List<Visit> kinds = new ArrayList<>(2);
 		strokes.ifPresent(made -> made.typical().forEach(stroke -> kinds.add(Visit.of(stroke))));
 		passes.ifPresent(made -> made.typical().forEach(pass -> kinds.add(Visit.of(pass))));
+		kinds.replaceAll(visit -> visit.in(AnotherPart.inPart(work, visit.hole(), visit.order())));
 		typical = List.copyOf(kinds);
 	}
 

@@ -74,7 +74,10 @@ public final class InchMetricMixup extends TappingRule {
 		if (tapping.wanted().statedThread().isEmpty() && work.shop().unit().stated()) {
 			TapFeed.alike(tapping, InchMetricMixup::mixed).stream().findFirst().ifPresent(feed -> found.accept(unnamed(feed)));
 		}
-		first(tapping, stroke -> depth(tapping, stroke), found);
+		// a unit is that of all its depths
+		if (tapping.strokes().typical().stream().allMatch(stroke -> depth(tapping, stroke).isPresent())) {
+			first(tapping, stroke -> depth(tapping, stroke), found);
+		}
 	}
 
 	private static boolean mixed(TapFeed feed, double lead) {

@@ -61,9 +61,11 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param coded     the first two whose H stands under a code of their own
 	 * @param uncoded   the first two whose H stands under the G43 of the tool before
 	 * @param own       the numbers of tools that have run with their own alone
+	 * @param ahead     by how much the H of every tool is ahead of its number, as where H21 is T1's: what three tools or more have in common, all but one of them; else 0
 	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are no more than the others
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, List<Stay> coded, List<Stay> uncoded, Set<Integer> own, boolean shared) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, List<Stay> coded, List<Stay> uncoded, Set<Integer> own,
+			int ahead, boolean shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -78,12 +80,13 @@ public final class LengthOffsetMissing implements Rule {
 			Set<Integer> others = new HashSet<>();
 			List<Setting> words = new ArrayList<>();
 			int count = 0;
+			int ahead = OffsetNumbers.ahead(all);
 			for (ToolUse tool : all) {
 				boolean none = tool.summary().lengthOffsets().isEmpty();
 				boolean bare = tool.summary().movedWithoutOffset();
 				if (tool.change().isPresent() && (!none || bare)) {
 					count += tool.number() < 0 || numbers.add(tool.number()) ? 1 : 0;
-					boolean itsOwn = ownNumber(tool);
+					boolean itsOwn = ownNumber(tool, ahead);
 					boolean withoutH = !none && withoutH(tool).isPresent();
 					addUpToTwo(first, tool, true);
 					addUpToTwo(without, tool, none || bare);
@@ -100,7 +103,7 @@ public final class LengthOffsetMissing implements Rule {
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, others.size() <= own.size() && areOneWord(words));
+			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, ahead, others.size() <= own.size() && areOneWord(words));
 		}
 
 		private static boolean areOneWord(List<Setting> offsets) {
@@ -179,7 +182,7 @@ public final class LengthOffsetMissing implements Rule {
 		if (tool.summary().lengthOffsets().isEmpty()) {
 			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
 		}
-		boolean own = ownNumber(tool);
+		boolean own = ownNumber(tool, offsets.ahead());
 		Optional<Setting> subtracted = own ? Optional.empty() : tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
 		if (subtracted.isPresent()) {
 			return subtracted.filter(h -> noOther(offsets.otherwise(), tool)).map(h -> subtracted(tool, h));
@@ -193,8 +196,8 @@ public final class LengthOffsetMissing implements Rule {
 			return alone ? withoutCode(tool).map(h -> uncoded(tool, h, offsets.coded().size())) : Optional.empty();
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool) || offsets.sharedFrom(tool);
-		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number()) > 1e-6)
-				.findFirst().map(h -> wrong(tool, h));
+		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number() - offsets.ahead()) > 1e-6)
+				.findFirst().map(h -> wrong(tool, h, offsets.ahead()));
 	}
 
 	/** The only tool of a program takes its own offset elsewhere and another one here: one of the two numbers is another tool's. */
@@ -211,10 +214,10 @@ public final class LengthOffsetMissing implements Rule {
 		});
 	}
 
-	private static boolean ownNumber(ToolUse tool) {
+	private static boolean ownNumber(ToolUse tool, int ahead) {
 		boolean own = tool.number() > 0 && !tool.summary().lengthOffsets().isEmpty();
 		for (Setting h : tool.summary().lengthOffsets()) {
-			own &= h.known() && Math.abs(h.value() - tool.number()) < 1e-6;
+			own &= h.known() && Math.abs(h.value() - tool.number() - ahead) < 1e-6;
 		}
 		return own;
 	}
@@ -271,17 +274,18 @@ public final class LengthOffsetMissing implements Rule {
 		return tool.change().filter(word.block()::above).isPresent();
 	}
 
-	private Draft wrong(ToolUse tool, Setting own) {
+	private Draft wrong(ToolUse tool, Setting own, int ahead) {
+		int right = tool.number() + ahead;
 		if (own.word().isPresent() && leftOver(tool, own.word().get())) {
 			return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs with "
 					+ Figures.written(own.word().get()) + ", left over from the tool before: it goes too deep or too high by the difference of the tools' lengths; G43 H"
-					+ tool.number()).programmed("length offset", Figures.written(own.word().get()), own).related(Location.of(own.word().get()), "the offset left over");
+					+ right).programmed("length offset", Figures.written(own.word().get()), own).related(Location.of(own.word().get()), "the offset left over");
 		}
 		String said = own.word().map(Figures::written).orElse("H" + Figures.number(own.value(), 0));
 		Draft draft = Draft.of(this, Severity.ERROR, own, tool.change().orElseThrow(), said + " is not " + tool.name()
-				+ "'s, and the other tools take their own number: it goes too deep or too high by the difference of the tools' lengths; H" + tool.number())
+				+ "'s, and the other tools take their own number" + (ahead == 0 ? "" : " and " + ahead + " more") + ": it goes too deep or too high by the difference of the tools' lengths; H" + right)
 				.programmed("length offset", said, own).from("tool", tool.name(), "programmed");
-		own.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, tool.number(), 0, false,
+		own.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, right, 0, false,
 				"see that the offset table holds this tool's length there")).ifPresent(draft::fix);
 		return draft;
 	}
