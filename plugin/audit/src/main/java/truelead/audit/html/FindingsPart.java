@@ -7,6 +7,7 @@ import java.util.Optional;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Gone;
 import truelead.audit.result.Judged;
+import truelead.audit.result.ProgramThreads;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.drawing.Ink;
 import truelead.checker.lesson.Lessons;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import truelead.audit.result.Judged;
+import truelead.audit.result.ProgramThreads;
 import truelead.checker.drawing.Ink;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
+import truelead.audit.result.ProgramThreads;
 import truelead.checker.job.Fact;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.work.Work;
@@ -30,7 +31,7 @@ final class ProgramPart {
 			ProgramThreads threads = new ProgramThreads(checked);
 			switch (choice) {
 				case FIRST_RUN -> new FirstRunPart(checked, threads).write(html);
-				case GAUGE -> new GaugePart(checked, threads.operations(), every).write(html);
+				case GAUGE -> new GaugePart(checked, every).write(html);
 				case AUDIT -> audit(html, checked, threads, verdict, anchor);
 			}
 		} else {
@@ -51,7 +52,7 @@ final class ProgramPart {
 		new ToolsPart(checked).write(html);
 		if (!threads.isEmpty()) {
 			new FirstRunPart(checked, threads).write(html);
-			new GaugePart(checked, threads.operations(), every).write(html);
+			new GaugePart(checked, every).write(html);
 		}
 	}
 

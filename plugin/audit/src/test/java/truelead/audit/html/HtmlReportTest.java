@@ -143,13 +143,15 @@ class HtmlReportTest {
 	void theFirstRunSheetTellsWhereToStopAtATurnedThread() throws IOException {
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
 		assertThat(page("first-run")).contains(">at the first pass<", "line 6: stop before the pass, at Z6, look; first pass to diameter 19.3 mm, ends at Z-27; deepest to diameter 18.16 mm.",
-				"M1 before line 3: outside measured before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
+				"M1 before line 3: outside measured, 19.732 to 19.968 mm, before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
 	}
 
 	@Test
 	void theSheetsStandAlone() throws IOException {
 		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
 		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");
+		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
+		assertThat(page("gauge")).contains("<h2>Gauge sheet</h2>", "<td>major diameter, micrometer</td><td>19.968 mm</td><td>19.732 mm</td>").doesNotContain("<h2>First-run sheet</h2>");
 	}
 
 	@Test

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import truelead.checker.rule.Figures;
+import truelead.checker.thread.BoltLimits;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.Limits;
 import truelead.checker.turn.SinglePoint;
@@ -41,7 +42,7 @@ public final class SheetFigures {
 	private static List<Figure> common(ThreadSheet sheet, Figures figures, String turns) {
 		List<Figure> all = new ArrayList<>();
 		add(all, "thread", sheet.thread().map(fact -> fact.value().designation() + ", " + fact.origin()).orElse("nothing names it"));
-		add(all, "limits", sheet.limits().map(SheetFigures::limits).orElse(""));
+		add(all, "limits", sheet.limits().map(SheetFigures::limits).or(() -> sheet.boltLimits().map(SheetFigures::limits)).orElse(""));
 		add(all, "made by", sheet.method() + ", line " + (sheet.block().outermost().line() + 1));
 		add(all, "tool", tool(sheet));
 		add(all, "spindle", sheet.revolutions() + ", " + sheet.turning());
@@ -143,6 +144,12 @@ public final class SheetFigures {
 		String pitch = limits.pitchMinMm().isPresent() ? "pitch diameter " + figures.fine(limits.pitchMinMm().getAsDouble())
 				+ (limits.pitchMaxMm().isPresent() ? " to " + figures.fine(limits.pitchMaxMm().getAsDouble()) : "") + ", " : "";
 		return (limits.threadClass().isEmpty() ? "" : limits.threadClass() + ": ") + minor + pitch + limits.source();
+	}
+
+	private static String limits(BoltLimits limits) {
+		Figures figures = new Figures(limits.unit());
+		return limits.threadClass() + ": major diameter " + figures.fine(limits.majorMinMm()) + " to " + figures.fine(limits.majorMaxMm()) + ", pitch diameter " + figures.fine(limits.pitchMinMm()) + " to "
+				+ figures.fine(limits.pitchMaxMm()) + ", " + limits.source();
 	}
 
 	private static String tool(ThreadSheet sheet) {

@@ -51,6 +51,11 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 	}
 
 	@Override
+	public boolean outside() {
+		return !cut.inside();
+	}
+
+	@Override
 	public LengthUnit unit() {
 		return cut.pass().modal().unit();
 	}

@@ -18,6 +18,11 @@ public final class BoltRoot {
 	private BoltRoot() {
 	}
 
+	/** Whether a thread is such a one, of which the others here hold. */
+	public static boolean has(ThreadSpec thread) {
+		return !thread.system().taper() && (thread.system().hasFlanksOf(60) || thread.system().hasFlanksOf(55));
+	}
+
 	/** The usual diameter at the root, mm; of M10x1.5 8.160. */
 	public static double usual(ThreadSpec thread) {
 		return usual(thread, thread.pitch());

@@ -1,4 +1,4 @@
-package truelead.audit.html;
+package truelead.audit.result;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import truelead.audit.result.Audited;
-import truelead.audit.result.Judged;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
@@ -19,14 +17,15 @@ import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.sheet.TurnedSheet;
 
 /** The threads of a program, and which finding is about which: one about a turned thread stands at a block of its passes, or names one. */
-final class ProgramThreads {
+public final class ProgramThreads {
 
 	private final List<OperationSheet> operations;
 	private final List<TurnedSheet> turned;
 	private final Map<String, TurnedSheet> cutThere = new HashMap<>();
 	private final Map<Integer, List<Judged>> open = new HashMap<>();
 
-	ProgramThreads(Audited.Checked program) {
+	/** The threads of a checked program. */
+	public ProgramThreads(Audited.Checked program) {
 		operations = Sheets.of(program.result().work());
 		turned = Sheets.turned(program.result().work());
 		for (TurnedSheet sheet : turned) {
@@ -36,21 +35,27 @@ final class ProgramThreads {
 	}
 
 	/** Those in holes. */
-	List<OperationSheet> operations() {
+	public List<OperationSheet> operations() {
 		return operations;
 	}
 
 	/** Those that a lathe cuts by a single point. */
-	List<TurnedSheet> turned() {
+	public List<TurnedSheet> turned() {
 		return turned;
 	}
 
-	boolean isEmpty() {
+	/** All of them, in the order of their numbers. */
+	public List<ThreadSheet> all() {
+		return Stream.concat(operations.stream(), turned.stream()).map(ThreadSheet.class::cast).toList();
+	}
+
+	/** Whether it makes none. */
+	public boolean isEmpty() {
 		return operations.isEmpty() && turned.isEmpty();
 	}
 
 	/** The thread that a finding is about; of several by the same blocks, such as those of a loop, the first. */
-	Optional<ThreadSheet> about(Finding finding) {
+	public Optional<ThreadSheet> about(Finding finding) {
 		if (finding.operation() >= 0) {
 			return finding.operation() < operations.size() ? Optional.of(operations.get(finding.operation())) : Optional.empty();
 		}
@@ -59,7 +64,7 @@ final class ProgramThreads {
 	}
 
 	/** The open findings about a thread. */
-	List<Judged> open(ThreadSheet sheet) {
+	public List<Judged> open(ThreadSheet sheet) {
 		return open.getOrDefault(sheet.index(), List.of());
 	}
 
