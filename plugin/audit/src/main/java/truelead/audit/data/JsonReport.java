@@ -10,12 +10,12 @@ import truelead.audit.report.Report;
 import truelead.audit.report.SafeJson;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
-import truelead.audit.result.ProgramThreads;
 import truelead.audit.result.Tally;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.sheet.TurnedSheet;
 
@@ -54,7 +54,7 @@ public final class JsonReport implements Report {
 		}
 		json.endArray();
 		json.name("operations").beginArray();
-		ProgramThreads threads = new ProgramThreads(checked);
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
 		for (OperationSheet sheet : threads.operations()) {
 			operation(sheet);
 		}
@@ -98,6 +98,7 @@ public final class JsonReport implements Report {
 		number("firstDepthMm", sheet.firstDepth());
 		number("beginMm", sheet.from());
 		number("endMm", sheet.to());
+		number("clearanceMm", sheet.room());
 		number("passes", sheet.passes());
 		number("starts", sheet.starts() > 0 ? sheet.starts() : Double.NaN);
 		json.name("notKnown").beginArray().endArray();
@@ -146,7 +147,7 @@ public final class JsonReport implements Report {
 		json.name("line").value(finding.at().line() + 1).name("column").value(finding.at().span().start() + 1);
 		json.name("endColumn").value(finding.at().span().end() + 1);
 		json.name("message").value(finding.message());
-		json.name("operation").value(threads.about(finding).map(ThreadSheet::index).orElse(null));
+		json.name("operation").value(threads.number(finding) < 0 ? null : threads.number(finding));
 		json.name("fingerprint").value(judged.fingerprint());
 		json.name("accepted").value(judged.acceptance().map(why -> why.reason()).orElse(null));
 		json.name("known").value(judged.known());

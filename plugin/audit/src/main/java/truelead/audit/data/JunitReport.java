@@ -11,10 +11,11 @@ import java.util.stream.Collectors;
 import truelead.audit.report.Report;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
-import truelead.audit.result.ProgramThreads;
 import truelead.audit.result.Tally;
 import truelead.checker.drawing.Markup;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
+import truelead.checker.sheet.Sheets;
 import truelead.checker.sheet.ThreadSheet;
 
 /**
@@ -44,12 +45,12 @@ public final class JunitReport implements Report {
 			return;
 		}
 		Audited.Checked checked = (Audited.Checked) audited;
-		ProgramThreads threads = new ProgramThreads(checked);
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
 		Map<Integer, List<Judged>> about = new HashMap<>();
-		checked.findings().forEach(judged -> about.computeIfAbsent(threads.about(judged.finding()).map(ThreadSheet::index).orElse(PROGRAM), any -> new ArrayList<>()).add(judged));
+		checked.findings().forEach(judged -> about.computeIfAbsent(threads.number(judged.finding()), any -> new ArrayList<>()).add(judged));
 		List<Case> cases = new ArrayList<>();
 		cases.add(new Case("program", about.getOrDefault(PROGRAM, List.of())));
-		for (ThreadSheet sheet : threads.all()) {
+		for (ThreadSheet sheet : Sheets.all(checked.result().work())) {
 			cases.add(new Case("operation " + (sheet.index() + 1) + ": " + sheet.name() + ", " + sheet.tool().name() + ", line "
 					+ (sheet.block().outermost().line() + 1), about.getOrDefault(sheet.index(), List.of())));
 		}

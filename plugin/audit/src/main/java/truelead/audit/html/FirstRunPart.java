@@ -8,12 +8,12 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
-import truelead.audit.result.ProgramThreads;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.TurnedSheet;
 import truelead.checker.work.ThreadMilling;
 

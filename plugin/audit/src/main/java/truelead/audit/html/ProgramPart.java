@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
-import truelead.audit.result.ProgramThreads;
 import truelead.checker.job.Fact;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.work.Work;
 
 /** One program's audit as a part of a page: verdict first, then what was assumed, findings, operations, plan, tools, sheets. */
@@ -28,7 +28,7 @@ final class ProgramPart {
 		Verdict verdict = Verdict.of(audited);
 		html.raw("<section class=\"program\" id=\"" + anchor + "\">").element("h1", "", audited.source().shown());
 		if (audited instanceof Audited.Checked checked) {
-			ProgramThreads threads = new ProgramThreads(checked);
+			ProgramThreads threads = new ProgramThreads(checked.result().work());
 			switch (choice) {
 				case FIRST_RUN -> new FirstRunPart(checked, threads).write(html);
 				case GAUGE -> new GaugePart(checked, every).write(html);
@@ -47,7 +47,7 @@ final class ProgramPart {
 		basis(html, checked);
 		lost(html, checked);
 		findings.write(html);
-		new OperationsPart(threads, anchor).write(html);
+		new OperationsPart(checked, threads, anchor).write(html);
 		new PlansPart(checked).write(html);
 		new ToolsPart(checked).write(html);
 		if (!threads.isEmpty()) {

@@ -3,6 +3,7 @@ package truelead.checker.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import truelead.checker.rule.Figures;
 import truelead.checker.thread.BoltLimits;
@@ -58,6 +59,7 @@ public final class SheetFigures {
 		add(all, "starts", starts(sheet));
 		add(all, sheet.cut().inside() ? "bore" : "outside", prepared(sheet.cut(), figures));
 		add(all, "along Z", along(sheet, figures));
+		add(all, "left behind it", room(sheet, figures).orElse(""));
 		add(all, "first pass", first(sheet, figures));
 		add(all, "passes", passes(sheet, figures));
 		add(all, "height by the cycle", Double.isNaN(sheet.height()) ? "" : figures.fine(sheet.height()));
@@ -99,6 +101,17 @@ public final class SheetFigures {
 		return cut.bore().map(bore -> bore.cut().diameter().map(wide -> diameter(wide.value(), figures)).orElse("diameter not known") + to(bore.floor(), figures) + ", " + bore.cut().tool().name() + " "
 				+ bore.cut().kind().name().toLowerCase(Locale.ROOT) + ", line " + (bore.cut().step().block().outermost().line() + 1))
 				.or(() -> cut.shaft().map(shaft -> "turned" + to(shaft.floor(), figures) + ", line " + (shaft.turned().block().outermost().line() + 1))).orElse("");
+	}
+
+	/** What is left behind a turned thread up to the shoulder, or in its bore, or how far it goes on there; empty where that is not known. */
+	public static Optional<String> room(TurnedSheet sheet, Figures figures) {
+		double room = sheet.room();
+		if (Double.isNaN(room)) {
+			return Optional.empty();
+		}
+		boolean shoulder = sheet.cut().shaft().filter(SinglePoint.Shaft::wider).isPresent();
+		String end = sheet.cut().inside() ? "the end of the bore" : shoulder ? "the shoulder" : "the end of what is turned";
+		return Optional.of(figures.length(Math.abs(room)) + (room >= 0 ? " to " : shoulder && !sheet.cut().inside() ? " into " : " beyond ") + end);
 	}
 
 	private static String to(double level, Figures figures) {

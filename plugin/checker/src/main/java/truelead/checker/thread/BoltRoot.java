@@ -9,7 +9,7 @@ public final class BoltRoot {
 	/** Pitches on the diameter: the shallowest root a standard profile of 60 degrees has, 5/4 H; the deepest that any point cuts; the usual one, 17/12 H (ISO 68-1). */
 	private static final double SHALLOWEST = 1.0825;
 	private static final double DEEPEST = 1.4;
-	private static final double USUAL = 1.2269;
+	public static final double USUAL = 1.2269;
 	/** The usual one of 55 degrees, pitches (BS 84, ISO 228-1). */
 	private static final double WHITWORTH = 1.2807;
 	/** How far roots lie from that, pitches (common practice, no source). */

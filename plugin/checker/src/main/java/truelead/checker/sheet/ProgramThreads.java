@@ -1,6 +1,5 @@
-package truelead.audit.result;
+package truelead.checker.sheet;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,32 +10,27 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Evidence;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;
-import truelead.checker.sheet.OperationSheet;
-import truelead.checker.sheet.Sheets;
-import truelead.checker.sheet.ThreadSheet;
-import truelead.checker.sheet.TurnedSheet;
+import truelead.checker.work.Work;
 
-/** The threads of a program, and which finding is about which: one about a turned thread stands at a block of its passes, or names one. */
+/** The threads of a program, and which of them a finding is about: one about a turned thread stands at a block of its passes, or names one. */
 public final class ProgramThreads {
 
-	private final List<OperationSheet> operations;
+	private final Work work;
 	private final List<TurnedSheet> turned;
 	private final Map<String, TurnedSheet> cutThere = new HashMap<>();
-	private final Map<Integer, List<Judged>> open = new HashMap<>();
 
-	/** The threads of a checked program. */
-	public ProgramThreads(Audited.Checked program) {
-		operations = Sheets.of(program.result().work());
-		turned = Sheets.turned(program.result().work());
+	/** The threads of a program that was read. */
+	public ProgramThreads(Work work) {
+		this.work = work;
+		turned = Sheets.turned(work);
 		for (TurnedSheet sheet : turned) {
 			sheet.blocks().forEach(block -> cutThere.putIfAbsent(place(block), sheet));
 		}
-		program.findings().stream().filter(Judged::open).forEach(judged -> about(judged.finding()).ifPresent(sheet -> open.computeIfAbsent(sheet.index(), any -> new ArrayList<>()).add(judged)));
 	}
 
-	/** Those in holes. */
+	/** Those in holes and on bosses, made anew at each call. */
 	public List<OperationSheet> operations() {
-		return operations;
+		return Sheets.of(work);
 	}
 
 	/** Those that a lathe cuts by a single point. */
@@ -44,28 +38,23 @@ public final class ProgramThreads {
 		return turned;
 	}
 
-	/** All of them, in the order of their numbers. */
-	public List<ThreadSheet> all() {
-		return Stream.concat(operations.stream(), turned.stream()).map(ThreadSheet.class::cast).toList();
-	}
-
-	/** Whether it makes none. */
+	/** Whether there are none. */
 	public boolean isEmpty() {
-		return operations.isEmpty() && turned.isEmpty();
+		return work.operations().isEmpty() && turned.isEmpty();
 	}
 
 	/** The thread that a finding is about; of several by the same blocks, such as those of a loop, the first. */
 	public Optional<ThreadSheet> about(Finding finding) {
 		if (finding.operation() >= 0) {
-			return finding.operation() < operations.size() ? Optional.of(operations.get(finding.operation())) : Optional.empty();
+			return finding.operation() < work.operations().size() ? Optional.of(Sheets.of(work.operations().get(finding.operation()))) : Optional.empty();
 		}
 		Stream<Location> named = Stream.concat(finding.related().stream().map(Related::at), finding.evidence().stream().map(Evidence::at).flatMap(Optional::stream));
 		return Stream.concat(Stream.of(finding.at()), named).map(at -> cutThere.get(place(at.file().name(), at.line()))).filter(sheet -> sheet != null).map(ThreadSheet.class::cast).findFirst();
 	}
 
-	/** The open findings about a thread. */
-	public List<Judged> open(ThreadSheet sheet) {
-		return open.getOrDefault(sheet.index(), List.of());
+	/** The number of that thread, or -1 for none. */
+	public int number(Finding finding) {
+		return finding.operation() >= 0 ? finding.operation() < work.operations().size() ? finding.operation() : -1 : about(finding).map(ThreadSheet::index).orElse(-1);
 	}
 
 	private static String place(BlockRef block) {
