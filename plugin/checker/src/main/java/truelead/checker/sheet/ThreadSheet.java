@@ -68,7 +68,7 @@ public interface ThreadSheet {
 	/** What the thread needs in a turn: pitch times starts. */
 	double lead();
 
-	/** Turns in the material, from the top of the hole or the face to the tool's end; of a helix all of it. */
+	/** Number of turns in the material, from the top of the hole or the face to the tool's end; of a helix all of it. */
 	double turns();
 
 	/** Difference of advance and lead in a turn, mm; positive for too fast. */

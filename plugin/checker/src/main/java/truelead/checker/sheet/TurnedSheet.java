@@ -134,7 +134,7 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return cut.inside() ? bore() : thread().map(Fact::value).filter(spec -> !spec.system().taper()).map(ThreadSpec::diameter).orElse(Double.NaN);
 	}
 
-	/** Turns from the face, which is taken for Z0, or where the first pass begins, to where it ends. */
+	/** Number of turns from the face, which is taken for Z0, or where the first pass begins, to where it ends. */
 	public double turns() {
 		boolean over = from() * to() < 0;
 		return Math.abs(over ? to() : to() - from()) / advance();

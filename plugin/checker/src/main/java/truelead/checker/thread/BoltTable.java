@@ -1,6 +1,7 @@
 package truelead.checker.thread;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import truelead.checker.program.LengthUnit;
@@ -15,7 +16,7 @@ final class BoltTable {
 	/** As ISO 965-1 recommends for threads above M1.4, and up to there. */
 	private static final String USUAL_METRIC = "6g";
 	private static final String SMALL_METRIC = "6h";
-	/** The largest diameter of the latter, mm, with what keeps it from being missed. */
+	/** The largest diameter of the latter, mm, with what keeps it from being missed (ISO 965-1). */
 	private static final double SMALL = 1.4 + 1e-4;
 
 	private BoltTable() {
@@ -30,6 +31,18 @@ final class BoltTable {
 			case UNJ -> "3A";
 			case G -> "A";
 			default -> "";
+		};
+	}
+
+	/** The usual classes of screws of a system, the default one first. */
+	static List<String> classes(ThreadSystem system) {
+		return switch (system) {
+			case METRIC -> List.of("6g", "6h", "4h", "8g");
+			case MJ -> List.of("4h6h");
+			case UNIFIED -> List.of("2A", "3A");
+			case UNJ -> List.of("3A");
+			case G -> List.of("A");
+			default -> List.of();
 		};
 	}
 

@@ -12,7 +12,7 @@ final class MetricTolerances {
 	private static final double ALL_GRADES = 0.3;
 	/** The finest grade of ISO 965-1. */
 	private static final int FINEST = 4;
-	/** The coarsest grade of its nuts. */
+	/** The coarsest grade of nuts in ISO 965-1. */
 	private static final int COARSEST = 8;
 
 	/** A line of a table: for diameters over and up to (mm), a pitch (mm) and a grade, so many micrometres. */

@@ -159,6 +159,12 @@ public final class ThreadTable {
 		return BoltTable.limits(spec, spec.threadClass().orElseGet(() -> BoltTable.defaultClass(spec)), inch ? Inch.UNIFIED.row(spec.inches(), spec.tpi()) : Optional.empty());
 	}
 
+	/** The limits of screws of the class called out, or else of all usual ones; none for a class of holes. */
+	public List<BoltLimits> boltClasses(ThreadSpec spec) {
+		List<String> names = spec.threadClass().map(List::of).orElseGet(() -> BoltTable.classes(spec.system()));
+		return limits(spec).isPresent() && spec.threadClass().isPresent() ? List.of() : names.stream().flatMap(name -> boltLimits(spec.withClass(name)).stream()).toList();
+	}
+
 	/** The class that is meant when none is said: 6H (5H up to M1.4; where ISO 965-1 has no such grade at the pitch, the next finer one), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
 	public String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {
