@@ -70,6 +70,16 @@ class HoverTest {
 	}
 
 	@Test
+	void theNoteBehindATurnedThreadIsToldToo() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("turned-told.nc", Programs.TURNED));
+		Screen.idle(1000);
+		program.caretBehind("G92 X19.");
+		Screen.press(0, SWT.F2);
+		Screen.waitUntil("the note, not " + told(), () -> told().contains("M20x1.5 \u00b7 1.5 a turn, pitch 1.500 \u2713 \u00b7 3 passes, first 0.35 mm deep, last to 18.16 mm \u00b7 3 mm to the shoulder"));
+		Screen.press(0, SWT.ESC, SWT.ESC);
+	}
+
+	@Test
 	void theDrawingOfAFindingComesAtAKeyToo() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("drawn-at-key.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");

@@ -70,6 +70,13 @@ class NotesTest {
 	}
 
 	@Test
+	void aTurnedThreadHasItsNoteBehindItsFirstPass() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("turned-note.nc", Programs.TURNED));
+		Screen.waitUntil("ink behind the first pass", () -> ink(program, "G92 X19.3 Z-27. F1.5"));
+		assertThat(ink(program, "X18.16")).as("behind the last pass").isFalse();
+	}
+
+	@Test
 	void aNoteStaysAtItsBlockWhileLinesAboveAreTyped() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("stay.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");

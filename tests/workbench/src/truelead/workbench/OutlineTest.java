@@ -35,6 +35,13 @@ class OutlineTest {
 	}
 
 	@Test
+	void aTurnedThreadStandsBelowItsTool() throws PartInitException {
+		IViewPart outline = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(IPageLayout.ID_OUTLINE);
+		OpenProgram.open(OpenProgram.file("turned-outline.nc", Programs.TURNED));
+		Screen.waitUntil("the thread in the outline", () -> texts(outline).contains("M20x1.5 \u00b7 single point outside"));
+	}
+
+	@Test
 	void theOutlineFollowsTheCaretAndMarksHoles() throws PartInitException {
 		IViewPart outline = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(IPageLayout.ID_OUTLINE);
 		OpenProgram program = OpenProgram.open(OpenProgram.file("follow.nc", Programs.WRONG_FEED));

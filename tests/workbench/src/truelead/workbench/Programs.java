@@ -34,6 +34,27 @@ final class Programs {
 	/** The same with a feed that does not fit the pitch. */
 	static final String WRONG_FEED = GOOD.replace("F520", "F500");
 
+	/** A thread that a lathe cuts by a single point, 3 mm before a shoulder. */
+	static final String TURNED = """
+			O3 (SHAFT END)
+			G21 G40 G99
+			T0101 (TURN)
+			G97 S1200 M3
+			G0 X26. Z2.
+			G1 X19.9 F.2
+			Z-30.
+			X40.
+			G0 X100. Z100.
+			T0303 (THREAD M20X1.5)
+			G97 S600 M3
+			G0 X24. Z6.
+			G92 X19.3 Z-27. F1.5
+			X18.7
+			X18.16
+			G0 X100. Z100.
+			M30
+			""";
+
 	/** A thread milled from the bottom up. */
 	static final String HELIX = """
 			%

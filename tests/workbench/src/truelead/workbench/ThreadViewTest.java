@@ -123,6 +123,16 @@ class ThreadViewTest {
 	}
 
 	@Test
+	void aTurnedThreadIsDrawnInSectionWithItsPasses() {
+		OpenProgram program = OpenProgram.open(OpenProgram.file("turned.nc", Programs.TURNED));
+		program.caretBehind("X18.7");
+		Screen.press(0, SWT.ARROW_LEFT);
+		Screen.waitUntil("the turned thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("M20x1.5, T3, single point outside"));
+		assertThat(labels().get(1).getToolTipText()).isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: shoulder Z-30.");
+		assertThat(texts()).contains("passes 3: 19.3 \u00b7 18.7 \u00b7 18.16", "left behind it 3 mm to the shoulder").anyMatch(row -> row.startsWith("limits 6g: major diameter 19.732 mm to 19.968 mm"));
+	}
+
+	@Test
 	void theDrawingIsDrawnAnewForAScreenOfTwiceTheZoom() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("sharp.nc", Programs.GOOD));
 		program.caretBehind("G84");

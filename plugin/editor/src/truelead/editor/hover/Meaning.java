@@ -15,7 +15,7 @@ import truelead.checker.machine.Budget;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.Location;
 import truelead.checker.program.ProgramFile;
-import truelead.checker.summary.OperationSummary;
+import truelead.checker.summary.ThreadNotes;
 import truelead.checker.summary.ThreadSummary;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.LiveCheck;
@@ -95,8 +95,7 @@ final class Meaning {
 		if (checked.program().text() != text) {
 			return List.of();
 		}
-		return checked.result().work().operations().stream().filter(operation -> operation.block().line() == line && checked.here(Location.of(operation.block())))
-				.map(OperationSummary::of).filter(note -> !note.isEmpty()).limit(1).toList();
+		return ThreadNotes.of(checked.result().work(), block -> block.line() == line && checked.here(Location.of(block))).map(ThreadNotes.Note::text).limit(1).toList();
 	}
 
 	private record Found(Callout callout, int start, int end) {

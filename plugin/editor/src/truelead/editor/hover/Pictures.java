@@ -4,8 +4,8 @@ import java.util.Optional;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.rule.Finding;
 import truelead.checker.sheet.Drawings;
-import truelead.checker.sheet.OperationSheet;
-import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.ProgramThreads;
+import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.work.Work;
 import truelead.editor.look.SharpPicture;
 
@@ -21,13 +21,10 @@ final class Pictures {
 
 	/** The picture beside a finding; empty where there is nothing to draw. */
 	static Optional<Picture> of(Finding finding, Work work) {
-		if (finding.operation() < 0 || finding.operation() >= work.operations().size()) {
-			return Optional.empty();
-		}
-		OperationSheet sheet = Sheets.of(work.operations().get(finding.operation()));
-		Optional<Drawing> light = Drawings.of(finding, sheet, SharpPicture.inkOn(false));
+		Optional<ThreadSheet> sheet = new ProgramThreads(work).about(finding);
+		Optional<Drawing> light = sheet.flatMap(known -> Drawings.of(finding, known, SharpPicture.inkOn(false)));
 		Optional<SharpPicture> onLight = light.flatMap(SharpPicture::of);
-		Optional<SharpPicture> onDark = Drawings.of(finding, sheet, SharpPicture.inkOn(true)).flatMap(SharpPicture::of);
+		Optional<SharpPicture> onDark = sheet.flatMap(known -> Drawings.of(finding, known, SharpPicture.inkOn(true))).flatMap(SharpPicture::of);
 		return onLight.isEmpty() || onDark.isEmpty() ? Optional.empty() : Optional.of(new Picture(onLight.get(), onDark.get(), light.get().text()));
 	}
 }

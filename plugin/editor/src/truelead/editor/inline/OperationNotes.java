@@ -16,15 +16,15 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import truelead.checker.program.Location;
-import truelead.checker.summary.OperationSummary;
-import truelead.checker.work.ThreadingOperation;
+import truelead.checker.summary.ThreadNotes;
+import truelead.checker.work.Work;
 import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.editor.look.Kind;
 import truelead.editor.settings.EditorSettings;
 
 /**
- * A quiet note behind each threading operation's block: the thread, the feed check, the depth. It is painted behind the text and is no part of
+ * A quiet note behind the block of each thread, in holes and turned: the thread, the feed check, the depth. It is painted behind the text and is no part of
  * it, so no line moves, and what underlines the text ends with it. A note stays at its block while the text is edited, until the next check.
  */
 public final class OperationNotes {
@@ -69,16 +69,9 @@ public final class OperationNotes {
 
 	private static Map<Integer, String> notesOf(CheckedText checked) {
 		Map<Integer, String> byLine = new TreeMap<>();
-		List<ThreadingOperation> operations = checked.result().work().operations();
-		if (!EditorSettings.showsNotes() || operations.size() > EditorSettings.mostNotes()) {
-			return byLine;
-		}
-		for (ThreadingOperation operation : operations) {
-			String text = OperationSummary.of(operation);
-			Location place = Location.of(operation.block());
-			if (!text.isEmpty() && checked.here(place)) {
-				byLine.putIfAbsent(place.line(), text);
-			}
+		Work work = checked.result().work();
+		if (EditorSettings.showsNotes() && ThreadNotes.threads(work) <= EditorSettings.mostNotes()) {
+			ThreadNotes.of(work, block -> checked.here(Location.of(block))).forEach(note -> byLine.putIfAbsent(note.block().line(), note.text()));
 		}
 		return byLine;
 	}

@@ -16,6 +16,7 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
@@ -32,6 +33,7 @@ public final class OutlineReader {
 	private static final int MOST_OPERATIONS = 2000;
 
 	private final CheckedText checked;
+	private final ProgramThreads threads;
 	private final Map<Integer, Severity> worst = new HashMap<>();
 	private final Map<Integer, Severity> worstAtLine = new HashMap<>();
 	private final Figures figures;
@@ -40,8 +42,9 @@ public final class OutlineReader {
 		this.checked = checked;
 		LengthUnit unit = checked.result().work().shop().unit().value();
 		this.figures = new Figures(unit);
+		this.threads = new ProgramThreads(checked.result().work());
 		for (Finding finding : checked.shown()) {
-			worst.merge(finding.operation(), finding.severity(), OutlineReader::worse);
+			worst.merge(threads.number(finding), finding.severity(), OutlineReader::worse);
 			if (checked.here(finding.at())) {
 				worstAtLine.merge(finding.at().line(), finding.severity(), OutlineReader::worse);
 			}
@@ -61,6 +64,8 @@ public final class OutlineReader {
 			byTool.computeIfAbsent(next.tool(), tool -> new ArrayList<>())
 					.add(new Entry("and " + (all.size() - MOST_OPERATIONS) + " more threading operations", lineOf(next.block()), Optional.empty(), List.of()));
 		}
+		threads.turned().stream().limit(MOST_OPERATIONS).forEach(sheet -> byTool.computeIfAbsent(sheet.tool(), tool -> new ArrayList<>())
+				.add(new Entry(sheet.name() + " · " + sheet.method(), lineOf(sheet.block()), Optional.ofNullable(worst.get(sheet.index())), List.of())));
 		List<Entry> entries = new ArrayList<>();
 		byTool.forEach((tool, operations) -> {
 			if (tool.change().isPresent() || !operations.isEmpty()) {

@@ -13,6 +13,6 @@ public final class WhatElse extends PlanCommand {
 
 	@Override
 	String nothing() {
-		return "no thread is made here, or nothing in the program names it: Plan a Thread asks for it";
+		return "no thread is tapped or milled here, or nothing in the program names it: Plan a Thread asks for it";
 	}
 }

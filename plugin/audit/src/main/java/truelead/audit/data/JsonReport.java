@@ -15,7 +15,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
-import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.sheet.TurnedSheet;
 
@@ -54,16 +54,17 @@ public final class JsonReport implements Report {
 		}
 		json.endArray();
 		json.name("operations").beginArray();
-		for (OperationSheet sheet : Sheets.of(checked.result().work())) {
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
+		for (OperationSheet sheet : threads.operations()) {
 			operation(sheet);
 		}
-		for (TurnedSheet sheet : Sheets.turned(checked.result().work())) {
+		for (TurnedSheet sheet : threads.turned()) {
 			turned(sheet);
 		}
 		json.endArray();
 		json.name("findings").beginArray();
 		for (Judged judged : checked.findings()) {
-			finding(checked, judged);
+			finding(checked, threads, judged);
 		}
 		json.endArray().endObject();
 	}
@@ -97,6 +98,7 @@ public final class JsonReport implements Report {
 		number("firstDepthMm", sheet.firstDepth());
 		number("beginMm", sheet.from());
 		number("endMm", sheet.to());
+		number("clearanceMm", sheet.room());
 		number("passes", sheet.passes());
 		number("starts", sheet.starts() > 0 ? sheet.starts() : Double.NaN);
 		json.name("notKnown").beginArray().endArray();
@@ -137,7 +139,7 @@ public final class JsonReport implements Report {
 		json.endObject();
 	}
 
-	private void finding(Audited.Checked checked, Judged judged) throws IOException {
+	private void finding(Audited.Checked checked, ProgramThreads threads, Judged judged) throws IOException {
 		Finding finding = judged.finding();
 		json.beginObject();
 		json.name("rule").value(finding.rule()).name("severity").value(finding.severity().name().toLowerCase(Locale.ROOT));
@@ -145,7 +147,7 @@ public final class JsonReport implements Report {
 		json.name("line").value(finding.at().line() + 1).name("column").value(finding.at().span().start() + 1);
 		json.name("endColumn").value(finding.at().span().end() + 1);
 		json.name("message").value(finding.message());
-		json.name("operation").value(finding.operation() < 0 ? null : finding.operation());
+		json.name("operation").value(threads.number(finding) < 0 ? null : threads.number(finding));
 		json.name("fingerprint").value(judged.fingerprint());
 		json.name("accepted").value(judged.acceptance().map(why -> why.reason()).orElse(null));
 		json.name("known").value(judged.known());

@@ -3,8 +3,10 @@ package truelead.audit.data;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import truelead.audit.report.Report;
 import truelead.audit.result.Audited;
@@ -12,11 +14,12 @@ import truelead.audit.result.Judged;
 import truelead.audit.result.Tally;
 import truelead.checker.drawing.Markup;
 import truelead.checker.rule.Severity;
-import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.ThreadSheet;
 
 /**
- * XML as build servers read it from JUnit: a suite a program, a case for each threading operation and one for the program itself. A case fails
+ * XML as build servers read it from JUnit: a suite a program, a case for each thread, in holes or turned, and one for the program itself. A case fails
  * for open findings at or above the limit, and is in error where something could not be followed or read.
  */
 public final class JunitReport implements Report {
@@ -42,12 +45,14 @@ public final class JunitReport implements Report {
 			return;
 		}
 		Audited.Checked checked = (Audited.Checked) audited;
-		List<OperationSheet> sheets = Sheets.of(checked.result().work());
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
+		Map<Integer, List<Judged>> about = new HashMap<>();
+		checked.findings().forEach(judged -> about.computeIfAbsent(threads.number(judged.finding()), any -> new ArrayList<>()).add(judged));
 		List<Case> cases = new ArrayList<>();
-		cases.add(new Case("program", of(checked, PROGRAM, sheets.size())));
-		for (OperationSheet sheet : sheets) {
+		cases.add(new Case("program", about.getOrDefault(PROGRAM, List.of())));
+		for (ThreadSheet sheet : Sheets.all(checked.result().work())) {
 			cases.add(new Case("operation " + (sheet.index() + 1) + ": " + sheet.name() + ", " + sheet.tool().name() + ", line "
-					+ (sheet.block().outermost().line() + 1), of(checked, sheet.index(), sheets.size())));
+					+ (sheet.block().outermost().line() + 1), about.getOrDefault(sheet.index(), List.of())));
 		}
 		out.write("<testsuite name=\"" + name + "\" tests=\"" + cases.size() + "\" failures=\"" + cases.stream().filter(Case::fails).count()
 				+ "\" errors=\"" + cases.stream().filter(Case::inError).count() + "\" skipped=\"0\" time=\"0\">\n");
@@ -70,13 +75,6 @@ public final class JunitReport implements Report {
 		}
 		String rest = one.findings.stream().filter(judged -> !judged.openAtLeast(limit)).map(judged -> line(checked, judged)).collect(Collectors.joining("\n"));
 		out.write(rest.isEmpty() ? "</testcase>\n" : "<system-out>" + Markup.escape(rest) + "</system-out></testcase>\n");
-	}
-
-	private static List<Judged> of(Audited.Checked checked, int operation, int operations) {
-		return checked.findings().stream().filter(judged -> {
-			int about = judged.finding().operation();
-			return operation == PROGRAM ? about < 0 || about >= operations : about == operation;
-		}).toList();
 	}
 
 	private static String line(Audited.Checked checked, Judged judged) {

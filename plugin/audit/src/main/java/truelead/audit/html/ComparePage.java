@@ -8,7 +8,6 @@ import truelead.audit.result.Judged;
 import truelead.checker.drawing.Ink;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
-import truelead.checker.sheet.OperationSheet;
 import truelead.checker.sheet.ThreadSheet;
 
 /** A page that tells what a revision changed. */
@@ -42,7 +41,7 @@ public final class ComparePage {
 	}
 
 	private void figure(String when, Optional<ThreadSheet> sheet) {
-		sheet.flatMap(shown -> shown instanceof OperationSheet operation ? Drawings.of(operation, Ink.OF_PAGE) : Optional.empty()).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
+		sheet.flatMap(shown -> Drawings.of(shown, Ink.OF_PAGE)).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(when + ": " + one.text()).raw("</figcaption></figure>\n"));
 	}
 
 	/** A list of findings; nothing for none. */

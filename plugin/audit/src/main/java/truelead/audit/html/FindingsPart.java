@@ -17,7 +17,7 @@ import truelead.checker.rule.Fix;
 import truelead.checker.rule.Related;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
-import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.ThreadSheet;
 
 /** The findings of a program, worst first, each with its block, its numbers and what to type. */
@@ -129,7 +129,7 @@ final class FindingsPart {
 		Optional<ThreadSheet> about = threads.about(finding).filter(sheet -> finding.severity() != Severity.INFORMATION);
 		if (about.isPresent()) {
 			ThreadSheet sheet = about.get();
-			Optional<Drawing> drawing = sheet instanceof OperationSheet operation ? Drawings.of(finding, operation, Ink.OF_PAGE) : Optional.empty();
+			Optional<Drawing> drawing = Drawings.of(finding, sheet, Ink.OF_PAGE);
 			drawing.ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
 			html.raw("</div><div><p class=\"more\">numbers of <a href=\"#" + anchor + "-op" + (sheet.index() + 1) + "\">").text("operation " + (sheet.index() + 1) + ": " + sheet.name())
 					.raw("</a></p>\n");

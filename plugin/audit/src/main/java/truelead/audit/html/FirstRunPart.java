@@ -13,6 +13,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.TurnedSheet;
 import truelead.checker.work.ThreadMilling;
 
@@ -44,7 +45,7 @@ final class FirstRunPart {
 		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n").element("p", "class=\"named\"", "Program " + program.source().shown());
 		verdict.write(html);
 		html.raw("<p class=\"caution\"><strong>Caution.</strong> A broken tap or a tool torn out of the work can hurt. Doors shut, nobody reaches in while"
-				+ " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while a tap is in the hole.</p>\n");
+				+ " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while a tap is in the hole" + (turned.isEmpty() ? "" : " or a threading pass runs") + ".</p>\n");
 		html.raw("<h3>In this order</h3><ol class=\"tick\">");
 		order().forEach(step -> html.element("li", "", step));
 		html.raw("</ol>\n");

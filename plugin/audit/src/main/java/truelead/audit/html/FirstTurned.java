@@ -2,7 +2,9 @@ package truelead.audit.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
 import truelead.checker.sheet.SheetFigures;
 import truelead.checker.sheet.TurnedSheet;
@@ -40,10 +42,22 @@ final class FirstTurned {
 		boolean inside = sheet.cut().inside();
 		String what = sheet.tool().name() + " " + sheet.name();
 		List<String> stops = new ArrayList<>();
-		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + line(change) + ": " + (inside ? "bore" : "outside") + " measured before " + what));
+		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + line(change) + ": " + (inside ? "bore" : "outside") + " measured" + limits(sheet) + " before " + what));
 		stops.add("M1 behind line " + line(sheet.lastBlock()) + ", where the tool is clear of the part: thread of " + what + " gauged" + (sheet.thread().isEmpty() ? "" : inside ? " by plug gauge" : " by ring gauge")
 				+ " before the part is moved");
 		return stops;
+	}
+
+	/** Between which diameters the bore, or the outside, must be. */
+	private static String limits(TurnedSheet sheet) {
+		Optional<String> bore = sheet.limits().filter(limits -> limits.minorMinMm().isPresent() && limits.minorMaxMm().isPresent())
+				.map(limits -> range(limits.minorMinMm().getAsDouble(), limits.minorMaxMm().getAsDouble(), limits.unit()));
+		return bore.or(() -> sheet.boltLimits().map(limits -> range(limits.majorMinMm(), limits.majorMaxMm(), limits.unit()))).orElse("");
+	}
+
+	private static String range(double least, double most, LengthUnit unit) {
+		Figures figures = new Figures(unit);
+		return ", " + figures.coordinate(least) + " to " + figures.fine(most) + ",";
 	}
 
 	private static int line(BlockRef block) {

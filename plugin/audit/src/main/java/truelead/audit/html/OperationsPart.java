@@ -2,14 +2,17 @@ package truelead.audit.html;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.drawing.Ink;
 import truelead.checker.rule.Severity;
 import truelead.checker.sheet.Drawings;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.SheetFigures;
 import truelead.checker.sheet.ThreadSheet;
 
@@ -20,9 +23,12 @@ final class OperationsPart {
 
 	private final ProgramThreads threads;
 	private final String anchor;
+	/** The open findings by the number of the thread that they are about. */
+	private final Map<Integer, List<Judged>> open = new HashMap<>();
 
-	OperationsPart(ProgramThreads threads, String anchor) {
+	OperationsPart(Audited.Checked program, ProgramThreads threads, String anchor) {
 		this.threads = threads;
+		program.findings().stream().filter(Judged::open).forEach(judged -> open.computeIfAbsent(threads.number(judged.finding()), any -> new ArrayList<>()).add(judged));
 		this.anchor = anchor;
 	}
 
@@ -54,9 +60,7 @@ final class OperationsPart {
 				.text(state(sheet)).raw("</span></h3>\n<div class=\"beside\"><table class=\"numbers\">");
 		SheetFigures.of(sheet).forEach(figure -> html.row(figure.name(), figure.value()));
 		html.raw("</table>");
-		if (sheet instanceof OperationSheet operation) {
-			Drawings.of(operation, Ink.OF_PAGE).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
-		}
+		Drawings.of(sheet, Ink.OF_PAGE).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
 		html.raw("</div>\n");
 		if (sheet instanceof OperationSheet operation) {
 			html.list(operation.notKnown().stream().map(why -> "Not known: " + why).toList());
@@ -70,7 +74,7 @@ final class OperationsPart {
 	}
 
 	private String state(ThreadSheet sheet) {
-		List<Judged> about = threads.open(sheet);
+		List<Judged> about = open.getOrDefault(sheet.index(), List.of());
 		List<String> parts = new ArrayList<>(about.isEmpty() ? List.of() : List.of(Verdict.counted(about)));
 		if (notKnown(sheet)) {
 			parts.add("not all of it checked");

@@ -7,6 +7,7 @@ import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.checker.job.Fact;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.work.Work;
 
 /** One program's audit as a part of a page: verdict first, then what was assumed, findings, operations, plan, tools, sheets. */
@@ -27,10 +28,10 @@ final class ProgramPart {
 		Verdict verdict = Verdict.of(audited);
 		html.raw("<section class=\"program\" id=\"" + anchor + "\">").element("h1", "", audited.source().shown());
 		if (audited instanceof Audited.Checked checked) {
-			ProgramThreads threads = new ProgramThreads(checked);
+			ProgramThreads threads = new ProgramThreads(checked.result().work());
 			switch (choice) {
 				case FIRST_RUN -> new FirstRunPart(checked, threads).write(html);
-				case GAUGE -> new GaugePart(checked, threads.operations(), every).write(html);
+				case GAUGE -> new GaugePart(checked, every).write(html);
 				case AUDIT -> audit(html, checked, threads, verdict, anchor);
 			}
 		} else {
@@ -46,12 +47,12 @@ final class ProgramPart {
 		basis(html, checked);
 		lost(html, checked);
 		findings.write(html);
-		new OperationsPart(threads, anchor).write(html);
+		new OperationsPart(checked, threads, anchor).write(html);
 		new PlansPart(checked).write(html);
 		new ToolsPart(checked).write(html);
 		if (!threads.isEmpty()) {
 			new FirstRunPart(checked, threads).write(html);
-			new GaugePart(checked, threads.operations(), every).write(html);
+			new GaugePart(checked, every).write(html);
 		}
 	}
 

@@ -55,7 +55,7 @@ public final class CheckCommand implements Callable<Integer> {
 			"fingerprint,rule,program,reason,person,date."})
 	private Optional<String> accept = Optional.empty();
 
-	@Option(names = "--gauge-every", paramLabel = "N", description = "Gauge sheets ask for a check every so many holes. Default by the way of threading.")
+	@Option(names = "--gauge-every", paramLabel = "N", description = "Gauge sheets ask for a check every so many holes, or parts with turned threads. Default by the way of threading.")
 	private Optional<Integer> gaugeEvery = Optional.empty();
 
 	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")

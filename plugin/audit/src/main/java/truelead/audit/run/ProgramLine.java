@@ -16,7 +16,7 @@ import truelead.checker.rule.RuleSettings;
  * A line of a program on disk, as {@code --from FILE:LINE} names it.
  *
  * @param line   from 0, in the program
- * @param result the program checked; it makes at least one thread
+ * @param result the program checked; it taps or mills at least one thread
  */
 public record ProgramLine(int line, CheckResult result) {
 
@@ -34,7 +34,8 @@ public record ProgramLine(int line, CheckResult result) {
 			throw new Complaint("--from " + place + ": the program has " + lines + " lines");
 		}
 		if (result.work().operations().isEmpty()) {
-			throw new Complaint("--from " + place + ": no thread is made in this program");
+			throw new Complaint("--from " + place + (result.work().course().singlePoints().isEmpty() ? ": no thread is made in this program"
+					: ": the threads of this program are cut by a single point, and lessons and plans are of those that are tapped or milled"));
 		}
 		return new ProgramLine(line - 1, result);
 	}

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.audit.report.SafeJson;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.thread.BoltLimits;
 import truelead.checker.thread.DrillSizes;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.TapDrill;
@@ -54,7 +55,26 @@ final class ThreadJson {
 		object.addProperty("unit", spec.unit() == LengthUnit.MM ? "mm" : "in");
 		object.addProperty("source", line.source());
 		pipe(object, spec);
+		bolts(object, sheet);
 		return object;
+	}
+
+	/** Limits of screws, an object a class, behind the keys of all. */
+	private static void bolts(JsonObject object, ThreadSheet sheet) {
+		JsonArray bolts = new JsonArray();
+		for (BoltLimits limits : sheet.bolts()) {
+			JsonObject bolt = new JsonObject();
+			bolt.addProperty("class", limits.threadClass());
+			bolt.addProperty("majorMin", limits.majorMin());
+			bolt.addProperty("majorMax", limits.majorMax());
+			bolt.addProperty("pitchMin", limits.pitchMin());
+			bolt.addProperty("pitchMax", limits.pitchMax());
+			bolt.addProperty("source", limits.source());
+			bolts.add(bolt);
+		}
+		if (!bolts.isEmpty()) {
+			object.add("outside", bolts);
+		}
 	}
 
 	/** What only taper pipe threads have comes behind the keys of all. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.BlindHole;
+import truelead.checker.thread.BoltLimits;
 import truelead.checker.thread.Countersink;
 import truelead.checker.thread.DrillPoint;
 import truelead.checker.thread.DrillSizes;
@@ -50,7 +51,11 @@ final class ThreadText {
 			blindHole();
 		}
 		pipe();
-		limits();
+		boolean classOfScrews = spec.threadClass().isPresent() && !sheet.bolts().isEmpty();
+		if (!classOfScrews) {
+			limits();
+		}
+		outside();
 		if (!spec.system().pipe()) {
 			leads();
 		}
@@ -71,6 +76,15 @@ final class ThreadText {
 		}
 		for (ThreadSheet.ClassLine each : sheet.classes()) {
 			each.limits().ifPresent(l -> pins(each.spec(), l));
+		}
+	}
+
+	/** Limits of screws; the ring gauge carries the designation (ISO 1502, from memory). */
+	private void outside() {
+		for (BoltLimits l : sheet.bolts()) {
+			line("  outside %s: major diameter %s to %s, pitch diameter %s to %s; ring gauge %s, go and no-go", l.threadClass(), l.majorMin().toPlainString(), l.majorMax().toPlainString(),
+					l.pitchMin().toPlainString(), l.pitchMax().toPlainString(), spec.withClass(l.threadClass()).designation());
+			line("         %s", l.source());
 		}
 	}
 

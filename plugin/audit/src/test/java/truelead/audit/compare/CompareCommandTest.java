@@ -130,7 +130,7 @@ class CompareCommandTest {
 
 	@Test
 	void thePageTellsWhatChangedInATurnedThread() throws IOException {
-		assertThat(page(SHAFT, SHAFT.replace("Z-27.", "Z-25."))).contains("<strong>1 threading operation different</strong>", "<li>ends at Z-27 \u2192 Z-25</li>").doesNotContain("<svg ");
+		assertThat(page(SHAFT, SHAFT.replace("Z-27.", "Z-25."))).contains("<strong>1 threading operation different</strong>", "<li>ends at Z-27 \u2192 Z-25</li>", "then: Passes from Z6 to Z-27,", "now: Passes from Z6 to Z-25,");
 	}
 
 	@Test

@@ -80,6 +80,20 @@ class DataReportsTest {
 	}
 
 	@Test
+	void aThreadOfALatheIsACaseWithItsFindings() throws Exception {
+		Sample shaft = Sample.of("shaft.nc", "O0042 (M20X1.5 SHAFT END)\nG21 G40 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.25\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n");
+		StringWriter out = new StringWriter();
+		Audited.Checked checked = shaft.onALathe(shaft.finding("feed-off-pitch", Severity.ERROR, "F1.25 is no lead of M20x1.5", "F1.25"));
+		fill(new JunitReport(out, Severity.WARNING), checked);
+		assertThat(out.toString()).contains("tests=\"2\" failures=\"1\"", "name=\"program\" time=\"0\"></testcase>",
+				"name=\"operation 1: M20x1.5, T3, line 6\" time=\"0\"><failure type=\"feed-off-pitch\"");
+		StringWriter json = new StringWriter();
+		fill(new JsonReport(json), checked);
+		JsonObject finding = JsonParser.parseString(json.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
+		assertThat(finding.get("operation").getAsInt()).isZero();
+	}
+
+	@Test
 	void whatCouldNotBeFollowedIsAnError() throws Exception {
 		assertThat(junit(Severity.ERROR, bracket.finding("not-followed", Severity.WARNING, "#1 has no value", "X30.")).getAttribute("errors")).isEqualTo("1");
 	}

@@ -128,7 +128,9 @@ class HtmlReportTest {
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
 		assertThat(page("html")).contains("<strong>Nothing found</strong>", "No error and no warning in 1 threading operation.", "1. M20x1.5, T3, single point outside <span class=\"state\">\u2714 ")
 				.contains("<th scope=\"row\">along Z</th><td>Z6 to Z-27</td>", "<th scope=\"row\">goes to</th><td>diameter 18.16 mm, line 8</td>").contains("1 threading operation, 1 turned thread<");
+		assertThat(page("html")).containsOnlyOnce("<figcaption>Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm.<");
 		Files.writeString(program, SHAFT.replace("F1.5", "F1.25"));
+		assertThat(page("html")).contains("<figcaption>In 21.6 turns the thread advances 32.4 mm and the feed 27 mm: 5.4 mm behind.<");
 		assertThat(page("html")).contains("single point outside <span class=\"state\">\u2716 1 error", "href=\"#p1-op1\">operation 1: M20x1.5<", ">line 6, T3 M20x1.5</a>");
 	}
 
@@ -143,13 +145,15 @@ class HtmlReportTest {
 	void theFirstRunSheetTellsWhereToStopAtATurnedThread() throws IOException {
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
 		assertThat(page("first-run")).contains(">at the first pass<", "line 6: stop before the pass, at Z6, look; first pass to diameter 19.3 mm, ends at Z-27; deepest to diameter 18.16 mm.",
-				"M1 before line 3: outside measured before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
+				"M1 before line 3: outside measured, 19.732 to 19.968 mm, before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
 	}
 
 	@Test
 	void theSheetsStandAlone() throws IOException {
 		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
 		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");
+		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
+		assertThat(page("gauge")).contains("<h2>Gauge sheet</h2>", "<td>major diameter, micrometer</td><td>19.968 mm</td><td>19.732 mm</td>").doesNotContain("<h2>First-run sheet</h2>");
 	}
 
 	@Test

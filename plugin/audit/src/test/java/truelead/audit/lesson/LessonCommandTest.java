@@ -56,6 +56,9 @@ class LessonCommandTest {
 		Path program = program("G21 G90 G94", "G1 X5. F100", "M30");
 
 		assertThat(Recorded.run("lesson", "--from", program + ":1").err()).contains("no thread is made in this program");
+		Path shaft = program("G21 G99", "T0303 (M20X1.5)", "G97 S600 M3", "G0 X24. Z6.", "G92 X19.3 Z-27. F1.5", "X18.16", "M30");
+		assertThat(Recorded.run("lesson", "--from", shaft + ":5").err()).contains("the threads of this program are cut by a single point, and lessons and plans are of those that are tapped or milled");
+		program = program("G21 G90 G94", "G1 X5. F100", "M30");
 		assertThat(Recorded.run("lesson", "--from", program + ":99").err()).contains("the program has 4 lines");
 		assertThat(Recorded.run("lesson", "helix", "--from", program("G21", "(M6X1 TAP)", "T3 M6", "S520 M3", "G84 X0 Y0 Z-14.5 R5. F520", "M30") + ":5").err()).contains("it is tapped");
 	}

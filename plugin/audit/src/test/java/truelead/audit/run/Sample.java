@@ -78,9 +78,9 @@ public final class Sample {
 		return checked(MachineProfile.generic(), findings);
 	}
 
-	/** Without findings, on a lathe. */
-	public Audited.Checked onALathe() {
-		return checked(MachineProfile.named("turning"));
+	/** As if the checker had found these on a lathe. */
+	public Audited.Checked onALathe(Finding... findings) {
+		return checked(MachineProfile.named("turning"), findings);
 	}
 
 	private Audited.Checked checked(MachineProfile profile, Finding... findings) {

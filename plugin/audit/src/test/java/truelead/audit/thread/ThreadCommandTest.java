@@ -42,6 +42,19 @@ class ThreadCommandTest {
 	}
 
 	@Test
+	void theLimitsOfTheScrewStandBesideThoseOfTheHole() {
+		JsonObject thread = json("M20x1.5-6g").get(0).getAsJsonObject();
+		JsonObject bolt = thread.getAsJsonArray("outside").get(0).getAsJsonObject();
+
+		assertThat(bolt.get("class").getAsString()).isEqualTo("6g");
+		assertThat(bolt.get("majorMin").getAsString()).isEqualTo("19.732");
+		assertThat(bolt.get("pitchMax").getAsString()).isEqualTo("18.994");
+		assertThat(Recorded.run("thread", "1/2-13 UNC").out()).contains("outside 2A: major diameter 0.4876 to 0.4985, pitch diameter 0.4435 to 0.4485; ring gauge 1/2-13 UNC-2A, go and no-go");
+		assertThat(Recorded.run("thread", "M20x1.5-6g").out()).contains("outside 6g: major diameter 19.732 to 19.968").doesNotContain("6g     not in the table", "minor diameter  ");
+		assertThat(Recorded.run("thread", "M20x1.5-6H", "1/2-14 NPT").out()).doesNotContain("outside");
+	}
+
+	@Test
 	void anUnknownCalloutIsToldWithItsNeighboursAndTheOthersArePrinted() {
 		Recorded ran = Recorded.run("thread", "M8x1.25-6H", "M6x12");
 

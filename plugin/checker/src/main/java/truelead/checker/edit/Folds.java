@@ -15,6 +15,7 @@ import truelead.checker.hole.Hole;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
@@ -127,6 +128,9 @@ public final class Folds {
 			} else if (operation instanceof ThreadMilling milling) {
 				milling.passes().outermost().forEach(pass -> reaches(lastLines, operation.block(), pass.last().block()));
 			}
+		}
+		for (SinglePoint turned : work.course().singlePoints()) {
+			turned.passes().forEach(pass -> reaches(lastLines, turned.pass().block(), pass.step().block()));
 		}
 		if (work.holes().size() <= MOST_HOLES) {
 			for (Hole hole : work.holes()) {

@@ -109,7 +109,9 @@ final class WordCompletion {
 	private Optional<ThreadSpec> thread(ToolUse tool) {
 		return tool.facts().thread().map(fact -> fact.value())
 				.or(() -> work.operations().stream().filter(operation -> operation.tool().index() == tool.index())
-						.flatMap(operation -> operation.wanted().thread().filter(fact -> fact.stated()).map(fact -> fact.value()).stream()).findFirst());
+						.flatMap(operation -> operation.wanted().thread().filter(fact -> fact.stated()).map(fact -> fact.value()).stream()).findFirst())
+				.or(() -> work.course().singlePoints().stream().filter(turned -> turned.tool().index() == tool.index())
+						.flatMap(turned -> turned.thread().filter(fact -> fact.stated()).map(fact -> fact.value()).stream()).findFirst());
 	}
 
 	private void addresses(String motion) {

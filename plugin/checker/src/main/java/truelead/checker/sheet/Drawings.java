@@ -8,12 +8,16 @@ import truelead.checker.drawing.FeedDrift;
 import truelead.checker.drawing.HelixPlan;
 import truelead.checker.drawing.HoleSection;
 import truelead.checker.drawing.Ink;
+import truelead.checker.drawing.TurnedSection;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
+import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.thread.BoltRoot;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.ThreadMilling;
 
 /** Chooses the drawing that shows what a sheet or a finding says. */
@@ -29,15 +33,36 @@ public final class Drawings {
 		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling, ink) : section(sheet, tightest(sheet), ink);
 	}
 
+	/** The same of any thread; of one that a lathe cuts by a single point half of the part in section. */
+	public static Optional<Drawing> of(ThreadSheet sheet, Ink ink) {
+		return sheet instanceof OperationSheet operation ? of(operation, ink) : turned((TurnedSheet) sheet, ink);
+	}
+
+	private static Optional<Drawing> turned(TurnedSheet sheet, Ink ink) {
+		// away from the chuck is to the right
+		double right = sheet.cut().grows() ? -1 : 1;
+		double depth = sheet.thread().map(Fact::value).map(spec -> spec.system().profileOverPitch() * spec.pitch()).orElse(BoltRoot.USUAL / 2 * sheet.advance());
+		double root = sheet.diameter() / 2;
+		double slope = sheet.thread().map(Fact::value).map(ThreadSpec::taperOnDiameter).orElse(0.0) / (sheet.outside() ? -2 : 2);
+		double crest = slope == 0 && sheet.crests() > 0 ? sheet.crests() / 2 : sheet.outside() ? root + depth : root - depth;
+		boolean known = root > 0 && crest > 0 && sheet.from() != sheet.to() && Double.isFinite(sheet.from() + sheet.to() + crest) && sheet.advance() > 0;
+		boolean shoulder = sheet.cut().shaft().map(SinglePoint.Shaft::wider).orElse(sheet.cut().inside());
+		return known ? Optional.of(new TurnedSection(sheet.cut().inside(), crest, root, slope, sheet.thread().map(fact -> fact.value().pitch()).orElse(sheet.advance()), right * sheet.from(), right * sheet.to(),
+				right * sheet.prepared(), shoulder, sheet.firstDiameter() / 2, sheet.unit(), level -> SheetFigures.level(right * level, new Figures(sheet.unit()))).draw(ink)) : Optional.empty();
+	}
+
 	/** The drawing of one hole of an operation: in section, or the mill in it. */
 	public static Optional<Drawing> of(OperationSheet sheet, HoleSheet hole, Ink ink) {
 		return sheet.operation() instanceof ThreadMilling milling ? helix(sheet, milling, ink) : section(sheet, Optional.of(hole), ink);
 	}
 
 	/** The drawing beside a finding: the feed running off, the hole it speaks of, the helix. */
-	public static Optional<Drawing> of(Finding finding, OperationSheet sheet, Ink ink) {
+	public static Optional<Drawing> of(Finding finding, ThreadSheet any, Ink ink) {
 		if (finding.rule().startsWith("feed-") || finding.rule().equals("inch-metric-mixup")) {
-			return drift(sheet, ink);
+			return drift(any, ink);
+		}
+		if (!(any instanceof OperationSheet sheet)) {
+			return of(any, ink);
 		}
 		if (sheet.operation() instanceof ThreadMilling milling) {
 			return helix(sheet, milling, ink);
@@ -48,7 +73,7 @@ public final class Drawings {
 		return spindle ? Optional.empty() : section(sheet, hole.or(() -> tightest(sheet)), ink);
 	}
 
-	private static Optional<Drawing> drift(OperationSheet sheet, Ink ink) {
+	private static Optional<Drawing> drift(ThreadSheet sheet, Ink ink) {
 		boolean known = sheet.advance() > 0 && sheet.lead() > 0 && sheet.turns() > 0;
 		return known && Math.abs(sheet.feedError()) > WORTH_DRAWING
 				? Optional.of(new FeedDrift(sheet.lead(), sheet.advance(), sheet.turns(), sheet.unit()).draw(ink)) : Optional.empty();

@@ -8,6 +8,7 @@ import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolUse;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 
 /**
@@ -16,7 +17,7 @@ import truelead.checker.work.ThreadingOperation;
  * @param operation the operation itself
  * @param method    how the thread is made, in words of the trade: {@code tapping cycle G84}
  * @param thread    the thread, and who says so
- * @param limits    the limits of the class called out, or of the usual class
+ * @param limits    the limits of the class called out, or of the usual class; empty for a thread outside
  * @param unit      the program's unit there
  * @param speed     spindle speed, rev/min
  * @param turning   direction of the spindle, in words
@@ -53,6 +54,16 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 	@Override
 	public BlockRef block() {
 		return operation.block();
+	}
+
+	@Override
+	public boolean outside() {
+		return isOutside(operation);
+	}
+
+	/** Whether an operation mills the thread of a boss. */
+	static boolean isOutside(ThreadingOperation operation) {
+		return operation instanceof ThreadMilling milling && milling.passes().get(0).external();
 	}
 
 	/** Whether the length of the tool's lead, and so the end of the full thread, is only what is usual for such a tool. */

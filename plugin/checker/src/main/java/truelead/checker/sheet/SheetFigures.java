@@ -3,8 +3,10 @@ package truelead.checker.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import truelead.checker.rule.Figures;
+import truelead.checker.thread.BoltLimits;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.Limits;
 import truelead.checker.turn.SinglePoint;
@@ -41,7 +43,7 @@ public final class SheetFigures {
 	private static List<Figure> common(ThreadSheet sheet, Figures figures, String turns) {
 		List<Figure> all = new ArrayList<>();
 		add(all, "thread", sheet.thread().map(fact -> fact.value().designation() + ", " + fact.origin()).orElse("nothing names it"));
-		add(all, "limits", sheet.limits().map(SheetFigures::limits).orElse(""));
+		add(all, "limits", sheet.limits().map(SheetFigures::limits).or(() -> sheet.boltLimits().map(SheetFigures::limits)).orElse(""));
 		add(all, "made by", sheet.method() + ", line " + (sheet.block().outermost().line() + 1));
 		add(all, "tool", tool(sheet));
 		add(all, "spindle", sheet.revolutions() + ", " + sheet.turning());
@@ -57,6 +59,7 @@ public final class SheetFigures {
 		add(all, "starts", starts(sheet));
 		add(all, sheet.cut().inside() ? "bore" : "outside", prepared(sheet.cut(), figures));
 		add(all, "along Z", along(sheet, figures));
+		add(all, "left behind it", room(sheet, figures).orElse(""));
 		add(all, "first pass", first(sheet, figures));
 		add(all, "passes", passes(sheet, figures));
 		add(all, "height by the cycle", Double.isNaN(sheet.height()) ? "" : figures.fine(sheet.height()));
@@ -98,6 +101,17 @@ public final class SheetFigures {
 		return cut.bore().map(bore -> bore.cut().diameter().map(wide -> diameter(wide.value(), figures)).orElse("diameter not known") + to(bore.floor(), figures) + ", " + bore.cut().tool().name() + " "
 				+ bore.cut().kind().name().toLowerCase(Locale.ROOT) + ", line " + (bore.cut().step().block().outermost().line() + 1))
 				.or(() -> cut.shaft().map(shaft -> "turned" + to(shaft.floor(), figures) + ", line " + (shaft.turned().block().outermost().line() + 1))).orElse("");
+	}
+
+	/** What is left behind a turned thread up to the shoulder, or in its bore, or how far it goes on there; empty where that is not known. */
+	public static Optional<String> room(TurnedSheet sheet, Figures figures) {
+		double room = sheet.room();
+		if (Double.isNaN(room)) {
+			return Optional.empty();
+		}
+		boolean shoulder = sheet.cut().shaft().filter(SinglePoint.Shaft::wider).isPresent();
+		String end = sheet.cut().inside() ? "the end of the bore" : shoulder ? "the shoulder" : "the end of what is turned";
+		return Optional.of(figures.length(Math.abs(room)) + (room >= 0 ? " to " : shoulder && !sheet.cut().inside() ? " into " : " beyond ") + end);
 	}
 
 	private static String to(double level, Figures figures) {
@@ -143,6 +157,12 @@ public final class SheetFigures {
 		String pitch = limits.pitchMinMm().isPresent() ? "pitch diameter " + figures.fine(limits.pitchMinMm().getAsDouble())
 				+ (limits.pitchMaxMm().isPresent() ? " to " + figures.fine(limits.pitchMaxMm().getAsDouble()) : "") + ", " : "";
 		return (limits.threadClass().isEmpty() ? "" : limits.threadClass() + ": ") + minor + pitch + limits.source();
+	}
+
+	private static String limits(BoltLimits limits) {
+		Figures figures = new Figures(limits.unit());
+		return limits.threadClass() + ": major diameter " + figures.fine(limits.majorMinMm()) + " to " + figures.fine(limits.majorMaxMm()) + ", pitch diameter " + figures.fine(limits.pitchMinMm()) + " to "
+				+ figures.fine(limits.pitchMaxMm()) + ", " + limits.source();
 	}
 
 	private static String tool(ThreadSheet sheet) {

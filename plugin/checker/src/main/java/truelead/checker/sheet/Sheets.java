@@ -96,7 +96,7 @@ public final class Sheets {
 			double advance, double turns, double tapered, double cut, List<HoleSheet> holes) {
 		Wanted wanted = operation.wanted();
 		Figures figures = new Figures(unit);
-		Optional<Limits> limits = wanted.thread().flatMap(fact -> ThreadTable.standard().limits(fact.value()));
+		Optional<Limits> limits = wanted.thread().filter(fact -> !OperationSheet.isOutside(operation)).flatMap(fact -> ThreadTable.standard().limits(fact.value()));
 		String depth = wanted.depth().map(fact -> figures.length(fact.value()) + ", " + fact.origin()).orElse("");
 		return new OperationSheet(operation, method, wanted.thread(), limits, unit, speed, turning(turning), feed, advance, lead(wanted), turns, depth,
 				wanted.depth().map(Fact::value).orElse(Double.NaN), wanted.wall().map(Fact::value).orElse(Double.NaN), wanted.through().map(Fact::value),

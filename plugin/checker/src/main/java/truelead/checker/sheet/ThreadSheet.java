@@ -5,8 +5,10 @@ import truelead.checker.job.Fact;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Figures;
+import truelead.checker.thread.BoltLimits;
 import truelead.checker.thread.Limits;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.thread.ThreadTable;
 import truelead.checker.tool.ToolUse;
 
 /** The numbers that every thread has, however it is made. Lengths in mm; NaN where not known. */
@@ -32,8 +34,16 @@ public interface ThreadSheet {
 		return thread().map(fact -> fact.value().designation()).orElse("thread not named");
 	}
 
+	/** Whether it is the thread of a screw and not of a hole. */
+	boolean outside();
+
 	/** The limits of the hole; empty for a thread outside, and where no table has them. */
 	Optional<Limits> limits();
+
+	/** The limits of the screw; empty for a thread inside, and where neither table nor formula has them. */
+	default Optional<BoltLimits> boltLimits() {
+		return thread().filter(named -> outside()).flatMap(named -> ThreadTable.standard().boltLimits(named.value()));
+	}
 
 	/** The program's unit there. */
 	LengthUnit unit();
@@ -57,6 +67,9 @@ public interface ThreadSheet {
 
 	/** What the thread needs in a turn: pitch times starts. */
 	double lead();
+
+	/** Number of turns in the material, from the top of the hole or the face to the tool's end; of a helix all of it. */
+	double turns();
 
 	/** Difference of advance and lead in a turn, mm; positive for too fast. */
 	default double feedError() {

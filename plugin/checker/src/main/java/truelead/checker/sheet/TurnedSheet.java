@@ -51,6 +51,11 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 	}
 
 	@Override
+	public boolean outside() {
+		return !cut.inside();
+	}
+
+	@Override
 	public LengthUnit unit() {
 		return cut.pass().modal().unit();
 	}
@@ -115,6 +120,26 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return CycleDepth.of(cut.pass()).filter(depth -> dividedByControl() && depth.sized());
 	}
 
+	/** Depth of the first pass, mm on the radius: as the control's cycle says it, else from the crests of a parallel thread outside or from the bore; NaN where that is not known, and where it begins outside the wall. */
+	public double firstDeep() {
+		if (dividedByControl()) {
+			return firstDepth();
+		}
+		double deep = (cut.inside() ? firstDiameter() - crests() : crests() - firstDiameter()) / 2;
+		return deep > 0 ? deep : Double.NaN;
+	}
+
+	/** Diameter of the crests: of the bore, or the major one of a parallel thread outside, mm; NaN where that is not known. */
+	public double crests() {
+		return cut.inside() ? bore() : thread().map(Fact::value).filter(spec -> !spec.system().taper()).map(ThreadSpec::diameter).orElse(Double.NaN);
+	}
+
+	/** Number of turns from the face, which is taken for Z0, or where the first pass begins, to where it ends. */
+	public double turns() {
+		boolean over = from() * to() < 0;
+		return Math.abs(over ? to() : to() - from()) / advance();
+	}
+
 	/** At how many places along the lead its passes start; 0 where that is not known. */
 	public int starts() {
 		return cut.starts();
@@ -153,6 +178,13 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 	/** Level along Z down to which the bore is as wide, or where a shoulder begins behind what the outside is turned to, mm; NaN where that is not known. */
 	public double prepared() {
 		return cut.bore().map(SinglePoint.Bore::floor).or(() -> cut.shaft().map(SinglePoint.Shaft::floor)).filter(Double::isFinite).orElse(Double.NaN);
+	}
+
+	/** Way between the deep end of the thread and where its bore ends or the shoulder begins, mm; negative where it goes on there, NaN where that is not known. */
+	public double room() {
+		double way = cut.bore().map(bore -> (double) bore.cut().direction()).or(() -> cut.shaft().map(SinglePoint.Shaft::way)).orElse(Double.NaN);
+		double end = cut.bore().map(SinglePoint.Bore::end).orElse(way * from() > way * to() ? from() : to());
+		return way * (prepared() - end);
 	}
 
 	/** The blocks of its passes, and those that say how deep each goes. */

@@ -18,13 +18,13 @@ import truelead.checker.work.ThreadingOperation;
  * A threading operation in one quiet line for the end of its block: the thread, the feed against speed times pitch, the depth, and what
  * is left below the tap: {@code M6x1 · 520 × 1.000 = 520 ✓ · 14.5 deep, 3.1 below the tap}. Parts that are not known are left out.
  */
-public final class OperationSummary {
+final class OperationSummary {
 
 	private OperationSummary() {
 	}
 
 	/** The line; empty where nothing worth saying is known. */
-	public static String of(ThreadingOperation operation) {
+	static String of(ThreadingOperation operation) {
 		List<String> parts = new ArrayList<>();
 		operation.wanted().thread().filter(thread -> thread.stated()).ifPresent(thread -> parts.add(thread.value().designation()));
 		if (operation instanceof Tapping tapping && !tapping.strokes().isEmpty()) {
@@ -69,8 +69,13 @@ public final class OperationSummary {
 
 	/** Within half a unit of the last decimal written, as the rule on feed and pitch allows, and at most 1 %. */
 	private static boolean fits(Setting written, double right) {
-		double allowed = Math.min(Math.max(written.rounding(), 1e-9), 0.01 * right);
-		return Math.abs(written.value() - right) <= allowed * (1 + 1e-9);
+		return fits(written.value(), written.rounding(), right);
+	}
+
+	/** The same of a number that is rounded to so much. */
+	static boolean fits(double written, double rounding, double right) {
+		double allowed = Math.min(Math.max(rounding, 1e-9), 0.01 * right);
+		return Math.abs(written - right) <= allowed * (1 + 1e-9);
 	}
 
 	private static Optional<String> depth(Tapping tapping, TapStroke stroke) {

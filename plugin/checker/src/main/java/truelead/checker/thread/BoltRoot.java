@@ -9,13 +9,18 @@ public final class BoltRoot {
 	/** Pitches on the diameter: the shallowest root a standard profile of 60 degrees has, 5/4 H; the deepest that any point cuts; the usual one, 17/12 H (ISO 68-1). */
 	private static final double SHALLOWEST = 1.0825;
 	private static final double DEEPEST = 1.4;
-	private static final double USUAL = 1.2269;
+	public static final double USUAL = 1.2269;
 	/** The usual one of 55 degrees, pitches (BS 84, ISO 228-1). */
 	private static final double WHITWORTH = 1.2807;
 	/** How far roots lie from that, pitches (common practice, no source). */
 	private static final double BESIDE = 0.1;
 
 	private BoltRoot() {
+	}
+
+	/** Whether a thread is such a one, of which the others here hold. */
+	public static boolean has(ThreadSpec thread) {
+		return !thread.system().taper() && (thread.system().hasFlanksOf(60) || thread.system().hasFlanksOf(55));
 	}
 
 	/** The usual diameter at the root, mm; of M10x1.5 8.160. */

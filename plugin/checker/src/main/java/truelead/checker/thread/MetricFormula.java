@@ -32,6 +32,17 @@ final class MetricFormula {
 		return step(nearest(0.63 * six) + STEPS_A_GRADE * (grade - 4));
 	}
 
+	/** Td of grade 6 = 180 ∛P² − 3.15 / √P; 0.63 times as much for grade 4, 1.6 times for 8 (from memory). M8x1.25-6g: 212. */
+	static int majorTolerance(double pitch, int grade) {
+		double six = 180 * Math.pow(pitch, 2.0 / 3) - 3.15 / Math.sqrt(pitch);
+		return step(nearest(six * (grade == 4 ? 0.63 : grade == 8 ? 1.6 : 1)));
+	}
+
+	/** The tolerance of a bolt's pitch diameter, so many grades coarser than a nut's, from that, micrometres. */
+	static int boltTolerance(int nut, int coarser) {
+		return step(nearest(nut) - NUT + STEPS_A_GRADE * coarser);
+	}
+
 	/** EI = 15 + 11 P. */
 	static int deviationG(double pitch) {
 		return step(nearest(15 + 11 * pitch));

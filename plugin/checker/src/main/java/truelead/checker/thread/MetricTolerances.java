@@ -12,6 +12,8 @@ final class MetricTolerances {
 	private static final double ALL_GRADES = 0.3;
 	/** The finest grade of ISO 965-1. */
 	private static final int FINEST = 4;
+	/** The coarsest grade of nuts in ISO 965-1. */
+	private static final int COARSEST = 8;
 
 	/** A line of a table: for diameters over and up to (mm), a pitch (mm) and a grade, so many micrometres. */
 	record Tolerance(double over, double upTo, double pitch, int grade, int micrometres, String source) {
@@ -26,6 +28,8 @@ final class MetricTolerances {
 			.map(r -> line(r, DataFile.number(r, "over"), DataFile.number(r, "upto"), Integer.parseInt(r.get("grade")))).toList();
 	private static final List<Tolerance> MINOR = DataFile.rows(MetricTolerances.class, "metric-minor-tolerance.csv").stream()
 			.map(r -> line(r, 0, Double.MAX_VALUE, Integer.parseInt(r.get("grade")))).toList();
+	private static final List<Tolerance> MAJOR = DataFile.rows(MetricTolerances.class, "metric-major-tolerance.csv").stream()
+			.map(r -> line(r, 0, Double.MAX_VALUE, Integer.parseInt(r.get("grade")))).toList();
 	private static final List<Tolerance> DEVIATION = DataFile.rows(MetricTolerances.class, "metric-deviation-G.csv").stream().map(r -> line(r, 0, Double.MAX_VALUE, 0)).toList();
 
 	private MetricTolerances() {
@@ -39,6 +43,24 @@ final class MetricTolerances {
 	/** The tolerance of the minor diameter; empty as for the pitch diameter. */
 	static Optional<Tolerance> minor(ThreadSpec spec, int grade) {
 		return of(MINOR, spec, grade, (s, g) -> MetricFormula.minorTolerance(s.pitch(), g));
+	}
+
+	/** The tolerance of a bolt's major diameter; empty as for the pitch diameter. */
+	static Optional<Tolerance> major(ThreadSpec spec, int grade) {
+		return of(MAJOR, spec, grade, (s, g) -> MetricFormula.majorTolerance(s.pitch(), g));
+	}
+
+	/**
+	 * The tolerance of a bolt's pitch diameter: five steps of R40 below the nut's, and four more or less for each grade beside the nearest one that the nut has (ISO 965-1: TD2 = 1.32 Td2).
+	 * M20x1.5 of grade 6: 140 where the nut has 190.
+	 */
+	static Optional<Tolerance> boltPitch(ThreadSpec spec, int grade) {
+		Optional<Tolerance> nut = Optional.empty();
+		for (int near = Math.max(FINEST, Math.min(COARSEST, grade)); nut.isEmpty() && near >= FINEST; near--) {
+			nut = pitch(spec, near);
+		}
+		return nut.map(known -> new Tolerance(known.over(), known.upTo(), known.pitch(), grade, MetricFormula.boltTolerance(known.micrometres(), grade - known.grade()),
+				"by that of the nut, 1.32 times as wide, " + known.source()));
 	}
 
 	/** A grade of the minor diameter, or the next finer one where the standard leaves it out: 6 below pitch 0.3 mm, 5 below 0.25 (ISO 965-1). */

@@ -153,6 +153,18 @@ public final class ThreadTable {
 		return limits.of(spec);
 	}
 
+	/** The limits of an external thread of the class called out, a metric one in capitals too, or else of its default class: 6g, 2A; empty where neither table nor formula gives them. */
+	public Optional<BoltLimits> boltLimits(ThreadSpec spec) {
+		boolean inch = spec.system() == ThreadSystem.UNIFIED || spec.system() == ThreadSystem.UNJ;
+		return BoltTable.limits(spec, spec.threadClass().orElseGet(() -> BoltTable.defaultClass(spec)), inch ? Inch.UNIFIED.row(spec.inches(), spec.tpi()) : Optional.empty());
+	}
+
+	/** The limits of screws of the class called out, or else of all usual ones; none for a class of holes. */
+	public List<BoltLimits> boltClasses(ThreadSpec spec) {
+		List<String> names = spec.threadClass().map(List::of).orElseGet(() -> BoltTable.classes(spec.system()));
+		return limits(spec).isPresent() && spec.threadClass().isPresent() ? List.of() : names.stream().flatMap(name -> boltLimits(spec.withClass(name)).stream()).toList();
+	}
+
 	/** The class that is meant when none is said: 6H (5H up to M1.4; where ISO 965-1 has no such grade at the pitch, the next finer one), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
 	public String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {

@@ -3,6 +3,7 @@ package truelead.checker.thread;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 
 /**
  * The formulas of ASME B1.1 clause 8 for internal Unified threads, inches, with the rounding in stages that reproduces its
@@ -21,6 +22,9 @@ final class UnifiedFormula {
 	private static final BigDecimal PITCH_DIAMETER = new BigDecimal("0.64951905");
 	/** What the smallest minor diameter is below D, 5/4 H, in pitches (ASME B1.1, with its number of decimals). */
 	private static final BigDecimal MINOR_DIAMETER = new BigDecimal("1.08253175");
+
+	/** The classes of bolts. */
+	static final List<String> BOLT_CLASSES = List.of("1A", "2A", "3A");
 
 	private final double diameter;
 	private final double tpi;
@@ -58,6 +62,26 @@ final class UnifiedFormula {
 			default -> 0.975;
 		};
 		return pitchMin().add(Decimals.round(tolerance2A(), 6).multiply(BigDecimal.valueOf(factor)).setScale(4, RoundingMode.HALF_UP));
+	}
+
+	/** How far a class of bolts lies below the basic sizes: 0.3 times the tolerance of 2A, but 3A not at all (ASME B1.1, from memory). 1/2-28 UNEF-2A: 0.0011. */
+	BigDecimal allowance(String boltClass) {
+		return boltClass.equals("3A") ? BigDecimal.ZERO : Decimals.round(0.3 * tolerance2A(), 4);
+	}
+
+	/** Tolerance of a bolt's pitch diameter: 1.5, 1 or 0.75 times that of 2A for 1A, 2A, 3A (ASME B1.1). 1/2-28 UNEF-2A: 0.0037. */
+	BigDecimal boltPitchTolerance(String boltClass) {
+		double factor = switch (boltClass) {
+			case "1A" -> 1.5;
+			case "2A" -> 1;
+			default -> 0.75;
+		};
+		return Decimals.round(tolerance2A(), 6).multiply(BigDecimal.valueOf(factor)).setScale(4, RoundingMode.HALF_UP);
+	}
+
+	/** Tolerance of a bolt's major diameter: 0.060 ∛P², for 1A 0.090 ∛P² (ASME B1.1). 1/2-28 UNEF-2A: 0.006508, printed 0.0065. */
+	BigDecimal boltMajorTolerance(String boltClass) {
+		return staged(Decimals.round((boltClass.equals("1A") ? 0.090 : 0.060) * Math.pow(pitch.doubleValue(), 2.0 / 3), 6));
 	}
 
 	/** 0.0015 ∛D + 0.0015 √LE + 0.015 ∛P² (ASME B1.1 clause 5.8.1). 1/2-28 UNEF: 0.003668. */

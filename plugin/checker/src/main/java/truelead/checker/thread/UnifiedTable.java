@@ -55,8 +55,7 @@ final class UnifiedTable {
 		if (ruling != null) {
 			return Optional.of(ruling);
 		}
-		// a pitch of a third of the diameter leaves no core to speak of: no series has it
-		if (!CLASSES.contains(threadClass) || inches < SMALLEST || inches > LARGEST || spec.tpi() * inches < 3) {
+		if (!CLASSES.contains(threadClass) || !reckons(spec)) {
 			return Optional.empty();
 		}
 		Optional<Row> row = row(inches, spec.tpi());
@@ -67,6 +66,11 @@ final class UnifiedTable {
 		return Optional.of(new Limits(threadClass, LengthUnit.INCH, Optional.of(formula.minorMin(threadClass)),
 				Optional.of(formula.minorMax(threadClass)), Optional.of(formula.pitchMin()), Optional.of(formula.pitchMax(threadClass)),
 				Optional.of(Decimals.round(inches, 4)), Origin.COMPUTED, source));
+	}
+
+	/** Whether the standard's formulas hold for a thread; a pitch of a third of the diameter leaves no core to speak of: no series has it. */
+	static boolean reckons(ThreadSpec spec) {
+		return spec.inches() >= SMALLEST && spec.inches() <= LARGEST && spec.tpi() * spec.inches() >= 3;
 	}
 
 	/** Class 1B is made for UNC and UNF from 1/4 in up only. */

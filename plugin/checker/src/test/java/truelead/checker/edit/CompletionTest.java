@@ -75,6 +75,12 @@ class CompletionTest {
 		assertThat(proposal.length()).isEqualTo(2);
 	}
 
+	@Test
+	void theLeadOfATurnedThreadIsOfferedWhereTheProgramNamesItAlone() {
+		assertThat(proposals("O1 (M20X1.5 SHAFT END)\nG21 G99\nT0303\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F|\nX18.16\nG0 X100.\nM30\n", MachineProfile.named("turning")))
+				.extracting(Proposal::label).startsWith("F1.5 — pitch of M20x1.5");
+	}
+
 	private static List<String> labels(String program) {
 		return proposals(program).stream().map(Proposal::label).toList();
 	}
@@ -84,9 +90,12 @@ class CompletionTest {
 	}
 
 	private static List<Proposal> proposals(String program) {
+		return proposals(program, MachineProfile.named("milling-metric"));
+	}
+
+	private static List<Proposal> proposals(String program, MachineProfile machine) {
 		int offset = program.indexOf('|');
 		ProgramText text = ProgramText.of(program.replace("|", ""));
-		MachineProfile machine = MachineProfile.named("milling-metric");
 		Work work = WorkReader.read(new ProgramFile("test.nc", text), ProgramFolder.EMPTY, Job.EMPTY, machine);
 		return Completion.at(text, ProgramFolder.EMPTY, work, offset, Budget.of(machine));
 	}

@@ -22,6 +22,11 @@ class FoldsTest {
 	}
 
 	@Test
+	void thePassesOfATurnedThreadFold() {
+		assertThat(folds("O1\nG21 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.5\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n", "turning")).containsExactly("TOOL 3-10", "OPERATION 6-8");
+	}
+
+	@Test
 	void programsOfOneFileFoldEach() {
 		assertThat(folds("O1\nT1 M6\nM98 P2\nM30\nO2\nG0 X1.\nM99\n")).containsExactly("PROGRAM 1-4", "TOOL 2-4", "PROGRAM 5-7");
 	}
@@ -33,8 +38,12 @@ class FoldsTest {
 	}
 
 	private static List<String> folds(String program) {
+		return folds(program, "milling-metric");
+	}
+
+	private static List<String> folds(String program, String machine) {
 		ProgramFile file = new ProgramFile("test.nc", ProgramText.of(program));
-		return Folds.of(WorkReader.read(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric")), 100).stream()
+		return Folds.of(WorkReader.read(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named(machine)), 100).stream()
 				.map(fold -> fold.kind() + " " + (fold.first() + 1) + "-" + (fold.last() + 1)).toList();
 	}
 }

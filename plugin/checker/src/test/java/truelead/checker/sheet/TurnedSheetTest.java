@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import truelead.checker.drawing.Ink;
 import truelead.checker.job.Job;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.program.ProgramFile;
@@ -49,6 +50,26 @@ class TurnedSheetTest {
 	void tellsEachPassOfACycleBlockByBlock() {
 		assertThat(figures(SHAFT)).contains("a turn: advances 1.500 mm, the thread needs 1.500 mm (0.000)", "hand: right, by spindle and way of the passes", "starts: 1",
 				"outside: turned to Z-30, line 6", "along Z: Z6 to Z-27", "first pass: to diameter 19.3 mm", "passes: 3: 19.3 · 18.7 · 18.16", "goes to: diameter 18.16 mm, line 14");
+	}
+
+	@Test
+	void tellsTheLimitsOfTheScrewAndWhatIsLeftToTheShoulder() {
+		assertThat(figures(SHAFT)).contains("left behind it: 3 mm to the shoulder").anySatisfy(figure -> assertThat(figure)
+				.startsWith("limits: 6g: major diameter 19.732 mm to 19.968 mm, pitch diameter 18.854 mm to 18.994 mm, ").contains("ISO 965-1", "from memory"));
+		assertThat(sheet(SHAFT).room()).isEqualTo(3);
+		assertThat(sheet(SHAFT).turns()).isEqualTo(18);
+		assertThat(figures(SHAFT.replace("Z-30.\n", ""))).noneSatisfy(figure -> assertThat(figure).startsWith("left"));
+	}
+
+	@Test
+	void isDrawnInSection() {
+		assertThat(Drawings.of(sheet(SHAFT), Ink.BLACK).orElseThrow().text()).isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: shoulder Z-30.");
+		assertThat(Drawings.of(sheet(SHAFT.replace("Z-27.", "Z-31.")), Ink.BLACK).orElseThrow()).satisfies(drawing -> {
+			assertThat(drawing.text()).endsWith("1 mm beyond: shoulder Z-30.");
+			assertThat(drawing.svg()).contains("font-weight=\"bold\">ends Z-31<");
+		});
+		assertThat(Drawings.of(sheet(SHAFT.replace("X18.16", "X#1")), Ink.BLACK)).isPresent();
+		assertThat(Drawings.of(sheet(SHAFT.replace("Z-27.", "Z#1")), Ink.BLACK)).isEmpty();
 	}
 
 	@Test

@@ -15,6 +15,12 @@ class ThreadSummaryTest {
 	}
 
 	@Test
+	void aClassOfScrewsTellsTheirLimitsAndNoDrill() {
+		assertThat(ThreadSummary.of(ThreadSpec.metric(20, 1.5).withClass("6g"))).hasSize(3).anySatisfy(line -> assertThat(line).startsWith("major diameter 19.732 to 19.968 for 6g outside (").contains("ISO 965-1"))
+				.anySatisfy(line -> assertThat(line).startsWith("pitch diameter 18.854 to 18.994 for 6g outside ("));
+	}
+
+	@Test
 	void aThreadInNoTableStillTellsItsPitch() {
 		assertThat(ThreadSummary.of(ThreadSpec.metric(61.3, 2.7)).get(0)).contains("pitch 2.700 mm");
 	}
