@@ -53,9 +53,9 @@ final class DrillSpindle {
 				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
 	}
 
-	/** Whether no S is in force, or S0, and the thread of the hole is cut under one. */
+	/** Whether no S is in force, or S0, behind a tool change, and the thread of the hole is cut under one. */
 	private static boolean lacksSpeed(HoleMakers.Maker maker) {
-		return lacksSpeed(maker.cut().step().modal()) && (maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
+		return maker.cut().tool().change().isPresent() && lacksSpeed(maker.cut().step().modal()) && (maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
 				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().speed().value() > 0));
 	}
 

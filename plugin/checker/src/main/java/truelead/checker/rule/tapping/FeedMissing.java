@@ -58,10 +58,13 @@ public final class FeedMissing extends TappingRule {
 		}
 	}
 
-	/** The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may have a feed of its own. */
+	/**
+	 * The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may have a feed of its own, and who calls a tool in another
+	 * way than the program's others may say its feed with it.
+	 */
 	private Stream<Finding> drills(Work work) {
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()) && told.add(maker.cut().tool().index()))
+		return HoleMakers.of(work).stream().filter(maker -> maker.cut().tool().change().isPresent() && !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()) && told.add(maker.cut().tool().index()))
 				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where " + maker.cut().tool().name()
 						+ " drills: the control stops there; F in this block").on(maker.operation()).finding());
 	}

@@ -96,6 +96,12 @@ class DrillsOfThreadsTest {
 		one(TAPPED.replace(right, wrong), rule, message);
 	}
 
+	/** A macro that brings the tool may bring its feed with it. */
+	@Test
+	void aMacroMaySayTheFeed() {
+		assertThat(heard(MILLED.replace("T2 M6 (DRILL 18.5)", "G65 P9200 T2 F140. (DRILL 18.5)").replace("R2. F140.", "R2."))).noneMatch(said -> said.contains("no F"));
+	}
+
 	/** Who says G43 once and H alone from then on has a control that keeps it; and a machine profile may say so. */
 	@Test
 	void oneG43MayBeMeantForAllTools() {
